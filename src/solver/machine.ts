@@ -1,0 +1,91 @@
+/**
+ * A plan compiled into typed arrays: settled many times without allocating. Positions are bit masks: a mechanism that
+ * rests in position p has bit p, one on its way from p to q has both bits; a contact is closed when every bit of its
+ * mechanism is one of the positions in which it is closed. So a changeover on its way has both legs open.
+ */
+
+import type { Partition } from './partition.ts';
+import type { Plan } from './plan.ts';
+
+/** Drives as small numbers, for the inner loops. */
+export const DRIVE = {
+  coil: 0,
+  latch: 1,
+  'on-delay': 2,
+  'off-delay': 3,
+  flasher: 4,
+  act: 5,
+  feed: 6,
+} as const;
+
+export interface Machine {
+  readonly plan: Plan;
+  readonly mechanisms: number;
+  readonly drive: Uint8Array;
+  /** Bit of the position in which it never moves again, or 0. */
+  readonly frozen: Uint8Array;
+  /** Index of a mechanism by its id, `-K3`. */
+  readonly mechanismOf: ReadonlyMap<string, number>;
+  /** Positions in which a switch is closed, as a mask; 255 always, 0 never. */
+  readonly closedMask: Uint8Array;
+  readonly switchMechanism: Int32Array;
+  /** The coil of a mechanism (its set coil), and the reset coil; -1 where it has none. */
+  readonly coilOf: Int32Array;
+  readonly resetOf: Int32Array;
+  /** Load arrays. Limits in volts; a load without limits has Infinity. */
+  readonly loadMechanism: Int32Array;
+  readonly operateVolts: Float64Array;
+  readonly releaseVolts: Float64Array;
+  /** True when some supply has phases, so potentials have an imaginary part. */
+  readonly phases: boolean;
+  /** Partitions met so far, by the state of the feeding devices; see partition.ts. */
+  readonly partitions: Map<string, Partition>;
+  /** Mechanisms that feed: fuses, breakers, isolators. */
+  readonly feeds: readonly number[];
+  /** Working memory of settling: mechanisms whose coil may have changed. */
+  readonly candidate: Uint8Array;
+  readonly candidates: Int32Array;
+}
+
+/**
+ * Compiles a plan. Cost grows linearly with the circuit; the partition for the state it is first run in is worked out
+ * on first use.
+ */
+export function machineOf(plan: Plan): Machine {
+  const { mechanisms, switches, loads } = plan;
+  const coilOf = new Int32Array(mechanisms.length).fill(-1);
+  const resetOf = new Int32Array(mechanisms.length).fill(-1);
+  loads.forEach((load, index) => {
+    if (load.mechanism < 0) return;
+    if (load.role === 'reset') resetOf[load.mechanism] = index;
+    else coilOf[load.mechanism] = index;
+  });
+  const mask = (positions: readonly number[]): number =>
+    positions.reduce((sum, position) => sum | (1 << position), 0);
+  return {
+    plan,
+    mechanisms: mechanisms.length,
+    drive: Uint8Array.from(mechanisms, ({ drive }) => DRIVE[drive]),
+    frozen: Uint8Array.from(mechanisms, ({ frozenAt }) => (frozenAt === undefined ? 0 : 1 << frozenAt)),
+    mechanismOf: new Map(mechanisms.map(({ id }, index) => [id, index])),
+    closedMask: Uint8Array.from(switches, ({ fixed, closedIn }) =>
+      fixed === 'closed' ? 255 : fixed === 'open' ? 0 : mask(closedIn),
+    ),
+    switchMechanism: Int32Array.from(switches, ({ mechanism }) => mechanism),
+    coilOf,
+    resetOf,
+    loadMechanism: Int32Array.from(loads, ({ mechanism }) => mechanism),
+    // A burnt coil has its voltage and never operates.
+    operateVolts: Float64Array.from(loads, ({ limits, volts, dead }) =>
+      limits && !dead ? limits.operate * volts : Infinity,
+    ),
+    releaseVolts: Float64Array.from(loads, ({ limits, volts, dead }) =>
+      limits && !dead ? limits.release * volts : Infinity,
+    ),
+    phases: plan.supplies.some(({ poles }) => poles.some(({ im }) => im !== 0)),
+    partitions: new Map(),
+    feeds: mechanisms.flatMap(({ drive }, index) => (drive === 'feed' ? [index] : [])),
+    candidate: new Uint8Array(mechanisms.length),
+    candidates: new Int32Array(mechanisms.length),
+  };
+}

@@ -1,0 +1,95 @@
+/** What opens on a short circuit. */
+import type { Machine } from './machine.ts';
+import { isClosed } from './network.ts';
+import { partitionFor } from './partition.ts';
+import type { State } from './state.ts';
+
+/** Switches on the shortest closed way between two nodes, in order; undefined when there is none. */
+function closedWay(machine: Machine, at: Uint8Array, from: number, to: number): number[] | undefined {
+  const { plan } = machine;
+  const links = new Map<number, { node: number; part: number }[]>();
+  const link = (a: number, b: number, part: number): void => {
+    for (const [one, other] of [
+      [a, b],
+      [b, a],
+    ] as const) {
+      const list = links.get(one);
+      if (list) list.push({ node: other, part });
+      else links.set(one, [{ node: other, part }]);
+    }
+  };
+  for (const [a, b] of plan.joins) link(a, b, -1);
+  plan.switches.forEach(({ a, b }, index) => {
+    if (isClosed(machine, at, index)) link(a, b, index);
+  });
+  const cameBy = new Map<number, { node: number; part: number }>();
+  const queue = [from];
+  const seen = new Set(queue);
+  for (const node of queue) {
+    if (node === to) {
+      const way: number[] = [];
+      for (let here = to; here !== from; ) {
+        const { node: before, part } = cameBy.get(here)!;
+        if (part >= 0) way.unshift(part);
+        here = before;
+      }
+      return way;
+    }
+    for (const next of links.get(node) ?? []) {
+      if (seen.has(next.node)) continue;
+      seen.add(next.node);
+      cameBy.set(next.node, { node, part: next.part });
+      queue.push(next.node);
+    }
+  }
+  return undefined;
+}
+
+/** The protective mechanism that opens: the lowest rating on the way; of equals the one nearest the fault. */
+function opener(machine: Machine, way: readonly number[]): number | undefined {
+  let best: number | undefined;
+  let lowest = Infinity;
+  for (const part of way) {
+    const mechanism = machine.switchMechanism[part]!;
+    const found = mechanism < 0 ? undefined : machine.plan.mechanisms[mechanism];
+    if (!found?.protects || found.frozenAt !== undefined) continue;
+    const amps = found.amps ?? Infinity;
+    if (best === undefined || amps <= lowest) {
+      best = mechanism;
+      lowest = amps;
+    }
+  }
+  return best;
+}
+
+/**
+ * Clears one short circuit of the given supplies: a protective device on the closed way between two poles opens, or,
+ * where there is none, the supply is lost. The partition is brought up to date; voltages are not.
+ */
+export function clearShort(machine: Machine, state: State, shorted: readonly number[]): void {
+  const { plan } = machine;
+  for (const index of shorted) {
+    const poles = plan.supplies[index]!.poles;
+    let opened: number | undefined;
+    search: for (const one of poles) {
+      for (const other of poles) {
+        if (one === other || (one.re === other.re && one.im === other.im)) continue;
+        const way = closedWay(machine, state.at, one.node, other.node);
+        if (!way) continue;
+        opened = opener(machine, way);
+        break search;
+      }
+    }
+    if (opened === undefined) {
+      state.supplyOn[index] = 0;
+      state.shorted.push(index);
+    } else {
+      const closed = plan.switches.find(({ mechanism }) => mechanism === opened)!.closedIn[0]!;
+      const open = 1 << (1 - closed);
+      state.at[opened] = open;
+      state.goal[opened] = open;
+      state.tripped.push(opened);
+    }
+  }
+  state.partition = partitionFor(machine, state.at, state.supplyOn);
+}

@@ -1,0 +1,160 @@
+/**
+ * Settling without time: in each wave every mechanism that is commanded elsewhere gets there, all at once, until none
+ * is. Where the order can't matter this is the answer; explore.ts tells whether it can.
+ */
+import { command } from './coils.ts';
+import { evaluateIsland } from './evaluate.ts';
+import type { Machine } from './machine.ts';
+import { evaluateWhole, solveNetwork } from './network.ts';
+import { partitionFor } from './partition.ts';
+import { clearShort } from './protection.ts';
+import type { State } from './state.ts';
+
+/** Marks the islands of a mechanism that has moved for evaluation; a feeding device changes the partition. */
+export function moved(machine: Machine, state: State, mechanism: number, pending: Pending): void {
+  if (machine.plan.mechanisms[mechanism]!.drive === 'feed') {
+    pending.all = true;
+    return;
+  }
+  const { dirty, queue, islandsOf } = state.partition;
+  const islands = islandsOf[mechanism]!;
+  for (let index = 0; index < islands.length; index++) {
+    const island = islands[index]!;
+    if (dirty[island]) continue;
+    dirty[island] = 1;
+    queue[pending.islands++] = island;
+  }
+}
+
+/** What has to be evaluated, and which mechanisms may then be commanded elsewhere. */
+export interface Pending {
+  islands: number;
+  candidates: number;
+  all: boolean;
+}
+
+export const nothingPending = (): Pending => ({ islands: 0, candidates: 0, all: false });
+
+const consider = (machine: Machine, mechanism: number, pending: Pending): void => {
+  if (machine.candidate[mechanism]) return;
+  machine.candidate[mechanism] = 1;
+  machine.candidates[pending.candidates++] = mechanism;
+};
+
+function forget(state: State, pending: Pending): void {
+  const { dirty, queue } = state.partition;
+  for (let index = 0; index < pending.islands; index++) dirty[queue[index]!] = 0;
+  pending.islands = 0;
+}
+
+function evaluateAll(machine: Machine, state: State, pending: Pending): void {
+  for (;;) {
+    forget(state, pending);
+    pending.all = false;
+    state.partition = partitionFor(machine, state.at, state.supplyOn);
+    let shorted: readonly number[] = [];
+    let apart = !(state.whole || state.partition.whole);
+    if (apart) {
+      for (const island of state.partition.islands) {
+        if (!evaluateIsland(machine, state, island)) {
+          apart = false;
+          break;
+        }
+      }
+    }
+    if (!apart) {
+      shorted = evaluateWhole(machine, state);
+      // Two supplies joined by a contact: their islands no longer stand alone.
+      if (shorted.length === 0 && !state.partition.whole) state.whole = true;
+    }
+    if (shorted.length === 0) break;
+    clearShort(machine, state, shorted);
+  }
+  for (let mechanism = 0; mechanism < machine.mechanisms; mechanism++) consider(machine, mechanism, pending);
+}
+
+/** Brings voltages and commands up to date with where the mechanisms stand. Short circuits are cleared here. */
+export function update(machine: Machine, state: State, pending: Pending): void {
+  if (state.whole || state.partition.whole) pending.all = true;
+  if (!pending.all) {
+    const { dirty, queue, islands } = state.partition;
+    for (let index = 0; index < pending.islands; index++) {
+      const island = islands[queue[index]!]!;
+      if (!evaluateIsland(machine, state, island)) {
+        pending.all = true;
+        break;
+      }
+      const { loads } = island;
+      for (let load = 0; load < loads.length; load++) {
+        const mechanism = machine.loadMechanism[loads[load]!]!;
+        if (mechanism >= 0) consider(machine, mechanism, pending);
+      }
+    }
+    if (!pending.all) for (let index = 0; index < pending.islands; index++) dirty[queue[index]!] = 0;
+  }
+  if (pending.all) evaluateAll(machine, state, pending);
+  else pending.islands = 0;
+  for (let index = 0; index < pending.candidates; index++)
+    command(machine, state, machine.candidates[index]!);
+}
+
+/** Takes the candidates out of the working list; call after they have been looked at. */
+export function clearCandidates(machine: Machine, pending: Pending): void {
+  for (let index = 0; index < pending.candidates; index++) machine.candidate[machine.candidates[index]!] = 0;
+  pending.candidates = 0;
+}
+
+/**
+ * Settles a state in which the mechanisms of `pending` have changed or are commanded elsewhere.
+ *
+ * @returns the number of waves, or -1 when the same positions come round again: no steady state in this order
+ */
+export function settleFrom(machine: Machine, state: State, pending: Pending): number {
+  const { at, goal } = state;
+  // Brent: compare with one remembered state, and remember a new one at each power of two.
+  let remembered: string | undefined;
+  let nextMemory = 16;
+  for (let waves = 0; ; waves++) {
+    update(machine, state, pending);
+    const count = pending.candidates;
+    let any = false;
+    for (let index = 0; index < count; index++) {
+      const mechanism = machine.candidates[index]!;
+      machine.candidate[mechanism] = 0;
+      if (at[mechanism] === goal[mechanism]) continue;
+      at[mechanism] = goal[mechanism]!;
+      any = true;
+      moved(machine, state, mechanism, pending);
+    }
+    pending.candidates = 0;
+    if (!any) return waves;
+    if (waves >= 16) {
+      const now = String.fromCharCode(...at);
+      if (now === remembered) {
+        update(machine, state, pending);
+        clearCandidates(machine, pending);
+        return -1;
+      }
+      if (waves >= nextMemory) {
+        remembered = now;
+        nextMemory *= 2;
+      }
+    }
+  }
+}
+
+/** Works everything out afresh and settles: the first settling of a new state. */
+export function settleAll(machine: Machine, state: State): number {
+  return settleFrom(machine, state, { ...nothingPending(), all: true });
+}
+
+/** Commands acted mechanisms (button, selector, isolator…) to a position and settles. */
+export function settleAfter(machine: Machine, state: State, mechanisms: readonly number[]): number {
+  const pending = nothingPending();
+  for (const mechanism of mechanisms) consider(machine, mechanism, pending);
+  return settleFrom(machine, state, pending);
+}
+
+/** Whether the supplies are short-circuited as things stand; for checks, not for settling. */
+export const shortedSupplies = (machine: Machine, state: State): readonly number[] =>
+  solveNetwork(machine, state.at, state.supplyOn).shorted;

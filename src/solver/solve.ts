@@ -1,0 +1,132 @@
+import type { Circuit } from '../../shared/circuit.ts';
+import type { Act, Scenario } from '../../shared/scenario.ts';
+import type { InputState, LampState, Outcome, Solution } from '../../shared/solution.ts';
+import { type Machine, machineOf } from './machine.ts';
+import { everyBeginning, everyOutcome, isFlashing, type Standing } from './outcomes.ts';
+import type { Plan } from './plan.ts';
+import { planOf } from './plan-of.ts';
+import { play } from './play.ts';
+import { type Readings, readState } from './readings.ts';
+import { runTimed } from './run.ts';
+import { copyState, type State } from './state.ts';
+import { advance, nextDue } from './time.ts';
+import { traceAll } from './trace.ts';
+
+/** Changes of a flasher looked at to tell what flashes with it. */
+const FLASHES = 32;
+
+/** The states that follow one another when a flasher runs, one after each of its changes. */
+function flashing(machine: Machine, state: State): State[] {
+  const states = [state];
+  const at = copyState(state);
+  for (let change = 0; change < FLASHES; change++) {
+    const next = nextDue(at);
+    if (next === Infinity) break;
+    advance(machine, at, next - at.now);
+    states.push(copyState(at));
+  }
+  return states;
+}
+
+const mechanismsThatDiffer = (machine: Machine, states: readonly State[]): string[] => {
+  const [first] = states;
+  return machine.plan.mechanisms
+    .filter((_, index) => states.some(({ at }) => at[index] !== first!.at[index]))
+    .map(({ id }) => id);
+};
+
+/** Readings of several states as one: what differs between them flashes, or changes. */
+function blend(all: readonly Readings[]): Readings {
+  const [first] = all;
+  const vary = <T extends string>(key: 'lamps' | 'loads' | 'inputs', word: T): Record<string, T> =>
+    Object.fromEntries(
+      Object.entries(first![key]).map(([id, now]) => [
+        id,
+        all.every((other) => other[key][id] === now) ? now : word,
+      ]),
+    ) as Record<string, T>;
+  return {
+    ...first!,
+    lamps: vary<LampState>('lamps', 'flashing'),
+    loads: vary<LampState>('loads', 'flashing'),
+    inputs: vary<InputState>('inputs', 'changing'),
+  };
+}
+
+interface Told {
+  readonly outcome: Outcome;
+  readonly readings: Readings;
+  readonly state: State;
+}
+
+/** Tells how a standing reads; `nominal` is the state reached by moving in waves, shown when it is a race. */
+export function tell(machine: Machine, standing: Standing, nominal: State): Told {
+  const { endings } = standing;
+  const [ending] = endings;
+  const state = ending!.states[0]!;
+  if (endings.length > 1) {
+    const devices = mechanismsThatDiffer(
+      machine,
+      endings.flatMap(({ states }) => states),
+    );
+    return {
+      outcome: { kind: 'race', devices, ways: endings.length },
+      readings: readState(machine, nominal),
+      state: nominal,
+    };
+  }
+  const cycle =
+    ending!.states.length > 1 ? ending!.states : isFlashing(machine, state) ? flashing(machine, state) : [];
+  if (cycle.length > 1) {
+    const devices = mechanismsThatDiffer(machine, cycle);
+    const shown = cycle.slice(0, 256).map((at) => readState(machine, at));
+    return { outcome: { kind: 'keeps-switching', devices }, readings: blend(shown), state };
+  }
+  if (state.tripped.length + state.shorted.length > 0) {
+    const { plan } = machine;
+    const devices = [...new Set(state.tripped.map((index) => plan.mechanisms[index]!.id))];
+    const supplies = [...new Set(state.shorted.map((index) => plan.supplies[index]!.name))];
+    return {
+      outcome: { kind: 'protection-tripped', devices, supplies },
+      readings: readState(machine, state),
+      state,
+    };
+  }
+  return { outcome: { kind: 'steady' }, readings: readState(machine, state), state };
+}
+
+/** A solution, and whether every order of operation could be tried within the limits. */
+export interface Solved {
+  readonly solution: Solution;
+  readonly complete: boolean;
+  readonly machine: Machine;
+  readonly state: State;
+}
+
+/** Solves a plan (with its faults, or its misconception, in it). */
+export function solvePlan(
+  plan: Plan,
+  scenario: Pick<Scenario, 'start' | 'acts'>,
+  words?: (act: Act) => string,
+): Solved {
+  const machine = machineOf(plan);
+  let standing = everyBeginning(machine, scenario.start);
+  for (const act of scenario.acts) standing = everyOutcome(machine, standing, act);
+  const nominal = play(machine, scenario).state;
+  const { outcome, readings, state } = tell(machine, standing, nominal);
+  const { happenings } = runTimed(machine, scenario, words);
+  const solution: Solution = {
+    outcome,
+    ...readings,
+    steps: [...happenings],
+    trace: traceAll(machine, state),
+  };
+  return { solution, complete: standing.complete, machine, state };
+}
+
+/**
+ * Solves a circuit: what holds after the scenario's acts, whether that is certain, what happened on the way, and why each
+ * load is in its state.
+ */
+export const solve = (circuit: Circuit, scenario: Scenario, words?: (act: Act) => string): Solved =>
+  solvePlan(planOf(circuit, scenario.faults), scenario, words);

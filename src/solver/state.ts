@@ -1,0 +1,96 @@
+import { DRIVE, type Machine } from './machine.ts';
+import { type Partition, partitionFor } from './partition.ts';
+
+/** Where everything stands. Mutable, owned by whoever runs the machine; `copyState` makes an independent one. */
+export interface State {
+  /** Position mask of each mechanism; see machine.ts. */
+  readonly at: Uint8Array;
+  /** Position each mechanism is commanded to, as a bit. */
+  readonly goal: Uint8Array;
+  /** Where a mechanism on its way set out for, as a bit; only exploring and the timed run look at it. */
+  readonly heading: Uint8Array;
+  /** Held energised by the scenario. */
+  readonly held: Uint8Array;
+  readonly supplyOn: Uint8Array;
+  /** Volts across each load from its `from` to its `to` terminal; `im` only where there are phases. */
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+  /** When each timer is due, in seconds; Infinity when none runs. */
+  readonly due: Float64Array;
+  /** Seconds since the scenario began. */
+  now: number;
+  partition: Partition;
+  /** Set when the network has to be solved whole; see network.ts. */
+  whole: boolean;
+  /** Mechanisms that opened by themselves on a short circuit, and supplies short-circuited, in that order of events. */
+  readonly tripped: number[];
+  readonly shorted: number[];
+}
+
+/** Every mechanism as drawn (`dead`), or with isolators and breakers closed (`live`). Voltages are not yet worked out. */
+export function startState(machine: Machine, start: 'live' | 'dead'): State {
+  const { plan } = machine;
+  const at = Uint8Array.from(plan.mechanisms, ({ live, frozenAt, drive, positions }) => {
+    if (frozenAt !== undefined) return 1 << frozenAt;
+    if (start === 'live') return 1 << live;
+    // A fuse is drawn whole, and in a dead start it stays in.
+    return drive === 'feed' && positions[0] === 'in' ? 1 << live : 1;
+  });
+  const supplyOn = new Uint8Array(plan.supplies.length).fill(1);
+  return {
+    at,
+    goal: Uint8Array.from(at),
+    heading: Uint8Array.from(at),
+    held: new Uint8Array(at.length),
+    supplyOn,
+    re: new Float64Array(plan.loads.length),
+    im: new Float64Array(plan.loads.length),
+    due: new Float64Array(at.length).fill(Infinity),
+    now: 0,
+    partition: partitionFor(machine, at, supplyOn),
+    whole: false,
+    tripped: [],
+    shorted: [],
+  };
+}
+
+export function copyState(state: State): State {
+  return {
+    at: state.at.slice(),
+    goal: state.goal.slice(),
+    heading: state.heading.slice(),
+    held: state.held.slice(),
+    supplyOn: state.supplyOn.slice(),
+    re: state.re.slice(),
+    im: state.im.slice(),
+    due: state.due.slice(),
+    now: state.now,
+    partition: state.partition,
+    whole: state.whole,
+    tripped: [...state.tripped],
+    shorted: [...state.shorted],
+  };
+}
+
+/** Makes `into` equal to `from` without allocating; both belong to the same machine. */
+export function restoreState(into: State, from: State): void {
+  into.at.set(from.at);
+  into.goal.set(from.goal);
+  into.heading.set(from.heading);
+  into.held.set(from.held);
+  into.supplyOn.set(from.supplyOn);
+  into.re.set(from.re);
+  into.im.set(from.im);
+  into.due.set(from.due);
+  into.now = from.now;
+  into.partition = from.partition;
+  into.whole = from.whole;
+  into.tripped.length = 0;
+  for (const item of from.tripped) into.tripped.push(item);
+  into.shorted.length = 0;
+  for (const item of from.shorted) into.shorted.push(item);
+}
+
+/** Whether a mechanism that coils move has its coil's command; by acts and feeds never. */
+export const movedByCoil = (machine: Machine, mechanism: number): boolean =>
+  machine.drive[mechanism]! < DRIVE.act;
