@@ -1,0 +1,132 @@
+/** Questions, answers and marks. A question is a circuit, a scenario and something to read off; the solver reads it off. */
+import { z } from 'zod';
+import { circuit, designation } from './circuit.ts';
+import { scenario, terminalRef } from './scenario.ts';
+import { inputState, lampState } from './solution.ts';
+
+export const questionKind = z.enum([
+  'lamp-states',
+  'input-states',
+  'relay-states',
+  'wiring',
+  'meter',
+  'sequence',
+  'still-live',
+]);
+
+/** A controller input point, `-A1:I1`. */
+export const inputPoint = z
+  .string()
+  .regex(/^-[A-Z]{1,3}[0-9]{1,4}:I[0-9]{1,2}$/, 'an input point such as -A1:I1');
+
+const base = {
+  circuit,
+  /** Starting state, faults and acts; the question states all three in words. */
+  scenario,
+  /** Where the circuit comes from: a family's id, `free`, or `fixed` for one that an author wrote. */
+  family: z.string().max(60),
+  /** The seed that makes it again, where it was made. */
+  seed: z.string().max(80).optional(),
+};
+
+export const question = z.discriminatedUnion('kind', [
+  /** Which of these lamps are lit? */
+  z.strictObject({ kind: z.literal('lamp-states'), ...base, asked: z.array(designation).min(1).max(24) }),
+  /** Which of these inputs read 1? */
+  z.strictObject({ kind: z.literal('input-states'), ...base, asked: z.array(inputPoint).min(1).max(24) }),
+  /** Which of these relays (contactors, timers) have operated? */
+  z.strictObject({ kind: z.literal('relay-states'), ...base, asked: z.array(designation).min(1).max(24) }),
+  /**
+   * Which leg or terminals have to be wired so that the circuit behaves as stated? `circuit` is drawn without that
+   * conductor pair; each choice is a pair of wires put in its place; `wanted` tells lamps and inputs after each of some scenarios.
+   */
+  z.strictObject({
+    kind: z.literal('wiring'),
+    ...base,
+    /** Where the two loose ends are: the conductor that comes to the contact, and the one that leaves it. */
+    ends: z.tuple([terminalRef, terminalRef]),
+    choices: z
+      .array(z.tuple([terminalRef, terminalRef]))
+      .min(2)
+      .max(8),
+    /** What is wanted: the states of one load, by scenario. Exactly one choice does it. */
+    wanted: z
+      .array(
+        z.strictObject({
+          acts: scenario.shape.acts,
+          load: z.string(),
+          state: z.union([lampState, inputState]),
+        }),
+      )
+      .min(1)
+      .max(6),
+  }),
+  /** What does the meter read between these two points? Volts, within a tolerance. */
+  z.strictObject({
+    kind: z.literal('meter'),
+    ...base,
+    points: z.tuple([terminalRef, terminalRef]),
+    tolerance: z.number().positive(),
+  }),
+  /** How do these lamps, inputs and relays stand after each of these acts? `after`: how many acts have been done. */
+  z.strictObject({
+    kind: z.literal('sequence'),
+    ...base,
+    asked: z
+      .array(z.strictObject({ after: z.number().int().min(0).max(200), item: z.string() }))
+      .min(1)
+      .max(24),
+  }),
+  /** Which of these terminals still are live with an isolator open or a breaker tripped? */
+  z.strictObject({ kind: z.literal('still-live'), ...base, asked: z.array(terminalRef).min(1).max(24) }),
+]);
+
+/**
+ * An answer, by kind. `states` is keyed by what was asked: a designation, an input point, a terminal, or for a sequence
+ * `2 -H1` (after two acts). Values are the words of the state: lit dark dim; 0 1; operated rest; live dead.
+ */
+export const answer = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('lamp-states'), states: z.record(z.string(), z.string()) }),
+  z.strictObject({ kind: z.literal('input-states'), states: z.record(z.string(), z.string()) }),
+  z.strictObject({ kind: z.literal('relay-states'), states: z.record(z.string(), z.string()) }),
+  /** Index of the choice. */
+  z.strictObject({ kind: z.literal('wiring'), choice: z.number().int().min(0).max(7) }),
+  /** Volts; `null`: the meter shows nothing because the points have no common reference. */
+  z.strictObject({ kind: z.literal('meter'), volts: z.number().nullable() }),
+  z.strictObject({ kind: z.literal('sequence'), states: z.record(z.string(), z.string()) }),
+  z.strictObject({ kind: z.literal('still-live'), states: z.record(z.string(), z.string()) }),
+]);
+
+export const markPart = z.strictObject({
+  /** What was asked: the key of `states`, or `choice`, `volts`. */
+  item: z.string(),
+  /** What was answered, in words; absent when it was left out. */
+  given: z.string().optional(),
+  right: z.string(),
+  correct: z.boolean(),
+});
+
+export const explanationStep = z.strictObject({
+  text: z.string(),
+  /** Devices and terminals the step is about, to point at on the drawing. */
+  about: z.array(z.string()),
+});
+
+export const mark = z.strictObject({
+  /** Share of the parts that are right, 0 to 1, after the kind's own rule against guessing. */
+  share: z.number().min(0).max(1),
+  correct: z.boolean(),
+  parts: z.array(markPart),
+  /** Wrong ideas that give exactly this answer; empty when none does, or the answer is right. */
+  misconceptions: z.array(z.strictObject({ id: z.string(), idea: z.string(), advice: z.string() })),
+  explanation: z.array(explanationStep),
+});
+
+export type QuestionKind = z.infer<typeof questionKind>;
+export type Question = Readonly<z.infer<typeof question>>;
+export type QuestionOf<K extends QuestionKind> = Extract<Question, { kind: K }>;
+export type Answer = Readonly<z.infer<typeof answer>>;
+export type AnswerOf<K extends QuestionKind> = Extract<Answer, { kind: K }>;
+export type MarkPart = Readonly<z.infer<typeof markPart>>;
+export type ExplanationStep = Readonly<z.infer<typeof explanationStep>>;
+export type Mark = Readonly<z.infer<typeof mark>>;
