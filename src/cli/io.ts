@@ -1,0 +1,32 @@
+/** How a command meets the world: handed in, so that tests run commands without a terminal. */
+export interface Io {
+  /** Prints one piece of text with a newline. */
+  out(text: string): void;
+  err(text: string): void;
+  /** Reads a whole file as text; `-` is standard input. Throws what the system says when it can't. */
+  readText(file: string): string;
+  /** Asks for one line; undefined at the end of input. */
+  question(prompt: string): Promise<string | undefined>;
+  /** Characters a line may have. */
+  readonly columns: number;
+  /** Whether colour is shown. */
+  readonly colour: boolean;
+  /** Whether somebody sits at a terminal. */
+  readonly interactive: boolean;
+  /** Milliseconds since 1970. */
+  now(): number;
+  /** A seed nobody chose. */
+  freshSeed(): string;
+  readonly environment: Readonly<Record<string, string | undefined>>;
+  readonly home: string;
+}
+
+/** A mistake of whoever called: told in words, exit code 2, never a stack trace. */
+export class UsageError extends Error {
+  readonly hint: string;
+
+  constructor(message: string, hint = '') {
+    super(message);
+    this.hint = hint;
+  }
+}

@@ -1,0 +1,21 @@
+import type { Problem } from '../../shared/problem.ts';
+import type { Io } from './io.ts';
+import { styleFor } from './style.ts';
+
+/** One problem as `file:line:column: what is wrong` with what would be right under it. */
+export function problemText(problem: Problem, file: string, io: Pick<Io, 'colour'>): string {
+  const style = styleFor(io);
+  const place = [problem.file ?? file, problem.line, problem.line && problem.column]
+    .filter(Boolean)
+    .join(':');
+  const hint = problem.hint ? `\n    ${problem.hint}` : '';
+  return `${style.strong(place)}: ${problem.message}${hint}`;
+}
+
+/** Prints problems and gives the exit code for bad input. */
+export function reportProblems(problems: readonly Problem[], file: string, io: Io): 2 {
+  for (const problem of problems) io.err(problemText(problem, file, io));
+  const count = problems.length;
+  io.err(count === 1 ? 'Nothing was done: 1 mistake.' : `Nothing was done: ${count} mistakes.`);
+  return 2;
+}

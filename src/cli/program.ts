@@ -1,0 +1,64 @@
+import { Command, CommanderError } from 'commander';
+import { addAsk } from './commands/ask.ts';
+import { addBank } from './commands/bank-commands.ts';
+import { addDrill } from './commands/drill.ts';
+import { addMark } from './commands/mark.ts';
+import { addSolve } from './commands/solve.ts';
+import { type Io, UsageError } from './io.ts';
+
+/** What a command leaves behind: its exit code. */
+export interface Running {
+  code: number;
+}
+
+export interface Program {
+  readonly command: Command;
+  readonly running: Running;
+}
+
+/** The whole command line, on the given terminal. */
+export function createProgram(io: Io): Program {
+  const running: Running = { code: 0 };
+  const command = new Command('polewise');
+  command
+    .description('Practice in reading control circuits: fresh circuits, marked by an exact solver.')
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => io.out(text.trimEnd()),
+      writeErr: (text) => io.err(text.trimEnd()),
+      getOutHelpWidth: () => io.columns,
+      getErrHelpWidth: () => io.columns,
+      getOutHasColors: () => io.colour,
+      getErrHasColors: () => io.colour,
+    })
+    .showSuggestionAfterError()
+    .addHelpText('after', '\nIt teaches reading drawings and is no instruction to work on live equipment.');
+  for (const add of [addDrill, addAsk, addMark, addSolve, addBank]) add(command, io, running);
+  return { command, running };
+}
+
+/**
+ * Runs one command line.
+ *
+ * @returns the exit code: 0 done, 2 a mistake in what was asked for or given, 1 a fault of the program itself
+ */
+export async function runProgram(
+  { command, running }: Program,
+  words: readonly string[],
+  io: Io,
+): Promise<number> {
+  try {
+    await command.parseAsync(words, { from: 'user' });
+    return running.code;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
+    if (error instanceof UsageError) {
+      io.err(error.hint ? `${error.message}\n    ${error.hint}` : error.message);
+      return 2;
+    }
+    io.err(`A fault in polewise itself: ${error instanceof Error ? error.message : String(error)}`);
+    if (io.environment['POLEWISE_TRACE'] && error instanceof Error) io.err(error.stack ?? '');
+    else io.err('    Please report it with what you did; POLEWISE_TRACE=1 shows where.');
+    return 1;
+  }
+}

@@ -1,0 +1,72 @@
+import { randomBytes } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { createInterface, type Interface } from 'node:readline';
+import type { Io } from './io.ts';
+
+/** The real terminal. `close` lets the program end. */
+export function terminalIo(): Io & { close(): void } {
+  const { stdin, stdout, env } = process;
+  const interactive = Boolean(stdin.isTTY && stdout.isTTY);
+  let reader: Interface | undefined;
+  // Lines that come before they are asked for (a pipe) wait here.
+  const lines: string[] = [];
+  let waiting: ((line: string | undefined) => void) | undefined;
+  let ended = false;
+  const open = (): Interface => {
+    if (reader) return reader;
+    reader = createInterface({
+      input: stdin,
+      output: interactive ? stdout : undefined,
+      terminal: interactive,
+    });
+    const hand = (line: string | undefined): boolean => {
+      if (!waiting) return false;
+      const give = waiting;
+      waiting = undefined;
+      give(line);
+      return true;
+    };
+    reader.on('line', (line) => {
+      if (!hand(line)) lines.push(line);
+    });
+    reader.on('close', () => {
+      ended = true;
+      hand(undefined);
+    });
+    // Ctrl-C at the prompt ends the practice as the end of input does: everything marked is kept already.
+    reader.on('SIGINT', () => reader?.close());
+    return reader;
+  };
+  return {
+    out: (text) => {
+      stdout.write(`${text}\n`);
+    },
+    err: (text) => {
+      process.stderr.write(`${text}\n`);
+    },
+    readText: (file) => readFileSync(file === '-' ? 0 : file, 'utf8'),
+    question: (prompt) => {
+      const terminal = open();
+      if (!interactive) stdout.write(prompt);
+      const before = lines.shift();
+      if (before !== undefined) return Promise.resolve(before);
+      if (ended) return Promise.resolve(undefined);
+      return new Promise((resolve) => {
+        waiting = resolve;
+        if (interactive) {
+          terminal.setPrompt(prompt);
+          terminal.prompt();
+        }
+      });
+    },
+    columns: Math.max(40, Math.min(stdout.columns ?? 80, 160)),
+    colour: Boolean(stdout.isTTY) && !env['NO_COLOR'] && env['TERM'] !== 'dumb',
+    interactive,
+    now: () => Date.now(),
+    freshSeed: () => randomBytes(6).toString('hex'),
+    environment: env,
+    home: homedir(),
+    close: () => reader?.close(),
+  };
+}

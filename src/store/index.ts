@@ -1,0 +1,3 @@
+/** What is kept, on SQLite. */
+export { openSqliteStore } from './sqlite.ts';
+export type { Store } from './types.ts';
