@@ -1,0 +1,25 @@
+/** Circuits: the notation's reader and writer, the JSON form, and what a circuit's devices are made of. */
+export {
+  type Anatomy,
+  anatomyOf,
+  type Contact,
+  type Load,
+  type Mechanism,
+  supplyTerminals,
+} from './anatomy/index.ts';
+export type { Concern, Finding, Found } from './findings.ts';
+export { readCircuitJson } from './json.ts';
+export { LIMITS } from './limits.ts';
+export { type ReadCircuit, readCircuit, readCircuitWithPlaces } from './notation/read-circuit.ts';
+export { defaultRating, deviceWords, writeCircuit } from './notation/write-circuit.ts';
+export { type Place, type Places, placeOf, problemOf } from './places.ts';
+export { unsound } from './soundness.ts';
+export {
+  entryOf,
+  exitOf,
+  parseTerminalList,
+  parseTerminalRef,
+  stepText,
+  type TerminalPlace,
+  terminalRefOf,
+} from './terminal-names.ts';

@@ -1,0 +1,285 @@
+/** The reader of the notation (docs/notation.md). */
+import {
+  type Circuit,
+  circuit as circuitSchema,
+  type Device,
+  type Sheet,
+  type Step,
+  type Supply,
+  sheet as sheetSchema,
+} from '../../../shared/circuit.ts';
+import type { Checked } from '../../../shared/problem.ts';
+import { LIMITS } from '../limits.ts';
+import { type PartPlace, type Place, type Places, placeOf } from '../places.ts';
+import { duplicateDesignation, duplicateSupply, repeated, unsound } from '../soundness.ts';
+import { KINDS } from './device-kinds.ts';
+import { wordIssue } from './issues.ts';
+import { LineReader } from './line-reader.ts';
+import { wordsOf } from './line-words.ts';
+import { quantityAt } from './quantity.ts';
+import { type Declaration, finishDevice, finishSupply, readDevice, readSupply } from './read-declaration.ts';
+import { readPath } from './read-path.ts';
+import { Report } from './report.ts';
+import { titleOf } from './title.ts';
+import { didYouMean, shown } from './wording.ts';
+
+export interface ReadCircuit {
+  readonly circuit: Circuit;
+  readonly places: Places;
+}
+
+/** Reads a circuit; refuses it whole, with every mistake in it, when there is one. */
+export function readCircuit(text: string): Checked<Circuit> {
+  const read = readCircuitWithPlaces(text);
+  return read.ok ? { ok: true, value: read.value.circuit } : read;
+}
+
+/** As `readCircuit`, and where each supply, device, sheet, path and stop stands. */
+export function readCircuitWithPlaces(text: string): Checked<ReadCircuit> {
+  const report = new Report();
+  const lines = linesOf(text, report);
+  if (!lines) return report.conclude(() => never());
+  const draft: CircuitDraft = {
+    title: undefined,
+    supplies: [],
+    devices: [],
+    sheets: [],
+    sheetPlaces: [],
+    current: 1,
+    paths: [],
+    nameless: false,
+  };
+  for (const [index, line] of lines.entries()) {
+    if (report.full) {
+      report.leaveOff();
+      break;
+    }
+    readLine(line, index + 1, draft, report);
+  }
+  const made = finish(draft, report);
+  return report.conclude(() => made ?? never());
+}
+
+function never(): never {
+  throw new Error('a refused circuit has no value');
+}
+
+/** A circuit while its lines are read. */
+interface CircuitDraft {
+  title: string | undefined;
+  readonly supplies: Declaration[];
+  readonly devices: Declaration[];
+  readonly sheets: Sheet[];
+  readonly sheetPlaces: Place[];
+  current: number;
+  readonly paths: {
+    readonly sheet: number;
+    readonly steps: readonly (Step | undefined)[];
+    readonly places: readonly Place[];
+  }[];
+  /** A supply's name could not be read: ratings can't be asked for. */
+  nameless: boolean;
+}
+
+function linesOf(text: string, report: Report): string[] | undefined {
+  const refuse = (line: number, message: string, hint: string) => {
+    report.add({ code: 'too-large', line, column: 1, message, hint });
+    return undefined;
+  };
+  if (text.length > LIMITS.characters) {
+    return refuse(
+      1,
+      `This is too long to be read: ${text.length} characters, at most ${LIMITS.characters}.`,
+      'Divide it into several circuits.',
+    );
+  }
+  const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
+  if (lines.length > LIMITS.lines) {
+    return refuse(
+      LIMITS.lines + 1,
+      `There are ${lines.length} lines; at most ${LIMITS.lines} are read.`,
+      'Divide it into several circuits.',
+    );
+  }
+  const long = lines.findIndex((line) => line.length > LIMITS.lineLength);
+  if (long >= 0) {
+    return refuse(
+      long + 1,
+      `This line has ${lines[long]!.length} characters; at most ${LIMITS.lineLength} are read.`,
+      'Break it into several lines.',
+    );
+  }
+  return lines;
+}
+
+function readLine(source: string, number: number, draft: CircuitDraft, report: Report): void {
+  const trimmed = source.trim();
+  if (trimmed === '') return;
+  if (trimmed.startsWith('#')) {
+    const first =
+      draft.supplies.length + draft.devices.length + draft.paths.length + draft.sheets.length === 0;
+    if (first && draft.title === undefined) draft.title = titleOf(trimmed.slice(1), source, number, report);
+    return;
+  }
+  const line = new LineReader(wordsOf(source, number, report), number, source.trimEnd().length + 1, report);
+  const first = line.peekWord();
+  if (first === 'supply') {
+    const supply = readSupply(line);
+    if (supply) draft.supplies.push(supply);
+    else draft.nameless = true;
+  } else if (first === 'sheet') {
+    readSheet(line, draft);
+  } else if (first?.includes(':')) {
+    addPath(line, draft);
+  } else if (
+    first !== undefined &&
+    (first.startsWith('-') || (KINDS as string[]).includes(line.peekWord(1) ?? ''))
+  ) {
+    const device = readDevice(line);
+    if (device) draft.devices.push(device);
+  } else {
+    strange(line, first);
+  }
+}
+
+function strange(line: LineReader, first: string | undefined): void {
+  line.problem(
+    'unknown-line',
+    line.column,
+    first === undefined ? "A line can't begin with a text." : `A line can't begin with ${shown(first)}.`,
+    `${didYouMean(first ?? '', ['supply', 'sheet'])}A line is a supply (supply A 24 V AC), a device (-K3 relay), a path (A:L  -K3:A1-A2  A:N), a sheet (sheet 2) or a comment (# ...).`,
+  );
+}
+
+function readSheet(line: LineReader, draft: CircuitDraft): void {
+  const place = { line: line.line, column: line.column };
+  line.skip();
+  const quantity = quantityAt(line);
+  const { column } = line;
+  if (!quantity) {
+    line.problem(
+      'bad-number',
+      column,
+      'A sheet needs its number.',
+      'Write it like sheet 2 "Controller inputs".',
+    );
+    return;
+  }
+  line.skip();
+  const title = line.peek()?.kind === 'text' ? line.peek()!.text : undefined;
+  const titleColumn = line.column;
+  if (title !== undefined) line.skip();
+  if (!line.done) {
+    line.problem(
+      'unexpected-option',
+      line.column,
+      'A sheet has a number and a title, nothing more.',
+      'Write it like sheet 2 "Controller inputs".',
+    );
+    return;
+  }
+  const parsed = sheetSchema.safeParse({
+    number: quantity.value,
+    ...(title === undefined ? {} : { title }),
+  });
+  if (!parsed.success) {
+    for (const issue of parsed.error.issues) {
+      const { code, message, hint } = wordIssue(issue);
+      line.problem(code, issue.path[0] === 'title' ? titleColumn : column, message, hint);
+    }
+    return;
+  }
+  const known = draft.sheets.findIndex(({ number }) => number === quantity.value);
+  draft.current = quantity.value;
+  if (known < 0) {
+    draft.sheets.push(parsed.data);
+    draft.sheetPlaces.push(place);
+  } else if (title !== undefined) {
+    if (draft.sheets[known]!.title === undefined) draft.sheets[known] = parsed.data;
+    else {
+      line.problem(
+        'repeated-option',
+        titleColumn,
+        `Sheet ${quantity.value} has a title already.`,
+        `To go on with that sheet write: sheet ${quantity.value}.`,
+      );
+    }
+  }
+}
+
+function addPath(line: LineReader, draft: CircuitDraft): void {
+  const path = readPath(line);
+  if (!path) return;
+  if (!draft.sheets.some(({ number }) => number === draft.current)) {
+    draft.sheets.push({ number: draft.current });
+    draft.sheetPlaces.push({ line: line.line, column: 1 });
+  }
+  const places = path.columns.map((column) => ({ line: line.line, column }));
+  draft.paths.push({ sheet: draft.current, steps: path.steps, places });
+}
+
+/** Puts the pieces together and checks what concerns more than one line. */
+function finish(draft: CircuitDraft, report: Report): ReadCircuit | undefined {
+  for (const [of, duplicate] of [
+    [draft.supplies, duplicateSupply],
+    [draft.devices, duplicateDesignation],
+  ] as const) {
+    for (const at of repeated(of.map(({ name }) => name))) {
+      const { name, place } = of[at]!;
+      report.add({ ...duplicate(name), line: place.line, column: place.column });
+    }
+  }
+  const tolerated = new Set<string>();
+  const supplies: Supply[] = [];
+  const devices: Device[] = [];
+  const places = { supplies: [] as PartPlace[], devices: [] as PartPlace[] };
+  for (const declaration of draft.supplies) {
+    const made = finishSupply(declaration);
+    if (made && !supplies.some(({ name }) => name === made.name)) {
+      supplies.push(made);
+      places.supplies.push(declaration.place);
+    } else tolerated.add(declaration.name);
+  }
+  const source = supplies.find(({ current }) => current !== '3AC');
+  const rating = source && { volts: source.volts, current: source.current };
+  const ratingKnown = supplies.length === draft.supplies.length && !draft.nameless && supplies.length > 0;
+  const names = new Set<string>();
+  for (const declaration of draft.devices) {
+    const made = finishDevice(declaration, rating, ratingKnown);
+    if (made && !names.has(made.name)) {
+      devices.push(made);
+      places.devices.push(declaration.place);
+    } else tolerated.add(declaration.name);
+    names.add(declaration.name);
+  }
+  if (draft.supplies.length === 0 && !draft.nameless) {
+    report.add({
+      code: 'missing-supply',
+      line: 1,
+      column: 1,
+      message: 'The circuit has no supply.',
+      hint: 'Begin with one, such as: supply A 24 V AC.',
+    });
+  }
+  const partial = {
+    ...(draft.title === undefined ? {} : { title: draft.title }),
+    supplies,
+    devices,
+    sheets: draft.sheets,
+    paths: draft.paths.map(({ sheet, steps }) => ({ sheet, steps })),
+  };
+  const allPlaces: Places = {
+    ...places,
+    sheets: draft.sheetPlaces,
+    paths: draft.paths.map((path) => path.places[0]!),
+    steps: draft.paths.map((path) => path.places),
+  };
+  for (const { code, message, hint, concern } of unsound(partial, tolerated)) {
+    report.add({ code, message, hint, ...placeOf(partial, allPlaces, concern) });
+  }
+  if (!report.clean) return undefined;
+  const parsed = circuitSchema.safeParse(partial);
+  if (parsed.success) return { circuit: parsed.data, places: allPlaces };
+  for (const issue of parsed.error.issues) report.add({ line: 1, column: 1, ...wordIssue(issue) });
+  return undefined;
+}

@@ -1,0 +1,189 @@
+/** One line that declares a supply or a device, read into a draft. */
+
+import type { Device, Supply } from '../../../shared/circuit.ts';
+import { type DeviceKind, device as deviceSchema, supply as supplySchema } from '../../../shared/circuit.ts';
+import type { PartPlace } from '../places.ts';
+import { DESIGNATION, SUPPLY_NAME } from '../terminal-names.ts';
+import { ALL_WORDS, GRAMMARS, type Grammar, hasRating, KINDS, SUPPLY_GRAMMAR } from './device-kinds.ts';
+import { wordIssue } from './issues.ts';
+import type { LineReader } from './line-reader.ts';
+import { type Draft, type Option, put, refuse } from './options.ts';
+import { article, didYouMean, shown } from './wording.ts';
+
+/** A declaration as far as it was read. `name` is known even when the rest is broken. */
+export interface Declaration {
+  readonly name: string;
+  readonly draft: Draft;
+  readonly place: PartPlace;
+  readonly line: LineReader;
+}
+
+const newDraft = (): Draft => ({ values: {}, columns: new Map(), broken: false });
+
+/** Reads options until the line ends; each word that belongs to none is reported and stepped over. */
+function readOptions(line: LineReader, draft: Draft, what: string, { options }: Grammar): void {
+  const done = new Set<Option>();
+  while (!line.done) {
+    const option = options.find((each) => each.starts(line, draft));
+    const { column } = line;
+    if (!option) {
+      draft.broken = true;
+      refuse(line, what, options, ALL_WORDS);
+      continue;
+    }
+    if (done.has(option)) {
+      draft.broken = true;
+      line.problem(
+        'repeated-option',
+        column,
+        `This is said twice of ${what}.`,
+        `Write it once: ${option.usage}.`,
+      );
+    }
+    done.add(option);
+    option.read(line, draft);
+  }
+}
+
+function complete(line: LineReader, draft: Draft, what: string, { defaults, required }: Grammar): void {
+  // A broken draft has had its say: what is missing may be the very word that was not understood.
+  const asked = draft.broken ? [] : Object.entries(required);
+  for (const [field, missing] of asked) {
+    if (draft.values[field] !== undefined) continue;
+    draft.broken = true;
+    line.problem(
+      'missing-option',
+      line.column,
+      `${what.replace(/^a/, 'A')} needs ${missing}.`,
+      'Add it at the end of the line.',
+    );
+  }
+  for (const [field, value] of Object.entries(defaults)) {
+    if (draft.values[field] === undefined) draft.values[field] = value;
+  }
+}
+
+/** `supply A 24 V AC earthed "text"`. Undefined: it has no usable name. */
+export function readSupply(line: LineReader): Declaration | undefined {
+  const start = line.column;
+  line.skip();
+  const { column } = line;
+  const name = line.peekWord();
+  if (name === undefined || !SUPPLY_NAME.test(name)) {
+    line.problem(
+      'bad-supply-name',
+      column,
+      name === undefined ? 'A supply needs a name.' : `${shown(name)} can't be the name of a supply.`,
+      'A supply is named by one capital letter: supply A 24 V AC.',
+    );
+    return undefined;
+  }
+  line.skip();
+  const draft = newDraft();
+  readOptions(line, draft, 'a supply', SUPPLY_GRAMMAR);
+  complete(line, draft, 'a supply', SUPPLY_GRAMMAR);
+  return { name, draft, place: { line: line.line, column: start, fields: draft.columns }, line };
+}
+
+/** `-K3 relay 2 poles "text"`. Undefined: it has no usable designation. */
+export function readDevice(line: LineReader): Declaration | undefined {
+  const { column } = line;
+  const name = line.peekWord()!;
+  line.skip();
+  if (!DESIGNATION.test(name)) {
+    const corrected = `-${name.replace(/^[-\u2010-\u2015\u2212]*/, '').toUpperCase()}`;
+    line.problem(
+      'bad-designation',
+      column,
+      `${shown(name)} is no reference designation.`,
+      `${DESIGNATION.test(corrected) ? `Did you mean ${corrected}? ` : ''}It has a hyphen, one to three capitals and a number: -K3.`,
+    );
+    return undefined;
+  }
+  const draft = newDraft();
+  const declaration = { name, draft, place: { line: line.line, column, fields: draft.columns }, line };
+  const kind = readKind(line, name);
+  if (kind === undefined) {
+    draft.broken = true;
+    return declaration;
+  }
+  draft.values['kind'] = kind;
+  readOptions(line, draft, article(kind), GRAMMARS[kind]);
+  complete(line, draft, article(kind), GRAMMARS[kind]);
+  return declaration;
+}
+
+function readKind(line: LineReader, name: string): DeviceKind | undefined {
+  const { column } = line;
+  const word = line.peekWord();
+  if (word !== undefined && (KINDS as string[]).includes(word)) {
+    line.skip();
+    return word as DeviceKind;
+  }
+  if (word?.includes(':')) {
+    line.problem(
+      'missing-terminal',
+      line.words[0]!.column,
+      `This path comes to ${name} and doesn't say at which terminal.`,
+      `Write the terminal after a colon: ${name}:13 or ${name}:13-14.`,
+    );
+    return undefined;
+  }
+  line.problem(
+    'unknown-kind',
+    column,
+    word === undefined ? `What kind of device is ${name}?` : `${shown(word)} is no kind of device.`,
+    `${didYouMean(word ?? '', KINDS)}There are: ${KINDS.join(', ')}.`,
+  );
+  return undefined;
+}
+
+/** The finished supply; undefined when something in it was wrong, which is then reported. */
+export function finishSupply({ name, draft, line, place }: Declaration): Supply | undefined {
+  if (draft.broken) return undefined;
+  const parsed = supplySchema.safeParse({ name, ...draft.values });
+  if (parsed.success) return parsed.data;
+  reportIssues(parsed.error.issues, draft, line, place);
+  return undefined;
+}
+
+/** The finished device. `rating` is what a rating left out is taken from; `ratingKnown` false: don't ask for one. */
+export function finishDevice(
+  { name, draft, line, place }: Declaration,
+  rating: unknown,
+  ratingKnown: boolean,
+): Device | undefined {
+  const kind = draft.values['kind'] as DeviceKind | undefined;
+  if (draft.broken || kind === undefined) return undefined;
+  if (hasRating(kind) && draft.values['rating'] === undefined) {
+    if (rating === undefined) {
+      if (ratingKnown) {
+        line.problem(
+          'missing-rating',
+          place.column,
+          `${name} has no rating, and there is no AC or DC supply to take it from.`,
+          'Write what it is made for at the end of the line: 230 V AC.',
+        );
+      }
+      return undefined;
+    }
+    put(draft, 'rating', rating, place.column);
+  }
+  const parsed = deviceSchema.safeParse({ name, ...draft.values });
+  if (parsed.success) return parsed.data;
+  reportIssues(parsed.error.issues, draft, line, place);
+  return undefined;
+}
+
+function reportIssues(
+  issues: Parameters<typeof wordIssue>[0][],
+  draft: Draft,
+  line: LineReader,
+  { column }: PartPlace,
+): void {
+  for (const issue of issues) {
+    const { code, message, hint } = wordIssue(issue);
+    const field = String(issue.path[0] ?? '');
+    line.problem(code, draft.columns.get(field) ?? column, message, hint);
+  }
+}

@@ -1,0 +1,30 @@
+/** The title of a circuit: the first comment. */
+
+import { quote } from './line-words.ts';
+import type { Report } from './report.ts';
+
+const LONGEST = 120;
+
+/** `comment`: what follows the `#`. An empty comment is no title; one text in quotation marks is exactly that text. */
+export function titleOf(comment: string, line: string, number: number, report: Report): string | undefined {
+  const plain = comment.trim();
+  if (plain === '') return undefined;
+  const title = quotedWhole(plain) ?? plain;
+  if (title.length <= LONGEST) return title;
+  report.add({
+    code: 'text-too-long',
+    line: number,
+    column: line.indexOf('#') + 1,
+    message: `The first comment is the title: ${LONGEST} characters at most.`,
+    hint: 'Put a short title before it, on a line of its own.',
+  });
+  return undefined;
+}
+
+function quotedWhole(text: string): string | undefined {
+  return /^"(?:[^"\\]|\\["\\])*"$/.test(text) ? text.slice(1, -1).replace(/\\(["\\])/g, '$1') : undefined;
+}
+
+/** The comment line of a title: plain, or in quotation marks where reading it back would change it. */
+export const titleLine = (title: string): string =>
+  `# ${title === '' || title !== title.trim() || title.startsWith('"') ? quote(title) : title}`;
