@@ -5,7 +5,7 @@
  */
 
 import { Joining } from './joining.ts';
-import type { Machine } from './machine.ts';
+import { DRIVE, type Machine } from './machine.ts';
 
 /** Working memory of one island, so that evaluating allocates nothing. */
 export interface Scratch {
@@ -40,15 +40,10 @@ export interface Island {
 
 export interface Partition {
   readonly islands: readonly Island[];
-  /** Islands in which a mechanism has contacts; islands that its coils are in. */
+  /** Islands in which a mechanism has contacts. */
   readonly islandsOf: readonly Int32Array[];
-  readonly coilIslandsOf: readonly (readonly number[])[];
   /** Two poles joined through feeding devices alone, or two supplies joined: the whole network must be solved. */
   readonly whole: boolean;
-  /** Potential of each node that is a rail; NaN elsewhere. */
-  readonly railRe: Float64Array;
-  readonly railIm: Float64Array;
-  readonly railGroup: Int32Array;
   /** Working memory of whoever evaluates: islands to be evaluated again. */
   readonly dirty: Uint8Array;
   readonly queue: Int32Array;
@@ -73,16 +68,32 @@ export function partitionFor(machine: Machine, at: Uint8Array, supplyOn: Uint8Ar
   return made;
 }
 
-/** Rails: nodes joined to a pole through closed feeding devices, each with its potential and reference group. */
-function findRails(machine: Machine, at: Uint8Array, supplyOn: Uint8Array) {
+/** Nodes joined to a pole through closed feeding devices. */
+interface Rails {
+  readonly joining: Joining;
+  readonly re: Float64Array;
+  readonly im: Float64Array;
+  readonly group: Int32Array;
+  /** Number of the rail each node is part of, -1 elsewhere. Rails of one potential and reference are one. */
+  readonly number: Int32Array;
+  /** A node of each rail. */
+  readonly nodes: readonly number[];
+  readonly whole: boolean;
+}
+
+const feeds = (machine: Machine, mechanism: number): boolean =>
+  mechanism < 0 || machine.drive[mechanism] === DRIVE.feed;
+
+function findRails(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): Rails {
   const { plan, closedMask } = machine;
   const joining = new Joining(plan.nodes);
   for (const [a, b] of plan.joins) joining.join(a, b);
-  plan.switches.forEach(({ a, b, mechanism }, index) => {
-    const feeding = mechanism < 0 || plan.mechanisms[mechanism]!.drive === 'feed';
+  for (let index = 0; index < plan.switches.length; index++) {
+    const { a, b, mechanism } = plan.switches[index]!;
+    if (closedMask[index] === 0 || !feeds(machine, mechanism)) continue;
     const position = mechanism < 0 ? 0 : at[mechanism]!;
-    if (feeding && (position & ~closedMask[index]!) === 0 && closedMask[index] !== 0) joining.join(a, b);
-  });
+    if ((position & ~closedMask[index]!) === 0) joining.join(a, b);
+  }
   const re = new Float64Array(plan.nodes).fill(Number.NaN);
   const im = new Float64Array(plan.nodes).fill(Number.NaN);
   const group = new Int32Array(plan.nodes).fill(-1);
@@ -102,21 +113,73 @@ function findRails(machine: Machine, at: Uint8Array, supplyOn: Uint8Array) {
       group[root] = reference;
     }
   });
+  const number = new Int32Array(plan.nodes).fill(-1);
+  const nodes: number[] = [];
   for (let node = 0; node < plan.nodes; node++) {
     const root = joining.find(node);
     re[node] = re[root]!;
     im[node] = im[root]!;
     group[node] = group[root]!;
+    if (group[node] === -1) continue;
+    let rail = nodes.findIndex(
+      (other) => group[other] === group[node] && re[other] === re[node] && im[other] === im[node],
+    );
+    if (rail < 0) rail = nodes.push(node) - 1;
+    number[node] = rail;
   }
-  return { joining, re, im, group, whole };
+  return { joining, re, im, group, number, nodes, whole };
 }
 
-function scratchFor(
-  points: number,
-  railNodes: readonly number[],
-  re: Float64Array,
-  im: Float64Array,
-): Scratch {
+/** Switches and loads that lie in islands, as columns: global index, ends, and which of the two they are. */
+interface Parts {
+  readonly a: number[];
+  readonly b: number[];
+  readonly index: number[];
+  readonly load: boolean[];
+}
+
+function partsOf(machine: Machine): Parts {
+  const parts: Parts = { a: [], b: [], index: [], load: [] };
+  const add = (a: number, b: number, index: number, load: boolean): void => {
+    parts.a.push(a);
+    parts.b.push(b);
+    parts.index.push(index);
+    parts.load.push(load);
+  };
+  machine.plan.switches.forEach(({ a, b, mechanism }, index) => {
+    if (!feeds(machine, mechanism)) add(a, b, index, false);
+  });
+  machine.plan.loads.forEach(({ a, b }, index) => {
+    add(a, b, index, true);
+  });
+  return parts;
+}
+
+/** The parts of each island. Cells joined by anything that could ever conduct belong together; rails don't join. */
+function islandsOfParts(machine: Machine, { joining, number }: Rails, { a, b }: Parts): number[][] {
+  const { nodes } = machine.plan;
+  const together = new Joining(nodes);
+  for (let node = 0; node < nodes; node++) if (number[node] === -1) together.join(node, joining.find(node));
+  for (let part = 0; part < a.length; part++) {
+    if (number[a[part]!] === -1 && number[b[part]!] === -1) together.join(a[part]!, b[part]!);
+  }
+  const islandAt = new Int32Array(nodes).fill(-1);
+  const islands: number[][] = [];
+  for (let part = 0; part < a.length; part++) {
+    const anchor = number[a[part]!] === -1 ? a[part]! : number[b[part]!] === -1 ? b[part]! : -1;
+    // A part between two rails is an island of its own.
+    if (anchor < 0) {
+      islands.push([part]);
+      continue;
+    }
+    const root = together.find(anchor);
+    if (islandAt[root] === -1) islandAt[root] = islands.push([part]) - 1;
+    else islands[islandAt[root]!]!.push(part);
+  }
+  return islands;
+}
+
+function scratchFor(points: number, railNodes: readonly number[], { re, im }: Rails): Scratch {
   const scratch: Scratch = {
     parent: new Int32Array(points),
     re: new Float64Array(points),
@@ -132,94 +195,68 @@ function scratchFor(
   return scratch;
 }
 
-function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): Partition {
-  const { plan } = machine;
-  const { joining, re, im, group, whole } = findRails(machine, at, supplyOn);
-  const isRail = (node: number): boolean => group[node] !== -1;
-  const feeding = (mechanism: number): boolean =>
-    mechanism < 0 || plan.mechanisms[mechanism]!.drive === 'feed';
-
-  // Cells joined by anything that could ever conduct belong to one island; rails don't join.
-  const islandsJoin = new Joining(plan.nodes);
-  for (let node = 0; node < plan.nodes; node++) if (!isRail(node)) islandsJoin.join(node, joining.find(node));
-  const parts = [
-    ...plan.switches.flatMap((part, index) =>
-      feeding(part.mechanism) ? [] : [{ ...part, index, load: false }],
-    ),
-    ...plan.loads.map((part, index) => ({ ...part, index, load: true })),
-  ];
-  for (const { a, b } of parts) if (!isRail(a) && !isRail(b)) islandsJoin.join(a, b);
-
-  // A part between two rails is an island of its own; its key must not clash with a node.
-  const islandParts = new Map<number, typeof parts>();
-  parts.forEach((part, number) => {
-    const anchor = isRail(part.a) ? (isRail(part.b) ? -1 : part.b) : part.a;
-    const key = anchor < 0 ? plan.nodes + number : islandsJoin.find(anchor);
-    const list = islandParts.get(key);
-    if (list) list.push(part);
-    else islandParts.set(key, [part]);
-  });
-
-  const islands: Island[] = [];
-  const islandsOf: number[][] = plan.mechanisms.map(() => []);
-  const coilIslandsOf: number[][] = plan.mechanisms.map(() => []);
-  for (const members of islandParts.values()) {
-    const number = islands.length;
-    const local = new Map<number | string, number>();
-    const railNodes: number[] = [];
-    // Rails of one potential and reference are one point: they are joined without resistance.
-    const railKey = (node: number): string => `${group[node]} ${re[node]} ${im[node]}`;
-    for (const { a, b } of members) {
-      for (const node of [a, b]) {
-        if (isRail(node) && !local.has(railKey(node))) {
-          local.set(railKey(node), local.size);
-          railNodes.push(node);
-        }
-      }
-    }
-    const rails = local.size;
-    const point = (node: number): number => {
-      const key = isRail(node) ? railKey(node) : joining.find(node);
-      const known = local.get(key);
-      if (known !== undefined) return known;
-      local.set(key, local.size);
-      return local.size - 1;
-    };
-    const ends = members.map(({ a, b }) => [point(a), point(b)] as const);
-    const switches = members.flatMap((part, at) => (part.load ? [] : [{ part, ends: ends[at]! }]));
-    const loads = members.flatMap((part, at) => (part.load ? [{ part, ends: ends[at]! }] : []));
-    for (const { part } of switches) {
-      const list = islandsOf[part.mechanism]!;
-      if (list.at(-1) !== number) list.push(number);
-    }
-    for (const { part } of loads) {
-      if (part.mechanism >= 0 && coilIslandsOf[part.mechanism]!.at(-1) !== number)
-        coilIslandsOf[part.mechanism]!.push(number);
-    }
-    islands.push({
-      rails,
-      points: local.size,
-      switches: Int32Array.from(switches, ({ part }) => part.index),
-      mechanism: Int32Array.from(switches, ({ part }) => part.mechanism),
-      closedMask: Uint8Array.from(switches, ({ part }) => machine.closedMask[part.index]!),
-      switchA: Int32Array.from(switches, (entry) => entry.ends[0]),
-      switchB: Int32Array.from(switches, (entry) => entry.ends[1]),
-      loads: Int32Array.from(loads, ({ part }) => part.index),
-      loadA: Int32Array.from(loads, (entry) => entry.ends[0]),
-      loadB: Int32Array.from(loads, (entry) => entry.ends[1]),
-      siemens: Float64Array.from(loads, ({ part }) => plan.loads[part.index]!.siemens),
-      mixed: new Set(railNodes.map((node) => group[node])).size > 1,
-      scratch: scratchFor(local.size, railNodes, re, im),
-    });
+/** Numbers the points of one island: its rails first. `local` is working memory, all -1 before and after. */
+function makeIsland(
+  machine: Machine,
+  rails: Rails,
+  parts: Parts,
+  members: readonly number[],
+  local: Int32Array,
+): Island {
+  const { plan, closedMask } = machine;
+  const { number, joining, nodes, group } = rails;
+  const keyOf = (node: number): number =>
+    number[node] === -1 ? joining.find(node) : plan.nodes + number[node]!;
+  const keys: number[] = [];
+  const place = (key: number): void => {
+    if (local[key] === -1) local[key] = keys.push(key) - 1;
+  };
+  for (const part of members) {
+    if (number[parts.a[part]!] !== -1) place(keyOf(parts.a[part]!));
+    if (number[parts.b[part]!] !== -1) place(keyOf(parts.b[part]!));
   }
+  const railNodes = keys.map((key) => nodes[key - plan.nodes]!);
+  for (const part of members) {
+    place(keyOf(parts.a[part]!));
+    place(keyOf(parts.b[part]!));
+  }
+  const switches = members.filter((part) => !parts.load[part]);
+  const loads = members.filter((part) => parts.load[part]);
+  const end = (side: readonly number[], part: number): number => local[keyOf(side[part]!)]!;
+  const island: Island = {
+    rails: railNodes.length,
+    points: keys.length,
+    switches: Int32Array.from(switches, (part) => parts.index[part]!),
+    mechanism: Int32Array.from(switches, (part) => plan.switches[parts.index[part]!]!.mechanism),
+    closedMask: Uint8Array.from(switches, (part) => closedMask[parts.index[part]!]!),
+    switchA: Int32Array.from(switches, (part) => end(parts.a, part)),
+    switchB: Int32Array.from(switches, (part) => end(parts.b, part)),
+    loads: Int32Array.from(loads, (part) => parts.index[part]!),
+    loadA: Int32Array.from(loads, (part) => end(parts.a, part)),
+    loadB: Int32Array.from(loads, (part) => end(parts.b, part)),
+    siemens: Float64Array.from(loads, (part) => plan.loads[parts.index[part]!]!.siemens),
+    mixed: railNodes.some((node) => group[node] !== group[railNodes[0]!]),
+    scratch: scratchFor(keys.length, railNodes, rails),
+  };
+  for (const key of keys) local[key] = -1;
+  return island;
+}
+
+function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): Partition {
+  const rails = findRails(machine, at, supplyOn);
+  const parts = partsOf(machine);
+  const local = new Int32Array(machine.plan.nodes + rails.nodes.length).fill(-1);
+  const islands = islandsOfParts(machine, rails, parts).map((members) =>
+    makeIsland(machine, rails, parts, members, local),
+  );
+  const islandsOf: number[][] = Array.from({ length: machine.mechanisms }, () => []);
+  islands.forEach(({ mechanism }, number) => {
+    for (const mover of mechanism) if (islandsOf[mover]!.at(-1) !== number) islandsOf[mover]!.push(number);
+  });
   return {
     islands,
     islandsOf: islandsOf.map((list) => Int32Array.from(list)),
-    coilIslandsOf,
-    whole: whole || islands.some(({ mixed }) => mixed),
-    railRe: re,
-    railIm: im,
-    railGroup: group,
+    whole: rails.whole || islands.some(({ mixed }) => mixed),
     dirty: new Uint8Array(islands.length),
     queue: new Int32Array(islands.length),
   };

@@ -16,7 +16,18 @@ import type { Anatomy } from './types.ts';
 
 export type { Anatomy, Contact, Drive, Load, LoadRole, Mechanism } from './types.ts';
 
+const known = new WeakMap<Device, Anatomy>();
+
+/** The anatomy of a device; worked out once for each device record, which never changes. */
 export function anatomyOf(device: Device): Anatomy {
+  const before = known.get(device);
+  if (before) return before;
+  const made = makeAnatomy(device);
+  known.set(device, made);
+  return made;
+}
+
+function makeAnatomy(device: Device): Anatomy {
   switch (device.kind) {
     case 'relay':
       return relayAnatomy(device);
