@@ -10,6 +10,10 @@ export {
 export type { Concern, Finding, Found } from './findings.ts';
 export { readCircuitJson } from './json.ts';
 export { LIMITS } from './limits.ts';
+export { readActs, writeAct, writeActs } from './notation/acts.ts';
+export { readFaults, writeFault, writeFaults } from './notation/faults.ts';
+export { actInWords, faultInWords, timeInWords } from './notation/in-words.ts';
+export { possibleActs } from './notation/possible-acts.ts';
 export { type ReadCircuit, readCircuit, readCircuitWithPlaces } from './notation/read-circuit.ts';
 export { defaultRating, deviceWords, writeCircuit } from './notation/write-circuit.ts';
 export { type Place, type Places, placeOf, problemOf } from './places.ts';
@@ -23,3 +27,14 @@ export {
   type TerminalPlace,
   terminalRefOf,
 } from './terminal-names.ts';
+export {
+  type CircuitView,
+  type Conductors,
+  circuitView,
+  conductorsOf,
+  type DeviceView,
+  deviceOf,
+  terminalsOf,
+  type Wire,
+  wiresOf,
+} from './view.ts';

@@ -1,0 +1,178 @@
+/** What is wrong with a circuit, as text: `-K3:14 broken; -K3:11-14 dirty 500 ohm`. */
+import type { Circuit, TerminalRef } from '../../../shared/circuit.ts';
+import type { Checked } from '../../../shared/problem.ts';
+import { type Fault, fault as faultSchema } from '../../../shared/scenario.ts';
+import { LIMITS } from '../limits.ts';
+import {
+  DESIGNATION,
+  parseTerminalList,
+  parseTerminalRef,
+  SUPPLY_NAME,
+  terminalRefOf,
+} from '../terminal-names.ts';
+import { circuitView } from '../view.ts';
+import { faultInCircuit } from './fault-checks.ts';
+import { wordIssue } from './issues.ts';
+import type { LineReader } from './line-reader.ts';
+import { quantityAt } from './quantity.ts';
+import { Report } from './report.ts';
+import { statementsOf } from './statements.ts';
+import { didYouMean, shown } from './wording.ts';
+
+/** Of a dirty contact whose resistance isn't stated; enough to keep a coil from operating (common practice, no source). */
+const DIRTY_OHMS = 1000;
+
+/** Each word of the notation with an example. */
+const EXAMPLES = {
+  broken: '-K3:14 broken (the conductor at a terminal) or -H2:X2 A:N broken (the wire between two)',
+  welded: '-K3:11-14 welded',
+  dirty: '-K3:11-14 dirty 500 ohm',
+  open: '-K3:A1-A2 open',
+  shorted: '-K3:A1-A2 shorted',
+  blown: '-F1 blown',
+  crossed: '-K3:12 -K3:14 crossed',
+  stuck: '-K3 stuck',
+} as const;
+type FaultWord = keyof typeof EXAMPLES;
+const WORDS = Object.keys(EXAMPLES) as FaultWord[];
+
+/** Reads faults separated by `;` or line ends; with a circuit each is checked against it. */
+export function readFaults(text: string, circuit?: Circuit): Checked<Fault[]> {
+  const report = new Report();
+  const view = circuit && circuitView(circuit);
+  const faults: Fault[] = [];
+  for (const line of statementsOf(text, LIMITS.faults, 'faults', report)) {
+    const { column } = line;
+    const fault = readFault(line);
+    if (!fault) continue;
+    const parsed = faultSchema.safeParse(fault);
+    if (!parsed.success) {
+      for (const issue of parsed.error.issues) {
+        const { code, message, hint } = wordIssue(issue);
+        line.problem(code, column, message, hint);
+      }
+      continue;
+    }
+    const wrong = view && faultInCircuit(parsed.data, view, faults);
+    if (wrong) line.problem(wrong.code, column, wrong.message, wrong.hint);
+    else faults.push(parsed.data);
+  }
+  return report.conclude(() => faults);
+}
+
+function readFault(line: LineReader): Fault | undefined {
+  const places: string[] = [];
+  while (line.peekWord() !== undefined && !(WORDS as string[]).includes(line.peekWord()!)) {
+    places.push(line.peekWord()!);
+    line.skip();
+  }
+  const { column } = line;
+  const word = line.peekWord() as FaultWord | undefined;
+  if (word === undefined) {
+    const last = places.at(-1) ?? '';
+    line.problem(
+      'unknown-fault',
+      column,
+      'What is wrong there?',
+      `${/^[a-z]/i.test(last) ? didYouMean(last, WORDS) : ''}End it with ${WORDS.join(', ')}.`,
+    );
+    return undefined;
+  }
+  line.skip();
+  const fault = faultOf(word, places, line);
+  if (fault && line.done) return fault;
+  line.problem(
+    'bad-fault',
+    fault ? line.column : line.words[0]!.column,
+    fault
+      ? `${shown(line.peek()!.text)} is too much here.`
+      : `${places.length === 0 ? 'Nothing' : shown(places.join(' '))} can't be ${word}.`,
+    `Write it like ${EXAMPLES[word]}, with a semicolon between two faults.`,
+  );
+  return undefined;
+}
+
+function faultOf(word: FaultWord, places: readonly string[], line: LineReader): Fault | undefined {
+  switch (word) {
+    case 'blown':
+    case 'stuck': {
+      const [device = ''] = places;
+      return places.length === 1 && DESIGNATION.test(device) ? { kind: word, device } : undefined;
+    }
+    case 'broken': {
+      const refs = singles(places);
+      if (refs?.length === 1) return { kind: 'loose', at: refs[0]! };
+      return refs?.length === 2 ? { kind: 'cut', from: refs[0]!, to: refs[1]! } : undefined;
+    }
+    case 'crossed': {
+      const refs = singles(places);
+      return refs?.length === 2 ? { kind: 'crossed', one: refs[0]!, other: refs[1]! } : undefined;
+    }
+    case 'dirty': {
+      const ends = endsOf(places);
+      const ohms = readOhms(line);
+      return ends && ohms !== undefined ? { kind: 'dirty', ...ends, ohms } : undefined;
+    }
+    case 'welded':
+    case 'open':
+    case 'shorted': {
+      const ends = endsOf(places);
+      return ends && { kind: word, ...ends };
+    }
+  }
+}
+
+/** Places that are one terminal each. */
+function singles(places: readonly string[]): TerminalRef[] | undefined {
+  const refs = places.filter((place) => parseTerminalRef(place)) as TerminalRef[];
+  return refs.length === places.length ? refs : undefined;
+}
+
+/** The two ends of a contact, coil or load: `-K3:11-14`. */
+function endsOf(places: readonly string[]): { from: TerminalRef; to: TerminalRef } | undefined {
+  const [place = ''] = places;
+  const colon = place.indexOf(':');
+  const device = place.slice(0, colon);
+  const names = parseTerminalList(place.slice(colon + 1));
+  const named = DESIGNATION.test(device) || SUPPLY_NAME.test(device);
+  if (places.length !== 1 || !named || names?.length !== 2) return undefined;
+  return { from: terminalRefOf(device, names[0]!), to: terminalRefOf(device, names[1]!) };
+}
+
+const MULTIPLES: Readonly<Record<string, number>> = { ohm: 1, kohm: 1e3, Mohm: 1e6 };
+
+function readOhms(line: LineReader): number | undefined {
+  if (line.done) return DIRTY_OHMS;
+  const quantity = quantityAt(line);
+  const multiple = quantity?.unit === undefined ? undefined : MULTIPLES[quantity.unit];
+  if (!quantity || multiple === undefined) return undefined;
+  line.skip(quantity.words);
+  return quantity.value * multiple;
+}
+
+/** The faults as text; `readFaults` gives them back. */
+export const writeFaults = (faults: readonly Fault[]): string => faults.map(writeFault).join('; ');
+
+export function writeFault(fault: Fault): string {
+  switch (fault.kind) {
+    case 'loose':
+      return `${fault.at} broken`;
+    case 'cut':
+      return `${fault.from} ${fault.to} broken`;
+    case 'crossed':
+      return `${fault.one} ${fault.other} crossed`;
+    case 'blown':
+    case 'stuck':
+      return `${fault.device} ${fault.kind}`;
+    case 'dirty':
+      return `${endsText(fault)} dirty ${fault.ohms} ohm`;
+    case 'welded':
+    case 'open':
+    case 'shorted':
+      return `${endsText(fault)} ${fault.kind}`;
+  }
+}
+
+/** Both ends are of one device: `-K3:11-14`. */
+export const endsText = ({ from, to }: { readonly from: string; readonly to: string }): string =>
+  `${from}-${to.slice(to.indexOf(':') + 1)}`;
