@@ -1,0 +1,127 @@
+/**
+ * Which contacts feed a load: those on some way from a line pole to it that comes to no place twice. Contacts that hang
+ * on the same conductor and lead elsewhere are not among them. Found for all loads at once: the circuit's switches as a
+ * graph fall into blocks (J. Hopcroft and R. Tarjan, Efficient algorithms for graph manipulation, 1973), and the ways
+ * from the poles to a node use the blocks on the one way between the two in the tree of blocks.
+ */
+import type { Plan } from '../solver/index.ts';
+
+export interface Feeds {
+  /** Indices of the switches that feed a load. */
+  ofLoad(load: number): readonly number[];
+  /** Indices of the mechanisms whose contacts feed a load. */
+  mechanismsOf(load: number): ReadonlySet<number>;
+}
+
+const NOTHING: readonly number[] = [];
+
+function blocksOf(plan: Plan) {
+  // All line poles are one place, the root; a return is never passed through.
+  const root = plan.nodes;
+  const place = Int32Array.from({ length: plan.nodes + 1 }, (_, node) => node);
+  for (const { poles } of plan.supplies) {
+    for (const { node } of poles.slice(0, -1)) place[node] = root;
+    place[poles.at(-1)!.node] = -1;
+  }
+  const edges = [
+    ...plan.switches.map(({ a, b }) => [place[a]!, place[b]!] as const),
+    ...plan.joins.map(([a, b]) => [place[a]!, place[b]!] as const),
+  ];
+  const at: number[][] = Array.from({ length: plan.nodes + 1 }, () => []);
+  edges.forEach(([a, b], edge) => {
+    if (a < 0 || b < 0 || a === b) return;
+    at[a]!.push(edge);
+    at[b]!.push(edge);
+  });
+  const found = new Int32Array(plan.nodes + 1).fill(-1);
+  const low = new Int32Array(plan.nodes + 1);
+  const next = new Int32Array(plan.nodes + 1);
+  const came = new Int32Array(plan.nodes + 1).fill(-1);
+  const blockAbove = new Int32Array(plan.nodes + 1).fill(-1);
+  const members: number[][] = [];
+  const tops: number[] = [];
+  const open: number[] = [];
+  const way = [root];
+  let count = 0;
+  found[root] = low[root] = count++;
+  const across = (edge: number, from: number): number => {
+    const [a, b] = edges[edge]!;
+    return a === from ? b : a;
+  };
+  while (way.length > 0) {
+    const here = way.at(-1)!;
+    const edge = at[here]![next[here]!];
+    if (edge !== undefined) {
+      next[here]!++;
+      if (edge === came[here]) continue;
+      const there = across(edge, here);
+      if (found[there] === -1) {
+        open.push(edge);
+        came[there] = edge;
+        found[there] = low[there] = count++;
+        way.push(there);
+      } else if (found[there]! < found[here]!) {
+        open.push(edge);
+        low[here] = Math.min(low[here]!, found[there]!);
+      }
+      continue;
+    }
+    way.pop();
+    if (here === root) break;
+    const edgeUp = came[here]!;
+    const above = across(edgeUp, here);
+    low[above] = Math.min(low[above]!, low[here]!);
+    if (low[here]! < found[above]!) continue;
+    const block: number[] = [];
+    for (let edgeOut = open.pop(); edgeOut !== undefined; edgeOut = open.pop()) {
+      block.push(edgeOut);
+      for (const end of edges[edgeOut]!) if (end !== above) blockAbove[end] = members.length;
+      if (edgeOut === edgeUp) break;
+    }
+    members.push(block);
+    tops.push(above);
+  }
+  return { root, place, blockAbove, members, tops };
+}
+
+function makeFeeds(plan: Plan): Feeds {
+  const { root, place, blockAbove, members, tops } = blocksOf(plan);
+  const toNode = (node: number): number[] => {
+    const switches: number[] = [];
+    for (let here = place[node]!; here >= 0 && here !== root && blockAbove[here]! >= 0; ) {
+      const block = blockAbove[here]!;
+      for (const edge of members[block]!) if (edge < plan.switches.length) switches.push(edge);
+      here = tops[block]!;
+    }
+    return switches;
+  };
+  const known = new Map<number, readonly number[]>();
+  const ofLoad = (load: number): readonly number[] => {
+    const before = known.get(load);
+    if (before) return before;
+    const part = plan.loads[load];
+    const switches = part ? [...new Set([...toNode(part.a), ...toNode(part.b)])] : NOTHING;
+    known.set(load, switches);
+    return switches;
+  };
+  return {
+    ofLoad,
+    mechanismsOf: (load) =>
+      new Set(
+        ofLoad(load).flatMap((index) =>
+          plan.switches[index]!.mechanism < 0 ? [] : [plan.switches[index]!.mechanism],
+        ),
+      ),
+  };
+}
+
+const kept = new WeakMap<Plan, Feeds>();
+
+/** The feeds of a plan, worked out once for it. */
+export function feedsOf(plan: Plan): Feeds {
+  const before = kept.get(plan);
+  if (before) return before;
+  const feeds = makeFeeds(plan);
+  kept.set(plan, feeds);
+  return feeds;
+}

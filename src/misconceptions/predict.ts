@@ -1,0 +1,62 @@
+import type { Circuit } from '../../shared/circuit.ts';
+import type { Scenario } from '../../shared/scenario.ts';
+import { isFlashing, type Machine, machineOf, type Plan, planOf, play, type State } from '../solver/index.ts';
+import { MISCONCEPTIONS } from './list.ts';
+import type { Misconception } from './types.ts';
+
+/** What a circuit comes to for somebody with a misconception. */
+export interface Prediction {
+  readonly misconception: Misconception;
+  readonly machine: Machine;
+  readonly state: State;
+}
+
+/** Circuit and scenario as somebody with this idea sees them. */
+export interface View {
+  readonly plan: Plan;
+  readonly scenario: Scenario;
+}
+
+/** Undefined when the idea makes no difference to this circuit and this scenario. */
+export function viewOf(
+  { changePlan, changeScenario }: Misconception,
+  circuit: Circuit,
+  scenario: Scenario,
+  plan: Plan = planOf(circuit, scenario.faults),
+): View | undefined {
+  const seen = changePlan?.(plan, circuit);
+  const done = changeScenario?.(scenario, circuit);
+  if (seen === undefined && done === undefined) return undefined;
+  return { plan: seen ?? plan, scenario: done ?? scenario };
+}
+
+/**
+ * Solves a circuit the wrong way of a misconception, mechanisms moving in waves.
+ *
+ * @param plan - the circuit's plan with the scenario's faults in it, where the caller has it already
+ * @returns undefined when the idea makes no difference to plan or scenario, or when the wrong machine comes to no rest or
+ * to a short circuit that nobody who thinks so would have seen
+ */
+export function predict(
+  misconception: Misconception,
+  circuit: Circuit,
+  scenario: Scenario,
+  plan?: Plan,
+): Prediction | undefined {
+  const view = viewOf(misconception, circuit, scenario, plan);
+  if (!view) return undefined;
+  const machine = machineOf(view.plan);
+  const { state, steady } = play(machine, view.scenario);
+  if (!steady || isFlashing(machine, state)) return undefined;
+  if (scenario.faults.length === 0 && state.tripped.length + state.shorted.length > 0) return undefined;
+  return { misconception, machine, state };
+}
+
+/** The predictions of all misconceptions that make a difference; see `predict`. */
+export function predictAll(
+  circuit: Circuit,
+  scenario: Scenario,
+  plan: Plan = planOf(circuit, scenario.faults),
+): readonly Prediction[] {
+  return MISCONCEPTIONS.flatMap((misconception) => predict(misconception, circuit, scenario, plan) ?? []);
+}

@@ -1,0 +1,24 @@
+import { feedsOf } from './feeds.ts';
+import { coilsByMechanism, fixedAs, withSwitches } from './plan-tools.ts';
+import type { Misconception } from './types.ts';
+
+export const sealForgotten: Misconception = {
+  id: 'seal-forgotten',
+  idea: 'You forgot the seal-in: you let the relay release when the button was let go.',
+  advice:
+    "Look for the relay's own make contact beside the start button. Once the relay has operated, that contact feeds its coil until something else in the path opens.",
+  source: 'common practice, no source',
+  changePlan: (plan) => {
+    const feeds = feedsOf(plan);
+    const seals = new Set<number>();
+    for (const [mechanism, coils] of coilsByMechanism(plan)) {
+      for (const index of coils.flatMap((coil) => feeds.ofLoad(coil))) {
+        const contact = plan.switches[index]!;
+        if (contact.mechanism === mechanism && contact.form === 'make') seals.add(index);
+      }
+    }
+    return seals.size === 0
+      ? undefined
+      : withSwitches(plan, (contact, index) => (seals.has(index) ? fixedAs(contact, 'open') : contact));
+  },
+};

@@ -1,0 +1,29 @@
+import type { PlanSwitch } from '../solver/index.ts';
+import { feedsOf } from './feeds.ts';
+import { coilsByMechanism, namesOf } from './plan-tools.ts';
+import type { Misconception } from './types.ts';
+
+export const sealWhereNone: Misconception = {
+  id: 'seal-where-none',
+  idea: 'You let the relay hold itself after the button was let go, although nothing seals it in.',
+  advice:
+    'A relay stays operated only while its coil is fed. Without a make contact of its own across the button, letting go releases it.',
+  source: 'common practice, no source',
+  changePlan: (plan, circuit) => {
+    const buttons = namesOf(circuit, (kind) => kind === 'push-button');
+    if (buttons.size === 0) return undefined;
+    const feeds = feedsOf(plan);
+    const added: PlanSwitch[] = [];
+    for (const [mechanism, coils] of coilsByMechanism(plan)) {
+      const { device, drive } = plan.mechanisms[mechanism]!;
+      if (drive !== 'coil') continue;
+      const feeding = coils.flatMap((coil) => feeds.ofLoad(coil)).map((index) => plan.switches[index]!);
+      if (feeding.some((contact) => contact.mechanism === mechanism && contact.form === 'make')) continue;
+      for (const button of feeding) {
+        if (button.form !== 'make' || !buttons.has(button.device)) continue;
+        added.push({ ...button, device, mechanism, closedIn: [1], pole: 0, changeover: false });
+      }
+    }
+    return added.length === 0 ? undefined : { ...plan, switches: [...plan.switches, ...added] };
+  },
+};
