@@ -1,6 +1,16 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
-import { isFlashing, type Machine, machineOf, type Plan, planOf, play, type State } from '../solver/index.ts';
+import {
+  begin,
+  isFlashing,
+  type Machine,
+  machineOf,
+  type Plan,
+  planOf,
+  play,
+  type State,
+  variantOf,
+} from '../solver/index.ts';
 import { MISCONCEPTIONS } from './list.ts';
 import type { Misconception } from './types.ts';
 
@@ -30,10 +40,18 @@ export function viewOf(
   return { plan: seen ?? plan, scenario: done ?? scenario };
 }
 
+/** The machine of the circuit as it is, which the wrong ones are variants of. Its start is worked out, to be shared. */
+function rightMachine(circuit: Circuit, scenario: Scenario): Machine {
+  const machine = machineOf(planOf(circuit, scenario.faults));
+  begin(machine, scenario.start);
+  return machine;
+}
+
 /**
  * Solves a circuit the wrong way of a misconception, mechanisms moving in waves.
  *
- * @param plan - the circuit's plan with the scenario's faults in it, where the caller has it already
+ * @param machine - the machine of the circuit with the scenario's faults in it, where the caller has it already; one
+ * that has been run makes this several times faster
  * @returns undefined when the idea makes no difference to plan or scenario, or when the wrong machine comes to no rest or
  * to a short circuit that nobody who thinks so would have seen
  */
@@ -41,22 +59,22 @@ export function predict(
   misconception: Misconception,
   circuit: Circuit,
   scenario: Scenario,
-  plan?: Plan,
+  machine: Machine = rightMachine(circuit, scenario),
 ): Prediction | undefined {
-  const view = viewOf(misconception, circuit, scenario, plan);
+  const view = viewOf(misconception, circuit, scenario, machine.plan);
   if (!view) return undefined;
-  const machine = machineOf(view.plan);
-  const { state, steady } = play(machine, view.scenario);
-  if (!steady || isFlashing(machine, state)) return undefined;
+  const wrong = variantOf(machine, view.plan);
+  const { state, steady } = play(wrong, view.scenario);
+  if (!steady || isFlashing(wrong, state)) return undefined;
   if (scenario.faults.length === 0 && state.tripped.length + state.shorted.length > 0) return undefined;
-  return { misconception, machine, state };
+  return { misconception, machine: wrong, state };
 }
 
 /** The predictions of all misconceptions that make a difference; see `predict`. */
 export function predictAll(
   circuit: Circuit,
   scenario: Scenario,
-  plan: Plan = planOf(circuit, scenario.faults),
+  machine: Machine = rightMachine(circuit, scenario),
 ): readonly Prediction[] {
-  return MISCONCEPTIONS.flatMap((misconception) => predict(misconception, circuit, scenario, plan) ?? []);
+  return MISCONCEPTIONS.flatMap((misconception) => predict(misconception, circuit, scenario, machine) ?? []);
 }

@@ -14,3 +14,4 @@ export { type Solved, solve, solvePlan, tell } from './solve.ts';
 export { copyState, restoreState, type State, startState } from './state.ts';
 export { advance } from './time.ts';
 export { traceAll, traceLoad } from './trace.ts';
+export { variantOf } from './variant.ts';

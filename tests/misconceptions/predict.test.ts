@@ -296,13 +296,22 @@ describe('a misconception', () => {
     expect(wrong).toEqual({ '-H1': 'dark', '-H2': 'lit', '-K1': 'rest' });
   });
 
-  it('predicts the same with and without the plan at hand', () => {
+  it('predicts the same with and without the machine at hand', () => {
     const scenario = live([make('-B1')]);
     const alone = predictAll(chain, scenario);
-    const shared = predictAll(chain, scenario, planOf(chain));
+    const shared = predictAll(chain, scenario, machineOf(planOf(chain)));
     expect(shared.map(({ misconception, state }) => [misconception.id, [...state.at]])).toEqual(
       alone.map(({ misconception, state }) => [misconception.id, [...state.at]]),
     );
     expect(alone.length).toBeGreaterThan(4);
+  });
+
+  it('predicts what its changed plan gives when it is compiled afresh', () => {
+    for (const { id, on, does } of CASES) {
+      const { plan, scenario } = viewOf(byId(id), on, does)!;
+      const afresh = machineOf(plan);
+      const { machine, state } = predict(byId(id), on, does)!;
+      expect(readState(machine, state), id).toEqual(readState(afresh, play(afresh, scenario).state));
+    }
   });
 });
