@@ -1,0 +1,1 @@
+export { drawText, type TextOptions } from './text/draw-text.ts';

@@ -1,0 +1,147 @@
+/** How wide each column of a row is, and so where its line stands. */
+import type { Part } from '../parts/index.ts';
+import type { PartLabels } from './labels.ts';
+import type { Profile } from './profile.ts';
+import type { Cluster, Lane, Section, Standing, Trunk } from './section.ts';
+
+export interface Columns {
+  /** The line of each column. */
+  readonly x: readonly number[];
+  /** Where what belongs to it begins and ends. */
+  readonly left: readonly number[];
+  readonly right: readonly number[];
+  /** 1: it belongs beside the column before it, as the next pole of one device. */
+  readonly tied: Uint8Array;
+  readonly width: number;
+  readonly laneX: (lane: Lane) => number;
+  /** By column and place in the section's list of risers. */
+  readonly riserX: readonly (readonly number[])[];
+}
+
+export type LabelsFor = (part: Part, lastOfRun: boolean) => PartLabels;
+
+interface Reach {
+  left: number;
+  right: number;
+}
+
+/** Where the number of a terminal stands: left of the line where the neighbouring leg is to the right of it. */
+export const numberSide = ({ part }: Standing, spot: number): 'left' | 'right' =>
+  part.form === 'changeover' && (part.spots[spot]?.dx ?? 0) < 0 ? 'left' : 'right';
+
+export const spreadsOver = ({ lanes, column }: Standing): boolean =>
+  lanes.some((lane) => lane.column !== column);
+
+function reachOf(place: Standing, { beside, band }: PartLabels, profile: Profile): Reach {
+  const { part, linked } = place;
+  const body = profile.body(part);
+  const middle = part.form === 'motor' ? profile.phase : 0;
+  const spread = spreadsOver(place);
+  let left = body.left - middle;
+  if (!linked && beside.width > 0) left += profile.labelGap + beside.width;
+  let right = spread ? 0 : body.right + middle;
+  part.spots.forEach((spot, index) => {
+    const reach = profile.numberGap + profile.measure(spot.terminal, 'number');
+    const dx = part.form === 'motor' ? (spread ? 0 : spot.dx * profile.phase) : spot.dx * profile.leg;
+    if (numberSide(place, index) === 'left') left = Math.max(left, reach - dx);
+    else right = Math.max(right, reach + dx);
+  });
+  return { left, right: Math.max(right, band.width - left) };
+}
+
+export const leftEnd = (trunk: Trunk): Cluster | undefined => extreme(trunk, -1);
+export const rightEnd = (trunk: Trunk): Cluster | undefined => extreme(trunk, 1);
+
+/** Lines come in this order from left to right; a riser stands right of its column. */
+const place = ({ lane, riser }: Cluster): number =>
+  lane.column * 1000 + (riser ? 500 : lane.shift + lane.phase * 20);
+
+const extreme = ({ clusters }: Trunk, sign: number): Cluster | undefined =>
+  clusters.reduce<Cluster | undefined>(
+    (best, cluster) => (!best || sign * (place(cluster) - place(best)) > 0 ? cluster : best),
+    undefined,
+  );
+
+export function findColumns(section: Section, labels: LabelsFor, profile: Profile): Columns {
+  const count = section.columns.length;
+  const reach = Array.from({ length: count }, (): Reach => ({ left: 0, right: 0 }));
+  const widen = (column: number, left: number, right: number): void => {
+    const at = reach[column];
+    if (!at) return;
+    at.left = Math.max(at.left, left);
+    at.right = Math.max(at.right, right);
+  };
+  const offset = ({ shift, phase }: Lane): number => shift * profile.leg + phase * profile.phase;
+  const tied = new Uint8Array(count);
+  for (const place of section.standing) {
+    const { left, right } = reachOf(place, labels(place.part, place.lastOfRun), profile);
+    const shift = place.shift * profile.leg;
+    widen(place.column, left - shift, right + shift);
+    if (place.linked) tied[place.column] = 1;
+    if (!spreadsOver(place)) continue;
+    widen(place.column + 2, 0, profile.body(place.part).right - profile.phase);
+    tied[place.column + 1] = 1;
+    tied[place.column + 2] = 1;
+  }
+  const extra = section.risers.map((list) => list.map(() => ({ before: 0, after: 0 })));
+  for (const trunk of section.trunks) {
+    const ends = [
+      [trunk.before, leftEnd(trunk), 'before'],
+      [trunk.after, rightEnd(trunk), 'after'],
+    ] as const;
+    for (const [text, cluster, side] of ends) {
+      if (!text || !cluster) continue;
+      const need = profile.stub + profile.measure(text, trunk.supply ? 'rail' : 'mark') + profile.numberGap;
+      const { riser } = cluster;
+      const lane = side === 'before' ? (trunk.lead ?? cluster.lane) : cluster.lane;
+      if (riser && !(side === 'before' && trunk.lead)) {
+        const slot = extra[lane.column]?.[section.risers[lane.column]?.indexOf(riser) ?? 0];
+        if (slot) slot[side] = need;
+      } else if (side === 'before') widen(lane.column, need - offset(lane), 0);
+      else widen(lane.column, 0, need + offset(lane));
+    }
+  }
+  return line(reach, extra, tied, offset, profile);
+}
+
+function line(
+  reach: readonly Reach[],
+  extra: readonly (readonly { before: number; after: number }[])[],
+  tied: Uint8Array,
+  offset: (lane: Lane) => number,
+  profile: Profile,
+): Columns {
+  const x: number[] = [];
+  const left: number[] = [];
+  const right: number[] = [];
+  const riserX: number[][] = [];
+  let edge = 0;
+  reach.forEach((at, column) => {
+    const before = x[column - 1];
+    const start = before === undefined ? 0 : edge + profile.gap;
+    // Poles of one device stand at one pitch where nothing written between them needs more.
+    const tight = before !== undefined && tied[column] ? before + profile.phase : 0;
+    const own = Math.max(start + at.left, tight);
+    left.push(own - at.left);
+    x.push(own);
+    edge = own + at.right;
+    riserX.push(
+      (extra[column] ?? []).map((slot) => {
+        edge += slot.before + profile.riser;
+        const at = edge;
+        edge += slot.after;
+        return at;
+      }),
+    );
+    right.push(edge);
+  });
+  return {
+    x,
+    left,
+    right,
+    tied,
+    width: edge,
+    riserX,
+    laneX: (lane) => (x[lane.column] as number) + offset(lane),
+  };
+}

@@ -1,0 +1,111 @@
+/** What is written at each part: name and texts to its left, and below the return pole what belongs to a load. */
+import type { Device } from '../../../shared/circuit.ts';
+import { anatomyOf } from '../../circuit/anatomy/index.ts';
+import { isLoad, type Part } from '../parts/index.ts';
+import type { TextRole } from '../scene/types.ts';
+import type { Places } from './places.ts';
+import type { Profile } from './profile.ts';
+import { wrapNarrow } from './wrap.ts';
+
+export interface Line {
+  readonly text: string;
+  readonly role: TextRole;
+}
+
+export interface Label {
+  readonly lines: readonly Line[];
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface PartLabels {
+  /** Beside the symbol. */
+  readonly beside: Label;
+  /** Below the return pole. */
+  readonly band: Label;
+}
+
+const duration = (seconds: number): string =>
+  seconds >= 60 && seconds % 60 === 0
+    ? `${seconds / 60} min`
+    : seconds < 1
+      ? `${Math.round(seconds * 1000)} ms`
+      : `${seconds} s`;
+
+/** What is needed to tell what the device does: a timer's time, a lamp's colour, a fuse's rating. */
+function ratingOf(device: Device): string {
+  switch (device.kind) {
+    case 'on-delay':
+    case 'off-delay':
+      return duration(device.seconds);
+    case 'flasher':
+      return `${duration(device.on)} / ${duration(device.off)}`;
+    case 'lamp':
+    case 'push-button':
+      return device.colour ?? '';
+    case 'fuse':
+    case 'breaker':
+      return device.amps ? `${device.amps} A` : '';
+    default:
+      return '';
+  }
+}
+
+const isCoilDevice = (places: Places, part: Part): boolean =>
+  part.mechanism !== undefined && places.coilOf.has(part.mechanism) && part.form !== 'coil';
+
+/** One line a contact: the terminals that are wired and where; then what is free. */
+export function contactList(places: Places, coil: Part): string[] {
+  const { drawn, contactsOf, placeOfRun, coilOf } = places;
+  if (!coil.mechanism || coilOf.get(coil.mechanism) !== coil) return [];
+  const wired = contactsOf.get(coil.mechanism) ?? [];
+  const lines = wired.map((part) => {
+    const terminals = part.spots.map((spot) => spot.terminal).join('-');
+    return `${terminals} ${placeOfRun(drawn.runOfPart[part.index] as number)}`;
+  });
+  const taken = new Set(wired.flatMap((part) => part.spots.map((spot) => spot.terminal)));
+  const poles = new Map<number, string[]>();
+  for (const contact of anatomyOf(coil.device).contacts) {
+    const pole = poles.get(contact.pole) ?? [];
+    for (const terminal of [contact.from, contact.to])
+      if (!taken.has(terminal) && !pole.includes(terminal)) pole.push(terminal);
+    poles.set(contact.pole, pole);
+  }
+  for (const free of poles.values()) if (free.length > 0) lines.push(`${free.join('-')} free`);
+  return lines;
+}
+
+export function labelsOf(
+  places: Places,
+  profile: Profile,
+  rename: (designation: string) => string,
+): (part: Part, lastOfRun: boolean) => PartLabels {
+  const label = (lines: readonly Line[]): Label => ({
+    lines,
+    width: Math.max(0, ...lines.map(({ text, role }) => profile.measure(text, role))),
+    height: lines.reduce((sum, { role }) => sum + profile.lineHeight(role), 0),
+  });
+  const wrapped = (text: string): Line[] =>
+    wrapNarrow(text, profile.wraps, profile.wrapLines, (line) => profile.measure(line, 'text')).map(
+      (line) => ({ text: line, role: 'text' }),
+    );
+  return (part, lastOfRun) => {
+    const { device } = part;
+    const lines: Line[] = [{ text: rename(device.name), role: 'name' }];
+    const value = ratingOf(device);
+    if (value && (part.mechanism === undefined || part.form === 'coil' || !isCoilDevice(places, part)))
+      lines.push({ text: value, role: 'text' });
+    const text = [part.text, device.text].filter(Boolean).join(': ');
+    if (isCoilDevice(places, part)) {
+      const coil = places.coilOf.get(part.mechanism as string) as Part;
+      lines.push({ text: places.placeOfRun(places.drawn.runOfPart[coil.index] as number), role: 'place' });
+      return { beside: label(lines), band: label([]) };
+    }
+    if (!isLoad(part.form) || !lastOfRun)
+      return { beside: label([...lines, ...wrapped(text)]), band: label(bandList(places, part)) };
+    return { beside: label(lines), band: label([...wrapped(text), ...bandList(places, part)]) };
+  };
+}
+
+const bandList = (places: Places, part: Part): Line[] =>
+  part.form === 'coil' ? contactList(places, part).map((text) => ({ text, role: 'list' })) : [];

@@ -1,0 +1,228 @@
+/** Circuit -> scene: columns ordered, folded to the width of the medium, drawn, and stacked on sheets. */
+import type { Circuit, Supply } from '../../../shared/circuit.ts';
+import { plainLetters, type Rename } from '../letters.ts';
+import type { Run } from '../parts/index.ts';
+import type { Scene, SceneSheet } from '../scene/types.ts';
+import { type Drafting, type DrawnSection, drawSection } from './draw-section.ts';
+import { findColumns, type LabelsFor } from './extents.ts';
+import { fold } from './fold.ts';
+import { labelsOf } from './labels.ts';
+import { findPlaces, type Places, type SheetColumns } from './places.ts';
+import type { Profile } from './profile.ts';
+import { type Ends, planSection } from './section.ts';
+
+export interface LayoutOptions {
+  readonly rename?: Rename;
+  /** Only this sheet of the circuit. Places on it still count every sheet. */
+  readonly sheet?: number;
+}
+
+const voltage = ({ volts, current }: Supply): string => `${volts} V ${current}`;
+
+/** What a supply pole's conductor is called at its left end: `A:L 24 V AC`; two that are joined, both names. */
+function railText(circuit: Circuit, rails: readonly string[]): string {
+  if (rails.length !== 1) return rails.join(' ');
+  const supply = circuit.supplies.find(({ name }) => rails[0]?.startsWith(`${name}:`));
+  return supply ? `${rails[0]} ${voltage(supply)}` : (rails[0] ?? '');
+}
+
+/** By net: the columns it is met in, left to right over all sheets. */
+function meetings(places: Places): number[][] {
+  const { drawn, sheets } = places;
+  const { wiring, parts } = drawn;
+  const byNet: number[][] = wiring.nets.map(() => []);
+  for (const { columns } of sheets)
+    for (const run of columns) {
+      const seen = new Set<number>();
+      for (const { part } of run.parts) {
+        const first = wiring.firstPort[part] as number;
+        parts[part]?.spots.forEach((_, spot) => {
+          const net = wiring.netOfPort[first + spot] as number;
+          if (net >= 0 && !seen.has(net)) {
+            seen.add(net);
+            byNet[net]?.push(run.index);
+          }
+        });
+      }
+    }
+  return byNet;
+}
+
+class Drawer {
+  private readonly circuit: Circuit;
+  private readonly profile: Profile;
+  private readonly places: Places;
+  private readonly labels: LabelsFor;
+  private readonly rename: Rename;
+  private readonly met: readonly (readonly number[])[];
+  private readonly position: Int32Array;
+
+  constructor(circuit: Circuit, profile: Profile, rename: Rename) {
+    this.circuit = circuit;
+    this.profile = profile;
+    this.rename = rename;
+    this.places = findPlaces(circuit);
+    const make = labelsOf(this.places, profile, rename);
+    const kept = new Map<number, ReturnType<typeof make>>();
+    this.labels = (part, lastOfRun) => {
+      let found = kept.get(part.index);
+      if (!found) {
+        found = make(part, lastOfRun);
+        kept.set(part.index, found);
+      }
+      return found;
+    };
+    this.met = meetings(this.places);
+    this.position = new Int32Array(this.places.drawn.runs.length);
+    let at = 0;
+    for (const { columns } of this.places.sheets) for (const run of columns) this.position[run.index] = at++;
+  }
+
+  sheets(): readonly SheetColumns[] {
+    return this.places.sheets;
+  }
+
+  private conductorName(net: number): string {
+    const { rails, name } = this.places.drawn.wiring.nets[net] ?? { rails: [], name: '' };
+    if (rails.length > 0) return railText(this.circuit, rails);
+    const colon = name.indexOf(':');
+    return `${this.rename(name.slice(0, colon))}${name.slice(colon)}`;
+  }
+
+  private ends(): Ends {
+    const at = (run: number): number => this.position[run] as number;
+    const first = (columns: readonly Run[]): number => at(columns[0]?.index ?? 0);
+    const last = (columns: readonly Run[]): number => at(columns[columns.length - 1]?.index ?? 0);
+    const isRail = (net: number): boolean => (this.places.drawn.wiring.nets[net]?.rails.length ?? 0) > 0;
+    const { placeOfRun } = this.places;
+    return {
+      before: (net, columns) => {
+        const earlier = (this.met[net] ?? []).filter((run) => at(run) < first(columns)).pop();
+        if (isRail(net)) return this.conductorName(net);
+        return earlier === undefined ? '' : `${this.conductorName(net)} ${placeOfRun(earlier)}`;
+      },
+      after: (net, columns) => {
+        const later = (this.met[net] ?? []).find((run) => at(run) > last(columns));
+        if (later === undefined) return '';
+        return isRail(net) ? placeOfRun(later) : `${this.conductorName(net)} ${placeOfRun(later)}`;
+      },
+    };
+  }
+
+  /** The rows of one sheet, each as wide as the medium allows. */
+  rows({ columns }: SheetColumns): DrawnSection[] {
+    const { drawn, columnOfRun } = this.places;
+    const { profile, labels, rename } = this;
+    const drafting: Drafting = {
+      drawn,
+      profile,
+      labels,
+      rename,
+      columnName: (run) => String(columnOfRun[run]),
+      namesOf: (net) => {
+        const { rails = [], name = '' } = drawn.wiring.nets[net] ?? {};
+        return rails.length > 0 ? rails : [name];
+      },
+    };
+    const ends = this.ends();
+    const whole = planSection(drawn, columns, ends);
+    const measured = findColumns(whole, labels, profile);
+    if (measured.width <= profile.width) return [drawSection(whole, drafting)];
+    const lead = this.leads(columns, measured);
+    const cuts = this.cuts(columns, measured.tied);
+    let width = profile.width;
+    let rows: DrawnSection[] = [];
+    for (let round = 0; round < 6; round++) {
+      const starts = fold({ left: measured.left, right: measured.right, cuts, lead }, width);
+      rows = starts.map((start, index) =>
+        drawSection(planSection(drawn, columns.slice(start, starts[index + 1]), ends), drafting),
+      );
+      const over = Math.max(...rows.map((row) => row.width)) - profile.width;
+      if (over <= 0) break;
+      width -= over;
+    }
+    return rows;
+  }
+
+  /** More than the column itself takes on its left when supply names stand before it. */
+  private leads(
+    columns: readonly Run[],
+    measured: { x: readonly number[]; left: readonly number[] },
+  ): number[] {
+    const { stub, numberGap, measure } = this.profile;
+    const widest = Math.max(
+      0,
+      ...this.places.drawn.wiring.nets
+        .filter(({ rails }) => rails.length > 0)
+        .map(({ rails }) => measure(railText(this.circuit, rails), 'rail') + stub + numberGap),
+    );
+    return columns.map((_, index) =>
+      Math.max(0, widest - (measured.x[index] as number) + (measured.left[index] as number)),
+    );
+  }
+
+  private cuts(columns: readonly Run[], tied: Uint8Array): number[] {
+    const cuts = new Array<number>(columns.length).fill(0);
+    const columnOf = new Map(columns.map((run, index) => [run.index, index]));
+    this.places.drawn.wiring.nets.forEach(({ rails }, net) => {
+      if (rails.length > 0) return;
+      const here = (this.met[net] ?? []).flatMap((run) => columnOf.get(run) ?? []);
+      if (here.length < 2) return;
+      const last = Math.max(...here);
+      for (let column = Math.min(...here) + 1; column <= last; column++)
+        cuts[column] = (cuts[column] as number) + 1;
+    });
+    return cuts.map((cut, column) => cut + (tied[column] ? 20 : 0));
+  }
+}
+
+function stacked(
+  rows: readonly DrawnSection[],
+  profile: Profile,
+): Omit<SceneSheet, 'sheet' | 'piece' | 'pieces' | 'title'> {
+  const sheet = {
+    width: Math.max(0, ...rows.map((row) => row.width)),
+    height: 0,
+    symbols: [] as SceneSheet['symbols'][number][],
+    wires: [] as SceneSheet['wires'][number][],
+    dots: [] as SceneSheet['dots'][number][],
+    marks: [] as SceneSheet['marks'][number][],
+    links: [] as SceneSheet['links'][number][],
+    texts: [] as SceneSheet['texts'][number][],
+  };
+  let dy = 0;
+  for (const row of rows) {
+    for (const symbol of row.symbols)
+      sheet.symbols.push({
+        ...symbol,
+        top: symbol.top + dy,
+        bottom: symbol.bottom + dy,
+        ports: symbol.ports.map((port) => ({ ...port, y: port.y + dy })),
+      });
+    for (const wire of row.wires) sheet.wires.push({ ...wire, y1: wire.y1 + dy, y2: wire.y2 + dy });
+    for (const dot of row.dots) sheet.dots.push({ ...dot, y: dot.y + dy });
+    for (const mark of row.marks) sheet.marks.push({ ...mark, y: mark.y + dy });
+    for (const link of row.links) sheet.links.push({ ...link, y: link.y + dy });
+    for (const text of row.texts) sheet.texts.push({ ...text, y: text.y + dy });
+    sheet.height = dy + row.height;
+    dy += row.height + profile.stack;
+  }
+  return sheet;
+}
+
+export function layOut(circuit: Circuit, profile: Profile, options: LayoutOptions = {}): Scene {
+  const drawer = new Drawer(circuit, profile, options.rename ?? plainLetters);
+  const sheets = drawer
+    .sheets()
+    .filter(({ sheet }) => options.sheet === undefined || sheet === options.sheet)
+    .map(
+      (columns): SceneSheet => ({
+        sheet: columns.sheet,
+        piece: 1,
+        pieces: 1,
+        title: columns.title,
+        ...stacked(drawer.rows(columns), profile),
+      }),
+    );
+  return { profile: profile.name, title: circuit.title ?? '', sheets };
+}

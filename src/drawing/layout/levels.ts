@@ -1,0 +1,161 @@
+/**
+ * Which row each part stands in, and in which channel each conductor runs. Channel h lies above row h; row h is
+ * between channels h and h + 1. Feeding poles run in channel 0, return poles in the last.
+ */
+import { isLoad, type Run, type Survey } from '../parts/index.ts';
+import { isAbove } from '../parts/survey.ts';
+
+export interface Levels {
+  /** By part; -1 for parts that do not stand here. */
+  readonly row: Int32Array;
+  /** By net; -1 for nets that do not run here. */
+  readonly channel: Int32Array;
+  /** How many rows; the last channel has this number. */
+  readonly rows: number;
+}
+
+/** Parts that stand in one row because one mechanism links them. */
+export type Links = readonly (readonly number[])[];
+
+interface Here {
+  readonly drawn: Survey;
+  readonly parts: readonly number[];
+  readonly here: Uint8Array;
+  /** Part before it in its run that it must keep a row's distance from, or -1. */
+  readonly apart: Int32Array;
+  readonly least: Int32Array;
+}
+
+const portsOf = (drawn: Survey, part: number): number[] => {
+  const first = drawn.wiring.firstPort[part] as number;
+  const count = drawn.parts[part]?.spots.length ?? 0;
+  return Array.from({ length: count }, (_, index) => first + index).filter(
+    (port) => (drawn.wiring.netOfPort[port] as number) >= 0,
+  );
+};
+
+/** Longest way down from the feeding poles; what would close a circle is left out (the router leads it round). */
+function descend({ drawn, parts, here, apart, least }: Here): { row: Int32Array; channel: Int32Array } {
+  const { wiring, poles } = drawn;
+  const row = new Int32Array(drawn.parts.length).fill(-1);
+  const channel = new Int32Array(wiring.nets.length).fill(-1);
+  const busy = new Uint8Array(drawn.parts.length);
+  const busyNet = new Uint8Array(wiring.nets.length);
+  const channelOf = (net: number): number => {
+    if (channel[net] !== -1 || busyNet[net]) return Math.max(0, channel[net] as number);
+    if (poles.feeds.has(net) || poles.returns.has(net)) {
+      channel[net] = 0;
+      return 0;
+    }
+    busyNet[net] = 1;
+    let level = 0;
+    for (const port of wiring.nets[net]?.ports ?? []) {
+      const part = wiring.partOfPort[port] as number;
+      if (here[part] && !isAbove(drawn, port)) level = Math.max(level, rowOf(part) + 1);
+    }
+    channel[net] = level;
+    busyNet[net] = 0;
+    return level;
+  };
+  const rowOf = (part: number): number => {
+    if (row[part] !== -1 || busy[part]) return row[part] as number;
+    busy[part] = 1;
+    let level = least[part] as number;
+    for (const port of portsOf(drawn, part))
+      if (isAbove(drawn, port)) level = Math.max(level, channelOf(wiring.netOfPort[port] as number));
+    const before = apart[part] as number;
+    if (before >= 0) level = Math.max(level, rowOf(before) + 2);
+    row[part] = level;
+    busy[part] = 0;
+    return level;
+  };
+  for (const part of parts) rowOf(part);
+  for (const part of parts)
+    for (const port of portsOf(drawn, part)) channelOf(wiring.netOfPort[port] as number);
+  return { row, channel };
+}
+
+/** Nets from which only the return pole, and no load, is still to come. */
+function returnSide({ drawn, here }: Here): (net: number) => boolean {
+  const { wiring, poles } = drawn;
+  const known = new Map<number, boolean>();
+  const check = (net: number): boolean => {
+    const before = known.get(net);
+    if (before !== undefined) return before;
+    if (poles.returns.has(net)) return true;
+    if (poles.feeds.has(net)) return false;
+    known.set(net, false);
+    let answer = true;
+    for (const port of wiring.nets[net]?.ports ?? []) {
+      const part = wiring.partOfPort[port] as number;
+      if (!here[part] || !isAbove(drawn, port)) continue;
+      const lower = portsOf(drawn, part).filter((other) => !isAbove(drawn, other));
+      answer &&=
+        !isLoad(drawn.parts[part]?.form ?? 'make') &&
+        lower.length > 0 &&
+        lower.every((other) => check(wiring.netOfPort[other] as number));
+    }
+    known.set(net, answer);
+    return answer;
+  };
+  return check;
+}
+
+/**
+ * In a run, two parts one under the other that both have a leg on the same side line and different conductors
+ * on them would draw over each other there: they keep an empty row between.
+ */
+function keptApart(drawn: Survey, runs: readonly Run[]): Int32Array {
+  const apart = new Int32Array(drawn.parts.length).fill(-1);
+  for (const run of runs)
+    run.parts.forEach((item, index) => {
+      const next = run.parts[index + 1];
+      if (!next) return;
+      const many = (part: number, above: boolean): boolean =>
+        portsOf(drawn, part).filter((port) => isAbove(drawn, port) === above).length > 1;
+      if (many(item.part, false) && many(next.part, true)) apart[next.part] = item.part;
+    });
+  return apart;
+}
+
+export function findLevels(drawn: Survey, runs: readonly Run[], links: Links): Levels {
+  const parts = runs.flatMap((run) => run.parts.map(({ part }) => part));
+  const here = new Uint8Array(drawn.parts.length);
+  for (const part of parts) here[part] = 1;
+  const least = new Int32Array(drawn.parts.length);
+  const base: Here = { drawn, parts, here, least, apart: keptApart(drawn, runs) };
+  let found = descend(base);
+  const level = (): void => {
+    for (let round = 0; round < 4; round++) {
+      let moved = false;
+      for (const link of links) {
+        const row = Math.max(...link.map((part) => found.row[part] as number));
+        for (const part of link)
+          if ((found.row[part] as number) < row) {
+            least[part] = row;
+            moved = true;
+          }
+      }
+      if (!moved) return;
+      found = descend(base);
+    }
+  };
+  level();
+  const onReturn = returnSide(base);
+  const last = parts.filter(
+    (part) =>
+      isLoad(drawn.parts[part]?.form ?? 'make') &&
+      portsOf(drawn, part).every(
+        (port) => isAbove(drawn, port) || onReturn(drawn.wiring.netOfPort[port] as number),
+      ),
+  );
+  const loadRow = Math.max(0, ...last.map((part) => found.row[part] as number));
+  for (const part of last) least[part] = loadRow;
+  if (last.length > 0) {
+    found = descend(base);
+    level();
+  }
+  const rows = Math.max(0, ...parts.map((part) => (found.row[part] as number) + 1));
+  for (const net of drawn.poles.returns) if (found.channel[net] !== -1) found.channel[net] = rows;
+  return { ...found, rows };
+}

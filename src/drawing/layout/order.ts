@@ -1,0 +1,166 @@
+/**
+ * The order of the columns: as the paths are written, except that what branches off a path closes up beside it
+ * where that saves crossings and long conductors.
+ */
+import { poleMechanism, type Run, type Survey } from '../parts/index.ts';
+import { laneShifts } from './lanes.ts';
+import type { Levels } from './levels.ts';
+
+/** Columns further than this from a run's neighbours are not tried: keeps long sheets linear. */
+const REACH = 10;
+const CROSSING = 6;
+const BACKWARDS = 2;
+const APART = 10;
+
+interface Pin {
+  readonly net: number;
+  readonly channel: number;
+  /** Offset in its column, between -0.5 and 0.5. */
+  readonly dx: number;
+}
+
+/** A vertical piece of a run: crosses what runs in the channels between its ends, meets what runs in those at its ends. */
+interface Upright {
+  readonly net: number;
+  readonly from: number;
+  readonly to: number;
+  readonly dx: number;
+}
+
+interface Ranked {
+  readonly run: Run;
+  readonly pins: readonly Pin[];
+  readonly uprights: readonly Upright[];
+  readonly nets: ReadonlySet<number>;
+  /** Mechanisms of which it holds a main pole: such columns stay together. */
+  readonly poles: readonly string[];
+}
+
+const THIN = 1 / 16;
+
+function rank(drawn: Survey, run: Run, { row, channel }: Levels): Ranked {
+  const { wiring } = drawn;
+  const pins: Pin[] = [];
+  const uprights: Upright[] = [];
+  const nets = new Set<number>();
+  const shifts = laneShifts(drawn, run);
+  run.parts.forEach(({ part, above, below }, index) => {
+    const at = row[part] as number;
+    const first = wiring.firstPort[part] as number;
+    const shift = shifts[index] ?? 0;
+    const spots = drawn.parts[part]?.spots ?? [];
+    const dxOf = (port: number): number => (shift + (spots[port - first]?.dx ?? 0)) * THIN;
+    spots.forEach((_, s) => {
+      const net = wiring.netOfPort[first + s] as number;
+      if (net < 0) return;
+      nets.add(net);
+      pins.push({ net, channel: channel[net] as number, dx: dxOf(first + s) });
+    });
+    const upper = above < 0 ? -1 : (wiring.netOfPort[above] as number);
+    if (index === 0 && upper >= 0)
+      uprights.push({ net: upper, from: channel[upper] as number, to: at + 0.5, dx: dxOf(above) });
+    const lower = below < 0 ? -1 : (wiring.netOfPort[below] as number);
+    if (lower < 0) return;
+    const next = run.parts[index + 1];
+    const to = next ? (row[next.part] as number) + 0.5 : (channel[lower] as number);
+    uprights.push({ net: lower, from: at + 0.5, to, dx: dxOf(below) });
+  });
+  const poles = run.parts.flatMap(({ part }) => poleMechanism(drawn.parts[part]) ?? []);
+  return { run, pins, uprights, nets, poles };
+}
+
+interface Span {
+  min: number;
+  max: number;
+  channel: number;
+}
+
+/** Crossings weigh most, then the length of conductors; how far columns stand from the written order breaks ties. */
+function costOf(columns: readonly Ranked[], ignored: (net: number) => boolean): number {
+  const spans = new Map<number, Span>();
+  columns.forEach((column, x) => {
+    for (const { net, channel, dx } of column.pins) {
+      if (ignored(net)) continue;
+      const at = x + dx;
+      const span = spans.get(net);
+      if (!span) spans.set(net, { min: at, max: at, channel });
+      else {
+        span.min = Math.min(span.min, at);
+        span.max = Math.max(span.max, at);
+      }
+    }
+  });
+  let cost = 0;
+  for (const [net, { min, max, channel }] of spans) {
+    if (max === min) continue;
+    cost += max - min;
+    for (let x = Math.round(min); x <= Math.round(max); x++)
+      for (const upright of columns[x]?.uprights ?? []) {
+        if (upright.net === net || channel < upright.from || channel > upright.to) continue;
+        const at = x + upright.dx;
+        if (at <= min || at >= max) continue;
+        // At the end of an upright the two may still pass, on tracks of their own.
+        const inside = upright.from < channel && channel < upright.to;
+        cost += inside ? CROSSING : 0.5;
+      }
+  }
+  return cost + APART * gaps(columns);
+}
+
+/** How many columns stand between poles of one device. */
+function gaps(columns: readonly Ranked[]): number {
+  const last = new Map<string, number>();
+  let count = 0;
+  columns.forEach(({ poles }, x) => {
+    for (const pole of poles) {
+      const before = last.get(pole);
+      if (before !== undefined) count += Math.min(3, x - before - 1);
+      last.set(pole, x);
+    }
+  });
+  return count;
+}
+
+const sharesNet = (one: Ranked, other: Ranked, ignored: (net: number) => boolean): boolean => {
+  for (const net of one.nets) if (!ignored(net) && other.nets.has(net)) return true;
+  return false;
+};
+
+export function orderColumns(drawn: Survey, runs: readonly Run[], levels: Levels): Run[] {
+  const ignored = (net: number): boolean => drawn.poles.feeds.has(net) || drawn.poles.returns.has(net);
+  const columns: Ranked[] = [];
+  for (const run of runs) {
+    const next = rank(drawn, run, levels);
+    const beside = columns.flatMap((column, index) => (sharesNet(column, next, ignored) ? [index] : []));
+    if (beside.length === 0) {
+      columns.push(next);
+      continue;
+    }
+    columns.splice(bestPlace(columns, next, beside, ignored), 0, next);
+  }
+  return columns.map((column) => column.run);
+}
+
+function bestPlace(
+  columns: readonly Ranked[],
+  next: Ranked,
+  beside: readonly number[],
+  ignored: (net: number) => boolean,
+): number {
+  // Only the neighbourhood counts: what lies outside the window costs the same for each place in it.
+  const from = Math.max(0, Math.max(...beside) - REACH);
+  const to = Math.min(columns.length, Math.max(...beside) + REACH);
+  const window = columns.slice(from, to);
+  let best = to;
+  let least = Number.POSITIVE_INFINITY;
+  for (let place = window.length; place >= 0; place--) {
+    const tried = [...window.slice(0, place), next, ...window.slice(place)];
+    const written = window.slice(place).filter((column) => column.run.index < next.run.index).length;
+    const cost = costOf(tried, ignored) + BACKWARDS * written;
+    if (cost < least) {
+      least = cost;
+      best = from + place;
+    }
+  }
+  return best;
+}

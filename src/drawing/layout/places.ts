@@ -1,0 +1,61 @@
+/** Where things are: the number of each column, and how a place is written. */
+import type { Circuit } from '../../../shared/circuit.ts';
+import { type Part, type Run, type Survey, survey } from '../parts/index.ts';
+import { findLevels } from './levels.ts';
+import { orderColumns } from './order.ts';
+
+export interface SheetColumns {
+  readonly sheet: number;
+  readonly title: string;
+  readonly columns: readonly Run[];
+}
+
+export interface Places {
+  readonly drawn: Survey;
+  readonly sheets: readonly SheetColumns[];
+  /** By run: its column number, counted from 1 on each sheet. */
+  readonly columnOfRun: Int32Array;
+  /** `/4`, or `/2.4` where there are several sheets. */
+  readonly placeOfRun: (run: number) => string;
+  /** By mechanism: the part that is its coil (a latching relay's set coil). */
+  readonly coilOf: ReadonlyMap<string, Part>;
+  /** By mechanism: the drawn contacts. */
+  readonly contactsOf: ReadonlyMap<string, readonly Part[]>;
+}
+
+export function findPlaces(circuit: Circuit): Places {
+  const drawn = survey(circuit);
+  const titles = new Map(circuit.sheets.map(({ number, title }) => [number, title ?? '']));
+  const bySheet = new Map<number, Run[]>();
+  for (const run of drawn.runs) {
+    const list = bySheet.get(run.sheet);
+    if (list) list.push(run);
+    else bySheet.set(run.sheet, [run]);
+  }
+  const columnOfRun = new Int32Array(drawn.runs.length);
+  const sheets = [...bySheet]
+    .sort(([a], [b]) => a - b)
+    .map(([sheet, runs]) => {
+      const columns = orderColumns(drawn, runs, findLevels(drawn, runs, []));
+      columns.forEach((run, index) => {
+        columnOfRun[run.index] = index + 1;
+      });
+      return { sheet, title: titles.get(sheet) ?? '', columns };
+    });
+  const coilOf = new Map<string, Part>();
+  const contactsOf = new Map<string, Part[]>();
+  for (const part of drawn.parts) {
+    if (!part.mechanism) continue;
+    if (part.form === 'coil') {
+      if (!coilOf.has(part.mechanism)) coilOf.set(part.mechanism, part);
+      continue;
+    }
+    const list = contactsOf.get(part.mechanism);
+    if (list) list.push(part);
+    else contactsOf.set(part.mechanism, [part]);
+  }
+  const several = sheets.length > 1;
+  const placeOfRun = (run: number): string =>
+    several ? `/${drawn.runs[run]?.sheet}.${columnOfRun[run]}` : `/${columnOfRun[run]}`;
+  return { drawn, sheets, columnOfRun, placeOfRun, coilOf, contactsOf };
+}

@@ -1,0 +1,46 @@
+/** Everything about a medium that the layout has to know: sizes of symbols and letters, pitches, the width there is. */
+import type { Part } from '../parts/index.ts';
+import type { TextRole } from '../scene/types.ts';
+
+/** How far a symbol reaches from its line, and how high it is. */
+export interface Body {
+  readonly left: number;
+  readonly right: number;
+  readonly height: number;
+}
+
+export interface Profile {
+  readonly name: string;
+  /** What the columns of one row may take. */
+  readonly width: number;
+  readonly body: (part: Part) => Body;
+  /** From the line of a changeover to either leg. */
+  readonly leg: number;
+  /** Between the conductors of a three-phase group. */
+  readonly phase: number;
+  /** Free space between what belongs to one column and what belongs to the next. */
+  readonly gap: number;
+  /** Between the lines that lead a conductor round a column. */
+  readonly riser: number;
+  readonly channel: {
+    /** Above the first and below the last conductor. */
+    readonly margin: number;
+    readonly pitch: number;
+    /** Height of a channel in which nothing runs. */
+    readonly empty: number;
+  };
+  /** From a line to the terminal number beside it; from a symbol to its name. */
+  readonly numberGap: number;
+  readonly labelGap: number;
+  /** Length of conductor before a mark's text. */
+  readonly stub: number;
+  /** 1 where positions count cells (the last cell of a box is part of it), 0 where they measure. */
+  readonly cell: 0 | 1;
+  readonly lineHeight: (role: TextRole) => number;
+  readonly measure: (text: string, role: TextRole) => number;
+  /** Widths to wrap a device's text to, narrowest first, and the most lines to accept before the next is tried. */
+  readonly wraps: readonly number[];
+  readonly wrapLines: number;
+  /** Between rows of columns that are stacked, and above the first. */
+  readonly stack: number;
+}

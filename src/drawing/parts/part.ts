@@ -1,0 +1,117 @@
+import type { Device } from '../../../shared/circuit.ts';
+
+/** What a part looks like at rest. A changeover of which one leg is used is a make or a break. */
+export type PartForm =
+  | 'make'
+  | 'break'
+  | 'changeover'
+  | 'main-make'
+  | 'main-break'
+  | 'breaker-pole'
+  | 'isolator-pole'
+  | 'fuse'
+  | 'heater'
+  | 'coil'
+  | 'lamp'
+  | 'sounder'
+  | 'valve'
+  | 'motor'
+  | 'input'
+  | 'output'
+  | 'common'
+  | 'terminal';
+
+/** What moves a contact by hand, by a process or by heat; drawn beside it, joined by the dashed line. */
+export type Actuator = 'push' | 'mushroom' | 'turn' | 'field' | 'limit' | 'float' | 'trip';
+
+/** The mark on a contact that is late, or on a coil that is. */
+export type Delay = 'operate' | 'release' | 'pulse';
+
+/** One terminal of a part, as it stands before the part is turned over. `dx` counts in leg spacings. */
+export interface Spot {
+  readonly terminal: string;
+  readonly side: 'top' | 'bottom';
+  readonly dx: number;
+}
+
+/** One thing that is drawn once, in one piece: a pole, a coil, a lamp, a controller point, a through terminal. */
+export interface PartPlan {
+  readonly form: PartForm;
+  readonly spots: readonly Spot[];
+  readonly actuator?: Actuator;
+  readonly delay?: Delay;
+  readonly latch?: 'set' | 'reset';
+  /** The mechanism that moves it, by its id (`-K3`, `-A2:Q1`). */
+  readonly mechanism?: string;
+  /** For each drawn way through a contact: the mechanism's positions in which it is closed. */
+  readonly ways: readonly Way[];
+  /** A text of this part alone: a controller point's, a selector contact's positions. */
+  readonly text?: string;
+}
+
+export interface Way {
+  readonly from: string;
+  readonly to: string;
+  readonly closedIn: readonly number[];
+}
+
+export interface Part extends PartPlan {
+  readonly index: number;
+  /** `-K3:11`: the device and the part's first terminal. */
+  readonly id: string;
+  readonly device: Device;
+}
+
+/** Parts that use the current: drawn in one row at the return side. */
+export const isLoad = (form: PartForm): boolean => {
+  switch (form) {
+    case 'coil':
+    case 'lamp':
+    case 'sounder':
+    case 'valve':
+    case 'motor':
+    case 'input':
+      return true;
+    case 'make':
+    case 'break':
+    case 'changeover':
+    case 'main-make':
+    case 'main-break':
+    case 'breaker-pole':
+    case 'isolator-pole':
+    case 'fuse':
+    case 'heater':
+    case 'output':
+    case 'common':
+    case 'terminal':
+      return false;
+  }
+};
+
+/** The mechanism of a pole that is drawn side by side with its fellows, joined by the dashed line; else undefined. */
+export function poleMechanism(part: Part | undefined): string | undefined {
+  if (!part) return undefined;
+  switch (part.form) {
+    case 'main-make':
+    case 'main-break':
+    case 'breaker-pole':
+    case 'isolator-pole':
+    case 'fuse':
+    case 'heater':
+      return part.mechanism;
+    case 'make':
+    case 'break':
+    case 'changeover':
+      return part.actuator ? part.mechanism : undefined;
+    case 'coil':
+    case 'lamp':
+    case 'sounder':
+    case 'valve':
+    case 'motor':
+    case 'input':
+    case 'output':
+    case 'common':
+    case 'terminal':
+      return undefined;
+  }
+}

@@ -1,0 +1,177 @@
+/** The paths taken apart into runs: what is drawn in one piece of one column, top to bottom. */
+import type { Circuit } from '../../../shared/circuit.ts';
+import type { Wiring } from './nets.ts';
+import type { Part } from './part.ts';
+import type { Stops } from './stops.ts';
+
+/** A part in a run. `flipped`: turned over, so that the spots of its upper side are below. */
+export interface RunPart {
+  readonly part: number;
+  /** Port at which the run comes in from above, and goes out below; -1 where it ends here. */
+  readonly above: number;
+  readonly below: number;
+  readonly flipped: boolean;
+}
+
+export interface Run {
+  readonly index: number;
+  readonly path: number;
+  readonly sheet: number;
+  readonly parts: readonly RunPart[];
+  /** Nets at its upper and lower end, -1 for none. */
+  readonly head: number;
+  readonly foot: number;
+}
+
+interface Item {
+  readonly part: number;
+  readonly enter: number;
+  readonly leave: number;
+}
+
+/** Every part is placed once, by the first path that goes through it; others join it where it stands. */
+function itemsOf({ parts, paths }: Stops): { readonly path: number; readonly items: Item[] }[] {
+  const gone = new Uint8Array(parts.length);
+  for (const stops of paths) for (const stop of stops) if (stop.kind === 'hop') gone[stop.part] = 1;
+  const placed = new Uint8Array(parts.length);
+  const found: { path: number; items: Item[] }[] = [];
+  paths.forEach((stops, path) => {
+    let items: Item[] = [];
+    const alone: Item[] = [];
+    const flush = (): void => {
+      if (items.length > 0) found.push({ path, items });
+      items = [];
+    };
+    stops.forEach((stop, index) => {
+      if (stop.kind === 'rail') {
+        if (index > 0) flush();
+        return;
+      }
+      if (stop.kind === 'hop') {
+        if (placed[stop.part]) {
+          flush();
+          return;
+        }
+        placed[stop.part] = 1;
+        items.push({ part: stop.part, enter: stop.enter, leave: stop.leave });
+        return;
+      }
+      if (gone[stop.part] || placed[stop.part]) return;
+      placed[stop.part] = 1;
+      const item = { part: stop.part, enter: stop.spot, leave: stop.spot };
+      if (index === 0 || index === stops.length - 1) items.push(item);
+      else alone.push(item);
+    });
+    flush();
+    for (const item of alone) found.push({ path, items: [item] });
+  });
+  return found;
+}
+
+/** Which nets lie below which: grows with each run that is stood up. */
+class Downhill {
+  private readonly below = new Map<number, number[]>();
+  add(upper: number, lower: number): void {
+    if (upper < 0 || lower < 0 || upper === lower) return;
+    const list = this.below.get(upper);
+    if (list) list.push(lower);
+    else this.below.set(upper, [lower]);
+  }
+  reaches(from: number, to: number): boolean {
+    const seen = new Set([from]);
+    const queue = [from];
+    for (let at = queue.pop(); at !== undefined; at = queue.pop())
+      for (const next of this.below.get(at) ?? []) {
+        if (next === to) return true;
+        if (!seen.has(next)) {
+          seen.add(next);
+          queue.push(next);
+        }
+      }
+    return false;
+  }
+}
+
+export interface Poles {
+  /** Nets that hold the feeding, and the return, pole of a supply. */
+  readonly feeds: ReadonlySet<number>;
+  readonly returns: ReadonlySet<number>;
+}
+
+export function polesOf(circuit: Circuit, { railNet }: Wiring): Poles {
+  const feeds = new Set<number>();
+  const returns = new Set<number>();
+  for (const { name } of circuit.supplies)
+    for (const [rail, net] of railNet)
+      if (rail.startsWith(`${name}:`)) (/:(N|L-)$/.test(rail) ? returns : feeds).add(net);
+  return { feeds, returns };
+}
+
+export function findRuns(circuit: Circuit, stops: Stops, wiring: Wiring): Run[] {
+  const { feeds, returns } = polesOf(circuit, wiring);
+  const hill = new Downhill();
+  const net = (part: number, spot: number): number =>
+    wiring.netOfPort[(wiring.firstPort[part] as number) + spot] as number;
+  return itemsOf(stops).map(({ path, items }, index) => {
+    const first = items[0] as Item;
+    const last = items[items.length - 1] as Item;
+    const start = net(first.part, first.enter);
+    const end = net(last.part, last.leave);
+    const upward = (): boolean => {
+      if (returns.has(start) !== returns.has(end)) return returns.has(start);
+      if (feeds.has(start) !== feeds.has(end)) return feeds.has(end);
+      return hill.reaches(end, start);
+    };
+    const reversed = items.length === 1 && first.enter === first.leave ? false : upward();
+    const order = reversed ? [...items].reverse() : items;
+    const parts = order.map((item, at) =>
+      stood(stops.parts[item.part] as Part, item, reversed, at, order.length, wiring),
+    );
+    for (const { part, flipped } of parts) {
+      const { spots } = stops.parts[part] as Part;
+      const upper = flipped ? 'bottom' : 'top';
+      spots.forEach((above, a) => {
+        spots.forEach((below, b) => {
+          if (above.side === upper && below.side !== upper) hill.add(net(part, a), net(part, b));
+        });
+      });
+    }
+    return {
+      index,
+      path,
+      sheet: circuit.paths[path]?.sheet ?? 1,
+      parts,
+      head: netOfPort(wiring, parts[0]?.above),
+      foot: netOfPort(wiring, parts[parts.length - 1]?.below),
+    };
+  });
+}
+
+const netOfPort = (wiring: Wiring, port = -1): number => (port < 0 ? -1 : (wiring.netOfPort[port] as number));
+
+/** Turns a part so that the run comes in from above. */
+function stood(
+  part: Part,
+  item: Item,
+  reversed: boolean,
+  at: number,
+  count: number,
+  wiring: Wiring,
+): RunPart {
+  const base = wiring.firstPort[part.index] as number;
+  const [upper, lower] = reversed ? [item.leave, item.enter] : [item.enter, item.leave];
+  const side = (spot: number): string => part.spots[spot]?.side ?? 'top';
+  if (upper === lower) {
+    // Only one terminal is traced: it faces the rest of the run; alone in a run the part stands as it is.
+    const wanted = count === 1 ? side(upper) : at === 0 ? 'bottom' : 'top';
+    const flipped = side(upper) !== wanted;
+    return {
+      part: part.index,
+      above: wanted === 'top' ? base + upper : -1,
+      below: wanted === 'bottom' ? base + upper : -1,
+      flipped,
+    };
+  }
+  const flipped = side(upper) === 'bottom' && side(lower) === 'top';
+  return { part: part.index, above: base + upper, below: base + lower, flipped };
+}
