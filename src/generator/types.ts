@@ -9,10 +9,14 @@ export interface Draft {
   readonly circuit: Circuit;
   /** What is done before reading off. */
   readonly scenario: Scenario;
+  /** Further scenarios that may be asked instead; the one that tells most misconceptions apart is taken. */
+  readonly others: readonly Scenario[];
   /** Loads and relays that the drawing is about, in the order of the drawing: lamps, inputs `-A1:I1`, coils. */
   readonly lamps: readonly string[];
   readonly inputs: readonly string[];
   readonly relays: readonly string[];
+  /** What the last act is expected to lead to; `flashing`: a flasher runs, everything else rests. */
+  readonly ends: 'steady' | 'flashing';
 }
 
 export interface DraftRequest {

@@ -1,0 +1,182 @@
+/** Whether a draft makes a question worth asking: acceptance as data, with the reason where it is refused. */
+import type { Scenario } from '../../shared/scenario.ts';
+import {
+  inputStateAt,
+  lampStateAt,
+  type Machine,
+  onlyState,
+  type Standing,
+  type State,
+} from '../solver/index.ts';
+import { loadsKey, type Picture, relaysKey } from './picture.ts';
+import type { Draft } from './types.ts';
+import { type Workbench, workbenchFor, wrongPictures } from './workbench.ts';
+
+export type Reason =
+  /** A drawing rule is broken; `detail` names it. */
+  | 'rule'
+  /** Something depends on which of two mechanisms is faster. */
+  | 'race'
+  /** Some mechanism never rests. */
+  | 'no-rest'
+  /** More orders of operation than are tried. */
+  | 'too-many-orders'
+  /** A protective device opened, or a supply was short-circuited. */
+  | 'tripped'
+  /** A coil, lamp or input lands between its limits. */
+  | 'between'
+  /** All lamps and inputs the same: answered by guessing one pattern. */
+  | 'one-pattern'
+  /** All as it was before the first act. */
+  | 'as-at-rest'
+  /** Every misconception gives the right answer. */
+  | 'tells-nothing-apart'
+  /** Refused by whoever asked for it. */
+  | 'not-wanted';
+
+export interface Refused {
+  readonly kind: 'refused';
+  readonly reason: Reason;
+  readonly detail?: string;
+}
+
+export interface Accepted {
+  readonly kind: 'accepted';
+  /** With the scenario that is to be asked. */
+  readonly draft: Draft;
+  readonly rest: Picture;
+  readonly after: Picture;
+  /** Misconceptions whose answer differs from the right one, in a lamp, an input or a relay. */
+  readonly tellsApart: readonly string[];
+  /** Those of them that are told apart by the lamps alone, by the inputs alone, by the relays alone. */
+  readonly tellsApartBy: Readonly<Record<keyof Picture, readonly string[]>>;
+  /** How many different wrong answers (lamps and inputs) the misconceptions give between them. */
+  readonly wrongAnswers: number;
+}
+
+export type Acceptance = Accepted | Refused;
+
+export interface AcceptOptions {
+  /** Lets through what is answered by one pattern or stays as it was: a small share, so that neither is excluded. */
+  readonly plain: boolean;
+}
+
+const refused = (reason: Reason, detail?: string): Refused => ({
+  kind: 'refused',
+  reason,
+  ...(detail ? { detail } : {}),
+});
+
+/** Name of the first load of a settled state that is between its limits. */
+function between(machine: Machine, state: State): string | undefined {
+  const { loads } = machine.plan;
+  for (let index = 0; index < loads.length; index++) {
+    const { role, id } = loads[index]!;
+    switch (role) {
+      case 'dirt':
+        break;
+      case 'coil':
+      case 'set':
+      case 'reset': {
+        const volts = machine.phases
+          ? Math.hypot(state.re[index]!, state.im[index]!)
+          : Math.abs(state.re[index]!);
+        const { limits, volts: rated, dead } = loads[index]!;
+        if (
+          !dead &&
+          limits &&
+          volts > limits.release * rated * 1.001 &&
+          volts < limits.operate * rated * 0.999
+        )
+          return id;
+        break;
+      }
+      case 'input':
+        if (inputStateAt(machine, state, index) === 'undefined') return id;
+        break;
+      default:
+        if (lampStateAt(machine, state, index) === 'dim') return id;
+    }
+  }
+  return undefined;
+}
+
+/** The one state in which a standing rests (or flashes, where that is allowed), or why there is none. */
+function settledState(machine: Machine, standing: Standing, mayFlash: boolean): State | Refused {
+  const { endings, complete } = standing;
+  if (!complete) return refused('too-many-orders');
+  if (endings.length > 1) return refused('race');
+  const state =
+    onlyState(machine, standing) ??
+    (mayFlash && endings[0]!.states.length === 1 ? endings[0]!.states[0]! : undefined);
+  if (!state) return refused('no-rest');
+  if (state.tripped.length + state.shorted.length > 0) return refused('tripped');
+  const lost = between(machine, state);
+  return lost === undefined ? state : refused('between', lost);
+}
+
+const isRefused = (found: State | Refused): found is Refused => 'kind' in found;
+
+function judge(bench: Workbench, draft: Draft, scenario: Scenario, { plain }: AcceptOptions): Acceptance {
+  const { machine } = bench;
+  const mayFlash = draft.ends === 'flashing';
+  const beginning = settledState(machine, bench.after([]), mayFlash);
+  if (isRefused(beginning)) return beginning;
+  let state = beginning;
+  for (let done = 1; done <= scenario.acts.length; done++) {
+    const found = settledState(machine, bench.after(scenario.acts.slice(0, done)), mayFlash);
+    if (isRefused(found)) return found;
+    state = found;
+  }
+  const rest = bench.read(beginning);
+  const after = bench.read(state);
+  const loads = [
+    ...after.lamps.map((lamp) => lamp !== 'dark'),
+    ...after.inputs.map((input) => input !== '0'),
+  ];
+  const right = loadsKey(after);
+  const rightRelays = relaysKey(after);
+  if (!plain) {
+    if (loads.length > 1 && loads.every((on) => on === loads[0])) return refused('one-pattern');
+    if (right === loadsKey(rest) && scenario.faults.length === 0) return refused('as-at-rest');
+  }
+  const apart: string[] = [];
+  const by = { lamps: [] as string[], inputs: [] as string[], relays: [] as string[] };
+  const answers = new Set<string>();
+  for (const { id, picture } of wrongPictures(bench, scenario)) {
+    const lamps = picture.lamps.join() !== after.lamps.join();
+    const inputs = picture.inputs.join() !== after.inputs.join();
+    const relays = relaysKey(picture) !== rightRelays;
+    if (lamps) by.lamps.push(id);
+    if (inputs) by.inputs.push(id);
+    if (relays) by.relays.push(id);
+    if (lamps || inputs) answers.add(loadsKey(picture));
+    if (lamps || inputs || relays) apart.push(id);
+  }
+  if (apart.length === 0) return refused('tells-nothing-apart');
+  return {
+    kind: 'accepted',
+    draft: { ...draft, scenario, others: [] },
+    rest,
+    after,
+    tellsApart: apart,
+    tellsApartBy: by,
+    wrongAnswers: answers.size,
+  };
+}
+
+/** How much an accepted draft tells: wrong ideas told apart from the right answer by lamps and inputs, and from each other. */
+export const telling = ({ tellsApart, tellsApartBy: { lamps, inputs }, wrongAnswers }: Accepted): number =>
+  2 * (new Set([...lamps, ...inputs]).size + wrongAnswers) + tellsApart.length;
+
+/** Judges a draft with each of its scenarios. Nothing about the draft is trusted. */
+export function accept(draft: Draft, options: AcceptOptions): Acceptance[] {
+  const benches = new Map<string, Workbench>();
+  return [draft.scenario, ...draft.others].map((scenario) => {
+    const key = JSON.stringify(scenario.faults);
+    const known = benches.get(key);
+    const bench = known ?? workbenchFor(draft, scenario.faults);
+    if (!known) benches.set(key, bench);
+    return judge(bench, draft, scenario, options);
+  });
+}

@@ -1,0 +1,53 @@
+/** Machines and signals of one plant given their numbers, so that texts on one drawing fit together and none repeats. */
+import type { Random } from './random.ts';
+import { type Plant, plants, type Sensor, type Signal, type Word } from './vocabulary/index.ts';
+
+export const pickPlant = (random: Random): Plant => random.pick(plants);
+
+/** Puts a machine's number in. */
+export const numbered = (text: string, number: number): string => text.replace('#', String(number));
+
+export const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+/** A signal of a numbered machine, all texts complete: `Vent fan 2 tripped`. */
+export interface CastSignal {
+  readonly thing: string;
+  readonly sensor: Sensor;
+  /** Beside the contact. */
+  readonly text: string;
+  readonly acted: Word;
+  readonly rest: Word;
+}
+
+function castSignal(signal: Signal, number: number): CastSignal {
+  const thing = numbered(signal.thing, number);
+  const full = (word: Word): Word => ({ text: `${thing} ${word.text}`, meaning: word.meaning });
+  const acted = full(signal.acted);
+  return { thing, sensor: signal.sensor, text: acted.text, acted, rest: full(signal.rest) };
+}
+
+/** `count` different signals, no machine twice. */
+export function castSignals(random: Random, plant: Plant, count: number): CastSignal[] {
+  const cast = new Map<string, CastSignal>();
+  const kinds = random.shuffle(plant.signals);
+  for (let tried = 0; cast.size < count && tried < 40 * count; tried++) {
+    const signal = castSignal(kinds[tried % kinds.length]!, random.int(1, 6));
+    if (!cast.has(signal.thing)) cast.set(signal.thing, signal);
+  }
+  if (cast.size < count) throw new RangeError(`${plant.name} has fewer than ${count} signals`);
+  return [...cast.values()];
+}
+
+/** One entry of a list with its machine's number: `cast(random, plant.drives)`. */
+export function cast<T extends { readonly thing: string }>(
+  random: Random,
+  list: readonly T[],
+): T & { number: number } {
+  const entry = random.pick(list);
+  const number = random.int(1, 6);
+  return { ...entry, thing: numbered(entry.thing, number), number };
+}
+
+/** `Flour line: bucket elevator 2, running and tripped`. */
+export const titleOf = (plant: Plant, subject: string, what: string): string =>
+  `${plant.name}: ${lower(subject)}, ${what}`.slice(0, 120);

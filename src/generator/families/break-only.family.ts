@@ -1,0 +1,11 @@
+import type { Family } from '../types.ts';
+import { oneLegDraft } from './one-leg.ts';
+
+/** Lit at rest, dark energised, lit again on release. */
+export const breakOnly: Family = {
+  id: 'break-only',
+  title: 'Only the break leg wired',
+  size: { min: 1, max: 8 },
+  about: 'A break contact: closed at rest, open while its relay is energised.',
+  draft: (random, { size }) => oneLegDraft(random, size, breakOnly.id, 'rest'),
+};

@@ -1,0 +1,11 @@
+import type { Family } from '../types.ts';
+import { oneLegDraft } from './one-leg.ts';
+
+/** Dark at rest, lit while the relay is energised. */
+export const makeOnly: Family = {
+  id: 'make-only',
+  title: 'Only the make leg wired',
+  size: { min: 1, max: 8 },
+  about: 'A make contact: open at rest, closed while its relay is energised.',
+  draft: (random, { size }) => oneLegDraft(random, size, makeOnly.id, 'made'),
+};

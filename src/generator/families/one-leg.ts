@@ -1,0 +1,48 @@
+/** Relays of which only one leg of a pole is wired to a lamp: the common part of two families. */
+import { randomActs, severalLists, someOn } from '../act-lists.ts';
+import { castSignals, titleOf } from '../casting.ts';
+import { either } from '../chains.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import type { Random } from '../random.ts';
+import type { Draft } from '../types.ts';
+
+/**
+ * @param leg - the leg that is wired
+ */
+export function oneLegDraft(random: Random, size: number, family: string, leg: 'rest' | 'made'): Draft {
+  const opening = open(random);
+  const { plant, board, source } = opening;
+  const signals = castSignals(random, plant, size);
+  const parts = signals.map((signal) => {
+    const sensor = board.sensor(signal.sensor, signal.text);
+    const relay = board.relay(source, { poles: random.int(2, 4) });
+    // A signal that comes on a break contact energises its relay at rest.
+    const contact = size > 2 && random.chance(0.25) ? sensor.rest() : sensor.made();
+    board.line(source, 'control', [contact, relay.coil]);
+    const word = leg === 'rest' ? signal.rest : signal.acted;
+    const lamp = board.lamp(source, word.text, word.meaning);
+    board.line(source, 'lamps', [relay[leg](), lamp.hop]);
+    return { relay, toggle: random.chance(0.25) ? relay.held : sensor.toggle };
+  });
+  if (size > 2) {
+    const [a, b, c] = random.sample(parts, 3);
+    const lamp = board.lamp(source, `${plant.name} as it should be`, 'neutral');
+    const one = a!.relay[leg]();
+    const other = b!.relay[leg]();
+    const contacts = random.chance(0.5) ? [one, other] : [either([one], [other])];
+    const third = size > 4 ? [c!.relay[leg]()] : [];
+    board.line(source, 'lamps', [...random.shuffle([...contacts, ...third]), lamp.hop]);
+  }
+  maybeSupplyLamp(random, opening, 0.15);
+  const toggles = parts.map(({ toggle }) => toggle);
+  const lists = severalLists(3, () =>
+    random.chance(0.6) ? someOn(random, toggles) : randomActs(random, toggles, random.int(2, size + 1)),
+  );
+  return finish(random, board, {
+    family,
+    title: titleOf(plant, signals[0]!.thing, 'signal lamps'),
+    sheets: sheetsFor(random, size),
+    acts: lists,
+  });
+}

@@ -1,0 +1,100 @@
+import type { Act } from '../../../shared/scenario.ts';
+import { pulse, severalLists } from '../act-lists.ts';
+import { cast, titleOf } from '../casting.ts';
+import { type Chain, either } from '../chains.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import type { Toggle } from '../parts.ts';
+import type { Family } from '../types.ts';
+
+/**
+ * Holds after start is let go, stops, and stays off after a loss of supply: a start works by energising, a stop by
+ * de-energising, and no restart when the supply returns (IEC 60204-1, 9.2 and 7.5).
+ */
+export const sealIn: Family = {
+  id: 'seal-in',
+  title: 'Start and stop with seal-in',
+  size: { min: 1, max: 8 },
+  about:
+    "A relay's own make contact beside the start button holds it; stop, trip or loss of supply releases it.",
+  draft(random, { size }) {
+    const opening = open(random);
+    const { plant, board, source } = opening;
+    const drive = cast(random, plant.drives);
+    const contactor = random.chance(0.4);
+    const main = contactor
+      ? board.contactor(source, 4, 2, { mains: 3, text: drive.thing })
+      : board.relay(source, { poles: 4, text: drive.thing });
+    const starts = Array.from({ length: size >= 3 ? 2 : 1 }, (_, index) =>
+      board.button(`Start ${index === 0 ? '' : 'from far end '}${drive.thing}`, 'start'),
+    );
+    const stops = Array.from({ length: size >= 4 ? 2 : 1 }, (_, index) =>
+      board.button(`Stop ${index === 0 ? '' : 'from far end '}${drive.thing}`, 'stop'),
+    );
+    const trips: Toggle[] = [];
+    const series: Chain[number][] = stops.map((stop) => stop.rest());
+    if (size >= 5) {
+      const overload = board.overload(`${drive.thing} overload`);
+      series.push(overload.rest);
+      trips.push(overload.toggle);
+    }
+    if (size >= 6) {
+      const stop = board.emergencyStop('Emergency stop');
+      series.unshift(stop.rest());
+      trips.push(stop.toggle);
+    }
+    const held = either(...random.shuffle([...starts.map((start) => [start.made()]), [main.made()]]));
+    const ordered = random.chance(0.75) ? [...series, held] : [held, ...series];
+    board.line(source, 'control', [...ordered, main.coil]);
+
+    const running = board.lamp(source, `${drive.thing} ${drive.running}`, 'normal');
+    board.line(source, 'lamps', [main.made(), running.hop]);
+    if (size >= 2 || random.chance(0.5)) {
+      const standing = board.lamp(source, `${drive.thing} stopped`, 'neutral');
+      board.line(source, 'lamps', [main.rest(), standing.hop]);
+    }
+    if (size >= 7) {
+      const follower = board.relay(source, { poles: 2, text: 'Follows' });
+      board.line(source, 'control', [main.made(), follower.coil]);
+      const pole = follower.pole();
+      const one = board.lamp(source, 'Line ready', 'normal');
+      board.line(source, 'lamps', [pole.made, one.hop]);
+      if (size >= 8) {
+        const other = board.lamp(source, 'Line waiting', 'neutral');
+        board.tail([pole.rest, other.hop]);
+      }
+    }
+    maybeSupplyLamp(random, opening, 0.3);
+
+    const start = (): Act[] => pulse(random.pick(starts).toggle);
+    const stop = (): Act[] => pulse(random.pick(stops).toggle);
+    const lost: Act[] = [
+      { kind: 'open', device: source.protection },
+      { kind: 'close', device: source.protection },
+    ];
+    const shapes: (() => Act[])[] = [
+      start,
+      () => [random.pick(starts).toggle.on],
+      () => [...start(), ...stop()],
+      () => [...start(), ...lost],
+      () => stop(),
+      () => [...start(), ...stop(), ...start()],
+      () => [random.pick(stops).toggle.on, ...start()],
+      () => [...start(), random.pick(stops).toggle.on, random.pick(starts).toggle.on],
+      ...(trips.length > 0
+        ? [
+            () => {
+              const trip = random.pick(trips);
+              return [...start(), trip.on, trip.off];
+            },
+          ]
+        : []),
+    ];
+    return finish(random, board, {
+      family: sealIn.id,
+      title: titleOf(plant, drive.thing, 'start and stop'),
+      sheets: sheetsFor(random, size),
+      acts: severalLists(4, () => random.pick(shapes)()),
+    });
+  },
+};

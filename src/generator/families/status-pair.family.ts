@@ -1,0 +1,43 @@
+import { randomActs, severalLists, someOn } from '../act-lists.ts';
+import { castSignals, titleOf } from '../casting.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import type { Family } from '../types.ts';
+
+/** One lamp at rest, the other when the relay has operated: both legs of one changeover, fed through its common. */
+export const statusPair: Family = {
+  id: 'status-pair',
+  title: 'Status pair on a changeover',
+  size: { min: 1, max: 8 },
+  about: 'Both legs of a changeover pole: at rest the one lamp, energised the other.',
+  draft(random, { size }) {
+    const opening = open(random);
+    const { plant, board, source } = opening;
+    const signals = castSignals(random, plant, size);
+    const toggles = signals.map((signal) => {
+      const sensor = board.sensor(signal.sensor, signal.text);
+      const relay = board.relay(source, { poles: random.int(1, 4) });
+      board.line(source, 'control', [sensor.made(), relay.coil]);
+      const pole = relay.pole();
+      const rest = board.lamp(source, signal.rest.text, signal.rest.meaning);
+      const acted = board.lamp(source, signal.acted.text, signal.acted.meaning);
+      const legs = random.shuffle([
+        [pole.rest, rest.hop],
+        [pole.made, acted.hop],
+      ]);
+      board.line(source, 'lamps', legs[0]!);
+      board.tail(legs[1]!);
+      return random.chance(0.3) ? relay.held : sensor.toggle;
+    });
+    maybeSupplyLamp(random, opening);
+    const lists = severalLists(3, () =>
+      random.chance(0.6) ? someOn(random, toggles) : randomActs(random, toggles, random.int(2, size + 1)),
+    );
+    return finish(random, board, {
+      family: statusPair.id,
+      title: titleOf(plant, signals[0]!.thing, 'status lamps'),
+      sheets: sheetsFor(random, size),
+      acts: lists,
+    });
+  },
+};

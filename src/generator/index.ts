@@ -1,0 +1,15 @@
+/** Fresh circuits: families of one kind each, and free ones; accepted only when they make a good question. */
+export {
+  type Acceptance,
+  type Accepted,
+  type AcceptOptions,
+  accept,
+  type Reason,
+  type Refused,
+  telling,
+} from './accept.ts';
+export { families } from './families/index.ts';
+export { familyOf, type Generated, type GenerateRequest, generate, type Refusals } from './generate.ts';
+export type { Picture } from './picture.ts';
+export { type Random, randomOf, seedOf } from './random.ts';
+export type { Draft, DraftRequest, Family } from './types.ts';

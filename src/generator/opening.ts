@@ -1,0 +1,33 @@
+/** How most families begin: a plant, an empty board, a control supply. */
+import { Board } from './board.ts';
+import { pickPlant } from './casting.ts';
+import type { Source } from './parts.ts';
+import type { Random } from './random.ts';
+import { pickControlRating } from './sources.ts';
+import type { Plant } from './vocabulary/index.ts';
+
+export interface Opening {
+  readonly plant: Plant;
+  readonly board: Board;
+  readonly source: Source;
+}
+
+export function open(random: Random): Opening {
+  const board = new Board(random.child('board'));
+  const source = board.source(pickControlRating(random), 'Control supply');
+  return { plant: pickPlant(random), board, source };
+}
+
+/** Sheets for a drawing of this size: small ones mostly have one. */
+export function sheetsFor(random: Random, size: number): number {
+  if (size <= 2) return random.chance(0.2) ? 2 : 1;
+  if (size <= 4) return random.int(1, 2);
+  return random.int(1, 3);
+}
+
+/** A lamp across the control supply, now and then: it is lit whatever the relays do. */
+export function maybeSupplyLamp(random: Random, { board, source }: Opening, probability = 0.25): void {
+  if (!random.chance(probability)) return;
+  const lamp = board.lamp(source, 'Control supply on', random.pick(['neutral', 'normal']));
+  board.line(source, 'lamps', [lamp.hop]);
+}

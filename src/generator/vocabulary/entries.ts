@@ -1,0 +1,47 @@
+/** Short ways to write the entries of a plant's vocabulary. */
+import type { Meaning } from './colours.ts';
+import type { Condition, Delayed, Movement, Sensor, Signal, Trio } from './types.ts';
+
+const SENSORS: Readonly<Record<string, Sensor>> = {
+  contact: 'field-contact',
+  limit: 'limit-switch',
+  float: 'float-switch',
+};
+
+type SensorWord = 'contact' | 'limit' | 'float';
+
+/** `signal('Vent fan #', 'contact', 'tripped/abnormal', 'healthy/normal')`: what it says when it has acted, and before. */
+export function signal(thing: string, sensor: SensorWord, acted: string, rest: string): Signal {
+  const word = (entry: string) => {
+    const [text = '', meaning = ''] = entry.split('/');
+    return { text, meaning: meaning as Meaning };
+  };
+  return { thing, sensor: SENSORS[sensor]!, acted: word(acted), rest: word(rest) };
+}
+
+export const movement = (
+  thing: string,
+  one: readonly [string, string, string],
+  other: readonly [string, string, string],
+): Movement => {
+  const way = ([button, doing, there]: readonly [string, string, string]) => ({ button, doing, there });
+  return { thing, ways: [way(one), way(other)] };
+};
+
+export const condition = (text: string, sensor: SensorWord, well: 'rest' | 'acted'): Condition => ({
+  text,
+  sensor: SENSORS[sensor]!,
+  well,
+});
+
+export const trio = (thing: string, sensor: SensorWord, text: string, meaning: Meaning): Trio => ({
+  thing,
+  sensor: SENSORS[sensor]!,
+  acted: { text, meaning },
+});
+
+export const delayed = (thing: string, signalText: string, late: string): Delayed => ({
+  thing,
+  signal: signalText,
+  late,
+});

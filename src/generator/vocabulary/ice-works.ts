@@ -1,0 +1,82 @@
+/** Making and storing ice: compressors, brine, crushers, cold stores. */
+import { condition, delayed, movement, signal, trio } from './entries.ts';
+import type { Plant } from './types.ts';
+
+export const iceWorks: Plant = {
+  id: 'ice-works',
+  name: 'Ice works',
+  signals: [
+    signal('Compressor #', 'contact', 'tripped/abnormal', 'healthy/normal'),
+    signal('Compressor #', 'contact', 'running/normal', 'standing/neutral'),
+    signal('Brine pump #', 'contact', 'flow/normal', 'no flow/abnormal'),
+    signal('Brine pump #', 'contact', 'tripped/abnormal', 'healthy/normal'),
+    signal('Ice crusher #', 'contact', 'jammed/abnormal', 'free/normal'),
+    signal('Crusher hood #', 'limit', 'shut/normal', 'open/abnormal'),
+    signal('Store door #', 'limit', 'open/abnormal', 'shut/normal'),
+    signal('Harvest tank #', 'float', 'full/normal', 'filling/neutral'),
+    signal('Suction trap #', 'float', 'liquid high/emergency', 'liquid normal/normal'),
+    signal('Plant room gas', 'contact', 'found/emergency', 'none/normal'),
+    signal('Oil heater #', 'contact', 'fault/abnormal', 'ready/normal'),
+    signal('Ice bin #', 'limit', 'full/neutral', 'not full/neutral'),
+  ],
+  drives: [
+    { thing: 'Compressor #', running: 'running' },
+    { thing: 'Brine pump #', running: 'pumping' },
+    { thing: 'Ice crusher #', running: 'crushing' },
+    { thing: 'Block saw #', running: 'cutting' },
+    { thing: 'Store conveyor #', running: 'running' },
+  ],
+  movements: [
+    movement('Block crane #', ['Raise', 'raising', 'up'], ['Lower', 'lowering', 'down']),
+    movement('Store door #', ['Open', 'opening', 'open'], ['Shut', 'shutting', 'shut']),
+    movement('Tipper #', ['Tip', 'tipping', 'tipped'], ['Return', 'returning', 'level']),
+  ],
+  pairs: [
+    { thing: 'Brine pumps', units: ['Brine pump A', 'Brine pump B'] },
+    { thing: 'Condenser fans', units: ['Condenser fan A', 'Condenser fan B'] },
+  ],
+  sumps: [
+    { thing: 'Melt sump #', pump: 'Melt pump #' },
+    { thing: 'Condenser pit #', pump: 'Pit pump #' },
+  ],
+  chains: [
+    {
+      thing: 'Compressor #',
+      conditions: [
+        condition('Discharge pressure not high', 'contact', 'rest'),
+        condition('Suction pressure not low', 'contact', 'acted'),
+        condition('Oil pressure present', 'contact', 'acted'),
+        condition('Brine flowing', 'contact', 'acted'),
+        condition('Trap level not high', 'float', 'rest'),
+        condition('Motor not hot', 'contact', 'rest'),
+        condition('Guard shut', 'limit', 'acted'),
+      ],
+    },
+    {
+      thing: 'Ice crusher #',
+      conditions: [
+        condition('Hood shut', 'limit', 'acted'),
+        condition('Chute not full', 'limit', 'rest'),
+        condition('Drive not tripped', 'contact', 'rest'),
+        condition('Conveyor running', 'contact', 'acted'),
+        condition('Crusher not jammed', 'contact', 'rest'),
+        condition('Bin not full', 'limit', 'rest'),
+      ],
+    },
+  ],
+  trios: [
+    trio('Plant room # gas', 'contact', 'Gas found', 'emergency'),
+    trio('Suction trap # level', 'float', 'Liquid high', 'emergency'),
+    trio('Brine # freezing guard', 'contact', 'Brine too cold', 'abnormal'),
+  ],
+  startsLate: [
+    delayed('Compressor #', 'Cold called', 'Compressor runs'),
+    delayed('Brine # flow guard', 'Flow lost', 'Flow alarm'),
+    delayed('Store door #', 'Door open', 'Door alarm'),
+  ],
+  runsOn: [
+    delayed('Brine pump #', 'Compressor running', 'Pump runs on'),
+    delayed('Condenser fan #', 'Pressure high', 'Fan runs on'),
+    delayed('Crusher chute #', 'Crusher running', 'Conveyor runs on'),
+  ],
+};

@@ -1,0 +1,95 @@
+/** What is written on the drawings of one plant: everything that a family needs words for. `#` stands for a machine's number. */
+import type { Meaning } from './colours.ts';
+
+export interface Word {
+  readonly text: string;
+  readonly meaning: Meaning;
+}
+
+export type Sensor = 'field-contact' | 'limit-switch' | 'float-switch';
+
+/** Something that a contact in the field reports of a machine. */
+export interface Signal {
+  readonly thing: string;
+  readonly sensor: Sensor;
+  /** Beside the contact, and on the lamp or input point that shows it has acted. */
+  readonly acted: Word;
+  /** On the lamp that shows it hasn't. */
+  readonly rest: Word;
+}
+
+/** A machine that is started and stopped. */
+export interface Drive {
+  readonly thing: string;
+  /** What it does while it runs: `running`, `cutting`. */
+  readonly running: string;
+}
+
+/** A machine that moves two ways between two limits. */
+export interface Movement {
+  readonly thing: string;
+  /** What the button says, what the machine does, and where its limit is. */
+  readonly ways: readonly [Way, Way];
+}
+
+export interface Way {
+  readonly button: string;
+  readonly doing: string;
+  readonly there: string;
+}
+
+/** Two machines of which one is on duty. */
+export interface Pair {
+  readonly thing: string;
+  readonly units: readonly [string, string];
+}
+
+/** A pit that is pumped out between two floats. */
+export interface Sump {
+  readonly thing: string;
+  readonly pump: string;
+}
+
+/** A machine that runs only while every one of its conditions holds. */
+export interface Chain {
+  readonly thing: string;
+  readonly conditions: readonly Condition[];
+}
+
+export interface Condition {
+  readonly text: string;
+  readonly sensor: Sensor;
+  /** The contact stands at rest (break) or has acted (make) when all is well. */
+  readonly well: 'rest' | 'acted';
+}
+
+/** One quantity watched by three sensors. */
+export interface Trio {
+  readonly thing: string;
+  readonly sensor: Sensor;
+  readonly acted: Word;
+}
+
+/** Something that follows a signal late. */
+export interface Delayed {
+  readonly thing: string;
+  /** Beside the signal's contact. */
+  readonly signal: string;
+  /** What starts late (on-delay) or lasts on (off-delay). */
+  readonly late: string;
+}
+
+export interface Plant {
+  readonly id: string;
+  /** As the title of a drawing begins. */
+  readonly name: string;
+  readonly signals: readonly Signal[];
+  readonly drives: readonly Drive[];
+  readonly movements: readonly Movement[];
+  readonly pairs: readonly Pair[];
+  readonly sumps: readonly Sump[];
+  readonly chains: readonly Chain[];
+  readonly trios: readonly Trio[];
+  readonly startsLate: readonly Delayed[];
+  readonly runsOn: readonly Delayed[];
+}

@@ -1,0 +1,110 @@
+/** One circuit being looked at: its machine, how it stands after each list of acts, and the wrong machines, each made once. */
+import type { Act, Fault, Scenario } from '../../shared/scenario.ts';
+import { MISCONCEPTIONS, type Misconception } from '../misconceptions/index.ts';
+import {
+  everyBeginning,
+  everyOutcome,
+  isFlashing,
+  type Machine,
+  machineOf,
+  planOf,
+  play,
+  type Standing,
+  type State,
+  variantOf,
+} from '../solver/index.ts';
+import { flashingPicture, type Picture, type Places, pictureOf, placesIn } from './picture.ts';
+import type { Draft } from './types.ts';
+
+export interface Workbench {
+  readonly machine: Machine;
+  readonly places: Places;
+  /** How the circuit stands after these acts, under every order of operation. */
+  after(acts: readonly Act[]): Standing;
+  /** What is read off a state of the machine, resting or flashing. */
+  read(state: State): Picture;
+  /**
+   * What somebody with a misconception reads off after the scenario; undefined when the idea makes no difference to plan
+   * or scenario, or leads to no rest or to a short circuit that nobody who thinks so would have seen.
+   */
+  wrong(misconception: Misconception, scenario: Scenario): Picture | undefined;
+}
+
+interface Node {
+  readonly standing: Standing;
+  readonly next: Map<string, Node>;
+}
+
+const actKey = (act: Act): string => {
+  switch (act.kind) {
+    case 'wait':
+      return `wait ${act.seconds}`;
+    case 'fail':
+    case 'restore':
+      return `${act.kind} ${act.supply}`;
+    case 'turn':
+      return `turn ${act.device} ${act.to}`;
+    case 'on':
+    case 'off':
+      return `${act.kind} ${act.device} ${act.point}`;
+    default:
+      return `${act.kind} ${act.device}`;
+  }
+};
+
+export function workbenchFor(draft: Draft, faults: readonly Fault[]): Workbench {
+  const { circuit } = draft;
+  const machine = machineOf(planOf(circuit, faults));
+  const root: Node = { standing: everyBeginning(machine, 'live'), next: new Map() };
+  const places = placesIn(machine, draft);
+  const variants = new Map<string, Machine | undefined>();
+
+  const variantFor = ({ id, changePlan }: Misconception): Machine | undefined => {
+    if (variants.has(id)) return variants.get(id);
+    const plan = changePlan?.(machine.plan, circuit);
+    const variant = plan ? variantOf(machine, plan) : undefined;
+    variants.set(id, variant);
+    return variant;
+  };
+  const readOn = (on: Machine, state: State): Picture =>
+    isFlashing(on, state) ? flashingPicture(on, state, draft) : pictureOf(on, state, places);
+
+  return {
+    machine,
+    places,
+    after(acts) {
+      let node = root;
+      for (const act of acts) {
+        const key = actKey(act);
+        let next = node.next.get(key);
+        if (!next) {
+          next = { standing: everyOutcome(machine, node.standing, act), next: new Map() };
+          node.next.set(key, next);
+        }
+        node = next;
+      }
+      return node.standing;
+    },
+    read: (state) => readOn(machine, state),
+    wrong(misconception, scenario) {
+      const variant = variantFor(misconception);
+      const done = misconception.changeScenario?.(scenario, circuit);
+      if (variant === undefined && done === undefined) return undefined;
+      const on = variant ?? machine;
+      const { state, steady } = play(on, done ?? scenario);
+      if (!steady) return undefined;
+      if (faults.length === 0 && state.tripped.length + state.shorted.length > 0) return undefined;
+      return readOn(on, state);
+    },
+  };
+}
+
+/** Every misconception with what it makes of the scenario. */
+export const wrongPictures = (
+  bench: Workbench,
+  scenario: Scenario,
+): { readonly id: string; readonly picture: Picture }[] =>
+  MISCONCEPTIONS.flatMap((misconception) => {
+    const picture = bench.wrong(misconception, scenario);
+    return picture ? [{ id: misconception.id, picture }] : [];
+  });
