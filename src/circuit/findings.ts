@@ -17,7 +17,7 @@ export interface Found {
   readonly concern: Concern;
 }
 
-export interface Finding extends Found {
+export interface Finding<Code extends string = string> extends Found {
   /** From docs/errors.md. */
-  readonly code: string;
+  readonly code: Code;
 }

@@ -17,6 +17,7 @@ export { possibleActs } from './notation/possible-acts.ts';
 export { type ReadCircuit, readCircuit, readCircuitWithPlaces } from './notation/read-circuit.ts';
 export { defaultRating, deviceWords, writeCircuit } from './notation/write-circuit.ts';
 export { type Place, type Places, placeOf, problemOf } from './places.ts';
+export { checkRules, drawingRules, type Rule } from './rules/index.ts';
 export { unsound } from './soundness.ts';
 export {
   entryOf,

@@ -1,8 +1,8 @@
 /** Circuits as JSON: the same data, the same checks. */
 import { type Circuit, circuit as circuitSchema } from '../../shared/circuit.ts';
 import type { Checked, Problem } from '../../shared/problem.ts';
+import { wordIssue } from './issues.ts';
 import { LIMITS } from './limits.ts';
-import { wordIssue } from './notation/issues.ts';
 import { problemOf } from './places.ts';
 import { unsound } from './soundness.ts';
 

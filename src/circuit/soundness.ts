@@ -4,12 +4,15 @@
  */
 import type { Device, Sheet, Step, Supply } from '../../shared/circuit.ts';
 import { supplyTerminals } from './anatomy/index.ts';
-import { numbersAt } from './contact-numbers.ts';
-import type { Concern, Finding } from './findings.ts';
+import { FORMS, numbersAt, terminalsOfForm } from './contact-numbers.ts';
+import type { Finding as AnyFinding, Concern } from './findings.ts';
 import { type Inside, insideOf } from './inside.ts';
 import { LIMITS } from './limits.ts';
-import { FORMS, terminalsOfForm } from './notation/contact-words.ts';
-import { anyOf, article, didYouMean, shown, someOf } from './notation/wording.ts';
+import type { CircuitCode } from './problem-codes.ts';
+import { anyOf, article, didYouMean, shown, someOf } from './wording.ts';
+
+type Finding = AnyFinding<CircuitCode>;
+type Wrong = Omit<Finding, 'concern'>;
 
 /** A circuit as far as it could be read: steps that could not are left out. */
 export interface PartialCircuit {
@@ -25,7 +28,13 @@ export function unsound(circuit: PartialCircuit, tolerated: ReadonlySet<string> 
   const tooBig = sizes(circuit);
   if (tooBig.length > 0) return tooBig;
   const sound = circuit.devices.map(contactFindings);
-  return [...unprintable(circuit), ...repeats(circuit), ...sound.flat(), ...paths(circuit, tolerated, sound)];
+  return [
+    ...unprintable(circuit),
+    ...namesTwice(circuit),
+    ...listedSheets(circuit),
+    ...sound.flat(),
+    ...paths(circuit, tolerated, sound),
+  ];
 }
 
 /** Texts go to terminals, pages and paper, one line each: nothing in them that steers a terminal or breaks the line. */
@@ -89,58 +98,62 @@ export function repeated(names: readonly (string | number)[]): number[] {
   });
 }
 
-export const duplicateDesignation = (name: string) => ({
+export const duplicateDesignation = (name: string): Wrong => ({
   code: 'duplicate-designation',
   message: `The designation ${name} is used twice.`,
   hint: 'Give every device a designation of its own.',
 });
 
-export const duplicateSupply = (name: string) => ({
+export const duplicateSupply = (name: string): Wrong => ({
   code: 'duplicate-supply',
   message: `There are two supplies ${name}.`,
   hint: 'Give every supply a letter of its own.',
 });
 
-function repeats({ supplies, devices, sheets, paths: all }: PartialCircuit): Finding[] {
+/** Supplies and devices whose name is taken. */
+export const namesTwice = ({
+  supplies,
+  devices,
+}: Pick<PartialCircuit, 'supplies' | 'devices'>): Finding[] => [
+  ...repeated(supplies.map(({ name }) => name)).map(
+    (index): Finding => ({
+      ...duplicateSupply(supplies[index]!.name),
+      concern: { kind: 'supply', index },
+    }),
+  ),
+  ...repeated(devices.map(({ name }) => name)).map(
+    (index): Finding => ({
+      ...duplicateDesignation(devices[index]!.name),
+      concern: { kind: 'device', index },
+    }),
+  ),
+];
+
+function listedSheets({ sheets, paths: all }: PartialCircuit): Finding[] {
+  const twice = repeated(sheets.map(({ number }) => number)).map(
+    (index): Finding => ({
+      code: 'duplicate-sheet',
+      message: `Sheet ${sheets[index]!.number} is listed twice.`,
+      hint: 'List every sheet once.',
+      concern: { kind: 'sheet', index },
+    }),
+  );
   const listed = new Set(sheets.map(({ number }) => number));
   const lost = all.findIndex(({ sheet }) => !listed.has(sheet));
-  return [
-    ...repeated(supplies.map(({ name }) => name)).map(
-      (index): Finding => ({
-        ...duplicateSupply(supplies[index]!.name),
-        concern: { kind: 'supply', index },
-      }),
-    ),
-    ...repeated(devices.map(({ name }) => name)).map(
-      (index): Finding => ({
-        ...duplicateDesignation(devices[index]!.name),
-        concern: { kind: 'device', index },
-      }),
-    ),
-    ...repeated(sheets.map(({ number }) => number)).map(
-      (index): Finding => ({
-        code: 'duplicate-sheet',
-        message: `Sheet ${sheets[index]!.number} is listed twice.`,
-        hint: 'List every sheet once.',
-        concern: { kind: 'sheet', index },
-      }),
-    ),
-    ...(lost < 0
-      ? []
-      : [
-          {
-            code: 'sheet-not-listed',
-            message: `A path is on sheet ${all[lost]!.sheet}, and sheets doesn't list it.`,
-            hint: `Add { "number": ${all[lost]!.sheet} } to sheets.`,
-            concern: { kind: 'path', path: lost } as const,
-          },
-        ]),
-  ];
+  if (lost < 0) return twice;
+  const { sheet } = all[lost]!;
+  const missing: Finding = {
+    code: 'sheet-not-listed',
+    message: `A path is on sheet ${sheet}, and sheets doesn't list it.`,
+    hint: `Add { "number": ${sheet} } to sheets.`,
+    concern: { kind: 'path', path: lost },
+  };
+  return [...twice, missing];
 }
 
 function contactFindings(device: Device, index: number): Finding[] {
   const findings: Finding[] = [];
-  const find = (code: string, field: string, message: string, hint: string) =>
+  const find = (code: CircuitCode, field: string, message: string, hint: string) =>
     findings.push({ code, message, hint, concern: { kind: 'device', index, field } });
   const { name } = device;
   const specs = 'contacts' in device ? device.contacts : [];
@@ -256,14 +269,12 @@ function paths(
   return findings;
 }
 
-type Wrong = Omit<Finding, 'concern'> | undefined;
-
 function stopFinding(
   { device, enter, leave }: Step,
   known: ReadonlyMap<string, Known>,
   skipped: ReadonlySet<string>,
   already: number,
-): Wrong {
+): Wrong | undefined {
   const there = known.get(device);
   const isSupply = !device.startsWith('-');
   if (isSupply && leave !== undefined) {
@@ -320,7 +331,7 @@ function stopFinding(
   return undefined;
 }
 
-function joinFinding(before: Step, step: Step): Wrong {
+function joinFinding(before: Step, step: Step): Wrong | undefined {
   const from = before.leave ?? before.enter;
   if (before.device !== step.device || from !== step.enter) return undefined;
   return {

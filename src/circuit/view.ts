@@ -2,6 +2,7 @@
 import type { Circuit, Device, Supply, TerminalRef } from '../../shared/circuit.ts';
 import { type Anatomy, anatomyOf, supplyTerminals } from './anatomy/index.ts';
 import { entryOf, exitOf, terminalRefOf } from './terminal-names.ts';
+import { TerminalSets } from './terminal-sets.ts';
 
 export interface DeviceView {
   readonly device: Device;
@@ -70,44 +71,18 @@ export const wiresOf = ({ paths }: Circuit): Wire[] =>
   );
 
 export function conductorsOf(circuit: Circuit, wires: readonly Wire[] = wiresOf(circuit)): Conductors {
-  const parent = new Map<TerminalRef, TerminalRef>();
-  const root = (ref: TerminalRef): TerminalRef => {
-    let at = ref;
-    for (let up = parent.get(at)!; up !== at; up = parent.get(at)!) {
-      // Halving the way keeps long daisy chains from making this slow.
-      parent.set(at, parent.get(up)!);
-      at = parent.get(at)!;
-    }
-    return at;
-  };
-  const add = (ref: TerminalRef) => {
-    if (!parent.has(ref)) parent.set(ref, ref);
-  };
+  const sets = new TerminalSets<TerminalRef>();
   for (const supply of circuit.supplies)
-    for (const terminal of supplyTerminals(supply)) add(terminalRefOf(supply.name, terminal));
+    for (const terminal of supplyTerminals(supply)) sets.add(terminalRefOf(supply.name, terminal));
   for (const device of circuit.devices)
-    for (const terminal of terminalsOf(device)) add(terminalRefOf(device.name, terminal));
+    for (const terminal of terminalsOf(device)) sets.add(terminalRefOf(device.name, terminal));
   // A terminal that its device hasn't got is a place of its own: a drawing rule speaks of it.
   for (const { steps } of circuit.paths)
     for (const step of steps) {
-      add(entryOf(step));
-      add(exitOf(step));
+      sets.add(entryOf(step));
+      sets.add(exitOf(step));
     }
-  for (const { from, to } of wires) parent.set(root(to), root(from));
-
-  const groups: TerminalRef[][] = [];
-  const number = new Map<TerminalRef, number>();
-  const of = new Map<TerminalRef, number>();
-  for (const ref of parent.keys()) {
-    const top = root(ref);
-    let index = number.get(top);
-    if (index === undefined) {
-      index = groups.length;
-      number.set(top, index);
-      groups.push([]);
-    }
-    groups[index]!.push(ref);
-    of.set(ref, index);
-  }
-  return { groups, of };
+  for (const { from, to } of wires) sets.join(from, to);
+  const groups = sets.sets();
+  return { groups, of: new Map(groups.flatMap((group, index) => group.map((ref) => [ref, index] as const))) };
 }

@@ -1,9 +1,10 @@
 /** The wording for what a circuit hasn't got. */
+import type { CircuitCode } from '../problem-codes.ts';
 import type { CircuitView } from '../view.ts';
-import { didYouMean, someOf } from './wording.ts';
+import { didYouMean, someOf } from '../wording.ts';
 
 export interface Worded {
-  readonly code: string;
+  readonly code: CircuitCode;
   readonly message: string;
   readonly hint: string;
 }

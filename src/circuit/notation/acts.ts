@@ -2,17 +2,18 @@
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Checked } from '../../../shared/problem.ts';
 import { type Act, act as actSchema } from '../../../shared/scenario.ts';
+import { wordIssue } from '../issues.ts';
 import { LIMITS } from '../limits.ts';
+import type { CircuitCode } from '../problem-codes.ts';
 import { DESIGNATION, parseTerminalRef, SUPPLY_NAME } from '../terminal-names.ts';
 import { type CircuitView, circuitView } from '../view.ts';
-import { noSuchDevice, noSuchSupply, noSuchTerminal } from './absent.ts';
-import { wordIssue } from './issues.ts';
+import { anyOf, article, didYouMean, shown } from '../wording.ts';
+import { noSuchDevice, noSuchSupply, noSuchTerminal, type Worded } from './absent.ts';
 import type { LineReader } from './line-reader.ts';
 import { type DeviceVerb, kindsFor, possibleActs, VERBS, type Verb } from './possible-acts.ts';
 import { quantityAt, secondsOf } from './quantity.ts';
 import { Report } from './report.ts';
 import { statementsOf } from './statements.ts';
-import { anyOf, article, didYouMean, shown } from './wording.ts';
 
 /**
  * Reads acts separated by `;` or line ends; every mistake is reported. With a circuit they are also checked against it:
@@ -42,10 +43,12 @@ export function readActs(text: string, circuit?: Circuit): Checked<Act[]> {
   return report.conclude(() => acts);
 }
 
-const placed = (
-  { code, message, hint }: { code: string; message: string; hint: string },
-  column: number,
-): [string, number, string, string] => [code, column, message, hint];
+const placed = ({ code, message, hint }: Worded, column: number): [CircuitCode, number, string, string] => [
+  code,
+  column,
+  message,
+  hint,
+];
 
 function readAct(line: LineReader, view: CircuitView | undefined): Act | undefined {
   const { column } = line;

@@ -1,18 +1,10 @@
 /** Contacts in the notation: the form, a selector's positions, and terminal numbers where they are not the usual ones. */
 import type { ContactSpec } from '../../../shared/circuit.ts';
-import { numbersAt } from '../contact-numbers.ts';
+import { type Form, isForm, numbersAt } from '../contact-numbers.ts';
 import { parseTerminalList } from '../terminal-names.ts';
+import { article, shown } from '../wording.ts';
 import type { LineReader } from './line-reader.ts';
 import { quantityAt } from './quantity.ts';
-import { article, shown } from './wording.ts';
-
-export const FORMS = ['make', 'break', 'changeover'] as const;
-type Form = (typeof FORMS)[number];
-
-export const isForm = (word: string | undefined): word is Form =>
-  (FORMS as readonly (string | undefined)[]).includes(word);
-
-export const terminalsOfForm = (form: Form): number => (form === 'changeover' ? 3 : 2);
 
 /** Reads contacts as long as they follow one another; undefined when one of them was wrong (and is reported). */
 export function readContacts(line: LineReader, withPositions: boolean): ContactSpec[] | undefined {

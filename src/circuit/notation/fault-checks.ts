@@ -4,8 +4,8 @@ import type { Fault } from '../../../shared/scenario.ts';
 import { supplyTerminals } from '../anatomy/index.ts';
 import { parseTerminalRef } from '../terminal-names.ts';
 import type { CircuitView, DeviceView } from '../view.ts';
+import { article, someOf } from '../wording.ts';
 import { noSuchDevice, noSuchSupply, noSuchTerminal, type Worded } from './absent.ts';
-import { article, someOf } from './wording.ts';
 
 const impossible = (message: string, hint: string): Worded => ({ code: 'fault-not-possible', message, hint });
 

@@ -2,6 +2,7 @@
 import type { Circuit, TerminalRef } from '../../../shared/circuit.ts';
 import type { Checked } from '../../../shared/problem.ts';
 import { type Fault, fault as faultSchema } from '../../../shared/scenario.ts';
+import { wordIssue } from '../issues.ts';
 import { LIMITS } from '../limits.ts';
 import {
   DESIGNATION,
@@ -11,13 +12,12 @@ import {
   terminalRefOf,
 } from '../terminal-names.ts';
 import { circuitView } from '../view.ts';
+import { didYouMean, shown } from '../wording.ts';
 import { faultInCircuit } from './fault-checks.ts';
-import { wordIssue } from './issues.ts';
 import type { LineReader } from './line-reader.ts';
 import { quantityAt } from './quantity.ts';
 import { Report } from './report.ts';
 import { statementsOf } from './statements.ts';
-import { didYouMean, shown } from './wording.ts';
 
 /** Of a dirty contact whose resistance isn't stated; enough to keep a coil from operating (common practice, no source). */
 const DIRTY_OHMS = 1000;

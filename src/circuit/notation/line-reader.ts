@@ -1,3 +1,4 @@
+import type { CircuitCode } from '../problem-codes.ts';
 import type { Word } from './line-words.ts';
 import type { Report } from './report.ts';
 
@@ -40,7 +41,7 @@ export class LineReader {
     this.at += count;
   }
 
-  problem(code: string, column: number, message: string, hint: string): void {
+  problem(code: CircuitCode, column: number, message: string, hint: string): void {
     this.report.add({ code, line: this.line, column, message, hint });
   }
 }

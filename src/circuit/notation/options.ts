@@ -1,11 +1,11 @@
 /** The options of supplies and devices: how each is recognised on a line, read into a draft and written again. */
 import type { ContactSpec } from '../../../shared/circuit.ts';
-import { auxiliaryRow } from '../contact-numbers.ts';
-import { contactWords, isForm, readContacts } from './contact-words.ts';
+import { auxiliaryRow, isForm } from '../contact-numbers.ts';
+import { anyOf, didYouMean } from '../wording.ts';
+import { contactWords, readContacts } from './contact-words.ts';
 import type { LineReader } from './line-reader.ts';
 import { quote } from './line-words.ts';
 import { type Quantity, quantityAt, secondsOf } from './quantity.ts';
-import { anyOf, didYouMean, shown } from './wording.ts';
 
 /** A supply or device as far as it is read. */
 export interface Draft {
@@ -267,85 +267,4 @@ export const auxiliaries: Option = {
 function isFigure(line: LineReader): boolean {
   const quantity = quantityAt(line);
   return quantity !== undefined && quantity.unit === undefined && /^[0-9]{2}$/.test(line.peekWord() ?? '');
-}
-
-/** Says why the next word belongs to none of these options, and steps over it. */
-export function refuse(
-  line: LineReader,
-  what: string,
-  options: readonly Option[],
-  allWords: ReadonlySet<string>,
-): void {
-  const usage = `${what}: ${options.map((option) => `[${option.usage}]`).join(' ')}.`;
-  const known = options.flatMap((option) => option.words);
-  const { column } = line;
-  const next = line.peek();
-  if (next?.kind === 'text') {
-    line.skip();
-    line.problem('unexpected-option', column, `There is no place for this text.`, `What goes here: ${usage}`);
-    return;
-  }
-  const word = next?.text ?? '';
-  const quantity = quantityAt(line);
-  if (quantity) {
-    line.skip(quantity.words);
-    if (quantity.unit !== undefined) {
-      line.problem(
-        'unexpected-option',
-        column,
-        `"${quantity.source} ${quantity.unit}" doesn't belong to ${what}.`,
-        `What goes here: ${usage}`,
-      );
-      return;
-    }
-    if (quantity.notAUnit !== undefined && !known.includes(quantity.notAUnit)) {
-      // The word after the number was meant as its unit; it is not reported a second time.
-      if (quantity.words === 1 && quantity.source === word) line.skip();
-      line.problem(
-        'unknown-unit',
-        column,
-        `${shown(quantity.notAUnit)} is no unit that is used here.`,
-        `${didYouMean(quantity.notAUnit, known)}What goes here: ${usage}`,
-      );
-      return;
-    }
-    line.problem(
-      'missing-unit',
-      column,
-      `The number ${quantity.source} has no unit.`,
-      `Write what it is, such as ${quantity.source} V or ${quantity.source} poles. What goes here: ${usage}`,
-    );
-    return;
-  }
-  line.skip();
-  if (/^[+-]?[.,]?[0-9]/.test(word)) {
-    line.problem(
-      'bad-number',
-      column,
-      `${shown(word)} is no number.`,
-      'A number has digits and at most one point, without a sign: 24 or 3.3.',
-    );
-  } else if (word.startsWith('#')) {
-    line.problem(
-      'comment-in-line',
-      column,
-      'A comment stands on a line of its own.',
-      'Move it to a line that begins with #.',
-    );
-    line.skip(line.words.length);
-  } else if (allWords.has(word)) {
-    line.problem(
-      'unexpected-option',
-      column,
-      `"${word}" doesn't belong to ${what}, or not here.`,
-      `What goes here: ${usage}`,
-    );
-  } else {
-    line.problem(
-      'unknown-word',
-      column,
-      `${shown(word)} is no word of the notation.`,
-      `${didYouMean(word, known)}What goes here: ${usage}`,
-    );
-  }
 }

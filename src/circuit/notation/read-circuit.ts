@@ -9,11 +9,12 @@ import {
   sheet as sheetSchema,
 } from '../../../shared/circuit.ts';
 import type { Checked } from '../../../shared/problem.ts';
+import { wordIssue } from '../issues.ts';
 import { LIMITS } from '../limits.ts';
 import { type PartPlace, type Place, type Places, placeOf } from '../places.ts';
 import { duplicateDesignation, duplicateSupply, repeated, unsound } from '../soundness.ts';
+import { didYouMean, shown } from '../wording.ts';
 import { KINDS } from './device-kinds.ts';
-import { wordIssue } from './issues.ts';
 import { LineReader } from './line-reader.ts';
 import { wordsOf } from './line-words.ts';
 import { quantityAt } from './quantity.ts';
@@ -21,7 +22,6 @@ import { type Declaration, finishDevice, finishSupply, readDevice, readSupply } 
 import { readPath } from './read-path.ts';
 import { Report } from './report.ts';
 import { titleOf } from './title.ts';
-import { didYouMean, shown } from './wording.ts';
 
 export interface ReadCircuit {
   readonly circuit: Circuit;

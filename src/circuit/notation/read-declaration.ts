@@ -2,13 +2,14 @@
 
 import type { Device, Supply } from '../../../shared/circuit.ts';
 import { type DeviceKind, device as deviceSchema, supply as supplySchema } from '../../../shared/circuit.ts';
+import { wordIssue } from '../issues.ts';
 import type { PartPlace } from '../places.ts';
 import { DESIGNATION, SUPPLY_NAME } from '../terminal-names.ts';
+import { article, didYouMean, shown } from '../wording.ts';
 import { ALL_WORDS, GRAMMARS, type Grammar, hasRating, KINDS, SUPPLY_GRAMMAR } from './device-kinds.ts';
-import { wordIssue } from './issues.ts';
 import type { LineReader } from './line-reader.ts';
-import { type Draft, type Option, put, refuse } from './options.ts';
-import { article, didYouMean, shown } from './wording.ts';
+import { type Draft, type Option, put } from './options.ts';
+import { refuse } from './refuse.ts';
 
 /** A declaration as far as it was read. `name` is known even when the rest is broken. */
 export interface Declaration {

@@ -1,8 +1,9 @@
 import type { Step } from '../../../shared/circuit.ts';
 import { LIMITS } from '../limits.ts';
+import type { CircuitCode } from '../problem-codes.ts';
 import { DESIGNATION, parseTerminalList, SUPPLY_NAME } from '../terminal-names.ts';
+import { shown } from '../wording.ts';
 import type { LineReader } from './line-reader.ts';
-import { shown } from './wording.ts';
 
 /** A path as far as it was read; a stop that was wrong is undefined (and reported). */
 export interface PathDraft {
@@ -37,7 +38,7 @@ export function readPath(line: LineReader): PathDraft | undefined {
 
 function readStop(line: LineReader): Step | undefined {
   const { kind, text, column } = line.peek()!;
-  const wrong = (code: string, message: string, hint: string) => {
+  const wrong = (code: CircuitCode, message: string, hint: string) => {
     line.problem(code, column, message, hint);
     return undefined;
   };

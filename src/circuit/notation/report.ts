@@ -1,12 +1,13 @@
 import type { Checked, Problem } from '../../../shared/problem.ts';
 import { LIMITS } from '../limits.ts';
+import type { CircuitCode } from '../problem-codes.ts';
 
 /** Collects the mistakes of one reading. Past the limit it only remembers that there are more. */
 export class Report {
   private readonly problems: Problem[] = [];
   private more = false;
 
-  add(problem: Problem): void {
+  add(problem: Problem & { readonly code: CircuitCode }): void {
     if (this.full) this.more = true;
     else this.problems.push(problem);
   }

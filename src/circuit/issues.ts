@@ -1,11 +1,12 @@
 /** What zod found wrong with a value, in the words of the notation. */
 import type { core } from 'zod';
+import type { CircuitCode } from './problem-codes.ts';
 import { anyOf, shown } from './wording.ts';
 
 type Issue = core.$ZodIssue;
 
 interface WordedIssue {
-  readonly code: string;
+  readonly code: CircuitCode;
   readonly message: string;
   readonly hint: string;
 }

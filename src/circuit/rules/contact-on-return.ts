@@ -1,0 +1,47 @@
+import type { Found } from '../findings.ts';
+import { isExempt, linksOf, linkText, neighboursOf, polesOf, reach, wayBack } from './closable.ts';
+import { capital, isInner, loadsOf } from './parts.ts';
+import type { Rule } from './rule.ts';
+
+/**
+ * With the loads taken out, what the return pole reaches without passing a contact is the common; what it reaches only
+ * through contacts is the return side. A load that has a side there, and none on the common, has those contacts between it
+ * and the return. Motors are no control circuit; loads in series have a load between them and the return, which is allowed.
+ */
+export const contactOnReturn: Rule = {
+  name: 'contact-on-return',
+  reason:
+    'With all contacts on the switched side, an earth fault blows the fuse; on the return side it could bridge a contact and start something.',
+  source:
+    'IEC 60204-1, 9.4.3 method a; NFPA 79 the same. Protective devices and isolators exempt: common practice, no source',
+  check(_circuit, view) {
+    const { of } = view.conductors;
+    const links = linksOf(view);
+    const closing = neighboursOf(view, links);
+    const fixed = neighboursOf(view, links.filter(isExempt));
+    const found: Found[] = [];
+    const loads = loadsOf(view).filter(({ load }) => load.role !== 'motor' && !isInner(load.to));
+    for (const pole of polesOf(view).filter(({ isReturn }) => isReturn)) {
+      const start = of.get(pole.ref)!;
+      const common = reach(start, fixed);
+      const side = reach(start, closing);
+      for (const { part, load, from, to, words } of loads) {
+        const ends = [of.get(from)!, of.get(to)!];
+        if (ends.some((end) => common.has(end))) continue;
+        // The end that is fewer contacts away is the one meant to lead back.
+        const [way] = ends
+          .filter((end) => side.has(end))
+          .map((end) => ({ end, links: wayBack(end, side).filter((link) => !isExempt(link)) }))
+          .toSorted((a, b) => a.links.length - b.links.length);
+        if (!way) continue;
+        const names = way.links.map(linkText).join(', ');
+        found.push({
+          message: `${names} ${way.links.length > 1 ? 'stand' : 'stands'} between ${words} and the return ${pole.ref}.`,
+          hint: `Put every contact between the switched pole and ${words}, and join its other side straight to ${pole.ref}.`,
+          concern: { kind: 'device', index: part.index, terminal: way.end === ends[1] ? load.to : load.from },
+        });
+      }
+    }
+    return found.map((each) => ({ ...each, message: capital(each.message) }));
+  },
+};
