@@ -18,7 +18,7 @@ export { type ReadCircuit, readCircuit, readCircuitWithPlaces } from './notation
 export { defaultRating, deviceWords, writeCircuit } from './notation/write-circuit.ts';
 export { type Place, type Places, placeOf, problemOf } from './places.ts';
 export { checkRules, drawingRules, type Rule } from './rules/index.ts';
-export { unsound } from './soundness.ts';
+export { unsound } from './soundness/index.ts';
 export {
   entryOf,
   exitOf,

@@ -4,7 +4,7 @@ import type { Checked, Problem } from '../../shared/problem.ts';
 import { wordIssue } from './issues.ts';
 import { LIMITS } from './limits.ts';
 import { problemOf } from './places.ts';
-import { unsound } from './soundness.ts';
+import { unsound } from './soundness/index.ts';
 
 /** `devices[3].poles: `, or nothing at the top. */
 function pathWords(path: readonly PropertyKey[]): string {

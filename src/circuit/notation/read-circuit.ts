@@ -12,7 +12,7 @@ import type { Checked } from '../../../shared/problem.ts';
 import { wordIssue } from '../issues.ts';
 import { LIMITS } from '../limits.ts';
 import { type PartPlace, type Place, type Places, placeOf } from '../places.ts';
-import { duplicateDesignation, duplicateSupply, repeated, unsound } from '../soundness.ts';
+import { duplicateDesignation, duplicateSupply, repeated, unsound } from '../soundness/index.ts';
 import { didYouMean, shown } from '../wording.ts';
 import { KINDS } from './device-kinds.ts';
 import { LineReader } from './line-reader.ts';

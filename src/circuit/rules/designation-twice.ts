@@ -1,4 +1,4 @@
-import { namesTwice } from '../soundness.ts';
+import { namesTwice } from '../soundness/index.ts';
 import type { Rule } from './rule.ts';
 
 export const designationTwice: Rule = {
