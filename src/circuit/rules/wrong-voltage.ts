@@ -119,7 +119,8 @@ function motorFinding(windings: readonly PlacedLoad[], view: CircuitView, at: Re
 
 export const wrongVoltage: Rule = {
   name: 'wrong-voltage',
-  reason: 'A coil on too little doesn’t operate, on too much or on the wrong kind of current it burns.',
+  reason:
+    'A coil on too little voltage stays at rest; on too much, or on the wrong kind of current, it burns.',
   source:
     'IEC 61810-1 and IEC 60947-4-1: coils from 85 % to 110 % of rated voltage (from memory); inputs IEC 61131-2; the same band for other loads: common practice, no source',
   check(_circuit, view) {
