@@ -1,0 +1,6 @@
+/** The main job in one place: choose a skill, make a question, mark the answer, remember it. Pure; keeping is the store's. */
+export { courseOf } from './course.ts';
+export { type Given, historyOf, type Judged, judge } from './judge.ts';
+export { nextTask, type TaskRequest } from './next-task.ts';
+export { type SkillResult, type Summary, summarise } from './summary.ts';
+export type { Course, Task } from './types.ts';

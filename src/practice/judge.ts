@@ -1,0 +1,42 @@
+import type { Grade, Help, Recall } from '../../shared/memory.ts';
+import type { AnswerRecord } from '../../shared/practice.ts';
+import type { Answer, Mark } from '../../shared/question.ts';
+import { afterAnswer, gradeOf, type Recalls, recallOf } from '../memory/index.ts';
+import { markAnswer } from '../questions/index.ts';
+import type { Task } from './types.ts';
+
+export interface Given {
+  /** Made where the answer was given; the answer counts once by it. */
+  readonly id: string;
+  readonly learner: string;
+  readonly at: number;
+  readonly answer: Answer;
+  readonly help: Help;
+  readonly secondsUsed: number | null;
+}
+
+export interface Judged {
+  readonly mark: Mark;
+  readonly grade: Grade;
+  /** Why this grade, in words. */
+  readonly because: string;
+  readonly record: AnswerRecord;
+  /** The memory of the skill with this answer in it. */
+  readonly recall: Recall;
+}
+
+/** Marks an answer and works out what it says about the memory. Nothing is kept: that is the store's. */
+export function judge(task: Task, given: Given, recalls: Recalls): Judged {
+  const { id, learner, at, answer, help, secondsUsed } = given;
+  const mark = markAnswer(task.question, answer);
+  const attempt = { share: mark.share, help, secondsUsed, secondsExpected: task.secondsExpected };
+  const { grade, because } = gradeOf(attempt);
+  const { skill, circuit, question } = task;
+  const record: AnswerRecord = { id, learner, at, skill, circuit, question, answer, mark, attempt, grade };
+  const recall = afterAnswer(recallOf(recalls, skill), { id, skill, circuit, at, attempt });
+  return { mark, grade, because, record, recall };
+}
+
+/** A record as the history of the memory needs it. */
+export const historyOf = (records: readonly AnswerRecord[]) =>
+  records.map(({ id, skill, circuit, at, attempt }) => ({ id, skill, circuit, at, attempt }));
