@@ -1,6 +1,7 @@
 /** Questions, answers and marks. A question is a circuit, a scenario and something to read off; the solver reads it off. */
 import { z } from 'zod';
 import { circuit, designation } from './circuit.ts';
+import { problem } from './problem.ts';
 import { scenario, terminalRef } from './scenario.ts';
 import { inputState, lampState } from './solution.ts';
 
@@ -83,7 +84,8 @@ export const question = z.discriminatedUnion('kind', [
 
 /**
  * An answer, by kind. `states` is keyed by what was asked: a designation, an input point, a terminal, or for a sequence
- * `2 -H1` (after two acts). Values are the words of the state: lit dark dim; 0 1; operated rest; live dead.
+ * `2 -H1` (after two acts). Values are the words of the state: lamps lit, dark, dim, flashing; sounders, valves and motors
+ * on, off, weak, pulsing; inputs 1, 0, undefined, changing; relays operated, rest, changing; terminals live, dead.
  */
 export const answer = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('lamp-states'), states: z.record(z.string(), z.string()) }),
@@ -96,6 +98,41 @@ export const answer = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('sequence'), states: z.record(z.string(), z.string()) }),
   z.strictObject({ kind: z.literal('still-live'), states: z.record(z.string(), z.string()) }),
 ]);
+
+/** One thing that is asked. */
+export const askedItem = z.strictObject({
+  /** The key of `states`, or `choice`, `volts`. */
+  item: z.string(),
+  /** How it is named: `-H1 "Fan healthy"`. */
+  label: z.string(),
+  /** The possible answers, in the order in which they are offered; empty where a number is asked. */
+  choices: z.array(z.string()).max(16),
+  /** Of the number. */
+  unit: z.literal('V').optional(),
+  /** Devices and terminals to point at on the drawing. */
+  about: z.array(z.string()),
+});
+
+/** A question in words. Nothing in it depends on the right answer. */
+export const asked = z.strictObject({
+  title: z.string(),
+  /** The starting state, the faults and what is done, sentence by sentence. */
+  situation: z.array(z.string()),
+  task: z.string(),
+  items: z.array(askedItem).min(1),
+  /** How to write the answer where there is only a line of text. */
+  how: z.string(),
+  /** What to mind where the question touches measuring or isolating. */
+  cautions: z.array(z.string()),
+});
+
+/** What may be shown before the answer is given. */
+export const publicQuestion = z.strictObject({
+  kind: questionKind,
+  circuit,
+  scenario,
+  asked,
+});
 
 export const markPart = z.strictObject({
   /** What was asked: the key of `states`, or `choice`, `volts`. */
@@ -120,6 +157,8 @@ export const mark = z.strictObject({
   /** Wrong ideas that give exactly this answer; empty when none does, or the answer is right. */
   misconceptions: z.array(z.strictObject({ id: z.string(), idea: z.string(), advice: z.string() })),
   explanation: z.array(explanationStep),
+  /** What in the answer couldn't be understood: something that wasn't asked, a word that is no state. It earns nothing. */
+  problems: z.array(problem),
 });
 
 export type QuestionKind = z.infer<typeof questionKind>;
@@ -130,3 +169,6 @@ export type AnswerOf<K extends QuestionKind> = Extract<Answer, { kind: K }>;
 export type MarkPart = Readonly<z.infer<typeof markPart>>;
 export type ExplanationStep = Readonly<z.infer<typeof explanationStep>>;
 export type Mark = Readonly<z.infer<typeof mark>>;
+export type AskedItem = Readonly<z.infer<typeof askedItem>>;
+export type Asked = Readonly<z.infer<typeof asked>>;
+export type PublicQuestion = Readonly<z.infer<typeof publicQuestion>>;
