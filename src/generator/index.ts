@@ -8,6 +8,7 @@ export {
   type Refused,
   telling,
 } from './accept.ts';
+export { canonicalForm, fingerprint } from './canonical.ts';
 export { families } from './families/index.ts';
 export { familyOf, type Generated, type GenerateRequest, generate, type Refusals } from './generate.ts';
 export type { Picture } from './picture.ts';
