@@ -129,7 +129,7 @@ function readLine(source: string, number: number, draft: CircuitDraft, report: R
     else draft.nameless = true;
   } else if (first === 'sheet') {
     readSheet(line, draft);
-  } else if (first?.includes(':')) {
+  } else if (isPath(line)) {
     addPath(line, draft);
   } else if (
     first !== undefined &&
@@ -141,6 +141,10 @@ function readLine(source: string, number: number, draft: CircuitDraft, report: R
     strange(line, first);
   }
 }
+
+/** A colon makes a path; also one after a designation alone, which then lacks its terminal. */
+const isPath = (line: LineReader): boolean =>
+  line.peekWord()?.includes(':') === true || /^(-[A-Z]+[0-9]+|[A-Z]):/.test(line.peekWord(1) ?? '');
 
 function strange(line: LineReader, first: string | undefined): void {
   line.problem(

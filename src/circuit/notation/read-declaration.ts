@@ -121,15 +121,6 @@ function readKind(line: LineReader, name: string): DeviceKind | undefined {
     line.skip();
     return word as DeviceKind;
   }
-  if (word?.includes(':')) {
-    line.problem(
-      'missing-terminal',
-      line.words[0]!.column,
-      `This path comes to ${name} and doesn't say at which terminal.`,
-      `Write the terminal after a colon: ${name}:13 or ${name}:13-14.`,
-    );
-    return undefined;
-  }
   line.problem(
     'unknown-kind',
     column,

@@ -2,7 +2,7 @@
 import { didYouMean, shown } from '../wording.ts';
 import type { LineReader } from './line-reader.ts';
 import type { Option } from './options.ts';
-import { type Quantity, quantityAt } from './quantity.ts';
+import { type Quantity, quantityAt, UNIT_WORDS } from './quantity.ts';
 
 interface Place {
   /** `a relay`. */
@@ -42,6 +42,7 @@ function refuseQuantity(
   const separate = notAUnit !== undefined && line.peekWord(1) === notAUnit;
   const unknown = notAUnit !== undefined && !(separate && known.includes(notAUnit));
   line.skip(words + (unknown && separate ? 1 : 0));
+  skipRest(line);
   if (unit !== undefined) {
     line.problem('unexpected-option', column, `"${source} ${unit}" doesn't belong to ${what}.`, usage);
   } else if (unknown) {
@@ -61,6 +62,12 @@ function refuseQuantity(
   }
 }
 
+/** What belongs to a quantity that was wrong is not reported a second time: its unit, and what kind of current or phase. */
+function skipRest(line: LineReader): void {
+  if (UNIT_WORDS.includes(line.peekWord() ?? '')) line.skip();
+  if (['AC', 'DC', '3AC', 'on', 'off'].includes(line.peekWord() ?? '')) line.skip();
+}
+
 function refuseWord(
   line: LineReader,
   word: string,
@@ -70,6 +77,7 @@ function refuseWord(
   const { column } = line;
   line.skip();
   if (/^[+-]?[.,]?[0-9]/.test(word)) {
+    skipRest(line);
     line.problem(
       'bad-number',
       column,
