@@ -1,0 +1,65 @@
+/**
+ * How the grade follows from an answer: the one place where that is written. The learner never chooses it. The rows are
+ * read from the top and the first that fits decides; docs/memory.md prints the same table and a test holds them equal.
+ */
+import type { Attempt, Grade } from '../../shared/memory.ts';
+
+/**
+ * Below this share of the part marks nothing was remembered. Half of two-valued parts are got by guessing; three out
+ * of four or more only five times in sixteen.
+ */
+export const PASS_SHARE = 0.75;
+/** Answered faster than this part of the expected time, nobody has read the drawing. Common practice, no source. */
+export const TOO_QUICK = 0.1;
+/** Up to this part of the expected time is fluent. Common practice, no source. */
+export const FLUENT = 0.5;
+
+export interface GradeRule {
+  /** What was the case, in words that finish "graded so because ...". */
+  readonly because: string;
+  readonly grade: Grade;
+  readonly fits: (attempt: Attempt) => boolean;
+}
+
+const percent = (share: number): string => `${Math.round(share * 100)} %`;
+
+/** Time used as a part of the time expected; where nobody measured it, exactly as expected. */
+const pace = ({ secondsUsed, secondsExpected }: Attempt): number =>
+  secondsUsed === null ? 1 : secondsUsed / secondsExpected;
+
+/**
+ * Time can lift a grade and, when it is impossibly short, lower it; being slow never does. An interrupted or a slow
+ * reader has not forgotten anything.
+ */
+export const GRADE_RULES: readonly GradeRule[] = [
+  {
+    because: 'the explanation was opened before answering',
+    grade: 'lost',
+    fits: ({ help }) => help.explanation,
+  },
+  {
+    because: `fewer than ${percent(PASS_SHARE)} of the part marks`,
+    grade: 'lost',
+    fits: ({ share }) => share < PASS_SHARE,
+  },
+  { because: 'some part marks missing', grade: 'shaky', fits: ({ share }) => share < 1 },
+  { because: 'full marks with a hint', grade: 'shaky', fits: ({ help }) => help.hint },
+  {
+    because: `full marks in less than ${percent(TOO_QUICK)} of the expected time, too quick to have read the drawing`,
+    grade: 'shaky',
+    fits: (attempt) => pace(attempt) < TOO_QUICK,
+  },
+  {
+    because: `full marks without help in at most ${percent(FLUENT)} of the expected time`,
+    grade: 'sure',
+    fits: (attempt) => pace(attempt) <= FLUENT,
+  },
+  { because: 'full marks without help, in any other time or unmeasured', grade: 'firm', fits: () => true },
+];
+
+/** The grade of an answer and the reason for it. */
+export function gradeOf(attempt: Attempt): { readonly grade: Grade; readonly because: string } {
+  const rule = GRADE_RULES.find(({ fits }) => fits(attempt));
+  if (!rule) throw new Error('The last rule fits everything.');
+  return { grade: rule.grade, because: rule.because };
+}

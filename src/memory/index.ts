@@ -1,0 +1,29 @@
+/** Memory: what a learner holds, what comes next, and what to do until the assessment. docs/memory.md says how. */
+export { ASKED_AT_MOST, type Choice, type ChoiceRequest, choose } from './choose.ts';
+export { CERTAIN } from './deepen.ts';
+export { forecast, type Return } from './forecast.ts';
+export { GRADE_RULES, type GradeRule, gradeOf } from './grade.ts';
+export { NEW_A_DAY } from './pace.ts';
+export {
+  FURTHEST_DAYS,
+  type Plan,
+  type PlannedDay,
+  type PlanRequest,
+  type Prospect,
+  planTowards,
+} from './plan.ts';
+export { MEMORY_PROBLEMS, type MemoryCode } from './problem-codes.ts';
+export {
+  dueAt,
+  isDue,
+  isHeld,
+  isProven,
+  newRecall,
+  PROVEN_ON,
+  retrievability,
+  review,
+  TARGET,
+} from './recall.ts';
+export { afterAnswer, mergeHistories, type Recalls, recallOf, replay } from './replay.ts';
+export { checkSkills, openSkills, type SkillGraph, type SkillPlace } from './skills.ts';
+export { GAP_SHARE } from './spacing.ts';

@@ -1,0 +1,41 @@
+/**
+ * From the history of answers to the recall states. A history is the truth and the states follow from it, so they can be
+ * thrown away and worked out again, on another machine or under a better model.
+ */
+import type { BegunRecall, Recall, SkillAnswer } from '../../shared/memory.ts';
+import { gradeOf } from './grade.ts';
+import { newRecall, review } from './recall.ts';
+
+/** The recall states of one learner by skill. A skill that is not in it is new. */
+export type Recalls = ReadonlyMap<string, Recall>;
+
+export const recallOf = (recalls: Recalls, skill: string): Recall => recalls.get(skill) ?? newRecall();
+
+/** The state of a skill after one more of its answers. */
+export const afterAnswer = (recall: Recall, answer: SkillAnswer): BegunRecall =>
+  review(recall, gradeOf(answer.attempt).grade, answer.at, answer.circuit);
+
+/**
+ * The states that a whole history leads to: what `afterAnswer` gives, answer by answer. Answers count in the order in
+ * which they stand; one with an id that came before is the same answer sent twice and counts once.
+ */
+export function replay(history: Iterable<SkillAnswer>): Recalls {
+  const recalls = new Map<string, Recall>();
+  const seen = new Set<string>();
+  for (const answer of history) {
+    if (seen.has(answer.id)) continue;
+    seen.add(answer.id);
+    recalls.set(answer.skill, afterAnswer(recallOf(recalls, answer.skill), answer));
+  }
+  return recalls;
+}
+
+/**
+ * Several histories of one learner (a phone, a terminal) as one in order of time. Answers of the same moment keep the
+ * order of the histories; of answers with the same id the first stays.
+ */
+export function mergeHistories(histories: readonly (readonly SkillAnswer[])[]): readonly SkillAnswer[] {
+  const byId = new Map<string, SkillAnswer>();
+  for (const answer of histories.flat()) if (!byId.has(answer.id)) byId.set(answer.id, answer);
+  return [...byId.values()].toSorted((one, other) => one.at - other.at);
+}
