@@ -13,7 +13,9 @@ function solveLinked(island: Island, { parent, re, im }: Scratch): void {
     a.push(parent[loadA[load]!]!);
     b.push(parent[loadB[load]!]!);
   }
-  solveResistors({ a, b, siemens: Array.from(siemens) }, (point) => point < rails, re, im);
+  const floating = solveResistors({ a, b, siemens: Array.from(siemens) }, (point) => point < rails, re, im);
+  // A burnt-out load may hang between such a part and a rail; its voltage is nothing definite.
+  for (const point of floating) re[point] = Number.NaN;
 }
 
 /**

@@ -53,6 +53,21 @@ function blend(all: readonly Readings[]): Readings {
   };
 }
 
+/** Protective devices and supplies that a short circuit has put out and nobody has closed or restored since. */
+function stillOut(machine: Machine, state: State): { devices: string[]; supplies: string[] } {
+  const { mechanisms, switches, supplies } = machine.plan;
+  const open = (index: number): boolean => {
+    const closed = switches.find(({ mechanism }) => mechanism === index)!.closedIn[0]!;
+    return state.at[index] !== 1 << closed;
+  };
+  return {
+    devices: [...new Set(state.tripped)].filter(open).map((index) => mechanisms[index]!.id),
+    supplies: [...new Set(state.shorted)]
+      .filter((index) => !state.supplyOn[index])
+      .map((index) => supplies[index]!.name),
+  };
+}
+
 interface Told {
   readonly outcome: Outcome;
   readonly readings: Readings;
@@ -82,10 +97,8 @@ export function tell(machine: Machine, standing: Standing, nominal: State): Told
     const shown = cycle.slice(0, 256).map((at) => readState(machine, at));
     return { outcome: { kind: 'keeps-switching', devices }, readings: blend(shown), state };
   }
-  if (state.tripped.length + state.shorted.length > 0) {
-    const { plan } = machine;
-    const devices = [...new Set(state.tripped.map((index) => plan.mechanisms[index]!.id))];
-    const supplies = [...new Set(state.shorted.map((index) => plan.supplies[index]!.name))];
+  const { devices, supplies } = stillOut(machine, state);
+  if (devices.length + supplies.length > 0) {
     return {
       outcome: { kind: 'protection-tripped', devices, supplies },
       readings: readState(machine, state),
