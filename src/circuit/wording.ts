@@ -19,7 +19,9 @@ export function anyOf(items: readonly string[], word = 'or'): string {
 export const someOf = (items: readonly string[], most = 12): string =>
   items.length <= most ? items.join(', ') : `${items.slice(0, most).join(', ')}, …`;
 
-export const article = (noun: string): string => `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
+/** `a relay`, `an on-delay`; kinds that are a plural stand alone. */
+export const article = (noun: string): string =>
+  /(puts|terminals)$/.test(noun) ? noun : `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
 
 /** Edit distance with neighbouring letters exchanged counted as one; gives up above `most`. */
 function distance(one: string, other: string, most: number): number {

@@ -55,7 +55,7 @@ function complete(line: LineReader, draft: Draft, what: string, { defaults, requ
     line.problem(
       'missing-option',
       line.column,
-      `${what.replace(/^a/, 'A')} needs ${missing}.`,
+      `What is missing for ${what}: ${missing}.`,
       'Add it at the end of the line.',
     );
   }

@@ -1,0 +1,121 @@
+/** The documentation of the notation and of its problems says what the source does. */
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import {
+  checkRules,
+  drawingRules,
+  LIMITS,
+  readActs,
+  readCircuitJson,
+  readFaults,
+  terminalsOf,
+  writeCircuit,
+} from '../../src/circuit/index.ts';
+import { ALL_WORDS, GRAMMARS } from '../../src/circuit/notation/device-kinds.ts';
+import { VERBS } from '../../src/circuit/notation/possible-acts.ts';
+import { CIRCUIT_PROBLEMS, PROBLEM_SOURCES } from '../../src/circuit/problem-codes.ts';
+import { circuitOf, whole } from './reading.ts';
+
+const page = (name: string): string => readFileSync(new URL(`../../docs/${name}`, import.meta.url), 'utf8');
+const notation = page('notation.md');
+const blocks = (language: string): string[] =>
+  [...notation.matchAll(/^```(\w+)\n([\s\S]*?)^```$/gm)].flatMap((m) => (m[1] === language ? [m[2]!] : []));
+const rows = (text: string): string[][] =>
+  text
+    .split('\n')
+    .filter((line) => line.startsWith('| '))
+    .map((line) => line.slice(2, -2).split(' | '));
+const section = (title: string): string =>
+  notation.split(/^## /m).find((part) => part.startsWith(title)) ?? '';
+const unquoted = (cell: string): string[] => [...cell.matchAll(/`([^`]+)`/g)].map((match) => match[1]!);
+
+describe('docs/notation.md', () => {
+  it.each(blocks('circuit').map((text) => [text.split('\n')[0], text]))(
+    'has a circuit that is read, kept and within the drawing rules: %s',
+    (_title, text) => {
+      const circuit = circuitOf(text);
+      expect(circuitOf(writeCircuit(circuit))).toEqual(circuit);
+      expect(checkRules(circuit)).toEqual([]);
+    },
+  );
+
+  it('has several of them', () => {
+    expect(blocks('circuit').length).toBeGreaterThanOrEqual(3);
+  });
+
+  const devices = rows(section('Devices')).filter(([kind]) => kind !== 'kind' && !kind?.startsWith('-'));
+
+  it.each(devices)('has a %s whose example is read and has those terminals', (kind, example, terminals) => {
+    const [line = ''] = unquoted(example ?? '');
+    const [device] = circuitOf(`supply A 24 V AC\n${line}`).devices;
+    expect(device?.kind).toBe(kind);
+    expect(device && terminalsOf(device).join(' ')).toBe(terminals);
+  });
+
+  it('has an example of every kind of device', () => {
+    expect([...new Set(devices.map(([kind]) => kind))].toSorted()).toEqual(Object.keys(GRAMMARS).toSorted());
+  });
+
+  it('has every word in its grammar', () => {
+    const [grammar = ''] = blocks('ebnf');
+    const words = new Set([...grammar.matchAll(/"([^"]+)"/g)].map((match) => match[1]));
+    // "mains" and "terminal" are read as slips of "main" and "terminals".
+    expect([...ALL_WORDS].filter((each) => !words.has(each))).toEqual([]);
+  });
+
+  it('has acts and faults that are read', () => {
+    const circuit = circuitOf(`supply A 24 V AC
+-F1 fuse
+-F2 overload
+-S1 push-button make
+-S3 selector Off/Auto make
+-B1 field-contact make
+-K3 relay
+-H2 lamp
+-A2 outputs 2
+A:L -F1:1-2 -S1:13-14 -K3:A1-A2 A:N
+-F1:2 -K3:11-14 -H2:X1-X2 A:N`);
+    const [acts = [], faults = []] = section('Acts and faults')
+      .split('Faults are there')
+      .map((part) => rows(part).flatMap(([cell]) => unquoted(cell ?? '')));
+    for (const text of acts) expect(whole(readActs(text, circuit))).toHaveLength(1);
+    for (const text of faults) expect(whole(readFaults(text, circuit))).toHaveLength(1);
+    expect(new Set(acts.map((text) => text.split(' ')[0]))).toEqual(new Set(VERBS));
+    expect(faults).toHaveLength(9);
+  });
+
+  it('has a JSON example that is the circuit it shows', () => {
+    const circuit = whole(readCircuitJson(blocks('json')[0]));
+    expect(circuitOf(writeCircuit(circuit))).toEqual(circuit);
+  });
+
+  it('states every limit', () => {
+    const figures = section('Limits').replaceAll(',', '');
+    for (const limit of Object.values(LIMITS)) expect(figures).toMatch(new RegExp(`\\b${limit}\\b`));
+  });
+});
+
+describe('docs/errors.md', () => {
+  const table = rows(page('errors.md')).filter(([code]) => code?.startsWith('`'));
+  const rowsFrom = (source: string) => table.filter(([, from]) => from === source);
+
+  it.each(PROBLEM_SOURCES)('has the codes of the source for %s, and no others', (source) => {
+    const codes = Object.entries(CIRCUIT_PROBLEMS).filter(([, row]) => row.source === source);
+    expect(rowsFrom(source)).toEqual(codes.map(([code, { meaning }]) => [`\`${code}\``, source, meaning]));
+  });
+
+  it('has the drawing rules with their reasons and sources, and no others', () => {
+    expect(rowsFrom('drawing rule')).toEqual(
+      drawingRules.map(({ name, reason, source }) => [
+        `\`${name}\``,
+        'drawing rule',
+        `${reason} Source: ${source}.`,
+      ]),
+    );
+  });
+
+  it('has each code once', () => {
+    const codes = table.map(([code]) => code);
+    expect(codes).toEqual([...new Set(codes)]);
+  });
+});
