@@ -20,7 +20,10 @@ export const contactOnReturn: Rule = {
     const closing = neighboursOf(view, links);
     const fixed = neighboursOf(view, links.filter(isExempt));
     const found: Found[] = [];
-    const loads = loadsOf(view).filter(({ load }) => load.role !== 'motor' && !isInner(load.to));
+    const loads = loadsOf(view).filter(
+      ({ load, from, to }) =>
+        load.role !== 'motor' && !isInner(load.to) && view.wired.has(from) && view.wired.has(to),
+    );
     for (const pole of polesOf(view).filter(({ isReturn }) => isReturn)) {
       const start = of.get(pole.ref)!;
       const common = reach(start, fixed);
