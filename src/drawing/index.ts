@@ -1,1 +1,7 @@
+/** Drawings: a circuit laid out as current paths, as a scene without a format; and the scene as text or picture. */
+export { PROFILES, type Width } from './layout/graphic-profile.ts';
+export { type LayoutOptions, layOut } from './layout/layout.ts';
+export { PALETTES, type Palette, type Theme } from './palette.ts';
+export type { Scene, SceneSheet, SceneSymbol, SceneText, TextRole } from './scene/types.ts';
+export { drawSvg, type SvgOptions } from './svg/draw-svg.ts';
 export { drawText, type TextOptions } from './text/draw-text.ts';

@@ -34,14 +34,14 @@ describe('the drawing for a terminal', () => {
         '              ├─────────────────┐',
         '       -B1    │13         -K3   │11',
         '       Fan [╌╲             /1 ┌╱ ╴┐',
-        '   tripped    │14           12│   │14',
+        '   tripped    │14             │12 │14',
         '              │               │   └───────────┐',
         '              │A1        -H1  │X1        -H2  │X1',
         '        -K3 [   ]      green (╳)       amber (╳)',
         '              │A2             │X2             │X2',
         ' A:N 24 V AC╶─┴───────────────┴───────────────┴─╴',
-        '11-12-14 /2            Fan             Fan',
-        '21-22-24 free          healthy         tripped',
+        '       11-12-14 /2        Fan             Fan',
+        '       21-22-24 free      healthy         tripped',
       ].join('\n'),
     );
   });

@@ -2,10 +2,18 @@
 
 import type { Survey } from '../parts/index.ts';
 import type { Dot, Link, Mark, SceneSymbol, SceneText, TextRole, Wire } from '../scene/types.ts';
-import { type Columns, findColumns, type LabelsFor, leftEnd, numberSide, rightEnd } from './extents.ts';
+import { type Columns, findColumns, type LabelsFor, labelAt, numberSide } from './extents.ts';
 import type { Label } from './labels.ts';
 import type { Profile } from './profile.ts';
-import type { Cluster, Riser, Section, Standing, Trunk } from './section.ts';
+import {
+  type Cluster,
+  leftEnd,
+  type Riser,
+  rightEnd,
+  type Section,
+  type Standing,
+  type Trunk,
+} from './section.ts';
 import { findTracks, type Horizontal } from './tracks.ts';
 
 export interface DrawnSection {
@@ -33,8 +41,7 @@ export interface Drafting {
 /** A horizontal before it has a track: a trunk, or a cluster's way out to its riser. */
 interface Sideways extends Horizontal {
   readonly channel: number;
-  readonly trunk: Trunk;
-  readonly riser?: Riser;
+  readonly of: Trunk | Cluster;
 }
 
 export function drawSection(section: Section, drafting: Drafting): DrawnSection {
@@ -68,11 +75,11 @@ class Sheeting {
     this.stackRows(tracks.map(({ count }) => count));
     this.numberColumns();
     for (const place of this.section.standing) this.placeSymbol(place);
-    const yOf = new Map<Trunk | Riser, number>();
+    const yOf = new Map<Trunk | Cluster, number>();
     tracks.forEach(({ items, track }, channel) => {
       items.forEach((item, index) => {
         const y = this.trackY(channel, track[index] as number);
-        yOf.set(item.riser ?? item.trunk, y);
+        yOf.set(item.of, y);
       });
     });
     for (const trunk of this.section.trunks) this.drawTrunk(trunk, yOf);
@@ -99,9 +106,14 @@ class Sheeting {
     return cluster.riser ? this.riserX(cluster.riser) : this.columns.laneX(cluster.lane);
   }
 
+  /** Lines that a trunk runs to without meeting them. */
+  private reaches({ lead, leftmost, rightmost }: Trunk): number[] {
+    return [lead, leftmost, rightmost].flatMap((lane) => (lane ? [this.columns.laneX(lane)] : []));
+  }
+
   private markWidth(text: string, supply: boolean): number {
     const { profile } = this.on;
-    return text ? profile.stub + profile.measure(text, supply ? 'rail' : 'mark') + profile.numberGap : 0;
+    return text ? profile.stub + profile.measure(text, supply ? 'rail' : 'mark') + profile.markGap : 0;
   }
 
   private sideways(): Sideways[] {
@@ -110,35 +122,36 @@ class Sheeting {
       if (!trunk.sideways) continue;
       const up: number[] = [];
       const down: number[] = [];
-      const xs: number[] = trunk.lead ? [this.columns.laneX(trunk.lead)] : [];
+      const xs = this.reaches(trunk);
       for (const cluster of trunk.clusters) {
         const x = this.meets(cluster);
         xs.push(x);
-        const { riser } = cluster;
-        if (riser) {
-          (riser.exit < riser.trunk ? up : down).push(x);
-          const line = this.columns.laneX(cluster.lane);
-          const toTrunk = riser.exit < riser.trunk ? [[], [x]] : [[x], []];
-          found.push({
-            channel: riser.exit,
-            net: trunk.net,
-            trunk,
-            riser,
-            from: Math.min(line, x),
-            to: Math.max(line, x),
-            up: [...cluster.pins.filter((pin) => !pin.above).map(() => line), ...(toTrunk[0] as number[])],
-            down: [...cluster.pins.filter((pin) => pin.above).map(() => line), ...(toTrunk[1] as number[])],
-          });
-        } else for (const pin of cluster.pins) (pin.above ? down : up).push(x);
+        const { exit } = cluster;
+        if (exit === undefined) {
+          for (const pin of cluster.pins) (pin.above ? down : up).push(x);
+          continue;
+        }
+        const fromAbove = exit < trunk.channel;
+        (fromAbove ? up : down).push(x);
+        const line = this.columns.laneX(cluster.lane);
+        found.push({
+          channel: exit,
+          net: trunk.net,
+          of: cluster,
+          from: Math.min(line, x),
+          to: Math.max(line, x),
+          up: [...cluster.pins.filter((pin) => !pin.above).map(() => line), ...(fromAbove ? [] : [x])],
+          down: [...cluster.pins.filter((pin) => pin.above).map(() => line), ...(fromAbove ? [x] : [])],
+        });
       }
+      const after =
+        this.markWidth(trunk.after, trunk.supply) || (trunk.supply ? this.on.profile.overhang : 0);
       found.push({
         channel: trunk.channel,
         net: trunk.net,
-        trunk,
+        of: trunk,
         from: Math.min(...xs) - this.markWidth(trunk.before, trunk.supply),
-        to:
-          Math.max(...xs) +
-          (this.markWidth(trunk.after, trunk.supply) || (trunk.supply ? this.on.profile.stub : 0)),
+        to: Math.max(...xs) + after,
         up,
         down,
         ...(trunk.phase === undefined ? {} : { rank: trunk.phase }),
@@ -239,12 +252,13 @@ class Sheeting {
       this.portY.set(first + spot, y);
       return { terminal: `${part.device.name}:${terminal}`, x: xs[spot] as number, y };
     });
-    const { form, actuator, delay, latch, mechanism, id } = part;
+    const { form, actuator, delay, latch, mechanism, ways, id } = part;
     this.symbols.push({
       id,
       device: part.device.name,
       form,
       flipped,
+      ways,
       ...(actuator ? { actuator } : {}),
       ...(delay ? { delay } : {}),
       ...(latch ? { latch } : {}),
@@ -262,7 +276,7 @@ class Sheeting {
       const free = (this.rowHeight[place.row] as number) - beside.height;
       this.lines(
         beside,
-        x - body.left - profile.labelGap,
+        x - labelAt(place, profile),
         rowTop + (profile.cell ? Math.floor(free / 2) : free / 2),
         'end',
         id,
@@ -275,7 +289,7 @@ class Sheeting {
     const { part, flipped, lanes } = place;
     const shown = part.form === 'terminal' ? part.spots.slice(0, 1) : part.spots;
     shown.forEach(({ terminal, side }, spot) => {
-      const left = numberSide(place, spot) === 'left';
+      const left = numberSide(place, spot, profile) === 'left';
       const x = this.columns.laneX(lanes[spot] as Standing['lanes'][number]);
       const height = profile.lineHeight('number');
       const y =
@@ -307,7 +321,7 @@ class Sheeting {
     if (x1 !== x2 || y1 !== y2) this.wires.push({ net, x1, y1, x2, y2 });
   }
 
-  private drawTrunk(trunk: Trunk, yOf: ReadonlyMap<Trunk | Riser, number>): void {
+  private drawTrunk(trunk: Trunk, yOf: ReadonlyMap<Trunk | Cluster, number>): void {
     const { net } = trunk;
     if (!trunk.sideways) {
       for (const cluster of trunk.clusters) this.drawLine(net, cluster, []);
@@ -320,6 +334,7 @@ class Sheeting {
       for (const side of from) set.add(side);
       met.set(x, set);
     };
+    const risers = new Map<Riser, number[]>();
     for (const cluster of trunk.clusters) {
       const { riser } = cluster;
       if (!riser) {
@@ -327,19 +342,18 @@ class Sheeting {
         meet(this.columns.laneX(cluster.lane), ...cluster.pins.map((pin) => (pin.above ? 'down' : 'up')));
         continue;
       }
-      const exit = yOf.get(riser) as number;
+      const exit = yOf.get(cluster) as number;
       const line = this.columns.laneX(cluster.lane);
-      const x = this.riserX(riser);
       this.drawLine(net, cluster, [exit]);
-      this.wire(net, line, exit, x, exit);
-      this.wire(net, x, exit, x, y);
+      this.wire(net, line, exit, this.riserX(riser), exit);
       if (cluster.pins.length > 1) this.dots.push({ net, x: line, y: exit });
-      meet(x, riser.exit < riser.trunk ? 'up' : 'down');
+      risers.set(riser, [...(risers.get(riser) ?? []), exit]);
     }
-    const xs = [...met.keys(), ...(trunk.lead ? [this.columns.laneX(trunk.lead)] : [])];
+    for (const [riser, exits] of risers) meet(this.riserX(riser), ...this.drawRiser(riser, exits, y));
+    const xs = [...met.keys(), ...this.reaches(trunk)];
     const { profile } = this.on;
     const left = Math.min(...xs) - (trunk.before ? profile.stub : 0);
-    const right = Math.max(...xs) + (trunk.after || trunk.supply ? profile.stub : 0);
+    const right = Math.max(...xs) + (trunk.after ? profile.stub : trunk.supply ? profile.overhang : 0);
     this.wire(net, left, y, right, y);
     for (const [x, sides] of met) {
       if (x > left) sides.add('left');
@@ -348,6 +362,15 @@ class Sheeting {
     }
     if (trunk.before && leftEnd(trunk)) this.mark(trunk, 'left', left, y);
     if (trunk.after && rightEnd(trunk)) this.mark(trunk, 'right', right, y);
+  }
+
+  /** From the trunk to the furthest of its exits on either side; says on which sides of the trunk it stands. */
+  private drawRiser(riser: Riser, exits: readonly number[], y: number): string[] {
+    const x = this.riserX(riser);
+    const [top, bottom] = [Math.min(y, ...exits), Math.max(y, ...exits)];
+    this.wire(riser.net, x, top, x, bottom);
+    for (const exit of exits) if (exit > top && exit < bottom) this.dots.push({ net: riser.net, x, y: exit });
+    return [...(top < y ? ['up'] : []), ...(bottom > y ? ['down'] : [])];
   }
 
   /** The vertical of a cluster, as far as its ports and the horizontals it meets. */
@@ -364,7 +387,7 @@ class Sheeting {
     const id = `${names[0] ?? ''}@${side}`;
     this.marks.push({ id, net: trunk.net, kind: trunk.supply ? 'supply' : 'goes-on', names, side, x, y });
     const height = profile.lineHeight(role);
-    const gap = profile.numberGap;
+    const gap = profile.markGap;
     this.text(
       role,
       side === 'left' ? trunk.before : trunk.after,
@@ -382,7 +405,15 @@ class Sheeting {
     for (const place of this.section.standing) {
       const { band } = this.on.labels(place.part, place.lastOfRun);
       const y = used[place.column] as number;
-      this.lines(band, this.columns.left[place.column] as number, y, 'start', place.part.id);
+      const [left, right] = [
+        this.columns.left[place.column] as number,
+        this.columns.right[place.column] as number,
+      ];
+      // Under its symbol as near as the column allows.
+      const line = (this.columns.x[place.column] as number) + place.shift * this.on.profile.leg;
+      const middle = Math.max(left, Math.min(line - band.width / 2, right - band.width));
+      const x = this.on.profile.cell ? Math.floor(middle) : middle;
+      this.lines(band, x, y, 'start', place.part.id);
       used[place.column] = y + band.height;
     }
     return Math.max(from, ...used);

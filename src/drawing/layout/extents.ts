@@ -2,7 +2,7 @@
 import type { Part } from '../parts/index.ts';
 import type { PartLabels } from './labels.ts';
 import type { Profile } from './profile.ts';
-import type { Cluster, Lane, Section, Standing, Trunk } from './section.ts';
+import { type Lane, leftEnd, rightEnd, type Section, type Standing } from './section.ts';
 
 export interface Columns {
   /** The line of each column. */
@@ -25,9 +25,24 @@ interface Reach {
   right: number;
 }
 
-/** Where the number of a terminal stands: left of the line where the neighbouring leg is to the right of it. */
-export const numberSide = ({ part }: Standing, spot: number): 'left' | 'right' =>
-  part.form === 'changeover' && (part.spots[spot]?.dx ?? 0) < 0 ? 'left' : 'right';
+/** Terminal numbers stand right of their line; a number too wide for the space between two legs left of it. */
+export function numberSide({ part }: Standing, spot: number, profile: Profile): 'left' | 'right' {
+  const { terminal = '', dx = 0 } = part.spots[spot] ?? {};
+  if (part.form !== 'changeover' || dx >= 0) return 'right';
+  return profile.measure(terminal, 'number') + profile.numberGap + 1 > 2 * profile.leg ? 'left' : 'right';
+}
+
+/** From a part's line to the right end of what is written beside it. */
+export function labelAt(place: Standing, profile: Profile): number {
+  const { part } = place;
+  const body = profile.body(part).left;
+  const numbers = part.spots.map(({ terminal, dx }, spot) =>
+    numberSide(place, spot, profile) === 'left'
+      ? profile.numberGap + profile.measure(terminal, 'number') - dx * profile.leg
+      : 0,
+  );
+  return Math.max(body, ...numbers) + profile.labelGap;
+}
 
 export const spreadsOver = ({ lanes, column }: Standing): boolean =>
   lanes.some((lane) => lane.column !== column);
@@ -38,29 +53,16 @@ function reachOf(place: Standing, { beside, band }: PartLabels, profile: Profile
   const middle = part.form === 'motor' ? profile.phase : 0;
   const spread = spreadsOver(place);
   let left = body.left - middle;
-  if (!linked && beside.width > 0) left += profile.labelGap + beside.width;
+  if (!linked && beside.width > 0) left = labelAt(place, profile) + beside.width - middle;
   let right = spread ? 0 : body.right + middle;
   part.spots.forEach((spot, index) => {
     const reach = profile.numberGap + profile.measure(spot.terminal, 'number');
     const dx = part.form === 'motor' ? (spread ? 0 : spot.dx * profile.phase) : spot.dx * profile.leg;
-    if (numberSide(place, index) === 'left') left = Math.max(left, reach - dx);
+    if (numberSide(place, index, profile) === 'left') left = Math.max(left, reach - dx);
     else right = Math.max(right, reach + dx);
   });
   return { left, right: Math.max(right, band.width - left) };
 }
-
-export const leftEnd = (trunk: Trunk): Cluster | undefined => extreme(trunk, -1);
-export const rightEnd = (trunk: Trunk): Cluster | undefined => extreme(trunk, 1);
-
-/** Lines come in this order from left to right; a riser stands right of its column. */
-const place = ({ lane, riser }: Cluster): number =>
-  lane.column * 1000 + (riser ? 500 : lane.shift + lane.phase * 20);
-
-const extreme = ({ clusters }: Trunk, sign: number): Cluster | undefined =>
-  clusters.reduce<Cluster | undefined>(
-    (best, cluster) => (!best || sign * (place(cluster) - place(best)) > 0 ? cluster : best),
-    undefined,
-  );
 
 export function findColumns(section: Section, labels: LabelsFor, profile: Profile): Columns {
   const count = section.columns.length;
@@ -80,6 +82,8 @@ export function findColumns(section: Section, labels: LabelsFor, profile: Profil
     if (place.linked) tied[place.column] = 1;
     if (!spreadsOver(place)) continue;
     widen(place.column + 2, 0, profile.body(place.part).right - profile.phase);
+    for (const { terminal, dx } of place.part.spots)
+      widen(place.column + dx, 0, profile.numberGap + profile.measure(terminal, 'number'));
     tied[place.column + 1] = 1;
     tied[place.column + 2] = 1;
   }
@@ -91,9 +95,12 @@ export function findColumns(section: Section, labels: LabelsFor, profile: Profil
     ] as const;
     for (const [text, cluster, side] of ends) {
       if (!text || !cluster) continue;
-      const need = profile.stub + profile.measure(text, trunk.supply ? 'rail' : 'mark') + profile.numberGap;
+      const need = profile.stub + profile.measure(text, trunk.supply ? 'rail' : 'mark') + profile.markGap;
       const { riser } = cluster;
-      const lane = side === 'before' ? (trunk.lead ?? cluster.lane) : cluster.lane;
+      const lane =
+        side === 'before'
+          ? (trunk.lead ?? trunk.leftmost ?? cluster.lane)
+          : (trunk.rightmost ?? cluster.lane);
       if (riser && !(side === 'before' && trunk.lead)) {
         const slot = extra[lane.column]?.[section.risers[lane.column]?.indexOf(riser) ?? 0];
         if (slot) slot[side] = need;

@@ -2,14 +2,15 @@
 import type { Circuit, Supply } from '../../../shared/circuit.ts';
 import { plainLetters, type Rename } from '../letters.ts';
 import type { Run } from '../parts/index.ts';
-import type { Scene, SceneSheet } from '../scene/types.ts';
+import type { Scene } from '../scene/types.ts';
 import { type Drafting, type DrawnSection, drawSection } from './draw-section.ts';
 import { findColumns, type LabelsFor } from './extents.ts';
-import { fold } from './fold.ts';
+import { type Foldable, fold } from './fold.ts';
 import { labelsOf } from './labels.ts';
 import { findPlaces, type Places, type SheetColumns } from './places.ts';
 import type { Profile } from './profile.ts';
 import { type Ends, planSection } from './section.ts';
+import { sheetsOf } from './sheets.ts';
 
 export interface LayoutOptions {
   readonly rename?: Rename;
@@ -48,6 +49,13 @@ function meetings(places: Places): number[][] {
   return byNet;
 }
 
+const slice = ({ left, right, cuts, lead }: Foldable, from: number, to: number): Foldable => ({
+  left: left.slice(from, to),
+  right: right.slice(from, to),
+  cuts: cuts.slice(from, to),
+  lead: lead.slice(from, to),
+});
+
 class Drawer {
   private readonly circuit: Circuit;
   private readonly profile: Profile;
@@ -80,6 +88,17 @@ class Drawer {
 
   sheets(): readonly SheetColumns[] {
     return this.places.sheets;
+  }
+
+  conductors(): string[][] {
+    const { wiring, parts } = this.places.drawn;
+    return wiring.nets.map(({ rails, ports }) => [
+      ...rails,
+      ...ports.map((port) => {
+        const part = parts[wiring.partOfPort[port] as number];
+        return `${part?.device.name}:${part?.spots[wiring.spotOfPort[port] as number]?.terminal}`;
+      }),
+    ]);
   }
 
   private conductorName(net: number): string {
@@ -128,20 +147,26 @@ class Drawer {
     const whole = planSection(drawn, columns, ends);
     const measured = findColumns(whole, labels, profile);
     if (measured.width <= profile.width) return [drawSection(whole, drafting)];
-    const lead = this.leads(columns, measured);
-    const cuts = this.cuts(columns, measured.tied);
-    let width = profile.width;
-    let rows: DrawnSection[] = [];
-    for (let round = 0; round < 6; round++) {
-      const starts = fold({ left: measured.left, right: measured.right, cuts, lead }, width);
-      rows = starts.map((start, index) =>
-        drawSection(planSection(drawn, columns.slice(start, starts[index + 1]), ends), drafting),
-      );
-      const over = Math.max(...rows.map((row) => row.width)) - profile.width;
-      if (over <= 0) break;
-      width -= over;
-    }
-    return rows;
+    const foldable = {
+      left: measured.left,
+      right: measured.right,
+      cuts: this.cuts(columns, measured.tied),
+      lead: this.leads(columns, measured),
+    };
+    const draw = (from: number, to: number): DrawnSection =>
+      drawSection(planSection(drawn, columns.slice(from, to), ends), drafting);
+    // What is cut needs room for its marks: a row that comes out too wide is folded again, narrower.
+    const folded = (from: number, to: number, width: number): DrawnSection[] => {
+      const starts = fold(slice(foldable, from, to), width);
+      return starts.flatMap((start, index) => {
+        const [first, end] = [from + start, from + (starts[index + 1] ?? to - from)];
+        const row = draw(first, end);
+        const over = row.width - profile.width;
+        if (over <= 0 || end - first < 2) return [row];
+        return folded(first, end, Math.min(width, row.width) - Math.max(over, profile.width * 0.03));
+      });
+    };
+    return folded(0, columns.length, profile.width);
   }
 
   /** More than the column itself takes on its left when supply names stand before it. */
@@ -176,53 +201,14 @@ class Drawer {
   }
 }
 
-function stacked(
-  rows: readonly DrawnSection[],
-  profile: Profile,
-): Omit<SceneSheet, 'sheet' | 'piece' | 'pieces' | 'title'> {
-  const sheet = {
-    width: Math.max(0, ...rows.map((row) => row.width)),
-    height: 0,
-    symbols: [] as SceneSheet['symbols'][number][],
-    wires: [] as SceneSheet['wires'][number][],
-    dots: [] as SceneSheet['dots'][number][],
-    marks: [] as SceneSheet['marks'][number][],
-    links: [] as SceneSheet['links'][number][],
-    texts: [] as SceneSheet['texts'][number][],
-  };
-  let dy = 0;
-  for (const row of rows) {
-    for (const symbol of row.symbols)
-      sheet.symbols.push({
-        ...symbol,
-        top: symbol.top + dy,
-        bottom: symbol.bottom + dy,
-        ports: symbol.ports.map((port) => ({ ...port, y: port.y + dy })),
-      });
-    for (const wire of row.wires) sheet.wires.push({ ...wire, y1: wire.y1 + dy, y2: wire.y2 + dy });
-    for (const dot of row.dots) sheet.dots.push({ ...dot, y: dot.y + dy });
-    for (const mark of row.marks) sheet.marks.push({ ...mark, y: mark.y + dy });
-    for (const link of row.links) sheet.links.push({ ...link, y: link.y + dy });
-    for (const text of row.texts) sheet.texts.push({ ...text, y: text.y + dy });
-    sheet.height = dy + row.height;
-    dy += row.height + profile.stack;
-  }
-  return sheet;
-}
-
 export function layOut(circuit: Circuit, profile: Profile, options: LayoutOptions = {}): Scene {
   const drawer = new Drawer(circuit, profile, options.rename ?? plainLetters);
+  const title = circuit.title ?? '';
   const sheets = drawer
     .sheets()
     .filter(({ sheet }) => options.sheet === undefined || sheet === options.sheet)
-    .map(
-      (columns): SceneSheet => ({
-        sheet: columns.sheet,
-        piece: 1,
-        pieces: 1,
-        title: columns.title,
-        ...stacked(drawer.rows(columns), profile),
-      }),
+    .flatMap((columns) =>
+      sheetsOf(drawer.rows(columns), profile, { title, sheet: columns.sheet, sheetTitle: columns.title }),
     );
-  return { profile: profile.name, title: circuit.title ?? '', sheets };
+  return { profile: profile.name, title, sheets, conductors: drawer.conductors() };
 }

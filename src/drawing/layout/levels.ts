@@ -19,6 +19,7 @@ export type Links = readonly (readonly number[])[];
 
 interface Here {
   readonly drawn: Survey;
+  readonly runs: readonly Run[];
   readonly parts: readonly number[];
   readonly here: Uint8Array;
   /** Part before it in its run that it must keep a row's distance from, or -1. */
@@ -35,7 +36,7 @@ const portsOf = (drawn: Survey, part: number): number[] => {
 };
 
 /** Longest way down from the feeding poles; what would close a circle is left out (the router leads it round). */
-function descend({ drawn, parts, here, apart, least }: Here): { row: Int32Array; channel: Int32Array } {
+function descend({ drawn, runs, parts, here, apart, least }: Here): { row: Int32Array; channel: Int32Array } {
   const { wiring, poles } = drawn;
   const row = new Int32Array(drawn.parts.length).fill(-1);
   const channel = new Int32Array(wiring.nets.length).fill(-1);
@@ -70,6 +71,15 @@ function descend({ drawn, parts, here, apart, least }: Here): { row: Int32Array;
     return level;
   };
   for (const part of parts) rowOf(part);
+  // Whatever was left out, the parts of a run stand one under another.
+  for (const run of runs)
+    run.parts.forEach(({ part }, index) => {
+      const before = run.parts[index - 1]?.part;
+      if (before === undefined) return;
+      const step = apart[part] === before ? 2 : 1;
+      row[part] = Math.max(row[part] as number, (row[before] as number) + step);
+    });
+  channel.fill(-1);
   for (const part of parts)
     for (const port of portsOf(drawn, part)) channelOf(wiring.netOfPort[port] as number);
   return { row, channel };
@@ -123,7 +133,7 @@ export function findLevels(drawn: Survey, runs: readonly Run[], links: Links): L
   const here = new Uint8Array(drawn.parts.length);
   for (const part of parts) here[part] = 1;
   const least = new Int32Array(drawn.parts.length);
-  const base: Here = { drawn, parts, here, least, apart: keptApart(drawn, runs) };
+  const base: Here = { drawn, runs, parts, here, least, apart: keptApart(drawn, runs) };
   let found = descend(base);
   const level = (): void => {
     for (let round = 0; round < 4; round++) {

@@ -34,6 +34,10 @@ export interface Profile {
   readonly labelGap: number;
   /** Length of conductor before a mark's text. */
   readonly stub: number;
+  /** How far a supply's conductor runs past its last joint. */
+  readonly overhang: number;
+  /** Between its end and the mark's text. */
+  readonly markGap: number;
   /** 1 where positions count cells (the last cell of a box is part of it), 0 where they measure. */
   readonly cell: 0 | 1;
   readonly lineHeight: (role: TextRole) => number;
@@ -43,4 +47,20 @@ export interface Profile {
   readonly wrapLines: number;
   /** Between rows of columns that are stacked, and above the first. */
   readonly stack: number;
+  /** Free space round the drawing, where it has no frame. */
+  readonly margin: number;
+  /** The least width of a sheet. */
+  readonly sheetWidth: number;
+  /** Sheets of one size with a frame and a title block; without: as high as the drawing. */
+  readonly page?: Page;
+}
+
+/** A framed sheet: its size, the frame, the height of the title block and the space kept inside the frame. */
+export interface Page {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly edge: number;
+  readonly block: number;
+  readonly inner: number;
 }

@@ -40,15 +40,16 @@ export interface Cluster {
   /** Channels its vertical passes through. */
   readonly from: number;
   readonly to: number;
-  /** Reaches the trunk by this riser of its column, from channel `from`. */
+  /** Reaches the trunk by this riser of its column, which it joins in channel `exit`. */
   riser?: Riser;
+  exit?: number;
 }
 
+/** A line at the right of a column by which its ports reach a trunk that they cannot reach straight. */
 export interface Riser {
   readonly column: number;
   readonly net: number;
-  /** From the channel where it leaves the line to the trunk's. */
-  readonly exit: number;
+  /** The channel of the trunk. */
   readonly trunk: number;
 }
 
@@ -59,6 +60,9 @@ export interface Trunk {
   /** Goes on in an earlier or a later row: what to write there. */
   readonly before: string;
   readonly after: string;
+  /** The outermost lines that its ends, with their marks, must keep clear of. */
+  readonly leftmost?: Lane;
+  readonly rightmost?: Lane;
   readonly supply: boolean;
   /** Where the conductors of a three-phase supply all begin, so that they run one under another; and in which order. */
   readonly lead?: Lane;
@@ -163,9 +167,11 @@ function stand(drawn: Survey, columns: readonly Run[], levels: Levels, links: Li
 class Occupied {
   private readonly rows: Uint8Array[];
   private readonly lanes = new Map<number, { from: number; to: number }[]>();
+  private readonly ofColumn: Map<number, Lane>[];
 
   constructor(columns: number, rows: number, standing: readonly Standing[]) {
     this.rows = Array.from({ length: columns }, () => new Uint8Array(rows + 1));
+    this.ofColumn = Array.from({ length: columns }, () => new Map<number, Lane>());
     for (const { row, column, lanes } of standing) {
       (this.rows[column] as Uint8Array)[row] = 1;
       for (const lane of lanes) (this.rows[lane.column] as Uint8Array)[row] = 1;
@@ -188,6 +194,14 @@ class Occupied {
     const list = this.lanes.get(key);
     if (list) list.push({ from, to });
     else this.lanes.set(key, [{ from, to }]);
+    this.ofColumn[lane.column]?.set(key, lane);
+  }
+
+  /** The column's lines on which a conductor stands in this channel. */
+  linesIn(column: number, channel: number): Lane[] {
+    return [...(this.ofColumn[column] ?? [])]
+      .filter(([key]) => this.lanes.get(key)?.some(({ from, to }) => from <= channel && channel <= to))
+      .map(([, lane]) => lane);
   }
 }
 
@@ -195,6 +209,7 @@ function clustersOf(
   drawn: Survey,
   columns: readonly Run[],
   standing: ReadonlyMap<number, Standing>,
+  taken: Occupied,
 ): Map<number, Cluster[]> {
   const byNet = new Map<number, Cluster[]>();
   const add = (net: number, cluster: Cluster): void => {
@@ -238,7 +253,34 @@ function clustersOf(
       add(net, { lane: laneOf(port), pins: [pin], from: channel, to: channel });
     });
   }
+  for (const [net, clusters] of byNet) byNet.set(net, facing(clusters, taken));
   return byNet;
+}
+
+/** Two ports that face each other on one line with nothing between are joined straight. */
+function facing(clusters: readonly Cluster[], taken: Occupied): Cluster[] {
+  const joined: Cluster[] = [];
+  for (const cluster of clusters) {
+    const [pin, more] = cluster.pins;
+    const partner = joined.findIndex((other) => {
+      const [facingPin, another] = other.pins;
+      if (!pin || more || !facingPin || another || laneKey(other.lane) !== laneKey(cluster.lane))
+        return false;
+      if (pin.above === facingPin.above) return false;
+      const [upper, lower] = pin.above ? [other, cluster] : [cluster, other];
+      return upper.to <= lower.from && taken.rowsFree(cluster.lane.column, upper.to, lower.from);
+    });
+    const other = joined[partner];
+    if (!other) joined.push(cluster);
+    else
+      joined[partner] = {
+        lane: cluster.lane,
+        pins: [...other.pins, ...cluster.pins],
+        from: Math.min(other.from, cluster.from),
+        to: Math.max(other.to, cluster.to),
+      };
+  }
+  return joined;
 }
 
 /** How a cluster gets to a trunk in `channel`: already on it, along its line, or round by a riser. */
@@ -288,7 +330,7 @@ export function planSection(drawn: Survey, columns: readonly Run[], ends: Ends):
   const standing = stand(drawn, columns, levels, level);
   const byPart = new Map(standing.map((place) => [place.part.index, place]));
   const taken = new Occupied(columns.length, levels.rows, standing);
-  const byNet = clustersOf(drawn, columns, byPart);
+  const byNet = clustersOf(drawn, columns, byPart, taken);
   for (const clusters of byNet.values())
     for (const { lane, from, to } of clusters) taken.take(lane, from, to);
   const risers: Riser[][] = columns.map(() => []);
@@ -303,16 +345,59 @@ export function planSection(drawn: Survey, columns: readonly Run[], ends: Ends):
       if (how === 'along')
         taken.take(cluster.lane, Math.min(channel, cluster.from), Math.max(channel, cluster.to));
       if (how !== 'round') continue;
-      const exit = channel < cluster.from ? cluster.from : cluster.to;
-      const riser = { column: cluster.lane.column, net, exit, trunk: channel };
-      cluster.riser = riser;
-      risers[cluster.lane.column]?.push(riser);
+      cluster.exit = channel < cluster.from ? cluster.from : cluster.to;
+      const { column } = cluster.lane;
+      const shared = risers[column]?.find((riser) => riser.net === net);
+      cluster.riser = shared ?? { column, net, trunk: channel };
+      if (!shared) risers[column]?.push(cluster.riser);
     }
     const sideways = supply || clusters.length > 1 || before !== '' || after !== '';
     return { net, channel, clusters, before, after, supply, sideways };
   });
-  return { columns, rows: levels.rows, standing, trunks: phasesTogether(drawn, trunks), risers };
+  const marked = trunks.map((trunk) => clearOfLines(trunk, taken));
+  return { columns, rows: levels.rows, standing, trunks: phasesTogether(drawn, marked), risers };
 }
+
+const byPlace = (a: Lane, b: Lane): number => laneKey(a) - laneKey(b);
+
+/** Where another line of the end's own column stands in the way of a mark, the mark goes to the other end, or past it. */
+function clearOfLines(trunk: Trunk, taken: Occupied): Trunk {
+  if (!trunk.before && !trunk.after) return trunk;
+  const { channel } = trunk;
+  const past = (cluster: Cluster | undefined, sign: 1 | -1): Lane | undefined => {
+    if (!cluster || cluster.riser) return undefined;
+    const lines = taken.linesIn(cluster.lane.column, channel).sort((a, b) => sign * byPlace(b, a));
+    const [outermost] = lines;
+    return outermost && laneKey(outermost) !== laneKey(cluster.lane) ? outermost : undefined;
+  };
+  const leftmost = past(leftEnd(trunk), -1);
+  const rightmost = past(rightEnd(trunk), 1);
+  if (!trunk.supply) {
+    if (trunk.after && !trunk.before && rightmost && !leftmost)
+      return { ...trunk, before: trunk.after, after: '' };
+    if (trunk.before && !trunk.after && leftmost && !rightmost)
+      return { ...trunk, before: '', after: trunk.before };
+  }
+  return {
+    ...trunk,
+    ...(trunk.before && leftmost ? { leftmost } : {}),
+    ...(trunk.after && rightmost ? { rightmost } : {}),
+  };
+}
+
+/** Lines come in this order from left to right; a riser stands right of its column. */
+const placeOf = ({ lane, riser }: Cluster): number =>
+  lane.column * 1000 + (riser ? 500 : lane.shift + lane.phase * 20);
+
+const extreme = ({ clusters }: Trunk, sign: number): Cluster | undefined =>
+  clusters.reduce<Cluster | undefined>(
+    (best, cluster) => (!best || sign * (placeOf(cluster) - placeOf(best)) > 0 ? cluster : best),
+    undefined,
+  );
+
+/** The cluster that a conductor's trunk begins, and ends, at. */
+export const leftEnd = (trunk: Trunk): Cluster | undefined => extreme(trunk, -1);
+export const rightEnd = (trunk: Trunk): Cluster | undefined => extreme(trunk, 1);
 
 /** The phases of one supply begin at its leftmost column, L1 above L2 above L3. */
 function phasesTogether(drawn: Survey, trunks: readonly Trunk[]): Trunk[] {

@@ -2,7 +2,7 @@
  * A drawing without a format: what is where, in units of the profile it was laid out for. Everything that a picture, a
  * paper or a terminal shows comes from this, and the circuit can be read back from it.
  */
-import type { Actuator, Delay, PartForm } from '../parts/index.ts';
+import type { Actuator, Delay, PartForm, Way } from '../parts/index.ts';
 
 export type TextRole =
   /** A reference designation. */
@@ -55,6 +55,8 @@ export interface SceneSymbol {
   readonly delay?: Delay;
   readonly latch?: 'set' | 'reset';
   readonly mechanism?: string;
+  /** The ways through a contact, with the positions of its mechanism in which each is closed. */
+  readonly ways: readonly Way[];
   /** Its middle line, and its box. */
   readonly x: number;
   readonly left: number;
@@ -114,10 +116,22 @@ export interface SceneSheet {
   readonly marks: readonly Mark[];
   readonly links: readonly Link[];
   readonly texts: readonly SceneText[];
+  /** Lines of the frame and the title block: no part of the circuit. */
+  readonly frame: readonly FrameLine[];
+}
+
+export interface FrameLine {
+  readonly x1: number;
+  readonly y1: number;
+  readonly x2: number;
+  readonly y2: number;
+  readonly heavy: boolean;
 }
 
 export interface Scene {
   readonly profile: string;
   readonly title: string;
+  /** By a wire's net: every terminal on that conductor, on whichever sheet. */
+  readonly conductors: readonly (readonly string[])[];
   readonly sheets: readonly SceneSheet[];
 }

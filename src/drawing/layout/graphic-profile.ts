@@ -1,0 +1,78 @@
+/** Profiles of drawings made of lines: a phone, a screen, a sheet of A4. One unit is a pixel, or 0.25 mm on paper. */
+import type { Part } from '../parts/index.ts';
+import { LEG, PHASE, symbolFor } from '../symbols/index.ts';
+import { letterHeight, letterWidth } from './lettering.ts';
+import type { Body, Page, Profile } from './profile.ts';
+
+export type Width = 'phone' | 'screen' | 'a4';
+
+export const MM = 4;
+
+const MARGIN = 10;
+/** A4 landscape: 297 x 210 mm, 20 mm for binding, 10 mm elsewhere. */
+export const A4 = {
+  width: 297 * MM,
+  height: 210 * MM,
+  left: 20 * MM,
+  edge: 10 * MM,
+  block: 14 * MM,
+  /** Between the frame and the drawing. */
+  inner: 5 * MM,
+} as const satisfies Page;
+
+const CONTENT: Readonly<Record<Width, number>> = {
+  phone: 360 - 2 * MARGIN,
+  screen: 1000 - 2 * MARGIN,
+  a4: A4.width - A4.left - A4.edge - 2 * A4.inner,
+};
+
+const bodies = new Map<string, Body>();
+
+function bodyOf({ form, actuator, delay, latch, spots }: Part): Body {
+  const key = `${form} ${actuator} ${delay} ${latch} ${spots.length}`;
+  const known = bodies.get(key);
+  if (known) return known;
+  const { left, right, height } = symbolFor({
+    form,
+    ...(actuator ? { actuator } : {}),
+    ...(delay ? { delay } : {}),
+    ...(latch ? { latch } : {}),
+    terminals: spots.length,
+    flipped: false,
+    above: true,
+  });
+  const body = { left, right, height };
+  bodies.set(key, body);
+  return body;
+}
+
+const profile = (width: Width): Profile => ({
+  name: width,
+  width: CONTENT[width],
+  body: bodyOf,
+  leg: LEG,
+  phase: PHASE,
+  gap: 8,
+  riser: 12,
+  channel: { margin: 9, pitch: 15, empty: 10 },
+  numberGap: 4,
+  labelGap: 3,
+  stub: 8,
+  overhang: 6,
+  markGap: 6,
+  cell: 0,
+  lineHeight: letterHeight,
+  measure: letterWidth,
+  wraps: width === 'phone' ? [46, 56, 70, 90, 120] : [52, 66, 84, 110, 150],
+  wrapLines: 3,
+  stack: 26,
+  margin: MARGIN,
+  sheetWidth: width === 'phone' ? 360 : 0,
+  ...(width === 'a4' ? { page: A4 } : {}),
+});
+
+export const PROFILES: Readonly<Record<Width, Profile>> = {
+  phone: profile('phone'),
+  screen: profile('screen'),
+  a4: profile('a4'),
+};

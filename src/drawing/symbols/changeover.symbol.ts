@@ -1,0 +1,18 @@
+import { blade, HEIGHT, LEG, line, type SymbolArt } from './art.ts';
+
+/**
+ * Changeover contact, break before make, after S00230, with the common above: the blade touches the foot of the break
+ * leg on the left; operated it has moved to the make leg on the right; on the way it touches neither.
+ */
+export const changeover: SymbolArt = {
+  left: LEG + 2,
+  right: LEG + 2,
+  height: HEIGHT,
+  rest: [true, false],
+  strokes: ({ closed }) => [
+    line([0, 0], [0, 14]),
+    line([-LEG, HEIGHT], [-LEG, 29], [-3, 29]),
+    line([LEG, HEIGHT], [LEG, 29]),
+    blade([0, 14], closed[0] === true ? [-6.5, 30.5] : closed[1] === true ? [LEG, 29] : [1.5, 28]),
+  ],
+};

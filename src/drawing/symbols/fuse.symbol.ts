@@ -1,0 +1,15 @@
+import { box, HEIGHT, line, type SymbolArt } from './art.ts';
+
+/** Fuse, S00362: the wire goes through; blown or taken out, it ends at either side. */
+export const fuse: SymbolArt = {
+  left: 6,
+  right: 6,
+  height: HEIGHT,
+  rest: [true],
+  strokes: ({ closed }) => [
+    box(-5, 13, 5, 31),
+    ...(closed[0] === false
+      ? [line([0, 0], [0, 17]), line([0, 27], [0, HEIGHT])]
+      : [line([0, 0], [0, HEIGHT])]),
+  ],
+};

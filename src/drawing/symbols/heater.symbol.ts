@@ -1,0 +1,10 @@
+import { box, HEIGHT, line, type SymbolArt } from './art.ts';
+
+/** Main pole of a thermal overload: the heated strip in its box (from memory). */
+export const heater: SymbolArt = {
+  left: 10,
+  right: 10,
+  height: HEIGHT,
+  rest: [true],
+  strokes: () => [box(-9, 13, 9, 31), line([0, 0], [0, 17.5], [5, 17.5], [5, 26.5], [0, 26.5], [0, HEIGHT])],
+};

@@ -1,0 +1,111 @@
+/** Every symbol by the form of its part, with what stands beside it. */
+import type { Actuator, Delay, PartForm } from '../parts/index.ts';
+import { ACTUATOR, actuatorStrokes, JOIN } from './actuators.ts';
+import { type Pose, type Stroke, type SymbolArt, turnedOver } from './art.ts';
+import { breaks } from './break.symbol.ts';
+import { breakerPole } from './breaker-pole.symbol.ts';
+import { changeover } from './changeover.symbol.ts';
+import { coil } from './coil.symbol.ts';
+import { common } from './common.symbol.ts';
+import { BRAKE, brakeStrokes } from './delays.ts';
+import { fuse } from './fuse.symbol.ts';
+import { heater } from './heater.symbol.ts';
+import { input } from './input.symbol.ts';
+import { isolatorPole } from './isolator-pole.symbol.ts';
+import { lamp } from './lamp.symbol.ts';
+import { mainBreak } from './main-break.symbol.ts';
+import { mainMake } from './main-make.symbol.ts';
+import { make } from './make.symbol.ts';
+import { motor } from './motor.symbol.ts';
+import { output } from './output.symbol.ts';
+import { sounder } from './sounder.symbol.ts';
+import { terminal } from './terminal.symbol.ts';
+import { valve } from './valve.symbol.ts';
+
+export { HEIGHT, LEG, PHASE, type Point, type Pose, type Stroke, type SymbolArt } from './art.ts';
+
+/** Which symbol: what of a part decides how it looks. */
+export interface Looks {
+  readonly form: PartForm;
+  readonly actuator?: Actuator;
+  readonly delay?: Delay;
+  readonly latch?: 'set' | 'reset';
+  /** Its terminals: a motor has three or six. */
+  readonly terminals: number;
+  readonly flipped: boolean;
+  /** A box of a single terminal has it above. */
+  readonly above: boolean;
+}
+
+function artOf({ form, delay, latch, terminals, above }: Looks): SymbolArt {
+  switch (form) {
+    case 'make':
+      return make;
+    case 'break':
+      return breaks;
+    case 'changeover':
+      return changeover;
+    case 'main-make':
+      return mainMake;
+    case 'main-break':
+      return mainBreak;
+    case 'breaker-pole':
+      return breakerPole;
+    case 'isolator-pole':
+      return isolatorPole;
+    case 'fuse':
+      return fuse;
+    case 'heater':
+      return heater;
+    case 'coil':
+      return coil(delay, latch);
+    case 'lamp':
+      return lamp;
+    case 'sounder':
+      return sounder;
+    case 'valve':
+      return valve;
+    case 'motor':
+      return motor(terminals);
+    case 'input':
+      return input(true);
+    case 'output':
+      return output;
+    case 'common':
+      return common(above);
+    case 'terminal':
+      return terminal;
+  }
+}
+
+const isContact = (form: PartForm): boolean => form === 'make' || form === 'break' || form === 'changeover';
+
+/** Where the blade stands at the height of the dashed line. */
+function bladeAt(form: PartForm, closed: readonly boolean[]): number {
+  if (form === 'make') return closed[0] ? 0 : -4.5;
+  if (form === 'break') return closed[0] === false ? 10 : 4.1;
+  return closed[1] ? 5.5 : closed[0] ? -3.6 : 1;
+}
+
+/** A symbol complete: its size, and its strokes in a state (without one: at rest). */
+export function symbolFor(looks: Looks): SymbolArt {
+  const art = artOf(looks);
+  const { actuator, delay, form } = looks;
+  const contact = isContact(form);
+  const beside = contact && actuator ? ACTUATOR : contact && delay && delay !== 'pulse' ? BRAKE : 0;
+  return {
+    ...art,
+    left: Math.max(art.left, beside),
+    strokes: (pose) => {
+      const strokes = art.strokes(pose);
+      const turned = looks.flipped && form === 'changeover' ? turnedOver(strokes, art.height) : strokes;
+      if (!contact) return turned;
+      const at = bladeAt(form, pose.closed);
+      const extra: Stroke[] = actuator ? actuatorStrokes(actuator, at) : delay ? brakeStrokes(delay, at) : [];
+      return [...turned, ...extra];
+    },
+  };
+}
+
+export const restPose = (art: SymbolArt, ports: readonly number[]): Pose => ({ closed: art.rest, ports });
+export { JOIN };

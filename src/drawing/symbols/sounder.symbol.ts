@@ -1,0 +1,15 @@
+import { box, HEIGHT, line, type SymbolArt } from './art.ts';
+
+/** Sounder: a box with a mouth (from memory). */
+export const sounder: SymbolArt = {
+  left: 8,
+  right: 16,
+  height: HEIGHT,
+  rest: [],
+  strokes: () => [
+    box(-6, 14, 6, 30),
+    line([6, 17], [15, 13], [15, 31], [6, 27]),
+    line([0, 0], [0, 14]),
+    line([0, 30], [0, HEIGHT]),
+  ],
+};

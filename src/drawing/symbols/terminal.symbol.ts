@@ -1,0 +1,10 @@
+import { line, type SymbolArt } from './art.ts';
+
+/** Through terminal: a ring on the line. */
+export const terminal: SymbolArt = {
+  left: 5,
+  right: 5,
+  height: 16,
+  rest: [],
+  strokes: () => [{ kind: 'circle', at: [0, 8], r: 3.4 }, line([0, 0], [0, 4.6]), line([0, 11.4], [0, 16])],
+};

@@ -1,0 +1,25 @@
+import { box, HEIGHT, line, type SymbolArt } from './art.ts';
+
+/** Solenoid valve: a coil that works the two triangles of a valve (from memory). */
+export const valve: SymbolArt = {
+  left: 32,
+  right: 15,
+  height: HEIGHT,
+  rest: [],
+  strokes: () => [
+    box(-14, 14, 14, 30),
+    line([0, 0], [0, 14]),
+    line([0, 30], [0, HEIGHT]),
+    line([-14, 22], [-24, 22]),
+    {
+      kind: 'line',
+      closed: true,
+      points: [
+        [-31, 17],
+        [-17, 27],
+        [-17, 17],
+        [-31, 27],
+      ],
+    },
+  ],
+};
