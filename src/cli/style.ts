@@ -9,7 +9,12 @@ export interface Style {
   readonly note: (text: string) => string;
 }
 
-const wrap = (open: number, close: number) => (text: string) => `\u001b[${open}m${text}\u001b[${close}m`;
+const ESCAPE = String.fromCharCode(27);
+/** What `Style` puts around a text. */
+const EMPHASIS = new RegExp(`${ESCAPE}\\[[0-9]+m`, 'g');
+
+const wrap = (open: number, close: number) => (text: string) =>
+  `${ESCAPE}[${open}m${text}${ESCAPE}[${close}m`;
 const plain = (text: string): string => text;
 
 export const styleFor = ({ colour }: Pick<Io, 'colour'>): Style =>
@@ -17,19 +22,29 @@ export const styleFor = ({ colour }: Pick<Io, 'colour'>): Style =>
     ? { strong: wrap(1, 22), quiet: wrap(2, 22), good: wrap(32, 39), bad: wrap(31, 39), note: wrap(36, 39) }
     : { strong: plain, quiet: plain, good: plain, bad: plain, note: plain };
 
-/** Breaks text at spaces so that no line is longer than `columns`, with an indent for all lines but the first. */
+/**
+ * Breaks text at spaces so that no line is longer than `columns`. Spaces at the start of a paragraph stay; its other
+ * lines begin with `indent`.
+ */
 export function wrapText(text: string, columns: number, indent = ''): string {
   const lines: string[] = [];
   for (const paragraph of text.split('\n')) {
-    let line = '';
-    for (const word of paragraph.split(' ')) {
-      const next = line === '' ? word : `${line} ${word}`;
-      if (next.length > columns && line !== '') {
+    const lead = paragraph.match(/^ */)![0];
+    let line = lead;
+    let empty = true;
+    for (const word of paragraph.slice(lead.length).split(' ')) {
+      if (!empty && shownLength(line) + 1 + shownLength(word) > columns) {
         lines.push(line);
         line = `${indent}${word}`;
-      } else line = next;
+      } else {
+        line = empty ? `${line}${word}` : `${line} ${word}`;
+      }
+      empty = false;
     }
     lines.push(line);
   }
   return lines.join('\n');
 }
+
+/** Characters that take a place on the screen. */
+const shownLength = (text: string): number => text.replaceAll(EMPHASIS, '').length;

@@ -1,0 +1,118 @@
+import type { Command } from 'commander';
+import type { Question, QuestionKind } from '../../../shared/question.ts';
+import { questionKind } from '../../../shared/question.ts';
+import { families, generate, randomOf } from '../../generator/index.ts';
+import { newRecall } from '../../memory/index.ts';
+import { nextTask } from '../../practice/index.ts';
+import { askQuestion, proposeQuestion, rightAnswer } from '../../questions/index.ts';
+import { openCourse } from '../course.ts';
+import { type Io, UsageError } from '../io.ts';
+import { wholeNumber } from '../numbers.ts';
+import type { Running } from '../program.ts';
+
+interface Options {
+  readonly seed?: string;
+  readonly skill?: string;
+  readonly family?: string;
+  readonly kind?: string;
+  readonly size: string;
+  readonly withAnswer?: boolean;
+  readonly banks?: string;
+}
+
+/** Circuits tried before saying that a family has no question of that kind. */
+const MOST_TRIES = 60;
+
+function fromSkill(io: Io, { banks }: Options, skill: string, seed: string): Question {
+  const course = openCourse(io, banks);
+  if (!course.skills.has(skill)) {
+    throw new UsageError(`There is no skill ${skill}.`, `Skills: ${[...course.skills.keys()].join(', ')}.`);
+  }
+  // As begun: the first question of a skill is one that somebody wrote, and here a fresh one is wanted.
+  const fixed = course.bank.topics.flatMap(({ questions }) => questions);
+  const bare = {
+    ...course,
+    bank: { ...course.bank, topics: course.bank.topics.map((topic) => ({ ...topic, questions: [] })) },
+  };
+  const next = nextTask({
+    course: bare,
+    recalls: new Map([[skill, newRecall()]]),
+    at: io.now(),
+    seed,
+    number: 0,
+    recent: [],
+    seen: new Set(),
+    only: skill,
+  });
+  if (next.ok) return next.task.question;
+  throw new UsageError(
+    `No circuit was found for ${skill}.`,
+    `${fixed.length} written questions are in the banks; try another seed.`,
+  );
+}
+
+function fromFamily(family: string, kinds: readonly QuestionKind[], size: number, seed: string): Question {
+  for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
+    const child = `${seed}/${attempt}`;
+    const made = generate({ seed: child, family, size });
+    if (!made.ok) continue;
+    const question = proposeQuestion(made.accepted.draft, kinds, randomOf(`${child}/question`));
+    if (question) return { ...question, seed: child };
+  }
+  throw new UsageError(
+    `The family ${family} made no question of the kind ${kinds.join(' or ')}.`,
+    'Try another kind, size or seed.',
+  );
+}
+
+export function addAsk(program: Command, io: Io, _running: Running): void {
+  program
+    .command('ask')
+    .summary('a fresh question as JSON')
+    .description(
+      'Prints a fresh question as JSON: circuit, scenario, the question in words. Its answer is left out.',
+    )
+    .option('--skill <id>', 'a question for this skill of the banks')
+    .option('--family <id>', `a circuit of this family (default: status-pair)`)
+    .option('--kind <kind>', `ask this: ${questionKind.options.join(', ')}`)
+    .option('--size <number>', 'how big, 1 to 8', '3')
+    .option('--seed <text>', 'the same seed gives the same question on every machine')
+    .option('--with-answer', 'print the right answer too')
+    .option('--banks <folder>', 'question banks for --skill')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  polewise ask --family seal-in --kind sequence --seed 7 > question.json
+  polewise mark question.json --answer "H1 lit"
+  polewise ask --with-answer
+
+Families: ${families.map(({ id }) => id).join(', ')}.`,
+    )
+    .action((options: Options) => {
+      const seed = options.seed ?? io.freshSeed();
+      const size = wholeNumber('--size', options.size, 1, 8);
+      const family = options.family ?? 'status-pair';
+      if (!families.some(({ id }) => id === family)) {
+        throw new UsageError(
+          `There is no family ${family}.`,
+          `Families: ${families.map(({ id }) => id).join(', ')}.`,
+        );
+      }
+      const kind = questionKind.safeParse(options.kind);
+      if (options.kind !== undefined && !kind.success) {
+        throw new UsageError(
+          `There is no kind of question ${options.kind}.`,
+          `Kinds: ${questionKind.options.join(', ')}.`,
+        );
+      }
+      const kinds = kind.success ? [kind.data] : questionKind.options;
+      const question = options.skill
+        ? fromSkill(io, options, options.skill, seed)
+        : fromFamily(family, kinds, size, seed);
+      const shown = { question, asked: askQuestion(question) };
+      io.out(
+        JSON.stringify(options.withAnswer ? { ...shown, answer: rightAnswer(question) } : shown, null, 2),
+      );
+    });
+}

@@ -1,0 +1,54 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { readBank } from '../banks/index.ts';
+import { type Course, courseOf } from '../practice/index.ts';
+import { readGiven } from './files.ts';
+import { type Io, UsageError } from './io.ts';
+import { problemText } from './problems.ts';
+
+/** The folder of banks that came with the program, whether it runs from its source or built in `dist/`. */
+export function ownBanks(): string {
+  let folder = dirname(fileURLToPath(import.meta.url));
+  for (let up = 0; up < 5; up++) {
+    const banks = join(folder, 'question-banks');
+    if (existsSync(banks)) return banks;
+    folder = dirname(folder);
+  }
+  throw new UsageError(
+    'The question banks that come with polewise are missing.',
+    'Install it again, or name a folder with --banks.',
+  );
+}
+
+/** Every Markdown file of a folder of banks, in order of name. */
+export function bankFiles(folder: string): string[] {
+  try {
+    return readdirSync(folder)
+      .filter((name) => name.endsWith('.md'))
+      .sort()
+      .map((name) => join(folder, name));
+  } catch {
+    throw new UsageError(
+      `There is no folder ${folder}.`,
+      'Give the folder that holds the Markdown files of the banks.',
+    );
+  }
+}
+
+/** Reads the banks to practise from; a mistake in them is told with its place. */
+export function openCourse(io: Io, folder = ownBanks()): Course {
+  const files = bankFiles(folder).map((file) => ({ file, text: readGiven(io, file) }));
+  if (files.length === 0)
+    throw new UsageError(
+      `There is no bank in ${folder}.`,
+      'Banks are Markdown files; docs/writing-a-bank.md says how to write one.',
+    );
+  const bank = readBank(files);
+  const course = bank.ok ? courseOf(bank.value) : bank;
+  if (course.ok) return course.value;
+  throw new UsageError(
+    course.problems.map((problem) => problemText(problem, folder, io)).join('\n'),
+    'polewise bank check tells all mistakes of the banks.',
+  );
+}

@@ -1,0 +1,70 @@
+import { readFileSync } from 'node:fs';
+import type { Io } from '../../src/cli/io.ts';
+import { createProgram, runProgram } from '../../src/cli/program.ts';
+
+export interface Ran {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+export interface FakeOptions {
+  /** Files by name, before those on the disk. */
+  readonly files?: Readonly<Record<string, string>>;
+  /** What is typed, line by line; afterwards the input ends. A function is called when it is its turn. */
+  readonly lines?: readonly (string | ((printed: string) => string | undefined))[];
+  readonly columns?: number;
+  readonly interactive?: boolean;
+  readonly colour?: boolean;
+  /** The clock; each question moves it on by `secondsALine`. */
+  readonly now?: number;
+  readonly secondsALine?: number;
+  readonly environment?: Readonly<Record<string, string>>;
+}
+
+/** Runs one command line without a terminal. */
+export async function runCommand(words: readonly string[], options: FakeOptions = {}): Promise<Ran> {
+  const {
+    files = {},
+    lines = [],
+    columns = 80,
+    interactive = false,
+    colour = false,
+    secondsALine = 10,
+  } = options;
+  let out = '';
+  let err = '';
+  let clock = options.now ?? Date.UTC(2026, 2, 2, 9);
+  const left = [...lines];
+  const io: Io = {
+    out: (text) => {
+      out += `${text}\n`;
+    },
+    err: (text) => {
+      err += `${text}\n`;
+    },
+    readText: (file) => {
+      const known = files[file];
+      if (known !== undefined) return known;
+      if (file === '-') return '';
+      return readFileSync(file, 'utf8');
+    },
+    question: (prompt) => {
+      out += prompt;
+      clock += secondsALine * 1000;
+      const next = left.shift();
+      const line = typeof next === 'function' ? next(out) : next;
+      if (line !== undefined) out += `${line}\n`;
+      return Promise.resolve(line);
+    },
+    columns,
+    colour,
+    interactive,
+    now: () => clock,
+    freshSeed: () => 'a-seed',
+    environment: options.environment ?? {},
+    home: '/nowhere',
+  };
+  const code = await runProgram(createProgram(io), words, io);
+  return { code, out, err };
+}

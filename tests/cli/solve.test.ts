@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import { solution } from '../../shared/solution.ts';
+import { runCommand } from './fake-io.ts';
+
+const FAN = `# Vent fan 2: running and tripped
+supply A 24 V AC
+-F1  breaker       "Control supply"
+-B1  field-contact make "Fan tripped"
+-K3  relay 2 poles
+-H1  lamp green    "Fan healthy"
+-H2  lamp amber    "Fan tripped"
+
+A:L  -F1:1-2  -B1:13-14  -K3:A1-A2  A:N
+-F1:2  -K3:11-12  -H1:X1-X2  A:N
+-K3:11-14  -H2:X1-X2  A:N
+`;
+const files = { 'fan.txt': FAN };
+
+describe('solve', () => {
+  it('tells the rest state, and the state after acts', async () => {
+    const rest = await runCommand(['solve', 'fan.txt'], { files });
+    expect(rest.code).toBe(0);
+    expect(rest.out).toMatch(/-H1 +lit/);
+    const tripped = await runCommand(['solve', 'fan.txt', '--do', 'make -B1'], { files });
+    expect(tripped.out).toMatch(/-H1 +dark/);
+    expect(tripped.out).toMatch(/-H2 +lit/);
+    expect(tripped.out).toContain('-K3:11-12');
+  });
+
+  it('prints JSON that the contract describes', async () => {
+    const { out, code } = await runCommand(['solve', 'fan.txt', '--do', 'hold -K3', '--json'], { files });
+    expect(code).toBe(0);
+    const value = solution.parse(JSON.parse(out));
+    expect(value.lamps).toEqual({ '-H1': 'dark', '-H2': 'lit' });
+    expect(value.coils['-K3']).toMatchObject({ operated: true, energised: true, volts: 0 });
+  });
+
+  it('takes faults, several at once', async () => {
+    const { out } = await runCommand(
+      [
+        'solve',
+        'fan.txt',
+        '--fault',
+        '-K3:14 broken',
+        '--fault',
+        '-H1:X1-X2 open',
+        '--do',
+        'make -B1',
+        '--json',
+      ],
+      { files },
+    );
+    expect(JSON.parse(out).lamps).toEqual({ '-H1': 'dark', '-H2': 'dark' });
+  });
+
+  it('reads the JSON form and standard input', async () => {
+    const circuit = {
+      supplies: [{ name: 'A', volts: 24, current: 'DC', earthed: false }],
+      devices: [],
+      sheets: [],
+      paths: [],
+    };
+    const { code, out } = await runCommand(['solve', '-'], { files: { '-': JSON.stringify(circuit) } });
+    expect(out).toContain('steady');
+    expect(code).toBe(0);
+  });
+
+  it('ends with 0 for outcomes other than steady', async () => {
+    const buzzer = FAN.replace('-B1:13-14  -K3:A1-A2', '-B1:13-14  -K3:21-22  -K3:A1-A2');
+    const { code, out } = await runCommand(['solve', 'buzzer.txt', '--do', 'make -B1'], {
+      files: { 'buzzer.txt': buzzer },
+    });
+    expect(code).toBe(0);
+    expect(out).toContain('keeps switching');
+  });
+
+  it('refuses a bad circuit with every mistake, its line and column, and exit code 2', async () => {
+    const bad = FAN.replace('relay 2 poles', 'relay 9 poles').replace('-H2  lamp amber', '-H2  lampe amber');
+    const { code, err, out } = await runCommand(['solve', 'bad.txt'], { files: { 'bad.txt': bad } });
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    expect(err).toMatch(/bad\.txt:5:\d+: /);
+    expect(err).toMatch(/bad\.txt:7:\d+: /);
+    expect(err).not.toMatch(/\bat .*\.ts:/);
+  });
+
+  it('refuses acts and faults that the circuit has no device for', async () => {
+    const acts = await runCommand(['solve', 'fan.txt', '--do', 'press -S9'], { files });
+    expect(acts.code).toBe(2);
+    expect(acts.err).toContain('-S9');
+    const faults = await runCommand(['solve', 'fan.txt', '--fault', '-K9:14 broken'], { files });
+    expect(faults.code).toBe(2);
+    expect(faults.err).toContain('-K9');
+  });
+
+  it.each([
+    ['a file that is not there', ['solve', 'nothing.txt']],
+    ['no file', ['solve']],
+    ['an unknown option', ['solve', 'fan.txt', '--quickly']],
+    ['an unknown command', ['sovle', 'fan.txt']],
+  ])('tells %s in words, with exit code 2 and no stack', async (_, words) => {
+    const { code, err } = await runCommand(words, { files });
+    expect(code).toBe(2);
+    expect(err).not.toMatch(/\n\s+at /);
+    expect(err.length).toBeGreaterThan(10);
+  });
+
+  it('shows examples in its help', async () => {
+    const { code, out } = await runCommand(['solve', '--help']);
+    expect(code).toBe(0);
+    expect(out).toContain('polewise solve fan.txt --do');
+  });
+});
