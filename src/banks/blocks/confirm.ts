@@ -1,0 +1,52 @@
+/** Whether the solver says the same as the author. */
+import type { QuestionKind } from '../../../shared/question.ts';
+import { checkQuestion, KINDS, type Kind, markAnswer, rightAnswer } from '../../questions/index.ts';
+import type { BankReport } from '../report.ts';
+import type { Spot } from '../source.ts';
+import type { AskedQuestion } from './kinds/index.ts';
+
+/** Steps of the explanation that are told beside a wrong answer. */
+const STEPS_TOLD = 4;
+
+/**
+ * Reports what keeps a question from having one right answer, and every part of the author's answer that the solver
+ * doesn't give, with the solver's reasons.
+ *
+ * @param spot - where the question stands, for what concerns all of it
+ * @returns whether the answer is confirmed
+ */
+export function confirm(asked: AskedQuestion, spot: Spot, report: BankReport): boolean {
+  const { question, answer } = asked;
+  const unclear = checkQuestion(question);
+  if (unclear.length > 0) {
+    report.within(
+      unclear.map(({ code, message, hint }) => ({ code, message, hint })),
+      spot,
+    );
+    return false;
+  }
+  const kind: Pick<Kind<QuestionKind>, 'parts'> = KINDS[question.kind];
+  const { parts, problems } = kind.parts(question, answer, rightAnswer(question));
+  // Explaining takes far longer than comparing, and a right answer needs none.
+  if (problems.length === 0 && parts.length > 0 && parts.every(({ correct }) => correct)) return true;
+  reportWrong(asked, spot, report);
+  return false;
+}
+
+function reportWrong({ question, answer, answered }: AskedQuestion, spot: Spot, report: BankReport): void {
+  const { parts, explanation, problems } = markAnswer(question, answer);
+  report.within(
+    problems.map(({ code, message, hint }) => ({ code, message, hint })),
+    spot,
+  );
+  for (const { item, given, right } of parts.filter(({ correct }) => !correct)) {
+    const steps = explanation.filter(({ about }) => about.includes(item.split(' ').at(-1)!));
+    const why = (steps.length > 0 ? steps : explanation).slice(0, STEPS_TOLD).map(({ text }) => text);
+    report.add(
+      'bank-not-confirmed',
+      answered.get(item)?.spot ?? spot,
+      `The solver doesn't confirm "${given ?? 'nothing'}" for ${answered.get(item)?.text ?? item}: it says "${right}".`,
+      `Why: ${why.join(' ')}`,
+    );
+  }
+}

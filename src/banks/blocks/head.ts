@@ -1,0 +1,108 @@
+/** The first line of a fenced block: its kind and its settings, ` ```question id=vent-1 skill=make-contact `. */
+import { anyOf, didYouMean, shown } from '../../circuit/wording.ts';
+import type { BankReport } from '../report.ts';
+import type { Lines, Spot } from '../source.ts';
+
+/** The settings each kind of block has; all of them are needed unless said otherwise. */
+const SETTINGS = {
+  circuit: { needed: ['id'], possible: [] },
+  drawing: { needed: ['circuit'], possible: [] },
+  question: { needed: ['id', 'skill', 'kind'], possible: ['circuit'] },
+} as const;
+
+export type BlockKind = keyof typeof SETTINGS;
+const KINDS = Object.keys(SETTINGS) as BlockKind[];
+
+export interface Setting {
+  readonly value: string;
+  readonly spot: Spot;
+}
+
+export interface BlockHead {
+  readonly kind: BlockKind;
+  readonly spot: Spot;
+  readonly settings: ReadonlyMap<string, Setting>;
+}
+
+/** A fenced block: its head and the lines between the fences. */
+export interface Block {
+  readonly head: BlockHead;
+  readonly content: Lines;
+}
+
+const FENCE = /^[ \t]*(`{3,}|~{3,})[ \t]*/;
+
+/** Reads a fenced block from its lines in the file; undefined when its head is wrong or it has no end (reported). */
+export function readBlock({ first, lines }: Lines, report: BankReport): Block | undefined {
+  const [opening = ''] = lines;
+  const fence = FENCE.exec(opening);
+  const mark = fence?.[1] ?? '';
+  const closing = lines.length > 1 ? lines.at(-1)!.trim() : '';
+  if (closing.length < mark.length || closing.replaceAll(mark[0] ?? '', '') !== '') {
+    report.add(
+      'bank-unclosed-block',
+      { line: first, column: 1 },
+      'This block has no end.',
+      `End it with a line ${mark} of its own.`,
+    );
+    return undefined;
+  }
+  const head = readHead(opening, first, fence?.[0].length ?? 0, report);
+  return head && { head, content: { first: first + 1, lines: lines.slice(1, -1) } };
+}
+
+function readHead(line: string, number: number, from: number, report: BankReport): BlockHead | undefined {
+  const words = [...line.slice(from).matchAll(/\S+/g)].map(([text], index, all) => ({
+    text,
+    spot: { line: number, column: from + all[index]!.index + 1 },
+  }));
+  const [first, ...rest] = words;
+  const spot = first?.spot ?? { line: number, column: from + 1 };
+  const kind = KINDS.find((each) => each === first?.text);
+  if (kind === undefined) {
+    report.add(
+      'bank-unknown-block',
+      spot,
+      first ? `${shown(first.text)} is no kind of block.` : 'What kind of block is this?',
+      `${didYouMean(first?.text ?? '', KINDS)}There are: ${KINDS.join(', ')}. Write it directly after the fence.`,
+    );
+    return undefined;
+  }
+  const { needed, possible } = SETTINGS[kind];
+  const known: readonly string[] = [...needed, ...possible];
+  const settings = new Map<string, Setting>();
+  let sound = true;
+  for (const word of rest) {
+    const at = word.text.indexOf('=');
+    const name = word.text.slice(0, at);
+    if (at > 0 && at < word.text.length - 1 && known.includes(name) && !settings.has(name)) {
+      settings.set(name, {
+        value: word.text.slice(at + 1),
+        spot: { line: number, column: word.spot.column + at + 1 },
+      });
+      continue;
+    }
+    sound = false;
+    report.add(
+      'bank-setting',
+      word.spot,
+      settings.has(name)
+        ? `${shown(name)} is set already.`
+        : `${shown(word.text)} is no setting of a ${kind}.`,
+      `Its settings are ${anyOf(
+        known.map((each) => `${each}=…`),
+        'and',
+      )}, without blanks in them.`,
+    );
+  }
+  for (const name of needed.filter((each) => !settings.has(each))) {
+    if (!sound) break;
+    report.add(
+      'bank-missing-setting',
+      spot,
+      `This ${kind} has no ${name}.`,
+      `Write ${name}=… on the line of the fence: \`\`\`${kind} ${needed.map((each) => `${each}=…`).join(' ')}.`,
+    );
+  }
+  return sound && needed.every((name) => settings.has(name)) ? { kind, spot, settings } : undefined;
+}

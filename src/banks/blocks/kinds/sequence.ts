@@ -1,0 +1,46 @@
+/** `asked: -H1 after 0, -H1 after 2` and `answer: -H1 dark after 0, -H1 lit after 2`. */
+
+import { shown } from '../../../circuit/wording.ts';
+import { askableIn } from '../state-words.ts';
+import { plainItem, readAskedStates } from './states.ts';
+import type { KindReader } from './types.ts';
+
+export const sequenceReader: KindReader = {
+  kind: 'sequence',
+  keys: ['asked'],
+  read(input) {
+    const { base, report } = input;
+    const acts = base.scenario.acts.length;
+    const plain = plainItem(
+      askableIn(base.circuit, ['lamp', 'load', 'relay', 'input']),
+      'a lamp, relay or input of this circuit',
+      report,
+    );
+    const read = readAskedStates(input, (text, piece) => {
+      const match = /^(\S+)\s+after\s+(\d{1,3})$/.exec(text);
+      const after = Number(match?.[2]);
+      if (!match || after > acts) {
+        report.add(
+          'bank-unknown-item',
+          piece.spot,
+          match ? `There are only ${acts} acts in do.` : `${shown(text)} doesn't say after how many acts.`,
+          'Write it like -H1 after 2: how -H1 stands when two acts have been done, 0 for the start.',
+        );
+        return undefined;
+      }
+      const item = plain(match[1]!, piece);
+      return item && { ...item, key: `${after} ${item.item}`, after };
+    });
+    return (
+      read && {
+        question: {
+          kind: 'sequence',
+          ...base,
+          asked: read.asked.map(({ item, after = 0 }) => ({ after, item })),
+        },
+        answer: { kind: 'sequence', states: read.states },
+        answered: read.answered,
+      }
+    );
+  },
+};

@@ -1,0 +1,20 @@
+import type { Circuit } from '../../../../shared/circuit.ts';
+import { shown } from '../../../circuit/wording.ts';
+import type { BankReport } from '../../report.ts';
+import type { Piece } from '../fields.ts';
+import { askableIn } from '../state-words.ts';
+
+/** Two terminals of the circuit in one piece of text, `-K3:A1 -K3:A2`; undefined when it is wrong (reported). */
+export function readPair(piece: Piece, circuit: Circuit, report: BankReport): [string, string] | undefined {
+  const terminals = askableIn(circuit, ['terminal']);
+  const [one, other, ...rest] = piece.text.split(/\s+/);
+  const example = 'Write two of them with a blank between: -K3:A1 -K3:A2.';
+  if (one === undefined || other === undefined || rest.length > 0) {
+    report.add('bank-field', piece.spot, `${shown(piece.text)} is not two terminals.`, example);
+    return undefined;
+  }
+  const unknown = [one, other].filter((name) => !terminals.has(name));
+  for (const name of unknown)
+    report.add('bank-unknown-item', piece.spot, `${shown(name)} is not a terminal of this circuit.`, example);
+  return unknown.length === 0 ? [one, other] : undefined;
+}

@@ -1,0 +1,141 @@
+/** ` ```question id=vent-fan-1 skill=make-contact kind=lamp-states `: a question somebody wrote, with its answer. */
+import type { LessonPart } from '../../../shared/bank.ts';
+import type { Circuit } from '../../../shared/circuit.ts';
+import { type QuestionKind, questionKind, question as questionSchema } from '../../../shared/question.ts';
+import { didYouMean, shown } from '../../circuit/wording.ts';
+import type { BankReport } from '../report.ts';
+import { type CircuitInFile, keepRules, readNotation } from './circuit-text.ts';
+import { confirm } from './confirm.ts';
+import { type Field, type Fields, proseOf, readFields } from './fields.ts';
+import type { Block, BlockHead } from './head.ts';
+import { readerOf } from './kinds/index.ts';
+import { namedCircuit, newName } from './names.ts';
+import { type RulesOff, readRulesOff } from './rules-off.ts';
+import { readScenario, SCENARIO_KEYS } from './scenario-fields.ts';
+import type { TopicBlocks } from './topic-blocks.ts';
+
+const KEYS = ['circuit', 'rules', ...SCENARIO_KEYS, 'answer', 'because'];
+const LONGEST_REMARK = 2000;
+
+export function readQuestionBlock(
+  { head, content }: Block,
+  blocks: TopicBlocks,
+  report: BankReport,
+): LessonPart | undefined {
+  const { settings, spot } = head;
+  const id = newName(settings.get('id')!, blocks.questionNames, 'question', report);
+  if (id !== undefined) blocks.questionNames.add(id);
+  const skill = settings.get('skill')!;
+  blocks.skillsNamed.push({ skill: skill.value, spot: skill.spot });
+  const kind = readKind(head, report);
+  if (kind === undefined) return undefined;
+  const reader = readerOf(kind);
+  const fields = readFields(content, [...KEYS, ...reader.keys], `a ${kind} question`, report);
+  if (!fields) return undefined;
+  const remark = fields.get('because');
+  if (remark && proseOf(remark).length > LONGEST_REMARK)
+    report.add(
+      'bank-value',
+      remark.spot,
+      `This is too long: at most ${LONGEST_REMARK} characters.`,
+      'Shorten it.',
+    );
+  const written = readCircuitOf(head, fields, blocks, report);
+  const scenario = written && readScenario(fields, written.circuit, report);
+  const asked =
+    scenario &&
+    reader.read({
+      base: { circuit: written.circuit, scenario, family: 'fixed' },
+      has: (key) => fields.get(key),
+      need: (key) => needed(key, fields, head, report),
+      report,
+    });
+  // A wiring question is drawn with two loose ends; only joined as its answer says it can keep the rules.
+  if (written?.inFile && (asked || kind !== 'wiring'))
+    keepRules(written.inFile, written.off, report, asked?.drawn);
+  if (!asked) return undefined;
+  const parsed = questionSchema.safeParse(asked.question);
+  if (!parsed.success) {
+    report.add(
+      'bank-value',
+      spot,
+      'This question is larger than a question may be.',
+      'At most 24 things are asked in one question, and at most 200 acts are done.',
+    );
+    return undefined;
+  }
+  if (!confirm(asked, spot, report) || id === undefined) return undefined;
+  blocks.questions.push({
+    id,
+    skill: skill.value,
+    question: asked.question,
+    answer: asked.answer,
+    ...(remark ? { because: proseOf(remark) } : {}),
+  });
+  return { kind: 'question', question: id };
+}
+
+function readKind({ settings }: BlockHead, report: BankReport): QuestionKind | undefined {
+  const { value, spot } = settings.get('kind')!;
+  const kind = questionKind.safeParse(value);
+  if (kind.success) return kind.data;
+  report.add(
+    'bank-value',
+    spot,
+    `${shown(value)} is no kind of question.`,
+    `${didYouMean(value, questionKind.options)}There are: ${questionKind.options.join(', ')}.`,
+  );
+  return undefined;
+}
+
+function needed(
+  key: string,
+  fields: Fields,
+  { kind, spot }: BlockHead,
+  report: BankReport,
+): Field | undefined {
+  const field = fields.get(key);
+  if (field) return field;
+  report.add(
+    'bank-missing-key',
+    spot,
+    `This ${kind} has no ${key}.`,
+    `Write ${key}: … on a line of its own.`,
+  );
+  return undefined;
+}
+
+interface WrittenCircuit {
+  readonly circuit: Circuit;
+  /** Where it stands in the question itself: there it is held against the drawing rules. */
+  readonly inFile?: CircuitInFile;
+  readonly off?: RulesOff;
+}
+
+/** The circuit that stands in the question, or the one from above that it names. */
+function readCircuitOf(
+  head: BlockHead,
+  fields: Fields,
+  blocks: TopicBlocks,
+  report: BankReport,
+): WrittenCircuit | undefined {
+  const setting = head.settings.get('circuit');
+  const rules = fields.get('rules');
+  if (setting) {
+    for (const field of [fields.get('circuit'), rules])
+      if (field)
+        report.add(
+          'bank-repeated-key',
+          field.keySpot,
+          `The circuit is one from above; its ${field.key} can't be here.`,
+          'Leave this out, or leave out circuit=… on the line of the fence.',
+        );
+    const circuit = namedCircuit(setting, blocks, report);
+    return circuit && { circuit };
+  }
+  const field = needed('circuit', fields, head, report);
+  const off = rules && readRulesOff(rules.text, rules.spot, report);
+  const inFile = field && readNotation(field.text, field.spot, report);
+  if (!inFile || (rules && !off)) return undefined;
+  return { circuit: inFile.circuit, inFile, ...(off ? { off } : {}) };
+}

@@ -1,0 +1,85 @@
+import type { Topic } from '../../shared/bank.ts';
+import type { Checked } from '../../shared/problem.ts';
+import { didYouMean, shown } from '../circuit/wording.ts';
+import { type FrontPlaces, readFrontMatter } from './front/front-matter.ts';
+import { splitFrontMatter } from './front/split.ts';
+import type { TopicLink } from './lesson/prose.ts';
+import { readLesson } from './lesson/sections.ts';
+import { checkRecipes } from './recipes.ts';
+import { BankReport } from './report.ts';
+import { type BankFile, linesOf, type Spot } from './source.ts';
+
+/** A topic with the places that checks across topics need. */
+export interface PlacedTopic {
+  readonly file: string;
+  readonly topic: Topic;
+  readonly places: FrontPlaces;
+  readonly links: readonly TopicLink[];
+  /** Skills that questions name, where they name them. */
+  readonly skillsNamed: readonly { readonly skill: string; readonly spot: Spot }[];
+}
+
+/**
+ * Reads one topic. Refused whole, with every mistake in it, each with file, line and column. Whether its prerequisites
+ * and links to other topics are there is known only when all topics are: see `readBank`.
+ *
+ * @param file - its name is the topic's id with `.md`; folders before it don't matter
+ */
+export function readTopic(file: string, text: string): Checked<Topic> {
+  const report = new BankReport(file);
+  const placed = readPlaced({ file, text }, report);
+  if (placed) checkSkillsNamed(placed, new Set(placed.topic.skills.map(({ id }) => id)), report);
+  return report.conclude(placed?.topic);
+}
+
+/** As `readTopic`; the skills that questions name are left to be checked. Undefined when there was any mistake. */
+export function readPlaced({ file, text }: BankFile, report: BankReport): PlacedTopic | undefined {
+  const lines = linesOf(text, report);
+  const split = lines && splitFrontMatter(lines, report);
+  if (!split) return undefined;
+  const front = readFrontMatter(split.front, report);
+  const lesson = readLesson(split.body, report);
+  if (front) checkRecipes(front, report);
+  if (front) checkFileName(file, front.matter.id, front.places.spotOf(['id']), report);
+  if (!front || !lesson) return undefined;
+  const { sections, blocks, links } = lesson;
+  return {
+    file,
+    topic: {
+      ...front.matter,
+      lesson: [...sections],
+      circuits: [...blocks.circuits.values()].filter((circuit) => circuit !== undefined),
+      questions: blocks.questions,
+    },
+    places: front.places,
+    links,
+    skillsNamed: blocks.skillsNamed,
+  };
+}
+
+/** Reports the questions that name a skill there isn't. */
+export function checkSkillsNamed(
+  { skillsNamed }: PlacedTopic,
+  known: ReadonlySet<string>,
+  report: BankReport,
+): void {
+  for (const { skill, spot } of skillsNamed)
+    if (!known.has(skill))
+      report.add(
+        'bank-unknown-skill',
+        spot,
+        `There is no skill ${shown(skill)}.`,
+        `${didYouMean(skill, known)}Name a skill of this topic's front matter.`,
+      );
+}
+
+function checkFileName(file: string, id: string, spot: Spot, report: BankReport): void {
+  const name = file.split(/[\\/]/).at(-1);
+  if (name === `${id}.md`) return;
+  report.add(
+    'bank-file-name',
+    spot,
+    `The topic ${id} is in a file ${shown(name ?? '')}.`,
+    `A topic's file has its name: ${id}.md.`,
+  );
+}

@@ -1,0 +1,65 @@
+import type { Checked, Problem } from '../../shared/problem.ts';
+import { BANK_LIMITS } from './limits.ts';
+import type { BankCode } from './problem-codes.ts';
+import type { Spot } from './source.ts';
+
+/** Collects the mistakes of one file. Past the limit it only remembers that there are more. */
+export class BankReport {
+  readonly file: string;
+  private readonly found: Problem[] = [];
+  private more = false;
+
+  constructor(file: string) {
+    this.file = file;
+  }
+
+  add(code: BankCode, spot: Spot, message: string, hint: string): void {
+    this.put({ code, message, hint, line: spot.line, column: spot.column });
+  }
+
+  /**
+   * Takes over problems of a text that stands inside the file: its line 1 is the file's line `spot.line`, and on that
+   * line its column 1 is the file's column `spot.column`.
+   */
+  within(problems: readonly Problem[], spot: Spot): void {
+    for (const problem of problems) {
+      const line = problem.line ?? 1;
+      this.put({
+        ...problem,
+        line: spot.line + line - 1,
+        column: (problem.column ?? 1) + (line === 1 ? spot.column - 1 : 0),
+      });
+    }
+  }
+
+  get clean(): boolean {
+    return this.found.length === 0;
+  }
+
+  /** Every mistake, in the order of the file. */
+  get problems(): readonly Problem[] {
+    const problems = this.found.toSorted(
+      (a, b) => (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0),
+    );
+    const last = problems.at(-1);
+    if (this.more && last)
+      problems.push({
+        ...last,
+        code: 'bank-too-many-problems',
+        message: `There are more than ${BANK_LIMITS.problems} mistakes; the others are not listed.`,
+        hint: 'Correct these first and check the file again.',
+      });
+    return problems;
+  }
+
+  /** The value if there was no mistake. */
+  conclude<T>(value: T | undefined): Checked<T> {
+    if (!this.clean || value === undefined) return { ok: false, problems: this.problems };
+    return { ok: true, value };
+  }
+
+  private put(problem: Problem): void {
+    if (this.found.length >= BANK_LIMITS.problems) this.more = true;
+    else this.found.push({ ...problem, file: this.file });
+  }
+}
