@@ -220,10 +220,10 @@ export function explore(
   for (const group of groups) {
     if (group.every((mechanism) => start.at[mechanism] === start.goal[mechanism])) continue;
     const graph = reach(machine, start, group, limits.states);
-    if (!graph) return { endings: [{ states: [waves(machine, copyState(start))] }], complete: false };
+    if (!graph) return givenUp(machine, start);
     const found = endingsOf(graph, group);
     const trips = graph.states.some(({ tripped, shorted }) => tripped.length + shorted.length > tripsBefore);
-    if (trips && groups.length > 1) return exploreTogether(machine, start, limits);
+    if (trips) return exploreTripping(machine, start, limits);
     // Every ending so far with every ending of this group: the groups don't bear on one another.
     endings = endings.flatMap((so_far) =>
       found.map((ending) =>
@@ -239,7 +239,7 @@ export function explore(
       ),
     );
     if (endings.length > 64 || endings.some((states) => states.length > 512)) {
-      return { endings: [{ states: [waves(machine, copyState(start))] }], complete: false };
+      return givenUp(machine, start);
     }
   }
   const settled = endings.map((states) => ({
@@ -248,13 +248,34 @@ export function explore(
   return { endings: settled, complete: true };
 }
 
-/** A short circuit has put out parts of other groups too: all mechanisms are one group then. */
-function exploreTogether(machine: Machine, start: State, limits: ExploreLimits): Exploration {
-  const group = Array.from({ length: machine.mechanisms }, (_, index) => index);
-  const graph = reach(machine, start, group, limits.states);
-  if (!graph) return { endings: [{ states: [waves(machine, copyState(start))] }], complete: false };
-  return { endings: endingsOf(graph, group), complete: true };
+/**
+ * A short circuit has put out parts of the circuit, and what bears on what is different then: all mechanisms for which the
+ * order matters in any of the partitions that come about are explored as one group.
+ */
+function exploreTripping(machine: Machine, start: State, limits: ExploreLimits): Exploration {
+  const partitions = new Set([start.partition]);
+  const relevant = new Set<number>();
+  for (;;) {
+    for (const partition of partitions)
+      for (const mechanism of influenceOf(machine, partition).groups.flat()) relevant.add(mechanism);
+    const group = [...relevant].sort((a, b) => a - b);
+    const graph = reach(machine, start, group, limits.states);
+    if (!graph) return givenUp(machine, start);
+    const known = partitions.size;
+    for (const { partition } of graph.states) partitions.add(partition);
+    if (partitions.size > known) continue;
+    const endings = endingsOf(graph, group).map(({ states }) => ({
+      states: states.map((state) => downstream(machine, state, [group], states.length === 1)),
+    }));
+    return { endings, complete: true };
+  }
 }
+
+/** What moving in waves gives, where not every order could be tried. */
+const givenUp = (machine: Machine, start: State): Exploration => ({
+  endings: [{ states: [waves(machine, copyState(start))] }],
+  complete: false,
+});
 
 /** Voltages are up to date; whatever is commanded elsewhere moves. */
 function waves(machine: Machine, state: State): State {

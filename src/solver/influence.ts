@@ -1,6 +1,6 @@
 /**
  * Which mechanism's contacts bear on which mechanism's coil, read off the islands. Where nothing feeds back and nothing
- * remembers, every order of operation ends in the same state, and nothing needs exploring.
+ * remembers (a latch, a timer, a coil between its limits), every order of operation ends in the same state, and nothing needs exploring.
  */
 import { DRIVE, type Machine } from './machine.ts';
 import type { Island, Partition } from './partition.ts';
@@ -31,15 +31,57 @@ function canShort({ rails, points, switchA, switchB, closedMask }: Island): bool
   return false;
 }
 
-const known = new WeakMap<Partition, Influence>();
+/**
+ * Whether a coil of the island could land between its limits, where it stays as it is and so remembers. Left out where
+ * that can't be: a lone load has the difference of two rails or nothing, and loads that all hang on one rail have
+ * nothing in series with them.
+ */
+function mayLandBetween(machine: Machine, { rails, loads, loadA, loadB, siemens, scratch }: Island): boolean {
+  if (rails < 2) return false;
+  let common = -1;
+  let mixed = false;
+  let conducting = 0;
+  for (let load = 0; load < loads.length; load++) {
+    if (siemens[load] === 0) continue;
+    conducting++;
+    const a = loadA[load]!;
+    const b = loadB[load]!;
+    if (a < rails && b < rails) continue;
+    const rail = a < rails ? a : b < rails ? b : -1;
+    if (rail < 0 || (common >= 0 && rail !== common)) mixed = true;
+    common = rail;
+  }
+  const within = (load: number, one: number, other: number): boolean => {
+    const volts = Math.hypot(scratch.re[one]! - scratch.re[other]!, scratch.im[one]! - scratch.im[other]!);
+    return volts > machine.releaseVolts[load]! && volts < machine.operateVolts[load]!;
+  };
+  for (let load = 0; load < loads.length; load++) {
+    if (machine.loadMechanism[loads[load]!]! < 0 || (loadA[load]! < rails && loadB[load]! < rails)) continue;
+    if (mixed && conducting > 1) return true;
+    for (let one = 0; one < rails; one++)
+      for (let other = 0; other < one; other++) if (within(loads[load]!, one, other)) return true;
+  }
+  return false;
+}
+
+interface Known {
+  readonly influence: Influence;
+  readonly drive: Uint8Array;
+}
+
+const same = (one: Uint8Array, other: Uint8Array): boolean =>
+  one === other || (one.length === other.length && one.every((value, index) => value === other[index]));
+
+const known = new WeakMap<Partition, Known>();
 
 /** The influence of a partition, worked out once. */
 export function influenceOf(machine: Machine, partition: Partition): Influence {
   const before = known.get(partition);
-  if (before) return before;
-  const made = partition.whole ? everything(machine) : findInfluence(machine, partition);
-  known.set(partition, made);
-  return made;
+  // Variants of a machine share partitions; their mechanisms may be moved otherwise.
+  if (before && same(before.drive, machine.drive)) return before.influence;
+  const influence = partition.whole ? everything(machine) : findInfluence(machine, partition);
+  known.set(partition, { influence, drive: machine.drive });
+  return influence;
 }
 
 /** When islands tell nothing, every mechanism may bear on every other. */
@@ -53,6 +95,9 @@ function findInfluence(machine: Machine, partition: Partition): Influence {
     ...new Set([...loads].map((load) => loadMechanism[load]!).filter((at) => at >= 0)),
   ]);
   const shortable = partition.islands.map(canShort);
+  const lingering = new Set(
+    partition.islands.flatMap((island, number) => (mayLandBetween(machine, island) ? coilsIn[number]! : [])),
+  );
   const bears: number[][] = Array.from({ length: mechanisms }, (_, mechanism) => [
     ...new Set([...partition.islandsOf[mechanism]!].flatMap((island) => coilsIn[island]!)),
   ]);
@@ -61,6 +106,7 @@ function findInfluence(machine: Machine, partition: Partition): Influence {
   for (const component of components) sizes.set(component, (sizes.get(component) ?? 0) + 1);
   const remembers = (mechanism: number): boolean =>
     (drive[mechanism]! > DRIVE.coil && drive[mechanism]! < DRIVE.act) ||
+    lingering.has(mechanism) ||
     sizes.get(components[mechanism]!)! > 1 ||
     bears[mechanism]!.includes(mechanism) ||
     [...partition.islandsOf[mechanism]!].some((island) => shortable[island]);

@@ -16,6 +16,8 @@ export interface TangleOptions {
   readonly relays?: number;
   readonly loads?: number;
   readonly junctions?: number;
+  /** Rated voltages of coils and loads to choose from. */
+  readonly volts?: readonly number[];
   /** Fuses, breakers and isolators, mostly at a pole. */
   readonly feeds?: number;
   /** Share of contacts that are wired up. */
@@ -77,8 +79,8 @@ function partsOf(device: Device): { contacts: [string, string][]; loads: [string
   }
 }
 
-function randomDevices(random: Random, relays: number, loads: number): Device[] {
-  const rating = () => rated(random.pick(VOLTS), random.pick(['AC', 'DC'] as const));
+function randomDevices(random: Random, relays: number, loads: number, volts: readonly number[]): Device[] {
+  const rating = () => rated(random.pick(volts), random.pick(['AC', 'DC'] as const));
   const contacts = [
     { form: 'changeover' as const, terminals: ['11', '12', '14'] },
     { form: 'make' as const, terminals: ['23', '24'] },
@@ -155,6 +157,7 @@ export function tangle(random: Random, options: TangleOptions = {}): Circuit {
     random,
     options.relays ?? random.int(1, 5),
     options.loads ?? random.int(1, 6),
+    options.volts ?? VOLTS,
   );
   const junctions = options.junctions ?? random.int(2, 8);
   const ends = Array.from({ length: junctions }, (_, index) => `-X1:${index + 1}`);
