@@ -91,10 +91,13 @@ export const answer = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('lamp-states'), states: z.record(z.string(), z.string()) }),
   z.strictObject({ kind: z.literal('input-states'), states: z.record(z.string(), z.string()) }),
   z.strictObject({ kind: z.literal('relay-states'), states: z.record(z.string(), z.string()) }),
-  /** Index of the choice. */
-  z.strictObject({ kind: z.literal('wiring'), choice: z.number().int().min(0).max(7) }),
-  /** Volts; `null`: the meter shows nothing because the points have no common reference. */
-  z.strictObject({ kind: z.literal('meter'), volts: z.number().nullable() }),
+  /** Index of the choice; left out when nothing was answered. */
+  z.strictObject({ kind: z.literal('wiring'), choice: z.number().int().min(0).max(7).optional() }),
+  /**
+   * Volts; `null`: the meter shows nothing because the points have no common reference; left out when nothing was
+   * answered.
+   */
+  z.strictObject({ kind: z.literal('meter'), volts: z.number().nullable().optional() }),
   z.strictObject({ kind: z.literal('sequence'), states: z.record(z.string(), z.string()) }),
   z.strictObject({ kind: z.literal('still-live'), states: z.record(z.string(), z.string()) }),
 ]);

@@ -1,0 +1,35 @@
+import type { Problem } from '../../../shared/problem.ts';
+import { entriesOf, type StatesAnswer, type StatesQuestion } from '../entries.ts';
+import type { Part, Parts } from '../kind.ts';
+import { problemIn, shownWord } from './read-states.ts';
+import { stateWord } from './state-words.ts';
+
+/** More strange entries than this are not listed one by one. */
+const MOST_PROBLEMS = 20;
+
+/** Part by part. A word that is no state counts as an answer, and a wrong one. */
+export function compareStates(question: StatesQuestion, answer: StatesAnswer, right: StatesAnswer): Parts {
+  const entries = entriesOf(question);
+  const given = new Map(Object.entries(answer.states));
+  const problems: Problem[] = [];
+  const parts = entries.map(({ key, item, kind, choices }): Part => {
+    const raw = given.get(key);
+    given.delete(key);
+    const part = { item: key, right: right.states[key]!, choices: choices.length };
+    if (raw === undefined || raw.trim() === '') return { ...part, correct: false };
+    const state = stateWord(kind, raw);
+    if (state === undefined)
+      problems.push(
+        problemIn(
+          'answer-impossible-state',
+          `${shownWord(raw)} is no state of ${item}.`,
+          `It can be: ${choices.join(', ')}.`,
+        ),
+      );
+    return { ...part, given: state ?? raw.slice(0, 80), correct: state === part.right };
+  });
+  const asked = entries.map(({ key }) => key).join(', ');
+  for (const key of given.keys())
+    problems.push(problemIn('answer-unknown-item', `${shownWord(key)} wasn't asked.`, `Asked is: ${asked}.`));
+  return { parts, problems: problems.slice(0, MOST_PROBLEMS) };
+}

@@ -1,0 +1,133 @@
+/** A scenario gone through act by act: where everything stands after each, and what has moved, in its order. */
+import type { Circuit } from '../../../shared/circuit.ts';
+import type { Act, Scenario } from '../../../shared/scenario.ts';
+import type { LoadTrace } from '../../../shared/solution.ts';
+import {
+  begin,
+  copyState,
+  doAct,
+  type Machine,
+  runTimed,
+  type State,
+  traceLoad,
+} from '../../solver/index.ts';
+import { rightSolver } from '../solving.ts';
+
+export interface Stage {
+  /** How many acts have been done. */
+  readonly after: number;
+  /** The act that led here; none at the start. */
+  readonly act: Act | undefined;
+  readonly state: State;
+  /** Mechanisms that stand elsewhere than before it (at the start: than drawn), the first mover first. */
+  readonly moved: readonly number[];
+}
+
+export interface History {
+  readonly circuit: Circuit;
+  readonly scenario: Scenario;
+  readonly machine: Machine;
+  readonly stages: readonly Stage[];
+  /** The solver's trace of a load after so many acts, worked out once. */
+  readonly trace: (after: number, load: string) => LoadTrace | undefined;
+}
+
+/** Ranks of the mechanisms in each act, by when they arrive in the timed run; the act of the start is -1. */
+function arrivals(machine: Machine, scenario: Scenario): ReadonlyMap<string, number> {
+  const ranks = new Map<string, number>();
+  runTimed(machine, scenario).happenings.forEach(({ act, what, device }, rank) => {
+    if (what === 'arrives' || what === 'trips') ranks.set(`${act} ${device}`, rank);
+  });
+  return ranks;
+}
+
+export function historyOf(circuit: Circuit, scenario: Scenario): History {
+  const machine = rightSolver().machine(circuit, scenario);
+  const ranks = arrivals(machine, scenario);
+  const stages: Stage[] = [];
+  const note = (state: State, act: Act | undefined, before: (mechanism: number) => number): void => {
+    const after = stages.length;
+    const rank = (mechanism: number): number =>
+      ranks.get(`${after - 1} ${machine.plan.mechanisms[mechanism]!.id}`) ?? -1;
+    const moved = machine.plan.mechanisms
+      .map((_, mechanism) => mechanism)
+      .filter((mechanism) => state.at[mechanism] !== before(mechanism))
+      .sort((a, b) => rank(a) - rank(b));
+    stages.push({ after, act, state: copyState(state), moved });
+  };
+  const state = begin(machine, scenario.start);
+  note(state, undefined, (mechanism) => {
+    const { live, drive } = machine.plan.mechanisms[mechanism]!;
+    return drive === 'feed' && scenario.start === 'dead' ? state.at[mechanism]! : 1 << live;
+  });
+  for (const act of scenario.acts) {
+    const before = state.at.slice();
+    doAct(machine, state, act);
+    note(state, act, (mechanism) => before[mechanism]!);
+  }
+  const traces = new Map<string, LoadTrace | undefined>();
+  const trace = (after: number, load: string): LoadTrace | undefined => {
+    const key = `${after} ${load}`;
+    if (!traces.has(key)) traces.set(key, traceLoad(machine, stages[after]!.state, load));
+    return traces.get(key);
+  };
+  return { circuit, scenario, machine, stages, trace };
+}
+
+/** Mechanisms whose contacts are on a traced path, or stop it. */
+export function mechanismsOn({ machine }: History, { path, stoppedBy }: LoadTrace): readonly number[] {
+  const found = new Set<number>();
+  for (const { device, enter, leave } of [...path, ...stoppedBy]) {
+    for (const { device: name, from, to, mechanism } of machine.plan.switches) {
+      const here = (from === enter && to === leave) || (from === leave && to === enter);
+      if (name === device && here && mechanism >= 0) found.add(mechanism);
+    }
+  }
+  return [...found];
+}
+
+/** Ids of the coils that move a mechanism. */
+export const coilsOf = ({ machine }: History, mechanism: number): readonly string[] =>
+  machine.plan.loads.filter((load) => load.mechanism === mechanism).map(({ id }) => id);
+
+export const isRelay = ({ machine }: History, mechanism: number): boolean => {
+  const { drive } = machine.plan.mechanisms[mechanism]!;
+  return drive !== 'act' && drive !== 'feed';
+};
+
+/**
+ * Everything that what is asked hangs on: the mechanisms on the traces of the loads, those on the traces of their coils
+ * whenever they moved, and so on.
+ */
+export function relevantTo(
+  history: History,
+  asked: readonly { readonly load: string; readonly after: number }[],
+): ReadonlySet<number> {
+  const found = new Set<number>();
+  const queue: number[] = [];
+  const add = (after: number, load: string): void => {
+    const trace = history.trace(after, load);
+    if (!trace) return;
+    for (const mechanism of mechanismsOn(history, trace)) {
+      if (found.has(mechanism)) continue;
+      found.add(mechanism);
+      queue.push(mechanism);
+    }
+  };
+  const ends = new Set(asked.map(({ after }) => after));
+  for (const { load, after } of asked) {
+    add(after, load);
+    const coil = history.machine.plan.loads.find(({ id, mechanism }) => id === load && mechanism >= 0);
+    if (coil && !found.has(coil.mechanism)) {
+      found.add(coil.mechanism);
+      queue.push(coil.mechanism);
+    }
+  }
+  for (const mechanism of queue) {
+    for (const { after, moved } of history.stages) {
+      if (!moved.includes(mechanism) && !ends.has(after)) continue;
+      for (const coil of coilsOf(history, mechanism)) add(after, coil);
+    }
+  }
+  return found;
+}

@@ -1,0 +1,129 @@
+/** Where a terminal gets its potential from: the pole that closed contacts join it to, or loads, or nothing. */
+import type { Blocker, TraceHop } from '../../../shared/solution.ts';
+import { isClosed, type Machine, machineOf, type State, traceLoad } from '../../solver/index.ts';
+
+export interface Reach {
+  /** `A:L`. */
+  readonly pole: string;
+  readonly supply: string;
+  /** Contacts and loads between, from the terminal to the pole. */
+  readonly hops: readonly TraceHop[];
+  /** Loads among them. */
+  readonly loads: readonly string[];
+  /** A dirty contact among them. */
+  readonly dirty: boolean;
+}
+
+interface Edge {
+  readonly node: number;
+  readonly hop: TraceHop | undefined;
+  readonly load: string | undefined;
+  readonly dirt: boolean;
+}
+
+function edgesOf(machine: Machine, state: State): ReadonlyMap<number, readonly Edge[]> {
+  const { plan } = machine;
+  const edges = new Map<number, Edge[]>();
+  const link = (
+    a: number,
+    b: number,
+    part: { device: string; from: string; to: string } | undefined,
+    load?: string,
+    dirt = false,
+  ): void => {
+    for (const [one, other, enter, leave] of [
+      [a, b, part?.from, part?.to],
+      [b, a, part?.to, part?.from],
+    ] as const) {
+      const hop = part && { device: part.device, enter: enter!, leave: leave! };
+      const list = edges.get(one);
+      const edge = { node: other, hop, load, dirt };
+      if (list) list.push(edge);
+      else edges.set(one, [edge]);
+    }
+  };
+  for (const [a, b] of plan.joins) link(a, b, undefined);
+  plan.switches.forEach((part, index) => {
+    if (isClosed(machine, state.at, index)) link(part.a, part.b, part);
+  });
+  for (const part of plan.loads) {
+    if (part.siemens === 0) continue;
+    // The inside of a dirty contact is part of the contact, which is shown as one.
+    if (part.role === 'dirt') link(part.a, part.b, undefined, undefined, true);
+    else link(part.a, part.b, part, part.device);
+  }
+  return edges;
+}
+
+/** The nearest pole of a supply that is on: through as few loads as can be, then as few contacts. */
+export function reachOf(machine: Machine, state: State, terminal: string): Reach | undefined {
+  const { plan } = machine;
+  const edges = edgesOf(machine, state);
+  const poles = new Map<number, { pole: string; supply: string }>();
+  plan.supplies.forEach(({ name, poles: all }, index) => {
+    if (!state.supplyOn[index]) return;
+    for (const { node, terminal: at } of all) poles.set(node, { pole: `${name}:${at}`, supply: name });
+  });
+  const start = plan.nodeOf.get(terminal)!;
+  let layer: { node: number; way: Omit<Reach, 'pole' | 'supply'> }[] = [
+    { node: start, way: { hops: [], loads: [], dirty: false } },
+  ];
+  const seen = new Set([start]);
+  // Breadth first within what closed contacts join, then on through one more load.
+  while (layer.length > 0) {
+    const beyond: typeof layer = [];
+    for (const { node, way } of layer) {
+      const found = poles.get(node);
+      if (found) return { ...found, ...way };
+      for (const edge of edges.get(node) ?? []) {
+        const next = {
+          node: edge.node,
+          way: {
+            hops: edge.hop ? [...way.hops, edge.hop] : way.hops,
+            loads: edge.load === undefined ? way.loads : [...way.loads, edge.load],
+            dirty: way.dirty || edge.dirt,
+          },
+        };
+        if (edge.load !== undefined || edge.dirt) beyond.push(next);
+        else if (!seen.has(edge.node)) {
+          seen.add(edge.node);
+          layer.push(next);
+        }
+      }
+    }
+    layer = beyond.filter(({ node }) => !seen.has(node));
+    for (const { node } of layer) seen.add(node);
+  }
+  return undefined;
+}
+
+/**
+ * The open contacts that keep a terminal from the line poles of a supply: what the solver's trace says of a load between
+ * the terminal and that supply's return.
+ */
+export function stoppedAt(
+  machine: Machine,
+  state: State,
+  terminal: string,
+  supply: string,
+): readonly Blocker[] {
+  const { plan } = machine;
+  const common = plan.supplies.find(({ name }) => name === supply)!.poles.at(-1)!.node;
+  const id = 'between';
+  const probe = {
+    id,
+    device: id,
+    from: '1',
+    to: '2',
+    a: plan.nodeOf.get(terminal)!,
+    b: common,
+    role: 'lamp' as const,
+    siemens: 1e-12,
+    volts: 1,
+    mechanism: -1,
+    dead: false,
+  };
+  const probed = machineOf({ ...plan, loads: [...plan.loads, probe] });
+  const nothing = (list: Float64Array): Float64Array => Float64Array.from([...list, 0]);
+  return traceLoad(probed, { ...state, re: nothing(state.re), im: nothing(state.im) }, id)?.stoppedBy ?? [];
+}

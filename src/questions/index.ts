@@ -1,0 +1,73 @@
+/** Questions on circuits: proposed, asked, marked and explained, each by its kind. */
+import type { Checked, Problem } from '../../shared/problem.ts';
+import type { Answer, Asked, Mark, PublicQuestion, Question, QuestionKind } from '../../shared/question.ts';
+import type { Draft, Random } from '../generator/index.ts';
+import { markWith } from './marking.ts';
+import { KINDS, kindOf } from './registry.ts';
+import { rightSolver } from './solving.ts';
+
+export { type ItemKind, itemKind, STATES } from './items.ts';
+export type { Kind } from './kind.ts';
+export { shareOf } from './marking.ts';
+export { QUESTION_PROBLEMS, type QuestionCode } from './problem-codes.ts';
+export { KINDS } from './registry.ts';
+
+/**
+ * A question on an accepted draft, in one of the kinds: they are tried in random order. Undefined when none of them fits
+ * the draft.
+ */
+export function proposeQuestion(
+  draft: Draft,
+  kinds: readonly QuestionKind[],
+  random: Random,
+): Question | undefined {
+  for (const kind of random.shuffle(kinds)) {
+    const question = KINDS[kind].propose(draft, random.child(kind));
+    if (question && checkQuestion(question).length === 0) return question;
+  }
+  return undefined;
+}
+
+/** What keeps a question from having exactly one right answer; empty when nothing does. For questions that people write. */
+export const checkQuestion = (question: Question): readonly Problem[] =>
+  kindOf(question.kind).check(question, rightSolver());
+
+/** The question in words, for page and terminal alike. It doesn't depend on the right answer. */
+export const askQuestion = (question: Question): Asked => kindOf(question.kind).ask(question);
+
+/** What may be sent before the question is answered: how it was made is left out, for that makes it again. */
+export const publicQuestion = (question: Question): PublicQuestion => ({
+  kind: question.kind,
+  circuit: question.circuit,
+  scenario: question.scenario,
+  asked: askQuestion(question),
+});
+
+/**
+ * The right answer.
+ *
+ * @throws RangeError when the question has none; `checkQuestion` tells why, and is asked where questions come in
+ */
+export function rightAnswer(question: Question): Answer {
+  const answer = kindOf(question.kind).answerBy(question, rightSolver().solve);
+  if (!answer) throw new RangeError('the question has no right answer');
+  return answer;
+}
+
+/** An answer in which nothing is answered: it earns nothing. */
+export const blankAnswer = (question: Question): Answer => kindOf(question.kind).blank;
+
+/** Marks an answer: part by part, with the wrong ideas that give exactly this answer, and why the right one is right. */
+export const markAnswer = (question: Question, answer: Answer): Mark =>
+  markWith(kindOf(question.kind), question, answer);
+
+/** Reads a typed answer. Forgiving; what it can't make out it says, all of it at once. */
+export const readAnswer = (question: Question, text: string): Checked<Answer> =>
+  kindOf(question.kind).readAnswer(question, text);
+
+/** The first thing to look at. It doesn't tell the answer. */
+export const hintFor = (question: Question): string => kindOf(question.kind).hint(question);
+
+/** Seconds that somebody who can do it takes, reading included. */
+export const secondsExpected = (question: Question): number =>
+  kindOf(question.kind).secondsExpected(question);

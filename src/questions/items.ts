@@ -1,0 +1,118 @@
+/** What can be asked about: lamps and other loads, inputs, relays, terminals; and the words for how each can stand. */
+import type { Circuit, Device, TerminalRef } from '../../shared/circuit.ts';
+import type { Scenario } from '../../shared/scenario.ts';
+import { anatomyOf, circuitView, deviceOf, parseTerminalRef } from '../circuit/index.ts';
+import { meter } from '../solver/index.ts';
+import type { Standpoint } from './solving.ts';
+
+export type ItemKind = 'lamp' | 'load' | 'input' | 'relay' | 'terminal';
+
+/** The words for how each can stand. The first two are always possible. */
+export const STATES: Readonly<Record<ItemKind, readonly string[]>> = {
+  lamp: ['lit', 'dark', 'dim', 'flashing'],
+  load: ['on', 'off', 'weak', 'pulsing'],
+  input: ['1', '0', 'undefined', 'changing'],
+  relay: ['operated', 'rest', 'changing'],
+  terminal: ['live', 'dead'],
+};
+
+/** States of what gets a part of its voltage. */
+const BETWEEN: ReadonlySet<string> = new Set(['dim', 'weak', 'undefined']);
+/** States of what never rests. */
+const RESTLESS: ReadonlySet<string> = new Set(['flashing', 'pulsing', 'changing']);
+
+const OTHER_LOADS: ReadonlySet<Device['kind']> = new Set(['sounder', 'valve', 'motor']);
+
+/** What an item of `states` is in this circuit; undefined when there is no such thing. Terminals are told apart by the kind. */
+export function itemKind(circuit: Circuit, item: string): Exclude<ItemKind, 'terminal'> | undefined {
+  const place = parseTerminalRef(item);
+  const device = deviceOf(circuit, place?.device ?? item);
+  if (!device) return undefined;
+  if (place) {
+    const point = /^I([0-9]+)$/.exec(place.terminal);
+    const number = Number(point?.[1]);
+    return device.kind === 'inputs' && number >= 1 && number <= device.count ? 'input' : undefined;
+  }
+  if (device.kind === 'lamp') return 'lamp';
+  if (OTHER_LOADS.has(device.kind)) return 'load';
+  return anatomyOf(device).loads.some(({ mechanism }) => mechanism !== undefined) ? 'relay' : undefined;
+}
+
+/** `-H1 "Fan healthy"`, `-A1:I2 "Fan tripped"`; a device without a text by its designation alone. */
+export function labelOf(circuit: Circuit, item: string): string {
+  const place = parseTerminalRef(item);
+  const device = deviceOf(circuit, place?.device ?? item);
+  const text =
+    device?.kind === 'inputs' && place ? device.points[Number(place.terminal.slice(1)) - 1] : device?.text;
+  return text && !(place && device?.kind !== 'inputs') ? `${item} "${text}"` : item;
+}
+
+/** Whether a flasher is drawn, so that something may flash. */
+const hasFlasher = (circuit: Circuit): boolean => circuit.devices.some(({ kind }) => kind === 'flasher');
+
+/**
+ * Whether something could get a part of its voltage: a fault, a load without a pole at either end (loads in series), a
+ * rating far from the supply's.
+ */
+export function mayBeBetween(circuit: Circuit, { faults }: Scenario): boolean {
+  if (faults.length > 0) return true;
+  const { conductors, supplies } = circuitView(circuit);
+  const atPole = (terminal: TerminalRef): boolean => {
+    const group = conductors.groups[conductors.of.get(terminal) ?? -1] ?? [];
+    return group.some((other) => supplies.has(other.split(':')[0]!));
+  };
+  const volts = circuit.supplies.map((supply) => supply.volts);
+  return circuit.devices.some((device) =>
+    anatomyOf(device).loads.some(
+      ({ from, to, role, volts: rated }) =>
+        role !== 'motor' &&
+        ((!atPole(`${device.name}:${from}`) && !atPole(`${device.name}:${to}`)) ||
+          volts.every((each) => each < 0.8 * rated || each > 1.25 * rated)),
+    ),
+  );
+}
+
+/** The states to choose from for an item of this kind in this circuit. They don't depend on the right answer. */
+export function offered(kind: ItemKind, circuit: Circuit, scenario: Scenario): readonly string[] {
+  const between = mayBeBetween(circuit, scenario);
+  const restless = hasFlasher(circuit);
+  return STATES[kind].filter(
+    (state) => (between || !BETWEEN.has(state)) && (restless || !RESTLESS.has(state)),
+  );
+}
+
+const LOAD_WORDS = { lit: 'on', dark: 'off', dim: 'weak', flashing: 'pulsing' } as const;
+
+/** How an item stands, in the words of `STATES`. */
+export function stateOf({ readings, changing }: Standpoint, item: string): string {
+  const { lamps, loads, inputs, coils } = readings;
+  const lamp = lamps[item];
+  if (lamp) return lamp;
+  const load = loads[item];
+  if (load) return LOAD_WORDS[load];
+  const input = inputs[item];
+  if (input) return input;
+  if (changing.includes(item)) return 'changing';
+  const coil = coils[item];
+  if (!coil) throw new RangeError(`nothing to read at ${item}`);
+  return coil.operated ? 'operated' : 'rest';
+}
+
+/** From this part of the supply's voltage a terminal counts as live, below the second as dead. Common practice, no source. */
+const LIVE_FROM = 0.1;
+const DEAD_BELOW = 0.02;
+
+/**
+ * Whether a terminal has a voltage against the return of its own supply: live, dead, or `undefined` between. One that
+ * nothing joins to a supply is dead here; on site nothing is until it has been proved.
+ */
+export function liveState({ machine, state }: Standpoint, terminal: string): string {
+  let most = 0;
+  machine.plan.supplies.forEach(({ name, poles, supply }, index) => {
+    if (!state.supplyOn[index]) return;
+    const reading = meter(machine, state, terminal, `${name}:${poles.at(-1)!.terminal}`);
+    if (!reading.floating) most = Math.max(most, Math.abs(reading.volts) / supply.volts);
+  });
+  if (most >= LIVE_FROM) return 'live';
+  return most < DEAD_BELOW ? 'dead' : 'undefined';
+}

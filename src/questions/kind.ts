@@ -1,0 +1,52 @@
+import type { Checked, Problem } from '../../shared/problem.ts';
+import type {
+  AnswerOf,
+  Asked,
+  ExplanationStep,
+  MarkPart,
+  QuestionKind,
+  QuestionOf,
+} from '../../shared/question.ts';
+import type { Draft, Random } from '../generator/index.ts';
+import type { Solve, Solver } from './solving.ts';
+
+/** One part of an answer, and how many answers there were to choose from. */
+export interface Part extends MarkPart {
+  /** 0: a number was asked, which nobody guesses. */
+  readonly choices: number;
+}
+
+export interface Parts {
+  readonly parts: readonly Part[];
+  /** What in the answer couldn't be understood. */
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * A kind of question. One file each, `<kind>.kind.ts`. The questions given to all but `propose` and `check` are ones that
+ * `check` finds nothing wrong with.
+ */
+export interface Kind<K extends QuestionKind> {
+  readonly kind: K;
+  readonly title: string;
+  /** A good question of this kind on a draft, or undefined when the draft has none. */
+  propose(draft: Draft, random: Random): QuestionOf<K> | undefined;
+  /** An answer in which nothing is answered. */
+  readonly blank: AnswerOf<K>;
+  /** What keeps a question from having exactly one right answer; empty when nothing does. */
+  check(question: QuestionOf<K>, solver: Solver): Problem[];
+  /** The question in words. */
+  ask(question: QuestionOf<K>): Asked;
+  /** What somebody answers who solves circuits in this way; undefined when they come to no answer. */
+  answerBy(question: QuestionOf<K>, solve: Solve): AnswerOf<K> | undefined;
+  /** Compares an answer with the right one, part by part. Whatever it holds is data, never an exception. */
+  parts(question: QuestionOf<K>, answer: AnswerOf<K>, right: AnswerOf<K>): Parts;
+  /** Reads a line of text as an answer. */
+  readAnswer(question: QuestionOf<K>, text: string): Checked<AnswerOf<K>>;
+  /** Why the right answer is right, from the solver's trace. */
+  explain(question: QuestionOf<K>): ExplanationStep[];
+  /** The first thing to look at. */
+  hint(question: QuestionOf<K>): string;
+  /** What somebody who can do it takes, reading included; see time-expected.ts. */
+  secondsExpected(question: QuestionOf<K>): number;
+}

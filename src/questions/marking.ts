@@ -1,0 +1,68 @@
+/** The rule for part marks, and which wrong ideas give an answer. docs/questions.md says the same in words. */
+
+import type { Problem } from '../../shared/problem.ts';
+import type { Answer, Mark, Question } from '../../shared/question.ts';
+import { MISCONCEPTIONS } from '../misconceptions/index.ts';
+import { problemIn } from './answer/read-states.ts';
+import type { Kind, Part } from './kind.ts';
+import { rightSolver, wrongSolve } from './solving.ts';
+
+/**
+ * Right minus wrong: a right part earns a mark, a wrong one costs 1/(choices - 1) of one, one left out costs nothing. Who
+ * guesses everything earns nothing on average, so nothing is gained by it; the whole is never below 0. This is the
+ * classical correction for guessing of test theory (from memory: Holzinger 1924).
+ */
+export function shareOf(parts: readonly Part[]): number {
+  if (parts.length === 0) return 0;
+  let marks = 0;
+  for (const { correct, given, choices } of parts) {
+    if (correct) marks += 1;
+    else if (given !== undefined && choices > 1) marks -= 1 / (choices - 1);
+  }
+  return Math.max(0, Math.min(1, marks / parts.length));
+}
+
+const withoutChoices = ({ choices: _, ...part }: Part): Mark['parts'][number] => part;
+
+/** Whether two answers are the same in every part; left out counts as different from anything. */
+function same(kind: Kind<Question['kind']>, question: Question, one: Answer, other: Answer): boolean {
+  const { parts, problems } = kind.parts(question, one, other);
+  return problems.length === 0 && parts.length > 0 && parts.every(({ correct }) => correct);
+}
+
+/** Marks an answer. Whatever the answer holds, it is marked and reported, never thrown. */
+export function markWith(kind: Kind<Question['kind']>, question: Question, answer: Answer): Mark {
+  const solver = rightSolver();
+  const right = kind.answerBy(question, solver.solve);
+  if (!right) throw new RangeError('the question has no right answer; checkQuestion tells why');
+  const other: Problem[] =
+    answer.kind === question.kind
+      ? []
+      : [
+          problemIn(
+            'answer-other-kind',
+            `This answers a question of the kind ${answer.kind}.`,
+            `Asked is a question of the kind ${question.kind}.`,
+          ),
+        ];
+  const blank = kind.parts(question, kind.blank, right);
+  const { parts, problems } = other.length > 0 ? blank : kind.parts(question, answer, right);
+  const correct = parts.length > 0 && parts.every((part) => part.correct);
+  const misconceptions =
+    correct || parts.some(({ given }) => given === undefined)
+      ? []
+      : MISCONCEPTIONS.filter((misconception) => {
+          const wrong = kind.answerBy(question, wrongSolve(misconception, solver));
+          return (
+            wrong !== undefined && !same(kind, question, wrong, right) && same(kind, question, answer, wrong)
+          );
+        });
+  return {
+    share: shareOf(parts),
+    correct,
+    parts: parts.map(withoutChoices),
+    misconceptions: misconceptions.map(({ id, idea, advice }) => ({ id, idea, advice })),
+    explanation: kind.explain(question),
+    problems: [...other, ...problems],
+  };
+}

@@ -1,0 +1,57 @@
+import type { QuestionOf } from '../../shared/question.ts';
+import { timerNote } from './ask/situation.ts';
+import { itemKind, stateOf } from './items.ts';
+import type { Kind } from './kind.ts';
+import { rightSolver, type Standpoint } from './solving.ts';
+import { statesKind } from './states-kind.ts';
+
+type Asked = QuestionOf<'sequence'>['asked'];
+
+const FEWEST_ACTS = 2;
+/** Items followed through the sequence, and how many states are asked in all. */
+const MOST_ITEMS = 3;
+const MOST_ASKED = 12;
+
+/** How do lamps, inputs and relays stand after each of several acts? */
+export const sequence: Kind<'sequence'> = {
+  ...statesKind('sequence', {
+    title: 'Step by step',
+    task: ({ circuit }) => `How do these stand, each after the acts so far?${timerNote(circuit)}`,
+    how: () =>
+      'Write it step by step: after 1: H1 …, H2 …; after 2: H1 … (0 is the start). Or write all the states in the order of the list.',
+  }),
+  propose({ circuit, scenario, family, lamps, inputs, relays }, random) {
+    const count = scenario.acts.length;
+    if (count < FEWEST_ACTS) return undefined;
+    const { solve } = rightSolver();
+    const standpoints: Standpoint[] = [];
+    for (let after = 0; after <= count; after++) {
+      const standpoint = solve(circuit, { ...scenario, acts: scenario.acts.slice(0, after) });
+      if (!standpoint) return undefined;
+      standpoints.push(standpoint);
+    }
+    const items = [...new Set([...lamps, ...inputs, ...relays])].filter((item) => itemKind(circuit, item));
+    const first = Math.max(1, count - MOST_ASKED + 1);
+    const changes = (item: string): number => {
+      const course = standpoints.slice(first - 1).map((standpoint) => stateOf(standpoint, item));
+      return course.filter((state, index) => index > 0 && state !== course[index - 1]).length;
+    };
+    // What changes on the way is worth following; one that doesn't may be among them.
+    const moving = random.shuffle(items.filter((item) => changes(item) > 0));
+    const [most] = moving.toSorted((a, b) => changes(b) - changes(a));
+    if (most === undefined) return undefined;
+    const number = Math.max(1, Math.min(MOST_ITEMS, Math.floor(MOST_ASKED / (count - first + 1))));
+    const still = random.chance(0.3)
+      ? random.sample(
+          items.filter((item) => changes(item) === 0),
+          1,
+        )
+      : [];
+    const others = [...still, ...moving.filter((item) => item !== most)];
+    const chosen = new Set([most, ...others.slice(0, number - 1)]);
+    const asked: Asked = [];
+    for (let after = first; after <= count; after++)
+      for (const item of items) if (chosen.has(item)) asked.push({ after, item });
+    return { kind: 'sequence', circuit, scenario, family, asked };
+  },
+};

@@ -1,0 +1,189 @@
+import type { Checked, Problem } from '../../shared/problem.ts';
+import type { AnswerOf, QuestionOf } from '../../shared/question.ts';
+import { actInWords } from '../circuit/index.ts';
+import { problemIn, shownWord } from './answer/read-states.ts';
+import { plainName } from './answer/tokens.ts';
+import { isolatingCautions } from './ask/cautions.ts';
+import { listed, situationOf } from './ask/situation.ts';
+import { explainWiring } from './explain/explain-wiring.ts';
+import { labelOf } from './items.ts';
+import type { Kind } from './kind.ts';
+import { certain, type Solver } from './solving.ts';
+import { timeFor } from './time-expected.ts';
+import { completed, loadState, workingChoices } from './wiring-choices.ts';
+import { proposeWiring } from './wiring-proposal.ts';
+
+type Wiring = QuestionOf<'wiring'>;
+
+const TITLE = 'Wiring';
+
+export const choiceText = ([first, second]: Wiring['choices'][number]): string => `${first} and ${second}`;
+
+const SAID: Readonly<Record<string, string>> = { '0': 'reads 0', '1': 'reads 1' };
+
+/** `-H1 "Fan healthy" is lit at the start`. */
+export function wantedInWords({ circuit }: Wiring, { acts, load, state }: Wiring['wanted'][number]): string {
+  const when =
+    acts.length === 0
+      ? 'at the start'
+      : `after: ${listed(
+          acts.map((act) => actInWords(act, circuit)),
+          'then',
+        )}`;
+  return `${labelOf(circuit, load)} ${SAID[state] ?? `is ${state}`} ${when}`;
+}
+
+function check(question: Wiring, solver: Solver): Problem[] {
+  const { nodeOf } = solver.machine(question.circuit, question.scenario).plan;
+  const missing = [...new Set([...question.ends, ...question.choices.flat()])].filter(
+    (ref) => !nodeOf.has(ref),
+  );
+  if (missing.length > 0)
+    return missing.map((ref) =>
+      problemIn(
+        'question-unknown-item',
+        `There is no terminal ${ref}.`,
+        'Write terminals that the circuit has.',
+      ),
+    );
+  const at = solver.solve(question.circuit, question.scenario)!;
+  const stray = question.wanted.filter(({ load }) => loadState(at, load) === undefined);
+  if (stray.length > 0)
+    return stray.map(({ load }) =>
+      problemIn(
+        'question-unknown-item',
+        `There is no lamp, load or input ${load}.`,
+        'Want something of a load that the circuit has.',
+      ),
+    );
+  const working = workingChoices(question, solver.solve);
+  if (working.length !== 1)
+    return [
+      problemIn(
+        'question-choices',
+        `${working.length === 0 ? 'None' : working.length} of the choices ${working.length === 0 ? 'does' : 'do'} what is wanted.`,
+        'Change the choices or what is wanted until exactly one does.',
+      ),
+    ];
+  const circuit = completed(question, working[0]!);
+  const unclear = question.wanted.some(
+    ({ acts }) => !certain(solver.machine(circuit, question.scenario), { ...question.scenario, acts }),
+  );
+  return unclear
+    ? [
+        problemIn(
+          'question-not-certain',
+          'With the right choice something races or never comes to rest.',
+          'Change the circuit or the acts.',
+        ),
+      ]
+    : [];
+}
+
+/** Reads `2`, `b`, `-K3:11 and -K3:12`, `K3 11-12`, `11-12` where only one choice has those terminals. */
+function readChoice({ choices }: Wiring, text: string): Checked<AnswerOf<'wiring'>> {
+  const bare = text
+    .trim()
+    .replace(/^(?:choice|answer|number|no\.?)\s+/i, '')
+    .replace(/[.)]$/, '');
+  const answer = (choice: number): Checked<AnswerOf<'wiring'>> => ({
+    ok: true,
+    value: { kind: 'wiring', choice },
+  });
+  const number = /^[0-9]$/.test(bare)
+    ? Number(bare) - 1
+    : /^[a-h]$/i.test(bare)
+      ? bare.toLowerCase().charCodeAt(0) - 97
+      : -1;
+  if (number >= 0 && number < choices.length) return answer(number);
+  const words = bare.toUpperCase().match(/[A-Z0-9+]+/g) ?? [];
+  const terminals = new Set(words.filter((word) => word !== 'AND' && word !== 'TO'));
+  const matching = choices.flatMap((pair, index) => {
+    const parts = pair.map((ref) => plainName(ref).split(':') as [string, string]);
+    const ends = parts.every(([, terminal]) => terminals.has(terminal));
+    const known = new Set(parts.flat());
+    return ends && [...terminals].every((word) => known.has(word)) ? [index] : [];
+  });
+  if (matching.length === 1) return answer(matching[0]!);
+  const list = choices.map((pair, index) => `${index + 1}: ${choiceText(pair)}`).join('; ');
+  if (bare === '')
+    return {
+      ok: false,
+      problems: [problemIn('answer-missing', 'Nothing was answered.', `The choices are ${list}.`)],
+    };
+  return {
+    ok: false,
+    problems: [
+      matching.length > 1
+        ? problemIn(
+            'answer-ambiguous',
+            `${shownWord(bare)} could be more than one choice.`,
+            `Write its number. ${list}.`,
+          )
+        : problemIn(
+            'answer-no-such-choice',
+            `${shownWord(bare)} is none of the choices.`,
+            `Write the number of one. ${list}.`,
+          ),
+    ],
+  };
+}
+
+/** Which terminals have to be wired so that the circuit does what is stated? */
+export const wiring: Kind<'wiring'> = {
+  kind: 'wiring',
+  title: TITLE,
+  blank: { kind: 'wiring' },
+  propose: proposeWiring,
+  check,
+  ask(question) {
+    const { circuit, scenario, ends, choices, wanted } = question;
+    return {
+      title: TITLE,
+      situation: [
+        ...situationOf(circuit, scenario),
+        `Two conductors are not connected yet: the one from ${ends[0]} and the one to ${ends[1]}.`,
+        'This is wanted:',
+        ...wanted.map((each, index) => `${index + 1}. ${wantedInWords(question, each)}.`),
+      ],
+      task: 'To which two terminals do they have to be connected?',
+      items: [
+        {
+          item: 'choice',
+          label: `from ${ends[0]}, to ${ends[1]}`,
+          choices: choices.map(choiceText),
+          about: [...ends],
+        },
+      ],
+      how: `Write the number of the choice (1 to ${choices.length}), or its two terminals.`,
+      cautions: isolatingCautions(circuit),
+    };
+  },
+  answerBy(question, solve) {
+    const working = workingChoices(question, solve);
+    return working.length === 1 ? { kind: 'wiring', choice: working[0]! } : undefined;
+  },
+  parts({ choices }, { choice }, right) {
+    const part = { item: 'choice', right: choiceText(choices[right.choice!]!), choices: choices.length };
+    if (choice === undefined) return { parts: [{ ...part, correct: false }], problems: [] };
+    const given = choices[choice];
+    return given
+      ? { parts: [{ ...part, given: choiceText(given), correct: choice === right.choice }], problems: [] }
+      : {
+          parts: [{ ...part, given: `choice ${choice + 1}`, correct: false }],
+          problems: [
+            problemIn(
+              'answer-no-such-choice',
+              `There is no choice ${choice + 1}.`,
+              `There are ${choices.length}.`,
+            ),
+          ],
+        };
+  },
+  readAnswer: readChoice,
+  explain: explainWiring,
+  hint: ({ wanted: [first] }) =>
+    `Ask first which relays have operated when ${first!.load} ${SAID[first!.state] ? `is to read ${first!.state}` : `is to be ${first!.state}`}, and which in the other cases. Look for a contact that is closed in the one and open in the other.`,
+  secondsExpected: ({ circuit, scenario, wanted, choices }) =>
+    timeFor(circuit, { ...scenario, acts: wanted.at(-1)!.acts }, choices.length, wanted.length),
+};
