@@ -6,12 +6,24 @@ import { BANK_LIMITS } from './limits.ts';
 import { checkSkillsNamed, type PlacedTopic, readPlaced } from './read-topic.ts';
 import { BankReport } from './report.ts';
 import type { BankFile, Spot } from './source.ts';
+import { checkYields } from './yields.ts';
+
+export interface ReadBankOptions {
+  /**
+   * Also try whether each recipe gives questions, which takes some milliseconds a recipe: for authors, not each time a
+   * bank is opened.
+   */
+  readonly tryRecipes?: boolean;
+}
 
 /**
  * Reads a bank: all its topics, and what concerns more than one of them. Refused whole, with every mistake in it, file
  * by file; topics come by their order.
  */
-export function readBank(files: readonly BankFile[]): Checked<Bank> {
+export function readBank(
+  files: readonly BankFile[],
+  { tryRecipes = false }: ReadBankOptions = {},
+): Checked<Bank> {
   if (files.length > BANK_LIMITS.files) {
     const report = new BankReport(files[BANK_LIMITS.files]!.file);
     report.add(
@@ -31,6 +43,7 @@ export function readBank(files: readonly BankFile[]): Checked<Bank> {
     checkGraph(topics);
     checkReferences(topics);
   }
+  if (tryRecipes) for (const { placed, report } of topics) if (report.clean) checkYields(placed, report);
   const problems = reports.flatMap((report) => report.problems);
   if (problems.length > 0) return { ok: false, problems };
   const inOrder = topics.map(({ placed }) => placed.topic).toSorted((a, b) => a.order - b.order);

@@ -1,0 +1,37 @@
+import type { QuestionKind } from '../../shared/question.ts';
+import { generate, randomOf } from '../generator/index.ts';
+import { proposeQuestion } from '../questions/index.ts';
+import type { PlacedTopic } from './read-topic.ts';
+import type { BankReport } from './report.ts';
+
+/** Circuits tried for one family and kind before it is said to give nothing. */
+const TRIES = 24;
+
+/** Whether a family gives a question of a kind, in one of these sizes. */
+function gives(family: string, kind: QuestionKind, [smallest, largest]: readonly [number, number]): boolean {
+  for (let attempt = 0; attempt < TRIES; attempt++) {
+    const seed = `yields/${family}/${kind}/${attempt}`;
+    const size = smallest + (attempt % (largest - smallest + 1));
+    const made = generate({ seed, family, size });
+    if (made.ok && proposeQuestion(made.accepted.draft, [kind], randomOf(seed))) return true;
+  }
+  return false;
+}
+
+/** Reports recipes with a family that gives no question of one of their kinds. Families and sizes are known to be there. */
+export function checkYields({ topic, places }: PlacedTopic, report: BankReport): void {
+  topic.skills.forEach(({ recipes }, skill) => {
+    recipes.forEach(({ families, kinds, size }, recipe) => {
+      families.forEach((family, index) => {
+        for (const kind of kinds)
+          if (!gives(family, kind, size))
+            report.add(
+              'bank-recipe-empty',
+              places.spotOf(['skills', skill, 'recipes', recipe, 'families', index]),
+              `The family ${family} gives no ${kind} question in the sizes ${size.join(' to ')}.`,
+              'Ask it in another kind or size, or leave it out here.',
+            );
+      });
+    });
+  });
+}
