@@ -1,3 +1,15 @@
-/** What is kept, on SQLite. */
-export { openSqliteStore } from './sqlite.ts';
-export type { Store } from './types.ts';
+/** What is kept, on SQLite or PostgreSQL. */
+export { failureOf, StoreFailure, type StoreFailureCode } from './failures.ts';
+export { openStore, type StorePlace, storeFile } from './open-store.ts';
+export { openPostgresStore } from './postgres.ts';
+export { openSqliteStore, type StoreOptions } from './sqlite.ts';
+export type {
+  AnswerEntry,
+  Corrected,
+  EntryPage,
+  Fault,
+  Kept,
+  LearnerSummary,
+  Progress,
+  Store,
+} from './types.ts';

@@ -1,95 +1,157 @@
-import { type Kysely, Migrator, sql } from 'kysely';
-import { type Recall, recall as recallSchema } from '../../shared/memory.ts';
-import { type AnswerRecord, answerRecord } from '../../shared/practice.ts';
-import { migrations } from './migrations.ts';
+import type { Kysely } from 'kysely';
+import type { Recall } from '../../shared/memory.ts';
+import type { AnswerRecord } from '../../shared/practice.ts';
+import type { Mark } from '../../shared/question.ts';
+import type { Settings } from '../../shared/settings.ts';
+import type { Backend } from './backend.ts';
+import { checkLearner, checkOrphans } from './check-store.ts';
+import { correctMarksOf } from './correct-marks.ts';
+import { putRecalls, rebuildRecalls, recallIn } from './derive-recalls.ts';
+import { keepAnswers } from './keep-answers.ts';
+import { putSettings, settingsOf } from './keep-settings.ts';
+import { exportPieces } from './learner-export.ts';
+import { lockHistory } from './lock-history.ts';
+import { entriesAfter, entryOf, rowsAfter } from './read-entries.ts';
 import type { Tables } from './schema.ts';
-import type { Store } from './types.ts';
+import type { Corrected, EntryPage, Fault, Kept, LearnerSummary, Progress, Store } from './types.ts';
 
-/** Brings the tables up to date; throws when a migration fails, and the tables are then as before. */
-export async function migrate(db: Kysely<Tables>): Promise<void> {
-  const { error } = await new Migrator({
-    db,
-    provider: { getMigrations: async () => migrations },
-  }).migrateToLatest();
-  if (error) throw error;
-}
-
-/** The store on any database that Kysely speaks to. Rows are checked when they are read. */
+/** The store on any database that Kysely speaks to; what only one of them has is in its backend. */
 export class KyselyStore implements Store {
+  readonly kind: Store['kind'];
   private readonly db: Kysely<Tables>;
+  private readonly backend: Backend;
+  private readonly now: () => number;
 
-  constructor(db: Kysely<Tables>) {
+  constructor(db: Kysely<Tables>, backend: Backend, now: () => number) {
+    this.kind = backend.kind;
     this.db = db;
+    this.backend = backend;
+    this.now = now;
   }
 
-  async keepAnswer(record: AnswerRecord, recall: Recall): Promise<boolean> {
-    return this.db.transaction().execute(async (transaction) => {
-      const known = await transaction
-        .selectFrom('answers')
-        .select('id')
-        .where('id', '=', record.id)
-        .executeTakeFirst();
-      if (known) return false;
-      await transaction
-        .insertInto('answers')
-        .values(({ selectFrom }) => ({
-          id: record.id,
-          learner: record.learner,
-          number: selectFrom('answers')
-            .where('learner', '=', record.learner)
-            .select(sql<number>`coalesce(max(number), 0) + 1`.as('next')),
-          at: record.at,
-          skill: record.skill,
-          circuit: record.circuit,
-          kind: record.question.kind,
-          grade: record.grade,
-          share: record.mark.share,
-          record_json: JSON.stringify(record),
-        }))
-        .execute();
-      await putRecall(transaction, record.learner, record.skill, recall);
-      return true;
-    });
+  async keepAnswers(records: readonly AnswerRecord[]): Promise<readonly Kept[]> {
+    return records.length === 0 ? [] : keepAnswers(this.db, records, this.now());
+  }
+
+  async keepAnswer(record: AnswerRecord): Promise<boolean> {
+    const [result] = await this.keepAnswers([record]);
+    return result!.kept;
   }
 
   async answersOf(learner: string): Promise<readonly AnswerRecord[]> {
-    const rows = await this.db
-      .selectFrom('answers')
-      .select('record_json')
-      .where('learner', '=', learner)
-      .orderBy('number')
-      .execute();
-    return rows.map(({ record_json }) => answerRecord.parse(JSON.parse(record_json)));
+    const rows = await rowsAfter(this.db, learner, 0, Number.MAX_SAFE_INTEGER);
+    return rows.map(entryOf).flatMap((entry) => (entry.kind === 'answer' ? [entry.record] : []));
+  }
+
+  entriesAfter(learner: string, after: number, limit: number): Promise<EntryPage> {
+    return entriesAfter(this.db, learner, after, limit);
   }
 
   async recallsOf(learner: string): Promise<ReadonlyMap<string, Recall>> {
-    const rows = await this.db
-      .selectFrom('recalls')
-      .select(['skill', 'recall_json'])
-      .where('learner', '=', learner)
-      .execute();
-    return new Map(
-      rows.map(({ skill, recall_json }) => [skill, recallSchema.parse(JSON.parse(recall_json))]),
-    );
+    const read = () =>
+      this.db
+        .selectFrom('recalls')
+        .select(['skill', 'recall_json'])
+        .where('learner', '=', learner)
+        .orderBy('skill')
+        .execute();
+    let rows = await read();
+    if (rows.some((row) => recallIn(row) === null)) {
+      await this.rebuildRecalls(learner);
+      rows = await read();
+    }
+    return new Map(rows.map((row) => [row.skill, recallIn(row)!]));
   }
 
   async replaceRecalls(learner: string, recalls: ReadonlyMap<string, Recall>): Promise<void> {
     await this.db.transaction().execute(async (transaction) => {
+      await lockHistory(transaction, learner);
       await transaction.deleteFrom('recalls').where('learner', '=', learner).execute();
-      for (const [skill, recall] of recalls) await putRecall(transaction, learner, skill, recall);
+      const states = [...recalls].map(([skill, recall]) => [skill, { recall, tentative: false }] as const);
+      await putRecalls(transaction, learner, states);
     });
   }
 
-  async close(): Promise<void> {
-    await this.db.destroy();
+  async rebuildRecalls(learner: string): Promise<void> {
+    await this.db.transaction().execute(async (transaction) => {
+      await lockHistory(transaction, learner);
+      await rebuildRecalls(transaction, learner, this.now());
+    });
   }
-}
 
-async function putRecall(db: Kysely<Tables>, learner: string, skill: string, recall: Recall): Promise<void> {
-  const recall_json = JSON.stringify(recall);
-  await db
-    .insertInto('recalls')
-    .values({ learner, skill, recall_json })
-    .onConflict((conflict) => conflict.columns(['learner', 'skill']).doUpdateSet({ recall_json }))
-    .execute();
+  settingsOf(learner: string): Promise<Settings> {
+    return settingsOf(this.db, learner);
+  }
+
+  putSettings(learner: string, settings: Settings): Promise<Settings> {
+    return putSettings(this.db, learner, settings, this.now());
+  }
+
+  learners(): Promise<readonly LearnerSummary[]> {
+    return this.db.selectFrom('histories').select(['learner', 'answers']).orderBy('learner').execute();
+  }
+
+  exportOf(learner: string): AsyncIterable<string> {
+    return exportPieces(this.db, this, learner, this.now());
+  }
+
+  async erase(learner: string): Promise<{ readonly answers: number }> {
+    const answers = await this.db.transaction().execute(async (transaction) => {
+      const history = await lockHistory(transaction, learner);
+      for (const table of ['answers', 'recalls', 'settings', 'histories'] as const)
+        await transaction.deleteFrom(table).where('learner', '=', learner).execute();
+      return history.answers;
+    });
+    await this.backend.afterErase();
+    return { answers };
+  }
+
+  async correctMarks(
+    markAgain: (record: AnswerRecord) => Mark | null,
+    progress?: Progress,
+  ): Promise<Corrected> {
+    const changed: Corrected['changed'][number][] = [];
+    let marked = 0;
+    let left = 0;
+    await this.eachLearner(progress, async ({ learner }) => {
+      const one = await correctMarksOf(this.db, learner, markAgain, this.now());
+      changed.push(...one.changed);
+      marked += one.marked;
+      left += one.left;
+    });
+    return { marked, changed, left };
+  }
+
+  async check(progress?: Progress): Promise<readonly Fault[]> {
+    const structure = await this.backend.structureFaults();
+    const faults = structure.map((message): Fault => ({ learner: null, message }));
+    faults.push(...(await checkOrphans(this.db)));
+    await this.eachLearner(progress, async (learner) => {
+      faults.push(...(await checkLearner(this.db, learner, this.now())));
+    });
+    return faults;
+  }
+
+  private async eachLearner(
+    progress: Progress | undefined,
+    work: (learner: LearnerSummary) => Promise<void>,
+  ): Promise<void> {
+    const learners = await this.learners();
+    for (const [done, learner] of learners.entries()) {
+      await work(learner);
+      progress?.(done + 1, learners.length);
+    }
+  }
+
+  async ping(): Promise<void> {
+    await this.db.selectFrom('histories').select('learner').limit(1).execute();
+  }
+
+  backup(file: string, progress?: Progress): Promise<void> {
+    return this.backend.backup(file, progress);
+  }
+
+  close(): Promise<void> {
+    return this.db.destroy();
+  }
 }

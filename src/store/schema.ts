@@ -1,27 +1,61 @@
 /** The tables, as Kysely sees them. Texts that end in `json` hold a value of the schema named beside them. */
-export interface AnswersTable {
-  id: string;
+
+/** One row for each learner that something was kept about; locking it orders writers. */
+export interface HistoriesTable {
   learner: string;
-  /** Order of arrival within the learner, from 1. */
+  /** A name of this history; a new one begins when everything was erased. */
+  history: string;
+  /** How many answers there are, which is the highest number. */
+  answers: number;
+}
+
+/**
+ * Answers. `record_json` never changes and is the truth; what stands beside it is taken from it, except that a corrected
+ * mark changes `corrected_mark_json`, `share`, `grade` and `attempt_json`.
+ */
+export interface AnswersTable {
+  learner: string;
+  /** Order of arrival within the learner, from 1, without gaps. */
   number: number;
+  id: string;
+  /** When it was kept, by the clock of this machine; 0 where that wasn't noted yet. */
+  arrived_at: number;
+  /** When it was given, by the clock of the device. */
   at: number;
   skill: string;
   circuit: string;
   kind: string;
-  grade: string;
   share: number;
+  grade: string;
+  /** `attempt` of shared/memory.ts: all that the memory needs, so that it never has to read a whole record. */
+  attempt_json: string;
+  /** Which form `record_json` has; src/store/record-text.ts knows them. */
+  record_version: number;
   /** `answerRecord` of shared/practice.ts, whole. */
   record_json: string;
+  /** `mark` of shared/question.ts, where a later solver marks differently. */
+  corrected_mark_json: string | null;
 }
 
+/** Derived from the answers; kept so that it needn't be worked out each time. */
 export interface RecallsTable {
   learner: string;
   skill: string;
   /** `recall` of shared/memory.ts. */
   recall_json: string;
+  /** 1: an answer dated in the future counted as given at that moment; the next answer works it out anew. */
+  tentative: number;
+}
+
+export interface SettingsTable {
+  learner: string;
+  /** `settings` of shared/settings.ts. */
+  settings_json: string;
 }
 
 export interface Tables {
+  histories: HistoriesTable;
   answers: AnswersTable;
   recalls: RecallsTable;
+  settings: SettingsTable;
 }

@@ -2,29 +2,84 @@ import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely, SqliteDialect } from 'kysely';
-import { KyselyStore, migrate } from './kysely-store.ts';
+import type { Backend } from './backend.ts';
+import { failureOf } from './failures.ts';
+import { KyselyStore } from './kysely-store.ts';
+import { migrate } from './migrate.ts';
 import type { Tables } from './schema.ts';
+import { backupSqlite } from './sqlite-backup.ts';
 import type { Store } from './types.ts';
+
+export interface StoreOptions {
+  /** Milliseconds since 1970; the machine's clock unless it is given. */
+  readonly now?: () => number;
+}
+
+/** Milliseconds that a program waits for another one that is writing. */
+const WAIT = 5000;
+
+function sqliteBackend(database: Database.Database): Backend {
+  return {
+    kind: 'sqlite',
+    async afterErase() {
+      // Erased rows are overwritten in the database itself (secure_delete); the journal still holds them as they were.
+      for (let tries = 0; tries < 5; tries++) {
+        const [result] = database.pragma('wal_checkpoint(TRUNCATE)') as { busy: number }[];
+        if (result?.busy === 0) return;
+        await new Promise((resolve) => setTimeout(resolve, 200));
+      }
+    },
+    async structureFaults() {
+      const rows = database.pragma('integrity_check') as { integrity_check: string }[];
+      return rows.map(({ integrity_check }) => integrity_check).filter((text) => text !== 'ok');
+    },
+    backup: (file, progress) => backupSqlite(database, file, progress),
+  };
+}
+
+/** Opens or makes the file, set so that what is committed survives a power cut and what is deleted is overwritten. */
+export function openSqliteFile(file: string): Database.Database {
+  if (file !== ':memory:') mkdirSync(dirname(file), { recursive: true });
+  const database = new Database(file, { timeout: WAIT });
+  try {
+    database.pragma('journal_mode = WAL');
+    database.pragma('synchronous = FULL');
+    database.pragma('secure_delete = ON');
+    return database;
+  } catch (error) {
+    database.close();
+    throw error;
+  }
+}
+
+/** All migrations or none, and one program at a time: two that begin a store together don't get in each other's way. */
+async function migrateAlone(database: Database.Database, db: Kysely<Tables>): Promise<void> {
+  database.exec('BEGIN IMMEDIATE');
+  try {
+    await migrate(db);
+    database.exec('COMMIT');
+  } catch (error) {
+    if (database.inTransaction) database.exec('ROLLBACK');
+    throw error;
+  }
+}
 
 /**
  * Opens (or begins) the store in one file. Several programs may have it open; each waits up to five seconds for another.
  * What has been kept survives a power cut.
  *
  * @param file - path of the database, or `:memory:`; its folder is made when it isn't there
- * @throws when the file can't be opened or isn't a store
+ * @throws StoreFailure when the file can't be opened or isn't a store
  */
-export async function openSqliteStore(file: string): Promise<Store> {
-  if (file !== ':memory:') mkdirSync(dirname(file), { recursive: true });
-  const database = new Database(file, { timeout: 5000 });
+export async function openSqliteStore(file: string, options: StoreOptions = {}): Promise<Store> {
+  let database: Database.Database | undefined;
   try {
-    database.pragma('journal_mode = WAL');
-    database.pragma('synchronous = FULL');
-    database.pragma('foreign_keys = ON');
+    database = openSqliteFile(file);
     const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });
-    await migrate(db);
-    return new KyselyStore(db);
+    await migrateAlone(database, db);
+    return new KyselyStore(db, sqliteBackend(database), options.now ?? Date.now);
   } catch (error) {
-    database.close();
-    throw error;
+    database?.close();
+    throw failureOf(error) ?? error;
   }
 }

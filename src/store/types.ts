@@ -1,22 +1,118 @@
 import type { Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
+import type { Mark } from '../../shared/question.ts';
+import type { Settings } from '../../shared/settings.ts';
+
+/** What became of an answer: kept now, or there already; either way on the disk, under this number. */
+export interface Kept {
+  readonly kept: boolean;
+  readonly number: number;
+}
+
+interface Entry {
+  /** Order of arrival within the learner, from 1, without gaps. */
+  readonly number: number;
+  readonly id: string;
+  /** When it was kept, milliseconds since 1970 by this machine's clock; 0 where that wasn't noted yet. */
+  readonly arrivedAt: number;
+}
+
+/** An answer as kept. One that an older or a later version wrote may be unreadable; its text is still there. */
+export type AnswerEntry =
+  | (Entry & { readonly kind: 'answer'; readonly record: AnswerRecord; readonly correctedMark: Mark | null })
+  | (Entry & { readonly kind: 'unreadable'; readonly message: string });
+
+export interface EntryPage {
+  /** Names the history; null when nothing was ever kept. After erasing there is a new one. */
+  readonly history: string | null;
+  /** The highest number. */
+  readonly last: number;
+  readonly entries: readonly AnswerEntry[];
+}
+
+export interface LearnerSummary {
+  readonly learner: string;
+  readonly answers: number;
+}
+
+/** Something in the store that isn't as it should be. */
+export interface Fault {
+  readonly learner: string | null;
+  readonly message: string;
+}
+
+/** Told after each learner in work that goes through all of them. */
+export type Progress = (done: number, total: number) => void;
+
+export interface Corrected {
+  /** Answers marked again. */
+  readonly marked: number;
+  /** Those whose mark is another one than before. */
+  readonly changed: readonly { readonly learner: string; readonly number: number; readonly id: string }[];
+  /** Those that couldn't be read or marked. */
+  readonly left: number;
+}
 
 /**
  * What is kept. Answers are append-only and are the truth; recall states follow from them and are kept only so that
- * they needn't be worked out each time.
+ * they needn't be worked out each time. Everything may be called by several programs at once. What goes wrong with the
+ * database itself is thrown; `failureOf` says what it was in words.
  */
 export interface Store {
+  readonly kind: 'sqlite' | 'postgres';
   /**
-   * Keeps an answer and the recall state that it led to, both or neither; when it returns, they are on the disk.
+   * Keeps answers and the recall states that follow, all or none; when it returns, they are on the disk. Each counts
+   * once by its id and its learner, also when it is sent twice at the same moment; the first one stays.
    *
+   * @returns a result for each record, in their order
+   */
+  keepAnswers(records: readonly AnswerRecord[]): Promise<readonly Kept[]>;
+  /**
+   * Keeps one answer.
+   *
+   * @param recall - what the caller has worked out; not needed, the store works it out itself
    * @returns false when an answer with this id is kept already; nothing is changed then
    */
-  keepAnswer(record: AnswerRecord, recall: Recall): Promise<boolean>;
-  /** All answers of a learner, in the order in which they arrived. */
+  keepAnswer(record: AnswerRecord, recall?: Recall): Promise<boolean>;
+  /** All answers of a learner that can be read, in the order in which they arrived. */
   answersOf(learner: string): Promise<readonly AnswerRecord[]>;
+  /** Answers with a number above `after`, in order, at most `limit` of them. */
+  entriesAfter(learner: string, after: number, limit: number): Promise<EntryPage>;
   /** The recall states of a learner by skill; a skill that is not in it is new. */
   recallsOf(learner: string): Promise<ReadonlyMap<string, Recall>>;
   /** Replaces the recall states of a learner, when they have been worked out again from the answers. */
   replaceRecalls(learner: string, recalls: ReadonlyMap<string, Recall>): Promise<void>;
+  /** Works out the recall states of a learner anew from the answers, in the order of their time. */
+  rebuildRecalls(learner: string): Promise<void>;
+  /** What the learner has set; where nothing was set, or it can't be read any more, the settings that say so. */
+  settingsOf(learner: string): Promise<Settings>;
+  /**
+   * Sets it, unless what is kept was changed later. A change dated in the future counts as made now.
+   *
+   * @returns what holds afterwards
+   */
+  putSettings(learner: string, settings: Settings): Promise<Settings>;
+  /** Everyone of whom something is kept, by name. */
+  learners(): Promise<readonly LearnerSummary[]>;
+  /** Everything kept about one learner, as the text of one JSON value (`learnerExport` of shared/api.ts) in pieces. */
+  exportOf(learner: string): AsyncIterable<string>;
+  /** Erases everything about one learner for good; docs/backup.md says what that means on each database. */
+  erase(learner: string): Promise<{ readonly answers: number }>;
+  /**
+   * Marks every answer again and notes the marks that come out otherwise beside the records, which stay as they are;
+   * recall states follow the new marks.
+   *
+   * @param markAgain - null when it can't be marked
+   */
+  correctMarks(markAgain: (record: AnswerRecord) => Mark | null, progress?: Progress): Promise<Corrected>;
+  /** Looks through everything; finds nothing when all is well. Changes nothing. */
+  check(progress?: Progress): Promise<readonly Fault[]>;
+  /** Resolves when the database answers, throws when it doesn't. */
+  ping(): Promise<void>;
+  /**
+   * Copies the whole store into one new file while it is being used; the copy is the store of one moment. SQLite only:
+   * PostgreSQL has its own tools (docs/backup.md), and there it throws.
+   */
+  backup(file: string, progress?: Progress): Promise<void>;
   close(): Promise<void>;
 }

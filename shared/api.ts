@@ -1,0 +1,244 @@
+/**
+ * The HTTP interface: every route with what it takes and gives, and the ways in which it refuses. The server answers by
+ * this table, its OpenAPI description is made from it, and the page calls by it. In words: docs/api.md.
+ */
+import { z } from 'zod';
+import { bank } from './bank.ts';
+import { moment, recall, skillId } from './memory.ts';
+import { answerRecord } from './practice.ts';
+import { mark } from './question.ts';
+import { settings } from './settings.ts';
+
+/** Why a request, or one answer in it, was refused. docs/api.md has each with its status; none is ever used again. */
+export const apiProblemCode = z.enum([
+  'body-too-large',
+  'bad-json',
+  'bad-request',
+  'bad-value',
+  'wrong-media-type',
+  'no-such-route',
+  'wrong-method',
+  'foreign-host',
+  'foreign-site',
+  'bad-answer',
+  'answer-too-large',
+  'foreign-learner',
+  'not-confirmed',
+  'page-not-built',
+  'too-busy',
+  'stopping',
+  'store-unavailable',
+  'internal-fault',
+]);
+
+/** What was wrong, in words, and what would be right. */
+export const apiProblem = z.strictObject({ code: apiProblemCode, message: z.string(), hint: z.string() });
+
+/** How many answers one request may carry, and one reply. */
+export const MOST_ANSWERS = 200;
+
+/** Answers in the order in which they were given. Each is looked at by itself: a bad one doesn't hold up the others. */
+export const answerBatch = z.strictObject({ answers: z.array(answerRecord).min(1).max(MOST_ANSWERS) });
+
+/** The same before its answers have been looked at. */
+export const answerBatchEnvelope = z.strictObject({ answers: z.array(z.unknown()).min(1).max(MOST_ANSWERS) });
+
+/**
+ * What became of one answer. kept: it is on the disk. already: one with this id was there before, which stays; its
+ * number is told. refused: it never will be kept as it is; sending it again is no use.
+ */
+export const answerResult = z.discriminatedUnion('result', [
+  z.strictObject({ result: z.literal('kept'), id: z.string(), number: z.number().int().min(1) }),
+  z.strictObject({ result: z.literal('already'), id: z.string(), number: z.number().int().min(1) }),
+  /** `id` is null where none could be read. */
+  z.strictObject({ result: z.literal('refused'), id: z.string().nullable(), problem: apiProblem }),
+]);
+
+/** One result for each answer sent, in the order sent. */
+export const answerResults = z.strictObject({ results: z.array(answerResult) });
+
+const kept = {
+  /** Order of arrival within the learner, from 1 and without gaps. */
+  number: z.number().int().min(1),
+  /** When it was kept, by the clock of the server; 0 where that wasn't noted yet. */
+  arrivedAt: moment,
+};
+
+/** An answer as kept; an unreadable one was written by another version of this program and is still kept whole. */
+export const keptAnswer = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('answer'),
+    ...kept,
+    answer: answerRecord,
+    /** The mark that a later, better solver gave, where it differs; the first one stays in the answer. */
+    correctedMark: mark.nullable(),
+  }),
+  z.strictObject({ kind: z.literal('unreadable'), ...kept, id: z.string(), message: z.string() }),
+]);
+
+export const answerPage = z.strictObject({
+  /**
+   * Which history this is; null while there is none. Another one than before: everything was erased, or a backup was put
+   * back, and what this device has has to be sent again from the beginning.
+   */
+  history: z.string().nullable(),
+  /** The highest number there is; 0 when there is none. */
+  last: z.number().int().min(0),
+  answers: z.array(keptAnswer),
+});
+
+/** Recall states by skill; a skill that isn't in it is new. */
+export const recalls = z.strictObject({ recalls: z.record(skillId, recall) });
+
+export const answersQuery = z.strictObject({
+  /** Only answers with a higher number. */
+  after: z.number().int().min(0).max(2_147_483_647).default(0),
+  limit: z.number().int().min(1).max(MOST_ANSWERS).default(50),
+});
+
+/** Erasing has to be meant: the learner is named once more. */
+export const eraseQuery = z.strictObject({ confirm: z.string().max(64) });
+export const erased = z.strictObject({ answers: z.number().int().min(0) });
+
+/** Everything kept about one learner. */
+export const learnerExport = z.strictObject({
+  format: z.literal('polewise-learner-1'),
+  learner: z.string(),
+  exportedAt: moment,
+  history: z.string().nullable(),
+  settings,
+  recalls: z.record(skillId, recall),
+  answers: z.array(
+    z.strictObject({
+      ...kept,
+      /** Of the form that the record has. */
+      recordVersion: z.number().int().min(1),
+      /** As it was kept, also when this version of the program can't read it. */
+      record: z.unknown(),
+      correctedMark: z.unknown().nullable(),
+    }),
+  ),
+});
+
+export const health = z.strictObject({ status: z.literal('alive'), version: z.string() });
+export const readiness = z.strictObject({ status: z.literal('ready') });
+
+export type ApiMethod = 'GET' | 'POST' | 'PUT' | 'DELETE';
+
+/** One route: what it is for, what it takes, what it gives, and its own problems beside those that any route has. */
+export interface ApiRoute {
+  readonly method: ApiMethod;
+  readonly path: string;
+  readonly summary: string;
+  readonly query?: z.ZodObject;
+  readonly body?: z.ZodType;
+  readonly reply: z.ZodType;
+  readonly problems: readonly ApiProblemCode[];
+}
+
+export const apiRoutes = {
+  bank: {
+    method: 'GET',
+    path: '/api/bank',
+    summary: 'The topics, with lessons, skills, recipes and written questions. Has an ETag.',
+    reply: bank,
+    problems: [],
+  },
+  keepAnswers: {
+    method: 'POST',
+    path: '/api/answers',
+    summary: 'Keeps answers, each exactly once by its id; when the reply comes, they are on the disk.',
+    body: answerBatch,
+    reply: answerResults,
+    problems: ['bad-answer', 'answer-too-large', 'foreign-learner', 'too-busy', 'store-unavailable'],
+  },
+  answers: {
+    method: 'GET',
+    path: '/api/answers',
+    summary: 'Answers in the order in which they arrived, a page at a time.',
+    query: answersQuery,
+    reply: answerPage,
+    problems: ['store-unavailable'],
+  },
+  recalls: {
+    method: 'GET',
+    path: '/api/recalls',
+    summary: 'The recall states that follow from all answers.',
+    reply: recalls,
+    problems: ['store-unavailable'],
+  },
+  settings: {
+    method: 'GET',
+    path: '/api/settings',
+    summary: 'What the learner has set.',
+    reply: settings,
+    problems: ['store-unavailable'],
+  },
+  putSettings: {
+    method: 'PUT',
+    path: '/api/settings',
+    summary: 'Sets it; older settings than those kept change nothing. The reply is what holds now.',
+    body: settings,
+    reply: settings,
+    problems: ['store-unavailable'],
+  },
+  exportLearner: {
+    method: 'GET',
+    path: '/api/export',
+    summary: 'Everything kept about the learner, as one file.',
+    reply: learnerExport,
+    problems: ['store-unavailable'],
+  },
+  eraseLearner: {
+    method: 'DELETE',
+    path: '/api/learner',
+    summary: 'Erases everything kept about the learner, for good.',
+    query: eraseQuery,
+    reply: erased,
+    problems: ['not-confirmed', 'store-unavailable'],
+  },
+  health: {
+    method: 'GET',
+    path: '/api/health',
+    summary: 'Whether the server is alive.',
+    reply: health,
+    problems: [],
+  },
+  ready: {
+    method: 'GET',
+    path: '/api/ready',
+    summary: 'Whether the server can do its work: the store answers, and it is not being stopped.',
+    reply: readiness,
+    problems: ['stopping', 'store-unavailable'],
+  },
+  description: {
+    method: 'GET',
+    path: '/api/openapi.json',
+    summary: 'This description.',
+    reply: z.looseObject({ openapi: z.string() }),
+    problems: [],
+  },
+} as const satisfies Readonly<Record<string, ApiRoute>>;
+
+/** Problems that any route may answer with. */
+export const commonProblems = [
+  'body-too-large',
+  'bad-json',
+  'bad-request',
+  'bad-value',
+  'wrong-media-type',
+  'no-such-route',
+  'wrong-method',
+  'foreign-host',
+  'foreign-site',
+  'stopping',
+  'internal-fault',
+] as const satisfies readonly ApiProblemCode[];
+
+export type ApiProblemCode = z.infer<typeof apiProblemCode>;
+export type ApiProblem = Readonly<z.infer<typeof apiProblem>>;
+export type AnswerBatch = Readonly<z.infer<typeof answerBatch>>;
+export type AnswerResult = Readonly<z.infer<typeof answerResult>>;
+export type KeptAnswer = Readonly<z.infer<typeof keptAnswer>>;
+export type AnswerPage = Readonly<z.infer<typeof answerPage>>;
+export type LearnerExport = Readonly<z.infer<typeof learnerExport>>;

@@ -1,0 +1,83 @@
+import { isDeepStrictEqual } from 'node:util';
+import { type Kysely, sql } from 'kysely';
+import { deriveAll, HISTORY_COLUMNS, historyLine, recallIn } from './derive-recalls.ts';
+import { entryOf, rowsAfter } from './read-entries.ts';
+import type { Tables } from './schema.ts';
+import type { Fault, LearnerSummary } from './types.ts';
+
+const AT_ONCE = 200;
+
+/** Numbers run from 1 without gaps, and every record can be read. */
+async function checkAnswers(db: Kysely<Tables>, { learner, answers }: LearnerSummary): Promise<Fault[]> {
+  const faults: Fault[] = [];
+  let expected = 1;
+  for (let after = 0; ; ) {
+    const rows = await rowsAfter(db, learner, after, AT_ONCE);
+    if (rows.length === 0) break;
+    for (const row of rows) {
+      if (row.number !== expected)
+        faults.push({ learner, message: `Answer ${expected} is missing; after it comes ${row.number}.` });
+      expected = row.number + 1;
+      const entry = entryOf(row);
+      if (entry.kind === 'unreadable')
+        faults.push({ learner, message: `Answer ${row.number} (${row.id}) can't be read. ${entry.message}` });
+      else if (entry.record.id !== row.id || entry.record.learner !== learner)
+        faults.push({ learner, message: `Answer ${row.number} (${row.id}) holds another answer's record.` });
+    }
+    after = rows.at(-1)!.number;
+  }
+  if (expected - 1 !== answers)
+    faults.push({
+      learner,
+      message: `There should be ${answers} answers and the last one is ${expected - 1}.`,
+    });
+  return faults;
+}
+
+/** Recall states are those that the answers lead to. Tentative ones depend on the moment and are passed over. */
+async function checkRecalls(db: Kysely<Tables>, learner: string, now: number): Promise<Fault[]> {
+  const lines = await db
+    .selectFrom('answers')
+    .select(HISTORY_COLUMNS)
+    .where('learner', '=', learner)
+    .orderBy('number')
+    .execute();
+  const kept = await db
+    .selectFrom('recalls')
+    .select(['skill', 'recall_json', 'tentative'])
+    .where('learner', '=', learner)
+    .execute();
+  const derived = deriveAll(lines.map(historyLine), now);
+  const bySkill = new Map(kept.map((row) => [row.skill, row]));
+  const wrong = [...derived].filter(([skill, { recall }]) => {
+    const row = bySkill.get(skill);
+    return row?.tentative !== 1 && !isDeepStrictEqual(row ? recallIn(row) : null, recall);
+  });
+  const extra = kept.filter(({ skill }) => !derived.has(skill));
+  return [...wrong.map(([skill]) => skill), ...extra.map(({ skill }) => skill)].map((skill) => ({
+    learner,
+    message: `The recall state of ${skill} isn't the one that the answers lead to; rebuilding mends that.`,
+  }));
+}
+
+/** What is known of a learner, held against itself. */
+export const checkLearner = async (
+  db: Kysely<Tables>,
+  learner: LearnerSummary,
+  now: number,
+): Promise<Fault[]> => [
+  ...(await checkAnswers(db, learner)),
+  ...(await checkRecalls(db, learner.learner, now)),
+];
+
+/** Answers, recall states and settings that belong to nobody. */
+export async function checkOrphans(db: Kysely<Tables>): Promise<Fault[]> {
+  const { rows } = await sql<{ learner: string }>`
+    select learner from (
+      select learner from answers union select learner from recalls union select learner from settings
+    ) as named where learner not in (select learner from histories)`.execute(db);
+  return rows.map(({ learner }) => ({
+    learner,
+    message: 'Something of them is kept and they have no history.',
+  }));
+}

@@ -1,0 +1,81 @@
+import { isDeepStrictEqual } from 'node:util';
+import type { Kysely, Transaction } from 'kysely';
+import type { AnswerRecord } from '../../shared/practice.ts';
+import type { Mark } from '../../shared/question.ts';
+import { gradeOf } from '../memory/index.ts';
+import { rebuildRecalls } from './derive-recalls.ts';
+import { lockHistory } from './lock-history.ts';
+import { entryOf, rowsAfter } from './read-entries.ts';
+import type { Tables } from './schema.ts';
+import type { AnswerEntry, Corrected } from './types.ts';
+
+const AT_ONCE = 100;
+
+/** As it would come back from the store. */
+const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
+
+/** Whether two marks say the same of the answer. How it is explained may have been put better since. */
+const same = (one: Mark, other: Mark): boolean =>
+  one.share === other.share &&
+  one.correct === other.correct &&
+  isDeepStrictEqual(plain(one.parts), plain(other.parts));
+
+interface Correction {
+  readonly entry: Extract<AnswerEntry, { kind: 'answer' }>;
+  readonly mark: Mark;
+}
+
+async function note(
+  db: Transaction<Tables>,
+  learner: string,
+  { entry: { number, record }, mark }: Correction,
+): Promise<void> {
+  const attempt = { ...record.attempt, share: mark.share };
+  await db
+    .updateTable('answers')
+    .set({
+      corrected_mark_json: same(mark, record.mark) ? null : JSON.stringify(mark),
+      share: mark.share,
+      grade: gradeOf(attempt).grade,
+      attempt_json: JSON.stringify(attempt),
+    })
+    .where('learner', '=', learner)
+    .where('number', '=', number)
+    .execute();
+}
+
+/** See `Store.correctMarks`; for one learner. */
+export async function correctMarksOf(
+  db: Kysely<Tables>,
+  learner: string,
+  markAgain: (record: AnswerRecord) => Mark | null,
+  now: number,
+): Promise<Corrected> {
+  const corrections: Correction[] = [];
+  let marked = 0;
+  let left = 0;
+  for (let after = 0; ; ) {
+    const rows = await rowsAfter(db, learner, after, AT_ONCE);
+    if (rows.length === 0) break;
+    for (const row of rows) {
+      const entry = entryOf(row);
+      const mark = entry.kind === 'answer' ? markAgain(entry.record) : null;
+      if (entry.kind !== 'answer' || !mark) {
+        left++;
+        continue;
+      }
+      marked++;
+      if (!same(mark, entry.correctedMark ?? entry.record.mark)) corrections.push({ entry, mark });
+    }
+    after = rows.at(-1)!.number;
+  }
+  if (corrections.length > 0) {
+    await db.transaction().execute(async (transaction) => {
+      await lockHistory(transaction, learner);
+      for (const correction of corrections) await note(transaction, learner, correction);
+      await rebuildRecalls(transaction, learner, now);
+    });
+  }
+  const changed = corrections.map(({ entry: { number, id } }) => ({ learner, number, id }));
+  return { marked, left, changed };
+}

@@ -1,0 +1,108 @@
+/** What goes wrong with a store although the program is right: told in words, with what helps. */
+
+export type StoreFailureCode =
+  | 'not-a-store'
+  | 'store-from-later'
+  | 'store-unreachable'
+  | 'store-full'
+  | 'store-busy'
+  | 'store-read-only'
+  | 'store-damaged'
+  | 'file-exists';
+
+export class StoreFailure extends Error {
+  readonly code: StoreFailureCode;
+  readonly hint: string;
+
+  constructor(code: StoreFailureCode, message: string, hint: string, cause?: unknown) {
+    super(message, { cause });
+    this.code = code;
+    this.hint = hint;
+  }
+}
+
+/** Codes of the two databases, by how they begin, and what they mean here. SQLite: sqlite.org/rescode.html; PostgreSQL: appendix A of its manual. */
+const MEANINGS: readonly (readonly [
+  prefixes: readonly string[],
+  code: StoreFailureCode,
+  message: string,
+  hint: string,
+])[] = [
+  [
+    ['SQLITE_NOTADB'],
+    'not-a-store',
+    'The file is not a database.',
+    'Name the file that this program made, or another place for a new one.',
+  ],
+  [
+    ['SQLITE_FULL', '53100'],
+    'store-full',
+    'There is no room left on the disk.',
+    'Make room; what was kept is unharmed, and what was refused can be sent again.',
+  ],
+  [
+    ['SQLITE_BUSY', 'SQLITE_LOCKED', '55P03', '40001', '40P01', '53300'],
+    'store-busy',
+    'Another program is using the store.',
+    'Try again in a moment.',
+  ],
+  [
+    ['SQLITE_READONLY', 'SQLITE_PERM', 'SQLITE_AUTH', '25006', '42501'],
+    'store-read-only',
+    'The store may not be written.',
+    'Check who owns the data folder, or what the database user may do.',
+  ],
+  [
+    ['SQLITE_CORRUPT', 'XX001', 'XX002'],
+    'store-damaged',
+    'The store is damaged.',
+    'Stop, copy the data folder aside, and put the newest backup back (docs/backup.md).',
+  ],
+  [
+    [
+      'SQLITE_CANTOPEN',
+      'SQLITE_IOERR',
+      'ENOENT',
+      'EACCES',
+      'EPERM',
+      'ENOTDIR',
+      'EEXIST',
+      'EROFS',
+      'ECONNREFUSED',
+      'ECONNRESET',
+      'EPIPE',
+      'ENOTFOUND',
+      'EAI_AGAIN',
+      'ERR_INVALID_URL',
+      'ETIMEDOUT',
+      'EHOSTUNREACH',
+      '08',
+      '28',
+      '3D000',
+      '57P',
+      '53',
+    ],
+    'store-unreachable',
+    'The store cannot be reached.',
+    'Check the data folder, or that the database runs and DATABASE_URL is right.',
+  ],
+];
+
+/** Texts of pg for connections that are lost or never come, which carry no code. */
+const LOST =
+  /connection terminated|timeout exceeded when trying to connect|connection error and is not queryable/i;
+
+/** The failure that an exception of a database means; null when it is a fault of this program. */
+export function failureOf(error: unknown): StoreFailure | null {
+  if (error instanceof StoreFailure) return error;
+  if (error instanceof AggregateError && error.errors.length > 0) return failureOf(error.errors[0]);
+  if (!(error instanceof Error)) return null;
+  const given = 'code' in error ? error.code : undefined;
+  const code = typeof given === 'string' ? given : LOST.test(error.message) ? '08' : '';
+  const meaning = MEANINGS.find(
+    ([prefixes]) => code !== '' && prefixes.some((prefix) => code.startsWith(prefix)),
+  );
+  if (!meaning) return null;
+  const [, kind, message, hint] = meaning;
+  return new StoreFailure(kind, `${message} (${error.message})`, hint, error);
+}

@@ -1,0 +1,70 @@
+import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync } from 'node:fs';
+import { dirname } from 'node:path';
+import Database from 'better-sqlite3';
+import { StoreFailure } from './failures.ts';
+import type { Progress } from './types.ts';
+
+/** Pages of 4 KiB copied before others get a turn. */
+const PAGES = 2000;
+
+function flush(path: string): void {
+  const handle = openSync(path, 'r');
+  try {
+    fsyncSync(handle);
+  } finally {
+    closeSync(handle);
+  }
+}
+
+/**
+ * Copies a database that is being written into `file`, which must not be there yet. It is written beside its place,
+ * checked, and put in place when it is whole, so that a file of that name always is a good copy.
+ *
+ * A connection of its own holds one state of the database from beginning to end: without that, the copying would start
+ * anew whenever another program writes.
+ */
+export async function backupSqlite(
+  source: Database.Database,
+  file: string,
+  progress?: Progress,
+): Promise<void> {
+  if (existsSync(file))
+    throw new StoreFailure(
+      'file-exists',
+      `There is a file ${file} already.`,
+      'Name one that is not there yet.',
+    );
+  const part = `${file}.part`;
+  rmSync(part, { force: true });
+  const reader = new Database(source.name, { fileMustExist: true, timeout: 5000 });
+  try {
+    reader.exec('BEGIN');
+    reader.prepare('select count(*) from histories').get();
+    await reader.backup(part, {
+      progress: ({ totalPages, remainingPages }) => {
+        progress?.(totalPages - remainingPages, totalPages);
+        return PAGES;
+      },
+    });
+  } finally {
+    if (reader.inTransaction) reader.exec('COMMIT');
+    reader.close();
+  }
+  const copy = new Database(part, { fileMustExist: true });
+  try {
+    // A copy is one file; its journal mode comes back when it is opened as a store.
+    copy.pragma('journal_mode = DELETE');
+    const [result] = copy.pragma('quick_check') as { quick_check: string }[];
+    if (result?.quick_check !== 'ok')
+      throw new StoreFailure(
+        'store-damaged',
+        `The copy is damaged: ${result?.quick_check}.`,
+        'Check the disk, and the store itself with `polewise rebuild --check`.',
+      );
+  } finally {
+    copy.close();
+  }
+  flush(part);
+  renameSync(part, file);
+  flush(dirname(file));
+}

@@ -1,0 +1,71 @@
+/** The same suite on a real PostgreSQL. Where none can be started it fails and says so. */
+import { Kysely, PostgresDialect } from 'kysely';
+import pg from 'pg';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { failureOf, openPostgresStore } from '../../src/store/index.ts';
+import type { Tables } from '../../src/store/schema.ts';
+import { answerWith, MORNING } from '../support/answers.ts';
+import { startPostgres, type TestPostgres } from '../support/postgres.ts';
+import { storeContract } from './store-contract.ts';
+
+let postgres: TestPostgres;
+beforeAll(async () => {
+  postgres = await startPostgres();
+});
+afterAll(() => postgres?.stop());
+
+storeContract('PostgreSQL', {
+  fresh: async () => ({ kind: 'database', address: await postgres.fresh() }),
+  tables: (place) => {
+    if (place.kind !== 'database') throw new Error('These are databases.');
+    return new Kysely<Tables>({
+      dialect: new PostgresDialect({ pool: new pg.Pool({ connectionString: place.address }) }),
+    });
+  },
+});
+
+describe('a store in PostgreSQL', () => {
+  it('says in words that no database answers', async () => {
+    await expect(openPostgresStore('postgres://nobody@127.0.0.1:1/none')).rejects.toMatchObject({
+      code: 'store-unreachable',
+      hint: expect.stringContaining('DATABASE_URL'),
+    });
+    await expect(openPostgresStore('postgres://')).rejects.toMatchObject({ code: 'store-unreachable' });
+  });
+
+  it('says in words that the name or the password is wrong', async () => {
+    const address = (await postgres.fresh()).replace('only-for-tests', 'wrong');
+    await expect(openPostgresStore(address)).rejects.toMatchObject({ code: 'store-unreachable' });
+  });
+
+  it('works again after its connections were cut', async () => {
+    const address = await postgres.fresh();
+    const store = await openPostgresStore(address);
+    await store.keepAnswer(answerWith({ id: 'one', at: MORNING }));
+    const other = new pg.Client({ connectionString: address });
+    await other.connect();
+    await other.query(
+      'select pg_terminate_backend(pid) from pg_stat_activity where datname = current_database() and pid <> pg_backend_pid()',
+    );
+    await other.end();
+    const second = answerWith({ id: 'two', at: MORNING });
+    const tries = async (left: number): Promise<boolean> => {
+      try {
+        return await store.keepAnswer(second);
+      } catch (error) {
+        expect(failureOf(error)?.code).toBe('store-unreachable');
+        if (left === 0) throw error;
+        return tries(left - 1);
+      }
+    };
+    expect(await tries(10)).toBe(true);
+    expect(await store.answersOf('me')).toHaveLength(2);
+    await store.close();
+  });
+
+  it('refers to its own tools for a backup', async () => {
+    const store = await openPostgresStore(await postgres.fresh());
+    await expect(store.backup('never')).rejects.toMatchObject({ hint: expect.stringContaining('pg_dump') });
+    await store.close();
+  });
+});
