@@ -435,7 +435,7 @@ class Sheeting {
             mechanism: place.part.mechanism as string,
             x1: from.x,
             x2: to.x,
-            y: (from.top + from.bottom) / 2,
+            y: from.top + this.on.profile.join,
           });
       }
       first.set(key, place);

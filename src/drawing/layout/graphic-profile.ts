@@ -1,6 +1,6 @@
 /** Profiles of drawings made of lines: a phone, a screen, a sheet of A4. One unit is a pixel, or 0.25 mm on paper. */
 import type { Part } from '../parts/index.ts';
-import { LEG, PHASE, symbolFor } from '../symbols/index.ts';
+import { JOIN, LEG, PHASE, symbolFor } from '../symbols/index.ts';
 import { letterHeight, letterWidth } from './lettering.ts';
 import type { Body, Page, Profile } from './profile.ts';
 
@@ -55,6 +55,7 @@ const profile = (width: Width): Profile => ({
   gap: 8,
   riser: 12,
   channel: { margin: 9, pitch: 15, empty: 10 },
+  join: JOIN,
   numberGap: 4,
   labelGap: 3,
   stub: 8,

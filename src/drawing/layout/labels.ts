@@ -5,7 +5,7 @@ import { isLoad, type Part } from '../parts/index.ts';
 import type { TextRole } from '../scene/types.ts';
 import type { Places } from './places.ts';
 import type { Profile } from './profile.ts';
-import { wrapNarrow } from './wrap.ts';
+import { wrapNarrow, wrapText } from './wrap.ts';
 
 export interface Line {
   readonly text: string;
@@ -54,16 +54,19 @@ function ratingOf(device: Device): string {
 const isCoilDevice = (places: Places, part: Part): boolean =>
   part.mechanism !== undefined && places.coilOf.has(part.mechanism) && part.form !== 'coil';
 
-/** One line a contact: the terminals that are wired and where; then what is free. */
-export function contactList(places: Places, coil: Part): string[] {
+/** One line a contact: the terminals that are wired and where; and what is free, pole by pole. */
+export function contactList(
+  places: Places,
+  coil: Part,
+): { readonly wired: string[]; readonly free: string[] } {
   const { drawn, contactsOf, placeOfRun, coilOf } = places;
-  if (!coil.mechanism || coilOf.get(coil.mechanism) !== coil) return [];
-  const wired = contactsOf.get(coil.mechanism) ?? [];
-  const lines = wired.map((part) => {
+  if (!coil.mechanism || coilOf.get(coil.mechanism) !== coil) return { wired: [], free: [] };
+  const parts = contactsOf.get(coil.mechanism) ?? [];
+  const wired = parts.map((part) => {
     const terminals = part.spots.map((spot) => spot.terminal).join('-');
     return `${terminals} ${placeOfRun(drawn.runOfPart[part.index] as number)}`;
   });
-  const taken = new Set(wired.flatMap((part) => part.spots.map((spot) => spot.terminal)));
+  const taken = new Set(parts.flatMap((part) => part.spots.map((spot) => spot.terminal)));
   const poles = new Map<number, string[]>();
   for (const contact of anatomyOf(coil.device).contacts) {
     const pole = poles.get(contact.pole) ?? [];
@@ -71,8 +74,7 @@ export function contactList(places: Places, coil: Part): string[] {
       if (!taken.has(terminal) && !pole.includes(terminal)) pole.push(terminal);
     poles.set(contact.pole, pole);
   }
-  for (const free of poles.values()) if (free.length > 0) lines.push(`${free.join('-')} free`);
-  return lines;
+  return { wired, free: [...poles.values()].filter((pole) => pole.length > 0).map((pole) => pole.join('-')) };
 }
 
 export function labelsOf(
@@ -89,6 +91,14 @@ export function labelsOf(
     wrapNarrow(text, profile.wraps, profile.wrapLines, (line) => profile.measure(line, 'text')).map(
       (line) => ({ text: line, role: 'text' }),
     );
+  const bandList = (part: Part): Line[] => {
+    if (part.form !== 'coil') return [];
+    const { wired, free } = contactList(places, part);
+    const measure = (text: string): number => profile.measure(text, 'list');
+    const room = Math.max(measure('11-12-14 /10'), ...wired.map(measure));
+    const rest = free.length > 0 ? wrapText(`free ${free.join(' ')}`, room, measure) : [];
+    return [...wired, ...rest].map((text) => ({ text, role: 'list' }));
+  };
   return (part, lastOfRun) => {
     const { device } = part;
     const lines: Line[] = [{ text: rename(device.name), role: 'name' }];
@@ -102,10 +112,7 @@ export function labelsOf(
       return { beside: label(lines), band: label([]) };
     }
     if (!isLoad(part.form) || !lastOfRun)
-      return { beside: label([...lines, ...wrapped(text)]), band: label(bandList(places, part)) };
-    return { beside: label(lines), band: label([...wrapped(text), ...bandList(places, part)]) };
+      return { beside: label([...lines, ...wrapped(text)]), band: label(bandList(part)) };
+    return { beside: label(lines), band: label([...wrapped(text), ...bandList(part)]) };
   };
 }
-
-const bandList = (places: Places, part: Part): Line[] =>
-  part.form === 'coil' ? contactList(places, part).map((text) => ({ text, role: 'list' })) : [];

@@ -138,8 +138,41 @@ export function orderColumns(drawn: Survey, runs: readonly Run[], levels: Levels
     }
     columns.splice(bestPlace(columns, next, beside, ignored), 0, next);
   }
+  improve(columns, ignored);
   return columns.map((column) => column.run);
 }
+
+/** Sheets longer than this are left as they were put together. */
+const IMPROVED = 24;
+
+/** Moves the columns of one device's poles, as one block, to where they cost least. */
+function improve(columns: Ranked[], ignored: (net: number) => boolean): void {
+  if (columns.length > IMPROVED) return;
+  const mechanisms = new Set(columns.flatMap(({ poles }) => poles));
+  for (const mechanism of mechanisms) {
+    const block = columns
+      .filter(({ poles }) => poles.includes(mechanism))
+      .sort((a, b) => a.run.index - b.run.index);
+    if (block.length < 2) continue;
+    const rest = columns.filter((column) => !block.includes(column));
+    let least = costOf(columns, ignored) + disorder(columns);
+    for (let place = rest.length; place >= 0; place--) {
+      const tried = [...rest.slice(0, place), ...block, ...rest.slice(place)];
+      const cost = costOf(tried, ignored) + disorder(tried);
+      if (cost >= least - 1e-9) continue;
+      least = cost;
+      columns.splice(0, columns.length, ...tried);
+    }
+  }
+}
+
+/** How many neighbours stand against the written order. */
+const disorder = (columns: readonly Ranked[]): number =>
+  columns.reduce(
+    (sum, column, index) =>
+      sum + (index > 0 && (columns[index - 1] as Ranked).run.index > column.run.index ? BACKWARDS : 0),
+    0,
+  );
 
 function bestPlace(
   columns: readonly Ranked[],

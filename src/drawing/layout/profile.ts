@@ -29,6 +29,8 @@ export interface Profile {
     /** Height of a channel in which nothing runs. */
     readonly empty: number;
   };
+  /** From the top of a contact to the dashed line that joins it to others. */
+  readonly join: number;
   /** From a line to the terminal number beside it; from a symbol to its name. */
   readonly numberGap: number;
   readonly labelGap: number;

@@ -138,6 +138,11 @@ function motorLanes(
   );
 }
 
+/** One actuator moves all the contacts that the dashed line joins: it is drawn at the first. */
+function withoutActuator({ actuator: _, ...part }: Part): Part {
+  return part;
+}
+
 function stand(drawn: Survey, columns: readonly Run[], levels: Levels, links: Links): Standing[] {
   const linkedParts = new Set(links.flatMap((link) => link.slice(1)));
   return columns.flatMap((run, column) => {
@@ -150,7 +155,7 @@ function stand(drawn: Survey, columns: readonly Run[], levels: Levels, links: Li
           ? motorLanes(drawn, part, column, shift, columns)
           : part.spots.map(({ dx }) => ({ column, shift: shift + dx, phase: 0 }));
       return {
-        part,
+        part: linkedParts.has(index) ? withoutActuator(part) : part,
         column,
         row: levels.row[index] as number,
         shift,

@@ -22,15 +22,20 @@ export function wrapText(text: string, width: number, measure: (text: string) =>
   return lines;
 }
 
-/** The narrowest of the given widths at which the text takes at most `most` lines; the widest if none does. */
+/**
+ * The narrowest of the given widths at which the text takes at most `most` lines and no word is cut; else the widest.
+ */
 export function wrapNarrow(
   text: string,
   widths: readonly number[],
   most: number,
   measure: (text: string) => number,
 ): string[] {
+  const longest = Math.max(0, ...text.split(/\s+/).map(measure));
+  const widest = widths[widths.length - 1] ?? longest;
   let lines: string[] = [];
   for (const width of widths) {
+    if (width < longest && width !== widest) continue;
     lines = wrapText(text, width, measure);
     if (lines.length <= most) return lines;
   }

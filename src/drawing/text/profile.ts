@@ -44,6 +44,7 @@ export const textProfile = (columns: number): Profile => ({
   gap: 2,
   riser: 2,
   channel: { margin: 0, pitch: 1, empty: 0 },
+  join: 1,
   numberGap: 1,
   labelGap: 1,
   stub: 2,
