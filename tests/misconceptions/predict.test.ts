@@ -4,25 +4,7 @@ import type { Circuit } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
 import { MISCONCEPTIONS, predict, predictAll, viewOf } from '../../src/misconceptions/index.ts';
 import { machineOf, meter, planOf, play, readState } from '../../src/solver/index.ts';
-import {
-  AC,
-  breaker,
-  button,
-  circuit,
-  DC,
-  field,
-  inputs,
-  isolator,
-  lamp,
-  latching,
-  live,
-  make,
-  press,
-  relay,
-  release,
-  timer,
-  wait,
-} from './building.ts';
+import { circuitOf, scenarioOf } from './reading.ts';
 
 const byId = (id: string) => {
   const found = MISCONCEPTIONS.find((misconception) => misconception.id === id);
@@ -45,66 +27,112 @@ function read(id: string, on: Circuit, scenario: Scenario) {
   return { right, wrong: prediction && all(readState(prediction.machine, prediction.state)) };
 }
 
-const plain = circuit([breaker('-F1'), lamp('-H1')], ['A:L -F1:1-2 -H1:X1-X2 A:N']);
-const statusPair = circuit(
-  [breaker('-F1'), field('-B1'), relay('-K1'), lamp('-H1'), lamp('-H2')],
-  ['A:L -F1:1-2 -B1:13-14 -K1:A1-A2 A:N', '-F1:2 -K1:11-12 -H1:X1-X2 A:N', '-K1:11-14 -H2:X1-X2 A:N'],
-);
-const sealed = circuit(
-  [button('-S0', 'break'), button('-S1'), relay('-K1', 2), lamp('-H1')],
-  ['A:L -S0:21-22 -S1:13-14 -K1:A1-A2 A:N', '-S0:22 -K1:11-14 -S1:14', 'A:L -K1:21-24 -H1:X1-X2 A:N'],
-);
-const jog = circuit(
-  [button('-S1'), relay('-K1'), lamp('-H1')],
-  ['A:L -S1:13-14 -K1:A1-A2 A:N', 'A:L -K1:11-14 -H1:X1-X2 A:N'],
-);
-const chain = circuit(
-  [field('-B1'), relay('-K1'), relay('-K2'), lamp('-H1'), lamp('-H2')],
-  [
-    'A:L -B1:13-14 -K1:A1-A2 A:N',
-    'A:L -K1:11-14 -K2:A1-A2 A:N',
-    '-K1:12 -H2:X1-X2 A:N',
-    'A:L -K2:11-14 -H1:X1-X2 A:N',
-  ],
-);
-const interlock = circuit(
-  [button('-S1'), button('-S2'), relay('-K1', 2), relay('-K2', 2), lamp('-H1'), lamp('-H2')],
-  [
-    'A:L -S1:13-14 -K2:11-12 -K1:A1-A2 A:N',
-    'A:L -S2:13-14 -K1:11-12 -K2:A1-A2 A:N',
-    'A:L -K1:21-24 -H1:X1-X2 A:N',
-    'A:L -K2:21-24 -H2:X1-X2 A:N',
-  ],
-);
-const twoSheets = circuit(
-  [field('-B1'), relay('-K1', 2), lamp('-H1'), lamp('-H2')],
-  ['A:L -B1:13-14 -K1:A1-A2 A:N', 'A:L -K1:11-14 -H1:X1-X2 A:N', 'sheet 2', 'A:L -K1:21-24 -H2:X1-X2 A:N'],
-);
+const plain = circuitOf(`
+supply A 24 V AC
+-F1 breaker
+-H1 lamp
+A:L -F1:1-2 -H1:X1-X2 A:N`);
+const statusPair = circuitOf(`
+supply A 24 V AC
+-F1 breaker
+-B1 field-contact make
+-K1 relay
+-H1 lamp
+-H2 lamp
+A:L -F1:1-2 -B1:13-14 -K1:A1-A2 A:N
+-F1:2 -K1:11-12 -H1:X1-X2 A:N
+-K1:11-14 -H2:X1-X2 A:N`);
+const sealed = circuitOf(`
+supply A 24 V AC
+-S0 push-button break 21-22
+-S1 push-button make
+-K1 relay 2 poles
+-H1 lamp
+A:L -S0:21-22 -S1:13-14 -K1:A1-A2 A:N
+-S0:22 -K1:11-14 -S1:14
+A:L -K1:21-24 -H1:X1-X2 A:N`);
+const jog = circuitOf(`
+supply A 24 V AC
+-S1 push-button make
+-K1 relay
+-H1 lamp
+A:L -S1:13-14 -K1:A1-A2 A:N
+A:L -K1:11-14 -H1:X1-X2 A:N`);
+const chain = circuitOf(`
+supply A 24 V AC
+-B1 field-contact make
+-K1 relay
+-K2 relay
+-H1 lamp
+-H2 lamp
+A:L -B1:13-14 -K1:A1-A2 A:N
+A:L -K1:11-14 -K2:A1-A2 A:N
+-K1:12 -H2:X1-X2 A:N
+A:L -K2:11-14 -H1:X1-X2 A:N`);
+const interlock = circuitOf(`
+supply A 24 V AC
+-S1 push-button make
+-S2 push-button make
+-K1 relay 2 poles
+-K2 relay 2 poles
+-H1 lamp
+-H2 lamp
+A:L -S1:13-14 -K2:11-12 -K1:A1-A2 A:N
+A:L -S2:13-14 -K1:11-12 -K2:A1-A2 A:N
+A:L -K1:21-24 -H1:X1-X2 A:N
+A:L -K2:21-24 -H2:X1-X2 A:N`);
+const twoSheets = circuitOf(`
+supply A 24 V AC
+-B1 field-contact make
+-K1 relay 2 poles
+-H1 lamp
+-H2 lamp
+sheet 1
+A:L -B1:13-14 -K1:A1-A2 A:N
+A:L -K1:11-14 -H1:X1-X2 A:N
+sheet 2
+A:L -K1:21-24 -H2:X1-X2 A:N`);
 const delayed = (kind: 'on-delay' | 'off-delay') =>
-  circuit(
-    [button('-S1'), timer(kind, '-K1', 5), lamp('-H1')],
-    ['A:L -S1:13-14 -K1:A1-A2 A:N', 'A:L -K1:15-18 -H1:X1-X2 A:N'],
-  );
-const latch = circuit(
-  [button('-S1'), button('-S2'), latching('-K1'), lamp('-H1')],
-  ['A:L -S1:13-14 -K1:A1-A2 A:N', 'A:L -S2:13-14 -K1:B1-B2 A:N', 'A:L -K1:11-14 -H1:X1-X2 A:N'],
-);
-const twoSupplies = circuit(
-  [isolator('-Q1'), isolator('-Q2'), field('-B1'), relay('-K1', 2), lamp('-H1'), inputs('-A1', 2)],
-  [
-    'A:L -Q1:1-2 -K1:11-12 -H1:X1-X2 A:N',
-    'A:L -B1:13-14 -K1:A1-A2 A:N',
-    'B:L+ -Q2:1-2 -K1:21-22 -A1:I1 ',
-    '-A1:COM B:L-',
-  ].map((line) => line.trim()),
-  [AC, DC],
-);
-const withBreakInput = circuit(
-  [field('-B1', 'break'), field('-B2'), inputs('-A1', 2)],
-  ['B:L+ -B1:21-22 -A1:I1', 'B:L+ -B2:13-14 -A1:I2', '-A1:COM B:L-'],
-  [DC],
-);
-const isolatedReturn = circuit([isolator('-Q1', 2), lamp('-H1')], ['A:L -Q1:1-2 -H1:X1-X2 -Q1:4-3 A:N']);
+  circuitOf(`
+supply A 24 V AC
+-S1 push-button make
+-K1 ${kind} 5 s
+-H1 lamp
+A:L -S1:13-14 -K1:A1-A2 A:N
+A:L -K1:15-18 -H1:X1-X2 A:N`);
+const latch = circuitOf(`
+supply A 24 V AC
+-S1 push-button make
+-S2 push-button make
+-K1 latching-relay
+-H1 lamp
+A:L -S1:13-14 -K1:A1-A2 A:N
+A:L -S2:13-14 -K1:B1-B2 A:N
+A:L -K1:11-14 -H1:X1-X2 A:N`);
+const twoSupplies = circuitOf(`
+supply A 24 V AC
+supply B 24 V DC
+-Q1 isolator
+-Q2 isolator
+-B1 field-contact make
+-K1 relay 2 poles
+-H1 lamp
+-A1 inputs 2 24V-3
+A:L -Q1:1-2 -K1:11-12 -H1:X1-X2 A:N
+A:L -B1:13-14 -K1:A1-A2 A:N
+B:L+ -Q2:1-2 -K1:21-22 -A1:I1-COM B:L-`);
+const withBreakInput = circuitOf(`
+supply B 24 V DC
+-B1 field-contact break 21-22
+-B2 field-contact make
+-A1 inputs 2 24V-3
+B:L+ -B1:21-22 -A1:I1-COM B:L-
+B:L+ -B2:13-14 -A1:I2`);
+const isolatedReturn = circuitOf(`
+supply A 24 V AC
+-Q1 isolator 2 poles
+-H1 lamp
+A:L -Q1:1-2 -H1:X1-X2 -Q1:4-3 A:N`);
 
 interface Case {
   readonly id: string;
@@ -119,128 +147,128 @@ const CASES: readonly Case[] = [
   {
     id: 'nothing-moves',
     on: statusPair,
-    does: live([make('-B1')]),
+    does: scenarioOf('make -B1'),
     instead: { '-H1': 'lit', '-H2': 'dark', '-K1': 'rest' },
-    noDifference: [plain, live()],
+    noDifference: [plain, scenarioOf()],
   },
   {
     id: 'make-for-break',
     on: statusPair,
-    does: live([make('-B1')]),
+    does: scenarioOf('make -B1'),
     instead: { '-H1': 'lit', '-H2': 'dark' },
-    noDifference: [plain, live()],
+    noDifference: [plain, scenarioOf()],
   },
   {
     id: 'break-never-opens',
     on: statusPair,
-    does: live([make('-B1')]),
+    does: scenarioOf('make -B1'),
     instead: { '-H1': 'lit' },
-    noDifference: [plain, live()],
+    noDifference: [plain, scenarioOf()],
   },
   {
     id: 'both-legs-closed',
     on: statusPair,
-    does: live(),
+    does: scenarioOf(),
     instead: { '-H2': 'lit' },
-    noDifference: [plain, live()],
+    noDifference: [plain, scenarioOf()],
   },
   {
     id: 'open-contact-followed',
     on: chain,
-    does: live(),
+    does: scenarioOf(),
     instead: { '-H1': 'lit', '-K2': 'operated' },
-    noDifference: [plain, live()],
+    noDifference: [plain, scenarioOf()],
   },
   {
     id: 'second-relay-as-drawn',
     on: chain,
-    does: live([make('-B1')]),
+    does: scenarioOf('make -B1'),
     instead: { '-H1': 'dark', '-K2': 'rest' },
-    noDifference: [interlock, live([press('-S1')])],
+    noDifference: [interlock, scenarioOf('press -S1')],
   },
   {
     id: 'contacts-beside-coil',
     on: twoSheets,
-    does: live([make('-B1')]),
+    does: scenarioOf('make -B1'),
     instead: { '-H2': 'dark' },
-    noDifference: [statusPair, live([make('-B1')])],
+    noDifference: [statusPair, scenarioOf('make -B1')],
   },
   {
     id: 'first-pole-only',
     on: twoSheets,
-    does: live([make('-B1')]),
+    does: scenarioOf('make -B1'),
     instead: { '-H2': 'dark' },
-    noDifference: [statusPair, live([make('-B1')])],
+    noDifference: [statusPair, scenarioOf('make -B1')],
   },
   {
     id: 'seal-forgotten',
     on: sealed,
-    does: live([press('-S1'), release('-S1')]),
+    does: scenarioOf('press -S1; release -S1'),
     instead: { '-H1': 'dark', '-K1': 'rest' },
-    noDifference: [jog, live([press('-S1'), release('-S1')])],
+    noDifference: [jog, scenarioOf('press -S1; release -S1')],
   },
   {
     id: 'seal-where-none',
     on: jog,
-    does: live([press('-S1'), release('-S1')]),
+    does: scenarioOf('press -S1; release -S1'),
     instead: { '-H1': 'lit', '-K1': 'operated' },
-    noDifference: [sealed, live([press('-S1'), release('-S1')])],
+    noDifference: [sealed, scenarioOf('press -S1; release -S1')],
   },
   {
     id: 'timers-instant',
     on: delayed('on-delay'),
-    does: live([press('-S1'), wait(2)]),
+    does: scenarioOf('press -S1; wait 2 s'),
     instead: { '-H1': 'lit', '-K1': 'operated' },
-    noDifference: [jog, live([press('-S1')])],
+    noDifference: [jog, scenarioOf('press -S1')],
   },
   {
     id: 'delays-exchanged',
     on: delayed('off-delay'),
-    does: live([press('-S1'), release('-S1'), wait(2)]),
+    does: scenarioOf('press -S1; release -S1; wait 2 s'),
     instead: { '-H1': 'dark', '-K1': 'rest' },
-    noDifference: [jog, live([press('-S1')])],
+    noDifference: [jog, scenarioOf('press -S1')],
   },
   {
     id: 'latch-drops-out',
     on: latch,
-    does: live([press('-S1'), release('-S1')]),
+    does: scenarioOf('press -S1; release -S1'),
     instead: { '-H1': 'dark', '-K1': 'rest', '-K1:B1': 'rest' },
-    noDifference: [jog, live([press('-S1')])],
+    noDifference: [jog, scenarioOf('press -S1')],
   },
   {
     id: 'one-supply',
     on: twoSupplies,
-    does: live([{ kind: 'open', device: '-Q1' }]),
+    does: scenarioOf('open -Q1'),
     instead: { '-A1:I1': '0' },
-    noDifference: [plain, live([{ kind: 'open', device: '-F1' }])],
+    noDifference: [plain, scenarioOf('open -F1')],
   },
   {
     id: 'line-side-dead',
     on: twoSupplies,
-    does: live([make('-B1'), { kind: 'open', device: '-Q1' }]),
+    does: scenarioOf('make -B1; open -Q1'),
     instead: { '-K1': 'rest', '-A1:I1': '1' },
-    noDifference: [plain, live()],
+    noDifference: [plain, scenarioOf()],
   },
   {
     id: 'return-ignored',
     on: isolatedReturn,
-    does: live([], [{ kind: 'loose', at: '-H1:X2' }]),
+    does: scenarioOf('', '-H1:X2 broken'),
     instead: { '-H1': 'lit' },
-    noDifference: [plain, live()],
+    noDifference: [plain, scenarioOf()],
   },
   {
     id: 'input-inverted',
     on: withBreakInput,
-    does: live(),
+    does: scenarioOf(),
     instead: { '-A1:I1': '0' },
-    noDifference: [twoSupplies, live()],
+    noDifference: [twoSupplies, scenarioOf()],
   },
   {
     id: 'normal-is-running',
     on: statusPair,
-    does: live([make('-B1')]),
+    does: scenarioOf('make -B1'),
     instead: { '-H1': 'lit', '-H2': 'dark', '-K1': 'rest' },
-    noDifference: [jog, live([press('-S1')])],
+    noDifference: [jog, scenarioOf('press -S1')],
   },
 ];
 
@@ -257,11 +285,11 @@ describe('a misconception', () => {
   });
 
   it('common-reference reads a voltage between two isolated supplies where there is none', () => {
-    const wrong = predict(byId('common-reference'), twoSupplies, live())!;
+    const wrong = predict(byId('common-reference'), twoSupplies, scenarioOf())!;
     expect(meter(wrong.machine, wrong.state, 'A:L', 'B:L-')).toEqual({ volts: 24, floating: false });
     const machine = machineOf(planOf(twoSupplies));
-    expect(meter(machine, play(machine, live()).state, 'A:L', 'B:L-').floating).toBe(true);
-    expect(predict(byId('common-reference'), plain, live())).toBeUndefined();
+    expect(meter(machine, play(machine, scenarioOf()).state, 'A:L', 'B:L-').floating).toBe(true);
+    expect(predict(byId('common-reference'), plain, scenarioOf())).toBeUndefined();
   });
 
   it('is covered here, every one of them', () => {
@@ -282,22 +310,25 @@ describe('a misconception', () => {
 
   it('that makes the circuit switch for ever predicts nothing', () => {
     // With its seal read as a break, -K1 would break its own coil.
-    const selfHolding = circuit(
-      [field('-B1'), relay('-K1'), lamp('-H1')],
-      ['A:L -B1:13-14 -K1:A1-A2 A:N', 'A:L -K1:11-14 -K1:A1', 'A:L -H1:X1-X2 A:N'],
-    );
-    expect(viewOf(byId('make-for-break'), selfHolding, live())).toBeDefined();
-    expect(predict(byId('make-for-break'), selfHolding, live())).toBeUndefined();
+    const selfHolding = circuitOf(`
+supply A 24 V AC
+-B1 field-contact make
+-K1 relay
+-H1 lamp
+A:L -B1:13-14 -K1:A1-A2 A:N
+A:L -K1:11-14 -K1:A1
+A:L -H1:X1-X2 A:N`);
+    expect(viewOf(byId('make-for-break'), selfHolding, scenarioOf())).toBeDefined();
+    expect(predict(byId('make-for-break'), selfHolding, scenarioOf())).toBeUndefined();
   });
 
   it('takes over the faults of the scenario', () => {
-    const fault = { kind: 'open', from: '-K1:A1', to: '-K1:A2' } as const;
-    const { wrong } = read('make-for-break', statusPair, live([make('-B1')], [fault]));
+    const { wrong } = read('make-for-break', statusPair, scenarioOf('make -B1', '-K1:A1-A2 open'));
     expect(wrong).toEqual({ '-H1': 'dark', '-H2': 'lit', '-K1': 'rest' });
   });
 
   it('predicts the same with and without the machine at hand', () => {
-    const scenario = live([make('-B1')]);
+    const scenario = scenarioOf('make -B1');
     const alone = predictAll(chain, scenario);
     const shared = predictAll(chain, scenario, machineOf(planOf(chain)));
     expect(shared.map(({ misconception, state }) => [misconception.id, [...state.at]])).toEqual(
