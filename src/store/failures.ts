@@ -12,12 +12,16 @@ export type StoreFailureCode =
 
 export class StoreFailure extends Error {
   readonly code: StoreFailureCode;
+  /** What would help. */
   readonly hint: string;
+  /** What the database said, for whoever runs it: it may name users and paths. */
+  readonly detail: string;
 
   constructor(code: StoreFailureCode, message: string, hint: string, cause?: unknown) {
     super(message, { cause });
     this.code = code;
     this.hint = hint;
+    this.detail = cause instanceof Error ? cause.message : '';
   }
 }
 
@@ -104,5 +108,5 @@ export function failureOf(error: unknown): StoreFailure | null {
   );
   if (!meaning) return null;
   const [, kind, message, hint] = meaning;
-  return new StoreFailure(kind, `${message} (${error.message})`, hint, error);
+  return new StoreFailure(kind, message, hint, error);
 }

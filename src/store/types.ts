@@ -68,12 +68,11 @@ export interface Store {
    */
   keepAnswers(records: readonly AnswerRecord[]): Promise<readonly Kept[]>;
   /**
-   * Keeps one answer.
+   * Keeps one answer, as `keepAnswers` does.
    *
-   * @param recall - what the caller has worked out; not needed, the store works it out itself
    * @returns false when an answer with this id is kept already; nothing is changed then
    */
-  keepAnswer(record: AnswerRecord, recall?: Recall): Promise<boolean>;
+  keepAnswer(record: AnswerRecord): Promise<boolean>;
   /** All answers of a learner that can be read, in the order in which they arrived. */
   answersOf(learner: string): Promise<readonly AnswerRecord[]>;
   /** Answers with a number above `after`, in order, at most `limit` of them. */

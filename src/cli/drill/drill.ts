@@ -68,7 +68,7 @@ async function replyTo(task: Task, io: Io): Promise<Reply | undefined> {
 }
 
 async function keep(store: Store, judged: Judged): Promise<void> {
-  await store.keepAnswer(judged.record, judged.recall);
+  await store.keepAnswer(judged.record);
 }
 
 /** Runs a whole practice; every answer is on the disk before its mark is shown. */
