@@ -50,5 +50,9 @@ export function linesOf(chain: Chain, from: Line['from'], to: Line['to']): Line[
     });
   };
   walk(chain, to);
-  return [{ ...(from ? { from } : {}), steps, ...(to ? { to } : {}) }, ...beside];
+  const [first] = steps;
+  // A way that begins at the terminal it comes from needs no conductor to it.
+  const begun =
+    first && typeof from === 'object' && first.device === from.device && first.enter === from.enter;
+  return [{ ...(from && !begun ? { from } : {}), steps, ...(to ? { to } : {}) }, ...beside];
 }

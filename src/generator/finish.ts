@@ -65,13 +65,13 @@ function pathsOf(groups: readonly Group[], sheets: readonly number[], first: num
   return groups.flatMap(({ source, lines }, index) =>
     lines.map(({ from, steps, to }) => {
       const feed: Step[] = [];
-      if (from === 'feed') {
+      if (from === 'feed' && source) {
         const [pole, protection] = source.feed as [Step, Step];
         if (fed.has(source.name)) feed.push({ device: protection.device, enter: protection.leave! });
         else feed.push(pole, protection);
         fed.add(source.name);
       }
-      const back = to === 'return' ? [source.return] : [];
+      const back = to === 'return' && source ? [source.return] : [];
       return {
         sheet: first + sheets[index]!,
         steps: [...feed, ...ends(from), ...steps, ...ends(to), ...back],

@@ -1,12 +1,14 @@
 /** From a seed to an accepted question's circuit. The same seed gives the same circuit on every machine. */
+import { checkRules } from '../circuit/index.ts';
 import { type Accepted, accept, type Reason, telling } from './accept.ts';
 import { families } from './families/index.ts';
-import { type Random, randomOf } from './random.ts';
-import type { Draft, Family } from './types.ts';
+import { free } from './free.ts';
+import { randomOf } from './random.ts';
+import type { Family } from './types.ts';
 
 export interface GenerateRequest {
   readonly seed: string;
-  /** A family's id. */
+  /** A family's id, or `free`. */
   readonly family: string;
   /** On the family's own scale, 1 to 8; brought into its range. */
   readonly size: number;
@@ -36,14 +38,13 @@ const COMPARED = 2;
 /** Share of drafts let through that are answered by one pattern, or where everything stays as it was. */
 const PLAIN_SHARE = 0.12;
 
-export const familyOf = (id: string): Family | undefined => families.find((family) => family.id === id);
-
-function proposal(family: Family, size: number, random: Random): Draft {
-  return family.draft(random, { size });
-}
+/** A family by its id, free circuits among them. */
+export const familyOf = (id: string): Family | undefined =>
+  id === free.id ? free : families.find((family) => family.id === id);
 
 /**
- * Makes a circuit and a scenario worth asking about.
+ * Makes a circuit and a scenario worth asking about. Of a few acceptable drafts it takes the one that tells most
+ * misconceptions apart.
  *
  * @throws RangeError when there is no such family: ids are checked where they are read
  */
@@ -51,28 +52,32 @@ export function generate({ seed, family: id, size, want }: GenerateRequest): Gen
   const family = familyOf(id);
   if (!family) throw new RangeError(`no family ${id}`);
   const fitting = Math.min(family.size.max, Math.max(family.size.min, Math.round(size)));
-  const refusals: Partial<Record<Reason, number>> = {};
+  const refused: Partial<Record<Reason, number>> = {};
   const refuse = (reason: Reason): void => {
-    refusals[reason] = (refusals[reason] ?? 0) + 1;
+    refused[reason] = (refused[reason] ?? 0) + 1;
   };
-  let best: Accepted | undefined;
+  let found: Accepted[] = [];
   let compared = 0;
-  let drafts = 0;
-  while (drafts < MOST_DRAFTS && compared < COMPARED) {
-    const random = randomOf(`${id}/${fitting}/${seed}/${drafts++}`);
+  for (let drafts = 1; drafts <= MOST_DRAFTS; drafts++) {
+    const random = randomOf(`${id}/${fitting}/${seed}/${drafts}`);
     const plain = random.chance(PLAIN_SHARE);
-    let any = false;
-    for (const found of accept(proposal(family, fitting, random), { plain })) {
-      if (found.kind === 'refused') refuse(found.reason);
-      else if (want && !want(found)) refuse('not-wanted');
-      else {
-        any = true;
-        if (!best || telling(found) > telling(best)) best = found;
-      }
+    const before = found.length;
+    for (const judged of accept(family.draft(random, { size: fitting }), { plain })) {
+      if (judged.kind === 'refused') refuse(judged.reason);
+      else if (want && !want(judged)) refuse('not-wanted');
+      else found.push(judged);
     }
-    if (any) compared++;
+    if (found.length > before) compared++;
+    if (compared < COMPARED && drafts < MOST_DRAFTS) continue;
+    // The rules are looked at last, because they cost more than all else: few drafts break one.
+    found.sort((a, b) => telling(b) - telling(a));
+    for (const accepted of found) {
+      if (checkRules(accepted.draft.circuit).length === 0)
+        return { ok: true, seed, size: fitting, accepted, drafts, refused };
+      refuse('rule');
+    }
+    found = [];
+    compared = 0;
   }
-  return best
-    ? { ok: true, seed, size: fitting, accepted: best, drafts, refused: refusals }
-    : { ok: false, drafts, refused: refusals };
+  return { ok: false, drafts: MOST_DRAFTS, refused };
 }

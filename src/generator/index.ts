@@ -10,6 +10,7 @@ export {
 } from './accept.ts';
 export { canonicalForm, fingerprint } from './canonical.ts';
 export { families } from './families/index.ts';
+export { free } from './free.ts';
 export { familyOf, type Generated, type GenerateRequest, generate, type Refusals } from './generate.ts';
 export type { Picture } from './picture.ts';
 export { type Random, randomOf, seedOf } from './random.ts';

@@ -30,6 +30,9 @@ export interface Workbench {
   wrong(misconception: Misconception, scenario: Scenario): Picture | undefined;
 }
 
+/** States explored for one act; a draft that needs more is refused, which is cheaper than finding out. */
+const LIMITS = { states: 3_000 };
+
 interface Node {
   readonly standing: Standing;
   readonly next: Map<string, Node>;
@@ -55,7 +58,7 @@ const actKey = (act: Act): string => {
 export function workbenchFor(draft: Draft, faults: readonly Fault[]): Workbench {
   const { circuit } = draft;
   const machine = machineOf(planOf(circuit, faults));
-  const root: Node = { standing: everyBeginning(machine, 'live'), next: new Map() };
+  const root: Node = { standing: everyBeginning(machine, 'live', LIMITS), next: new Map() };
   const places = placesIn(machine, draft);
   const variants = new Map<string, Machine | undefined>();
 
@@ -78,7 +81,7 @@ export function workbenchFor(draft: Draft, faults: readonly Fault[]): Workbench 
         const key = actKey(act);
         let next = node.next.get(key);
         if (!next) {
-          next = { standing: everyOutcome(machine, node.standing, act), next: new Map() };
+          next = { standing: everyOutcome(machine, node.standing, act, LIMITS), next: new Map() };
           node.next.set(key, next);
         }
         node = next;

@@ -1,4 +1,4 @@
-import { families } from '../../src/generator/index.ts';
+import { families, free } from '../../src/generator/index.ts';
 import { familyContract } from './family-contract.ts';
 
-for (const family of families) familyContract(family);
+for (const family of [...families, free]) familyContract(family);

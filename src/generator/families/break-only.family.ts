@@ -5,7 +5,7 @@ import { oneLegDraft } from './one-leg.ts';
 export const breakOnly: Family = {
   id: 'break-only',
   title: 'Only the break leg wired',
-  size: { min: 1, max: 8 },
+  size: { min: 1, max: 7 },
   about: 'A break contact: closed at rest, open while its relay is energised.',
   draft: (random, { size }) => oneLegDraft(random, size, breakOnly.id, 'rest'),
 };

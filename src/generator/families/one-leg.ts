@@ -13,7 +13,8 @@ import type { Draft } from '../types.ts';
 export function oneLegDraft(random: Random, size: number, family: string, leg: 'rest' | 'made'): Draft {
   const opening = open(random);
   const { plant, board, source } = opening;
-  const signals = castSignals(random, plant, size);
+  // Two lamps at least: one alone would be a question of yes or no.
+  const signals = castSignals(random, plant, size + 1);
   const parts = signals.map((signal) => {
     const sensor = board.sensor(signal.sensor, signal.text);
     const relay = board.relay(source, { poles: random.int(2, 4) });
@@ -25,13 +26,13 @@ export function oneLegDraft(random: Random, size: number, family: string, leg: '
     board.line(source, 'lamps', [relay[leg](), lamp.hop]);
     return { relay, toggle: random.chance(0.25) ? relay.held : sensor.toggle };
   });
-  if (size > 2) {
+  if (size > 1) {
     const [a, b, c] = random.sample(parts, 3);
     const lamp = board.lamp(source, `${plant.name} as it should be`, 'neutral');
     const one = a!.relay[leg]();
     const other = b!.relay[leg]();
     const contacts = random.chance(0.5) ? [one, other] : [either([one], [other])];
-    const third = size > 4 ? [c!.relay[leg]()] : [];
+    const third = size > 3 ? [c!.relay[leg]()] : [];
     board.line(source, 'lamps', [...random.shuffle([...contacts, ...third]), lamp.hop]);
   }
   maybeSupplyLamp(random, opening, 0.15);

@@ -1,0 +1,325 @@
+/** Devices for a drawing, taken one by one: each gets a provisional designation, and hands out its contacts as they are used. */
+import type { Colour, ContactSpec, Device, DeviceOf, Rating, Step, Supply } from '../../shared/circuit.ts';
+import type { Act } from '../../shared/scenario.ts';
+import { auxiliaryRow, numbersAt } from '../circuit/contact-numbers.ts';
+import type {
+  ActuatedPart,
+  CoilPart,
+  ContactorPart,
+  LatchingPart,
+  LoadPart,
+  Pole,
+  Source,
+  Toggle,
+} from './parts.ts';
+import type { Random } from './random.ts';
+import { BUTTON_COLOURS, LAMP_COLOURS, type Meaning, type Purpose, type Sensor } from './vocabulary/index.ts';
+
+type Form = ContactSpec['form'];
+type DelayKind = 'on-delay' | 'off-delay';
+
+export interface RelayWish {
+  readonly poles: number;
+  readonly text?: string;
+}
+
+const hop = (device: string, enter: string, leave: string): Step => ({ device, enter, leave });
+
+const mainHops = (name: string, poles: number): Step[] =>
+  Array.from({ length: poles }, (_, pole) => hop(name, String(2 * pole + 1), String(2 * pole + 2)));
+
+export class DeviceShelf {
+  readonly supplies: Supply[] = [];
+  protected readonly random: Random;
+  private readonly counts = new Map<string, number>();
+  private readonly makers: (() => Device | undefined)[] = [];
+  protected inputsUsed: { name: string; source: Source; points: string[]; returned: boolean } | undefined;
+
+  constructor(random: Random) {
+    this.random = random;
+  }
+
+  protected name(letter: string): string {
+    const number = (this.counts.get(letter) ?? 0) + 1;
+    this.counts.set(letter, number);
+    return `-${letter}${number}`;
+  }
+
+  protected add(device: Device): void {
+    this.makers.push(() => device);
+  }
+
+  /** All devices as they stand now; a button's contacts are those that were asked for, and without any it isn't there. */
+  devices(): Device[] {
+    return this.makers.flatMap((make) => make() ?? []);
+  }
+
+  /**
+   * A supply with a breaker or a fuse in its pole. `earthed`: its return is bonded; of supplies that must stay isolated from
+   * one another at most one may be.
+   */
+  source(rating: Rating, text: string, earthed: boolean = this.random.chance(0.6)): Source {
+    const name = String.fromCharCode(65 + this.supplies.length);
+    this.supplies.push({ name, ...rating, earthed, text });
+    const protection = this.name('F');
+    const amps = this.random.pick([1, 2, 4, 6]);
+    const kind = this.random.chance(0.6) ? 'breaker' : 'fuse';
+    this.add({ kind, name: protection, poles: 1, amps, text });
+    const direct = rating.current === 'DC';
+    return {
+      name,
+      rating,
+      feed: [{ device: name, enter: direct ? 'L+' : 'L' }, hop(protection, '1', '2')],
+      return: { device: name, enter: direct ? 'L-' : 'N' },
+      protection,
+    };
+  }
+
+  /** A three-phase supply with a breaker in its three poles. `volts` is between two of them. */
+  mains(volts: number): { readonly name: string; readonly feeds: readonly (readonly Step[])[] } {
+    const name = String.fromCharCode(65 + this.supplies.length);
+    this.supplies.push({ name, volts, current: '3AC', earthed: true, text: 'Power' });
+    const breaker = this.name('F');
+    this.add({ kind: 'breaker', name: breaker, poles: 3, amps: 16, text: 'Power' });
+    const feeds = mainHops(breaker, 3).map((pole, phase) => [{ device: name, enter: `L${phase + 1}` }, pole]);
+    return { name, feeds };
+  }
+
+  private changeovers(name: string, numbers: readonly number[], digits: readonly string[]): () => Pole {
+    const free = [...numbers];
+    return () => {
+      const pole = free.shift();
+      if (pole === undefined) throw new RangeError(`${name} has no pole left`);
+      const [common, rest, made] = digits.map((digit) => `${pole}${digit}`) as [string, string, string];
+      return {
+        common: { device: name, enter: common },
+        rest: hop(name, common, rest),
+        made: hop(name, common, made),
+      };
+    };
+  }
+
+  private coilPart(name: string, poles: number, delayed: boolean): CoilPart {
+    const numbers = this.random.shuffle(Array.from({ length: poles }, (_, index) => index + 1));
+    const pole = this.changeovers(name, numbers, delayed ? ['5', '6', '8'] : ['1', '2', '4']);
+    return {
+      name,
+      coil: hop(name, 'A1', 'A2'),
+      pole,
+      made: () => pole().made,
+      rest: () => pole().rest,
+      held: {
+        on: { kind: 'hold', device: name },
+        off: { kind: 'free', device: name },
+        springs: false,
+      },
+    };
+  }
+
+  /** A relay; which of its poles is used first is random. */
+  relay({ rating }: Source, { poles, text }: RelayWish): CoilPart {
+    const name = this.name('K');
+    this.add({ kind: 'relay', name, poles, rating, ...(text ? { text } : {}) });
+    return this.coilPart(name, poles, false);
+  }
+
+  delay({ rating }: Source, kind: DelayKind, seconds: number, { poles, text }: RelayWish): CoilPart {
+    const name = this.name('K');
+    this.add({ kind, name, poles, rating, seconds, ...(text ? { text } : {}) });
+    return this.coilPart(name, poles, true);
+  }
+
+  flasher({ rating }: Source, on: number, off: number, { poles, text }: RelayWish): CoilPart {
+    const name = this.name('K');
+    this.add({ kind: 'flasher', name, poles, rating, on, off, ...(text ? { text } : {}) });
+    return this.coilPart(name, poles, true);
+  }
+
+  latching({ rating }: Source, { poles, text }: RelayWish): LatchingPart {
+    const name = this.name('K');
+    this.add({ kind: 'latching-relay', name, poles, rating, ...(text ? { text } : {}) });
+    return { ...this.coilPart(name, poles, false), reset: hop(name, 'B1', 'B2') };
+  }
+
+  /** A contactor with a row of auxiliaries, EN 50005 numbers. */
+  contactor(
+    { rating }: Source,
+    makes: number,
+    breaks: number,
+    { mains, text }: { readonly mains: number; readonly text?: string },
+  ): ContactorPart {
+    const name = this.name('K');
+    const contacts = auxiliaryRow(makes, breaks);
+    this.add({ kind: 'contactor', name, mains, contacts, rating, ...(text ? { text } : {}) });
+    const free = this.random.shuffle(contacts);
+    const take = (form: Form) => (): Step => {
+      const at = free.findIndex((spec) => spec.form === form);
+      if (at < 0) throw new RangeError(`${name} has no ${form} contact left`);
+      const [spec] = free.splice(at, 1);
+      return hop(name, spec!.terminals[0]!, spec!.terminals[1]!);
+    };
+    return {
+      name,
+      coil: hop(name, 'A1', 'A2'),
+      mains: Array.from({ length: mains }, (_, pole) =>
+        hop(name, String(2 * pole + 1), String(2 * pole + 2)),
+      ),
+      made: take('make'),
+      rest: take('break'),
+      held: { on: { kind: 'hold', device: name }, off: { kind: 'free', device: name }, springs: false },
+    };
+  }
+
+  private actuated(
+    name: string,
+    make: (contacts: ContactSpec[]) => Device,
+    toggle: (first: Form) => Toggle,
+  ): ActuatedPart {
+    const contacts: ContactSpec[] = [];
+    const next = (form: Form): string[] => {
+      const terminals = numbersAt(form, contacts.length + 1);
+      contacts.push({ form, terminals });
+      return terminals;
+    };
+    const plain = (form: Form) => (): Step => {
+      const [from, to] = next(form);
+      return hop(name, from!, to!);
+    };
+    this.makers.push(() => (contacts.length > 0 ? make(contacts) : undefined));
+    return {
+      name,
+      made: plain('make'),
+      rest: plain('break'),
+      pole: () => {
+        const [common, rest, made] = next('changeover') as [string, string, string];
+        return {
+          common: { device: name, enter: common },
+          rest: hop(name, common, rest),
+          made: hop(name, common, made),
+        };
+      },
+      get toggle() {
+        return toggle(contacts[0]?.form ?? 'make');
+      },
+    };
+  }
+
+  /** A contact in the field; `make` and `break` of the scenario go by its first contact. */
+  sensor(kind: Sensor, text: string): ActuatedPart {
+    const name = this.name('B');
+    return this.actuated(
+      name,
+      (contacts) => ({ kind, name, text, contacts }),
+      (first) => {
+        const make: Act = { kind: 'make', device: name };
+        const brk: Act = { kind: 'break', device: name };
+        return first === 'break'
+          ? { on: brk, off: make, springs: false }
+          : { on: make, off: brk, springs: false };
+      },
+    );
+  }
+
+  button(text: string, purpose: Purpose): ActuatedPart {
+    const name = this.name('S');
+    const colour = this.random.pick(BUTTON_COLOURS[purpose]);
+    return this.actuated(
+      name,
+      (contacts) => ({ kind: 'push-button', name, text, colour, contacts }),
+      () => ({ on: { kind: 'press', device: name }, off: { kind: 'release', device: name }, springs: true }),
+    );
+  }
+
+  emergencyStop(text: string): ActuatedPart {
+    const name = this.name('S');
+    return this.actuated(
+      name,
+      (contacts) => ({ kind: 'emergency-stop', name, text, contacts }),
+      () => ({ on: { kind: 'press', device: name }, off: { kind: 'release', device: name }, springs: false }),
+    );
+  }
+
+  /** A selector with one make contact for each of the given sets of positions. */
+  selector(text: string, positions: readonly string[], makes: readonly (readonly string[])[]) {
+    const name = this.name('S');
+    const contacts: ContactSpec[] = makes.map((closed, index) => ({
+      form: 'make',
+      terminals: numbersAt('make', index + 1),
+      positions: [...closed],
+    }));
+    this.add({ kind: 'selector', name, text, positions: [...positions], contacts });
+    return {
+      name,
+      hops: contacts.map(({ terminals }) => hop(name, terminals[0]!, terminals[1]!)),
+      turn: (to: string): Act => ({ kind: 'turn', device: name, to }),
+    };
+  }
+
+  overload(text: string): {
+    readonly name: string;
+    readonly mains: readonly Step[];
+    readonly rest: Step;
+    readonly made: Step;
+    readonly toggle: Toggle;
+  } {
+    const name = this.name('F');
+    this.add({ kind: 'overload', name, text });
+    return {
+      name,
+      mains: mainHops(name, 3),
+      rest: hop(name, '95', '96'),
+      made: hop(name, '97', '98'),
+      toggle: { on: { kind: 'trip', device: name }, off: { kind: 'reset', device: name }, springs: false },
+    };
+  }
+
+  lamp({ rating }: Source, text: string, meaning: Meaning): LoadPart {
+    const name = this.name('H');
+    const colour: Colour = this.random.pick(LAMP_COLOURS[meaning]);
+    this.add({ kind: 'lamp', name, text, colour, rating });
+    return { name, hop: hop(name, 'X1', 'X2') };
+  }
+
+  sounder({ rating }: Source, text: string): LoadPart {
+    const name = this.name('H');
+    this.add({ kind: 'sounder', name, text, rating });
+    return { name, hop: hop(name, 'X1', 'X2') };
+  }
+
+  valve({ rating }: Source, text: string): LoadPart {
+    const name = this.name('Y');
+    this.add({ kind: 'valve', name, text, rating });
+    return { name, hop: hop(name, 'A1', 'A2') };
+  }
+
+  motor(text: string, volts: number, terminals: DeviceOf<'motor'>['terminals']): string {
+    const name = this.name('M');
+    this.add({ kind: 'motor', name, text, volts, terminals });
+    return name;
+  }
+
+  /** The next input point of the controller on this supply; the module grows with what is asked of it. */
+  input(
+    source: Source,
+    type: DeviceOf<'inputs'>['type'],
+    text: string,
+  ): { readonly name: string; readonly hop: Step } {
+    if (!this.inputsUsed) {
+      const made = { name: this.name('A'), source, points: [] as string[], returned: false };
+      this.inputsUsed = made;
+      const spare = this.random.int(0, 2);
+      this.makers.push(() => ({
+        kind: 'inputs',
+        name: made.name,
+        text: 'Controller inputs',
+        type,
+        count: Math.min(16, made.points.length + spare),
+        points: made.points,
+      }));
+    }
+    const { name, points } = this.inputsUsed;
+    points.push(text);
+    const point = `I${points.length}`;
+    return { name: `${name}:${point}`, hop: { device: name, enter: point } };
+  }
+}

@@ -1,0 +1,84 @@
+import type { Act } from '../../../shared/scenario.ts';
+import { pulse, randomActs, severalLists } from '../act-lists.ts';
+import { castSignals, titleOf } from '../casting.ts';
+import { either } from '../chains.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import type { Family } from '../types.ts';
+
+/**
+ * Off; flashing and sounding; acknowledged: steady and silent; cleared: off. An alarm that clears before it is acknowledged
+ * keeps flashing (ISA-18.1, sequence A with lock-in). For each signal one relay remembers that it came, another that
+ * it was acknowledged.
+ */
+export const acknowledgedAlarm: Family = {
+  id: 'acknowledged-alarm',
+  title: 'Alarm with acknowledge',
+  size: { min: 1, max: 4 },
+  about: 'Two memories for each alarm: that it came, and that somebody has seen it.',
+  draft(random, { size }) {
+    const opening = open(random);
+    const { plant, board, source } = opening;
+    const count = Math.ceil(size / 2);
+    const signals = castSignals(random, plant, count);
+    const seen = board.button('Acknowledge', 'reset');
+    const flasher = board.flasher(source, 0.5, 0.5, { poles: 2, text: 'Flasher' });
+    const parts = signals.map((signal) => {
+      const sensor = board.sensor(signal.sensor, signal.text);
+      const came = board.relay(source, { poles: 4, text: `${signal.thing} alarm` });
+      const known = board.relay(source, { poles: 4, text: `${signal.thing} acknowledged` });
+      const contact = random.chance(0.6) ? 'made' : 'rest';
+      const open_ = contact === 'made' ? sensor.made : sensor.rest;
+      board.line(source, 'control', [
+        either(...random.shuffle([[open_()], [came.made()]])),
+        ...random.shuffle([known.rest(), seen.rest()]),
+        came.coil,
+      ]);
+      board.line(source, 'control', [
+        open_(),
+        either(...random.shuffle([[seen.made()], [known.made()]])),
+        known.coil,
+      ]);
+      return { signal, sensor, came, known };
+    });
+    board.line(source, 'control', [either(...parts.map(({ came }) => [came.made()])), flasher.coil]);
+    parts.forEach(({ signal, came, known }, index) => {
+      const lamp = board.lamp(source, signal.acted.text, signal.acted.meaning);
+      const beat = index < 2 ? [[came.made(), flasher.made()]] : [];
+      board.line(source, 'lamps', [either(...random.shuffle([...beat, [known.made()]])), lamp.hop]);
+    });
+    const horn = board.sounder(source, 'Horn');
+    board.line(source, 'control', [either(...parts.map(({ came }) => [came.made()])), horn.hop]);
+    if (size % 2 === 0) {
+      const quiet = board.lamp(source, 'All acknowledged', 'normal');
+      board.line(source, 'lamps', [seen.rest(), quiet.hop]);
+    }
+    maybeSupplyLamp(random, opening, 0.4);
+    const [first, second] = random.shuffle(parts.map(({ sensor }) => sensor.toggle));
+    const ack = pulse(seen.toggle);
+    const shapes: (() => Act[])[] = [
+      () => [first!.on],
+      () => [first!.on, ...ack],
+      () => [first!.on, first!.off],
+      () => [first!.on, ...ack, first!.off],
+      () => [first!.on, first!.off, ...ack],
+      () => [first!.on, ...ack, first!.off, first!.on],
+      () => [seen.toggle.on, first!.on],
+      ...(second
+        ? [
+            () => [first!.on, ...ack, second.on],
+            () => [first!.on, second.on, ...ack],
+            () => [first!.on, second.on, first!.off, ...ack],
+            () => randomActs(random, [first!, second, seen.toggle], random.int(2, 5)),
+          ]
+        : []),
+    ];
+    return finish(random, board, {
+      family: acknowledgedAlarm.id,
+      title: titleOf(plant, signals[0]!.thing, 'alarm with acknowledge'),
+      sheets: sheetsFor(random, size),
+      acts: severalLists(4, () => random.pick(shapes)()),
+      ends: 'flashing',
+    });
+  },
+};

@@ -1,0 +1,81 @@
+/** Timers that follow a signal, the common part of the on-delay and the off-delay family. */
+import type { Act } from '../../../shared/scenario.ts';
+import { severalLists } from '../act-lists.ts';
+import { titleOf } from '../casting.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import type { CoilPart, Toggle } from '../parts.ts';
+import type { Random } from '../random.ts';
+import { pickSeconds } from '../timing.ts';
+import type { Draft } from '../types.ts';
+import type { Delayed, Plant } from '../vocabulary/index.ts';
+
+export interface TimedSignal {
+  readonly seconds: number;
+  readonly toggle: Toggle;
+}
+
+interface Kind {
+  readonly family: string;
+  readonly kind: 'on-delay' | 'off-delay';
+  readonly entries: (plant: Plant) => readonly Delayed[];
+  readonly subject: string;
+  /** One list of acts around one of the timers. */
+  readonly acts: (random: Random, timed: TimedSignal, others: readonly TimedSignal[]) => Act[];
+}
+
+/**
+ * One timer at sizes 1 and 2, two to three beyond; from size 2 a relay follows the timer, from size 4 a signal starts two
+ * timers one after the other.
+ */
+export function delayedDraft(
+  random: Random,
+  size: number,
+  { family, kind, entries, subject, acts }: Kind,
+): Draft {
+  const opening = open(random);
+  const { plant, board, source } = opening;
+  const count = size <= 2 ? 1 : size <= 5 ? 2 : 3;
+  const chosen = random.sample(entries(plant), count);
+  const number = random.int(1, 6);
+  const things = chosen.map(({ thing }) => thing.replace('#', String(number)));
+  let before: CoilPart | undefined;
+  const timed = chosen.map((entry, index): TimedSignal => {
+    const seconds = pickSeconds(random);
+    const thing = things[index]!;
+    const sensor = board.sensor('field-contact', `${thing}: ${entry.signal}`);
+    const timer = board.delay(source, kind, seconds, { poles: 2, text: `${entry.late} (${thing})` });
+    const chained = size >= 4 && before !== undefined && index === 1;
+    const contacts = [random.chance(0.7) ? sensor.made() : sensor.rest()];
+    if (chained) contacts.push(before!.made());
+    board.line(source, 'control', [...random.shuffle(contacts), timer.coil]);
+    let follower: CoilPart = timer;
+    if (size >= 2 && (index === 0 || size >= 5)) {
+      follower = board.relay(source, { poles: 4 });
+      board.line(source, 'control', [random.chance(0.6) ? timer.made() : timer.rest(), follower.coil]);
+    }
+    const pole = follower.pole();
+    const late = board.lamp(source, `${entry.late} (${thing})`, 'normal');
+    board.line(source, 'lamps', [pole.made, late.hop]);
+    if (size > 1 || random.chance(0.6)) {
+      const idle = board.lamp(source, `${thing} waiting`, 'neutral');
+      board.tail([pole.rest, idle.hop]);
+    }
+    if (size >= 3 && random.chance(0.6)) {
+      const signal = board.lamp(source, `${thing}: ${entry.signal}`, 'neutral');
+      board.line(source, 'lamps', [sensor.made(), signal.hop]);
+    }
+    before = follower;
+    return { seconds, toggle: sensor.toggle };
+  });
+  maybeSupplyLamp(random, opening, size === 1 ? 0.6 : 0.25);
+  return finish(random, board, {
+    family,
+    title: titleOf(plant, things[0]!, subject),
+    sheets: sheetsFor(random, size),
+    acts: severalLists(4, () => {
+      const mixed = random.shuffle(timed);
+      return acts(random, mixed[0]!, mixed.slice(1));
+    }),
+  });
+}

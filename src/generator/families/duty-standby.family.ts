@@ -1,0 +1,102 @@
+import type { Act } from '../../../shared/scenario.ts';
+import { pulse, severalLists } from '../act-lists.ts';
+import { titleOf } from '../casting.ts';
+import { either, startOf } from '../chains.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import type { Toggle } from '../parts.ts';
+import type { Family } from '../types.ts';
+
+/** A latching relay chooses which of two machines answers the demand; it keeps its place without supply. */
+export const dutyStandby: Family = {
+  id: 'duty-standby',
+  title: 'Duty and standby on a latching changeover',
+  size: { min: 1, max: 5 },
+  about:
+    'A latching relay stays where its last pulse put it, supply or not; the standby takes over from a tripped duty.',
+  draft(random, { size }) {
+    const opening = open(random);
+    const { plant, board, source } = opening;
+    const pair = random.pick(plant.pairs);
+    const [a, b] = pair.units;
+    const choice = board.latching(source, { poles: 4, text: 'Duty choice' });
+    const toB = board.button(`${b} on duty`, 'start');
+    const toA = board.button(`${a} on duty`, 'start');
+    // Each button's break contact keeps the two coils from being fed together.
+    board.line(source, 'control', [toB.made(), toA.rest(), choice.coil]);
+    board.line(source, 'control', [toA.made(), toB.rest(), choice.reset]);
+    const duty = choice.pole();
+    const dutyA = board.lamp(source, `${a} on duty`, 'neutral');
+    const dutyB = board.lamp(source, `${b} on duty`, 'neutral');
+    board.line(source, 'lamps', [duty.rest, dutyA.hop]);
+    board.tail([duty.made, dutyB.hop]);
+
+    const demand: Toggle[] = [];
+    const trips: Toggle[] = [];
+    if (size >= 2) {
+      const level = board.sensor('field-contact', `${pair.thing} wanted`);
+      demand.push(level.toggle);
+      const runs = [a, b].map((unit) => board.relay(source, { poles: 4, text: unit }));
+      const pole = choice.pole();
+      if (size < 4) {
+        board.line(source, 'control', [level.made(), pole.rest, runs[0]!.coil]);
+        board.tail([pole.made, runs[1]!.coil]);
+      } else {
+        // A trip of the one calls the other, whatever the choice is.
+        const overloads = [a, b].map((unit) => board.overload(`${unit} overload`));
+        trips.push(...overloads.map(({ toggle }) => toggle));
+        const [first, second] = overloads;
+        board.line(source, 'control', [
+          level.made(),
+          either([pole.rest], [second!.made]),
+          first!.rest,
+          runs[0]!.coil,
+        ]);
+        const other = either([pole.made], [first!.made]);
+        board.tail([other, second!.rest, runs[1]!.coil], startOf(pole.made));
+      }
+      runs.forEach((run, index) => {
+        const lamp = board.lamp(source, `${pair.units[index]} running`, 'normal');
+        board.line(source, 'lamps', [run.made(), lamp.hop]);
+        if (size < 3) return;
+        const idle = board.lamp(source, `${pair.units[index]} stopped`, 'neutral');
+        board.line(source, 'lamps', [run.rest(), idle.hop]);
+      });
+      if (size >= 5) {
+        const none = board.lamp(source, `No ${pair.thing.toLowerCase()}`, 'abnormal');
+        board.line(source, 'lamps', [...random.shuffle([runs[0]!.rest(), runs[1]!.rest()]), none.hop]);
+      }
+    }
+    maybeSupplyLamp(random, opening);
+
+    const set = pulse(toB.toggle);
+    const reset = pulse(toA.toggle);
+    const lost: Act[] = [
+      { kind: 'open', device: source.protection },
+      { kind: 'close', device: source.protection },
+    ];
+    const want = demand.map(({ on }) => on);
+    const shapes: (() => Act[])[] = [
+      () => [...set, ...want],
+      () => [...want, ...set],
+      () => [...set, ...want, ...lost],
+      () => [...set, ...reset, ...want],
+      () => [...set, ...lost, ...reset],
+      () => [toB.toggle.on, ...want],
+      ...(demand.length > 0 ? [() => [...set, ...want, demand[0]!.off], () => [...want]] : []),
+      ...(trips.length > 0
+        ? [
+            () => [...want, trips[0]!.on],
+            () => [...set, ...want, trips[1]!.on],
+            () => [...want, trips[0]!.on, ...set],
+          ]
+        : []),
+    ];
+    return finish(random, board, {
+      family: dutyStandby.id,
+      title: titleOf(plant, pair.thing, 'duty and standby'),
+      sheets: sheetsFor(random, size),
+      acts: severalLists(4, () => random.pick(shapes)()),
+    });
+  },
+};

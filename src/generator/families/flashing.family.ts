@@ -1,0 +1,61 @@
+import { randomActs, severalLists, someOn } from '../act-lists.ts';
+import { castSignals, titleOf } from '../casting.ts';
+import { either } from '../chains.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import type { Family } from '../types.ts';
+
+/** A flasher has no steady state: what hangs on its contacts goes on and off for as long as its coil is energised. */
+export const flashing: Family = {
+  id: 'flashing',
+  title: 'Flasher',
+  size: { min: 1, max: 6 },
+  about: 'Lamps on a flasher flash while it is energised; lamps on plain contacts are steady.',
+  draft(random, { size }) {
+    const opening = open(random);
+    const { plant, board, source } = opening;
+    const signals = castSignals(random, plant, size);
+    const parts = signals.map((signal) => {
+      const sensor = board.sensor(signal.sensor, signal.text);
+      const relay = board.relay(source, { poles: 4 });
+      board.line(source, 'control', [sensor.made(), relay.coil]);
+      return { signal, sensor, relay };
+    });
+    const pace = random.pick([
+      [0.5, 0.5],
+      [1, 1],
+      [1, 0.5],
+      [0.5, 1],
+    ] as const);
+    const flasher = board.flasher(source, pace[0], pace[1], { poles: 2, text: 'Flasher' });
+    // Some signals start the flasher; the others have steady lamps.
+    const calling = random.sample(parts, Math.max(1, Math.ceil(size / 2)));
+    board.line(source, 'control', [either(...calling.map(({ relay }) => [relay.made()])), flasher.coil]);
+    const [alarm] = calling;
+    const flash = board.lamp(source, `${alarm!.signal.acted.text}, flashing`, alarm!.signal.acted.meaning);
+    const beat = random.chance(0.7) ? flasher.made() : flasher.rest();
+    board.line(source, 'lamps', [...random.shuffle([beat, alarm!.relay.made()]), flash.hop]);
+    if (size >= 2) {
+      const beacon = board.lamp(source, `${plant.name} beacon`, 'abnormal');
+      board.line(source, 'lamps', [flasher.made(), beacon.hop]);
+    }
+    for (const { signal, relay } of parts) {
+      const steady = board.lamp(source, signal.rest.text, signal.rest.meaning);
+      board.line(source, 'lamps', [relay.rest(), steady.hop]);
+      if (!random.chance(0.4)) continue;
+      const acted = board.lamp(source, signal.acted.text, signal.acted.meaning);
+      board.line(source, 'lamps', [relay.made(), acted.hop]);
+    }
+    maybeSupplyLamp(random, opening);
+    const toggles = parts.map(({ sensor }) => sensor.toggle);
+    return finish(random, board, {
+      family: flashing.id,
+      title: titleOf(plant, signals[0]!.thing, 'flashing lamps'),
+      sheets: sheetsFor(random, size),
+      acts: severalLists(3, () =>
+        random.chance(0.6) ? someOn(random, toggles) : randomActs(random, toggles, random.int(1, size + 1)),
+      ),
+      ends: 'flashing',
+    });
+  },
+};

@@ -1,0 +1,66 @@
+import type { Act, Fault } from '../../../shared/scenario.ts';
+import { someOn } from '../act-lists.ts';
+import { castSignals, titleOf } from '../casting.ts';
+import { finish } from '../finish.ts';
+import { open, sheetsFor } from '../opening.ts';
+import { pickControlRating } from '../sources.ts';
+import type { Family } from '../types.ts';
+
+/**
+ * Fault relays that are energised while all is well. A broken wire, an open coil and a lost supply release the relay as
+ * the fault itself does; the lamps are on a supply of their own from size 2, so that they can still tell.
+ */
+export const healthyRelay: Family = {
+  id: 'healthy-relay',
+  title: 'Healthy when energised',
+  size: { min: 1, max: 8 },
+  about:
+    'A fault relay held in by a break contact: fault, broken wire, open coil and lost supply look alike.',
+  draft(random, { size }) {
+    const { plant, board, source } = open(random);
+    const lamps =
+      size === 1
+        ? source
+        : board.source(pickControlRating(random), 'Lamp supply', !board.supplies[0]!.earthed);
+    const signals = castSignals(random, plant, size);
+    const parts = signals.map((signal) => {
+      const sensor = board.sensor(signal.sensor, signal.text);
+      const relay = board.relay(source, { poles: random.int(1, 4) });
+      const contact = sensor.rest();
+      board.line(source, 'control', [contact, relay.coil]);
+      const pole = relay.pole();
+      const fault = board.lamp(lamps, signal.acted.text, signal.acted.meaning);
+      const well = board.lamp(lamps, signal.rest.text, signal.rest.meaning);
+      const legs = random.shuffle([
+        [pole.rest, fault.hop],
+        [pole.made, well.hop],
+      ]);
+      board.line(lamps, 'lamps', legs[0]!);
+      board.tail(legs[1]!);
+      return { sensor, contact, relay };
+    });
+    const toggles = parts.map(({ sensor }) => sensor.toggle);
+    const lose: Act = { kind: 'open', device: source.protection };
+    const broken = (): Fault => {
+      const { contact, relay } = random.pick(parts);
+      return random.chance(0.5)
+        ? { kind: 'loose', at: `${contact.device}:${random.pick([contact.enter, contact.leave!])}` }
+        : { kind: 'open', from: `${relay.name}:A1`, to: `${relay.name}:A2` };
+    };
+    const plain = someOn(random, toggles);
+    const cases: { acts: readonly Act[]; faults: readonly Fault[] }[] = random.shuffle([
+      { acts: plain, faults: [] },
+      { acts: [...plain, random.pick(toggles).off], faults: [] },
+      { acts: random.chance(0.5) ? [] : someOn(random, toggles), faults: [broken()] },
+      { acts: [lose], faults: [] },
+      { acts: [...plain, lose, { kind: 'close', device: source.protection }], faults: [] },
+    ]);
+    return finish(random, board, {
+      family: healthyRelay.id,
+      title: titleOf(plant, signals[0]!.thing, 'fault relays'),
+      sheets: sheetsFor(random, size),
+      acts: cases.map(({ acts }) => acts),
+      faults: cases.map(({ faults }) => faults),
+    });
+  },
+};

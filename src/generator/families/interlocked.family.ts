@@ -1,0 +1,95 @@
+import type { Step } from '../../../shared/circuit.ts';
+import type { Act } from '../../../shared/scenario.ts';
+import { pulse, severalLists } from '../act-lists.ts';
+import { cast, titleOf } from '../casting.ts';
+import { either } from '../chains.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import type { ActuatedPart } from '../parts.ts';
+import type { Family } from '../types.ts';
+
+/** Two directions, each kept out by a break contact of the other: the first one wins. */
+export const interlocked: Family = {
+  id: 'interlocked',
+  title: 'Interlocked directions',
+  size: { min: 1, max: 6 },
+  about: 'Two directions that lock each other out by a break contact; end positions stop them.',
+  draft(random, { size }) {
+    const opening = open(random);
+    const { plant, board, source } = opening;
+    const movement = cast(random, plant.movements);
+    const sealed = size >= 2;
+    const contactors = random.chance(0.5);
+    const sides = movement.ways.map((way) => {
+      const coil = contactors
+        ? board.contactor(source, 3, 2, { mains: 3, text: `${movement.thing} ${way.doing}` })
+        : board.relay(source, { poles: 4, text: `${movement.thing} ${way.doing}` });
+      return {
+        way,
+        coil,
+        button: board.button(`${way.button} ${movement.thing}`, sealed ? 'start' : 'hold-to-run'),
+      };
+    });
+    const stop = sealed ? board.button(`Stop ${movement.thing}`, 'stop') : undefined;
+    const limits: ActuatedPart[] = [];
+    sides.forEach(({ way, coil, button }, index) => {
+      const other = sides[1 - index]!;
+      const series: Step[] = [other.coil.rest()];
+      // At size 4 and above the buttons lock each other out as well.
+      if (size >= 4) series.push(other.button.rest());
+      if (size >= 3) {
+        const limit = board.sensor('limit-switch', `${movement.thing} ${way.there}`);
+        series.push(limit.rest());
+        limits.push(limit);
+      }
+      const command = sealed ? either(...random.shuffle([[button.made()], [coil.made()]])) : button.made();
+      const chain = [...random.shuffle(series), command];
+      board.line(source, 'control', [
+        ...(stop ? [stop.rest()] : []),
+        ...(random.chance(0.5) ? chain : [chain.at(-1)!, ...chain.slice(0, -1)]),
+        coil.coil,
+      ]);
+      const lamp = board.lamp(source, `${movement.thing} ${way.doing}`, 'normal');
+      board.line(source, 'lamps', [coil.made(), lamp.hop]);
+    });
+    if (size >= 5) {
+      limits.forEach((limit, index) => {
+        const lamp = board.lamp(source, `${movement.thing} ${sides[index]!.way.there}`, 'neutral');
+        board.line(source, 'lamps', [limit.made(), lamp.hop]);
+      });
+    }
+    if (size >= 6) {
+      const [one, other] = sides;
+      const warning = board.sounder(source, `${movement.thing} moving`);
+      board.line(source, 'control', [either([one!.coil.made()], [other!.coil.made()]), warning.hop]);
+    }
+    maybeSupplyLamp(random, opening);
+
+    const [one, other] = random.shuffle(sides);
+    const [first, second] = [one!.button.toggle, other!.button.toggle];
+    const oneLimit = limits[sides.indexOf(one!)];
+    const otherLimit = limits[sides.indexOf(other!)];
+    const shapes: (() => Act[])[] = [
+      () => [first.on],
+      () => pulse(first),
+      () => [first.on, second.on],
+      () => [...pulse(first), ...pulse(second)],
+      () => [first.on, second.on, first.off],
+      ...(stop ? [() => [...pulse(first), ...pulse(stop.toggle), ...pulse(second)]] : []),
+      ...(oneLimit
+        ? [
+            () => [...pulse(first), oneLimit.toggle.on],
+            () => [oneLimit.toggle.on, ...pulse(first)],
+            () => [...pulse(first), oneLimit.toggle.on, ...pulse(second)],
+            () => [otherLimit!.toggle.on, ...pulse(first)],
+          ]
+        : []),
+    ];
+    return finish(random, board, {
+      family: interlocked.id,
+      title: titleOf(plant, movement.thing, `${movement.ways[0].doing} and ${movement.ways[1].doing}`),
+      sheets: sheetsFor(random, size),
+      acts: severalLists(4, () => random.pick(shapes)()),
+    });
+  },
+};

@@ -1,0 +1,87 @@
+import type { Act } from '../../../shared/scenario.ts';
+import { pulse, severalLists } from '../act-lists.ts';
+import { cast, titleOf } from '../casting.ts';
+import { either } from '../chains.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import type { Family } from '../types.ts';
+
+/**
+ * Jogging beside start and stop: a jog relay drives the machine while its button is held and keeps the seal open, so that
+ * nothing is caught however fast the button is let go.
+ */
+export const jog: Family = {
+  id: 'jog',
+  title: 'Jog',
+  size: { min: 1, max: 5 },
+  about: 'Runs only while the jog button is held; start and stop with seal-in stay beside it.',
+  draft(random, { size }) {
+    const opening = open(random);
+    const { plant, board, source } = opening;
+    const drive = cast(random, plant.drives);
+    const main = board.relay(source, { poles: 4, text: drive.thing });
+    const jogs = Array.from({ length: size >= 3 ? 2 : 1 }, (_, index) =>
+      board.button(`Jog ${drive.thing}${index === 0 ? '' : ' from far end'}`, 'hold-to-run'),
+    );
+    const stop = board.button(`Stop ${drive.thing}`, 'stop');
+    const start = board.button(`Start ${drive.thing}`, 'start');
+    const running = board.lamp(source, `${drive.thing} ${drive.running}`, 'normal');
+
+    if (size === 1) {
+      // The plain way: the jog button's break contact opens the seal, its make contact feeds the coil.
+      const [button] = jogs;
+      const seal = random.shuffle([button!.rest(), main.made()]);
+      const ways = random.shuffle([[start.made()], seal, [button!.made()]]);
+      board.line(source, 'control', [stop.rest(), either(...ways), main.coil]);
+    } else {
+      const hold = board.relay(source, { poles: 4, text: `${drive.thing} held on` });
+      const jogging = board.relay(source, { poles: 4, text: `${drive.thing} jogging` });
+      board.line(source, 'control', [either(...jogs.map((button) => [button.made()])), jogging.coil]);
+      board.line(source, 'control', [
+        stop.rest(),
+        jogging.rest(),
+        either(...random.shuffle([[start.made()], [hold.made()]])),
+        hold.coil,
+      ]);
+      board.line(source, 'control', [
+        either(...random.shuffle([[hold.made()], [jogging.made()]])),
+        main.coil,
+      ]);
+      const jogLamp = board.lamp(source, `${drive.thing} jogging`, 'neutral');
+      board.line(source, 'lamps', [jogging.made(), jogLamp.hop]);
+      if (size >= 4) {
+        const holdLamp = board.lamp(source, `${drive.thing} held on`, 'normal');
+        board.line(source, 'lamps', [hold.made(), holdLamp.hop]);
+      }
+    }
+    board.line(source, 'lamps', [main.made(), running.hop]);
+    const standing = board.lamp(source, `${drive.thing} stopped`, 'neutral');
+    board.line(source, 'lamps', [main.rest(), standing.hop]);
+    if (size >= 5) {
+      const brake = board.valve(source, `${drive.thing} brake lifted`);
+      board.line(source, 'control', [main.made(), brake.hop]);
+    }
+    maybeSupplyLamp(random, opening);
+
+    const hold = (): Act => random.pick(jogs).toggle.on;
+    const tap = (): Act[] => pulse(random.pick(jogs).toggle);
+    const go = pulse(start.toggle);
+    const shapes: (() => Act[])[] = [
+      () => [hold()],
+      tap,
+      () => go,
+      () => [...go, hold()],
+      () => [...go, ...tap()],
+      () => [start.toggle.on, hold()],
+      () => [...tap(), ...go],
+      () => [...go, ...pulse(stop.toggle), hold()],
+      () => [stop.toggle.on, hold()],
+    ];
+    return finish(random, board, {
+      family: jog.id,
+      title: titleOf(plant, drive.thing, 'jog, start and stop'),
+      sheets: sheetsFor(random, size),
+      acts: severalLists(4, () => random.pick(shapes)()),
+    });
+  },
+};

@@ -1,0 +1,73 @@
+import type { Act } from '../../../shared/scenario.ts';
+import { severalLists, someOn } from '../act-lists.ts';
+import { castSignals, titleOf } from '../casting.ts';
+import { either } from '../chains.ts';
+import { finish } from '../finish.ts';
+import { open, sheetsFor } from '../opening.ts';
+import type { CoilPart } from '../parts.ts';
+import type { Family } from '../types.ts';
+
+/**
+ * A lamp test lights the lamps of one panel and moves no output: each lamp has a contact of its own on the test relay, so
+ * that nothing is fed backwards through another lamp's contact.
+ */
+export const lampTest: Family = {
+  id: 'lamp-test',
+  title: 'Lamp test',
+  size: { min: 1, max: 7 },
+  about: 'A second way to each lamp over a test relay: all lamps of the panel, and no outputs.',
+  draft(random, { size }) {
+    const { plant, board, source } = open(random);
+    const signals = castSignals(random, plant, size + 1);
+    const button = board.button('Lamp test', 'hold-to-run');
+    let test: CoilPart | undefined;
+    let left = 0;
+    const testContact = () => {
+      if (left === 0) {
+        test = board.relay(source, { poles: 4, text: 'Lamp test' });
+        board.line(source, 'control', [button.made(), test.coil]);
+        left = 4;
+      }
+      left--;
+      return test!.made();
+    };
+    // A direct test relay each for four lamps; where one is enough for a single lamp the button serves alone.
+    const parts = signals.map((signal, index) => {
+      const sensor = board.sensor(signal.sensor, signal.text);
+      const relay = board.relay(source, { poles: 4 });
+      board.line(source, 'control', [sensor.made(), relay.coil]);
+      const contact = random.chance(0.65) ? relay.made() : relay.rest();
+      const word = contact.leave?.endsWith('4') ? signal.acted : signal.rest;
+      const lamp = board.lamp(source, word.text, word.meaning);
+      const tested = index === 0 || (index > 1 && random.chance(0.75));
+      if (tested)
+        board.line(source, 'lamps', [either(...random.shuffle([[contact], [testContact()]])), lamp.hop]);
+      else board.line(source, 'lamps', [contact, lamp.hop]);
+      if (index < 2 && size > 1) {
+        const valve = board.valve(source, `${signal.thing} output`);
+        board.line(source, 'control', [relay.made(), valve.hop]);
+      }
+      return { toggle: sensor.toggle };
+    });
+    const untested = board.lamp(source, `${plant.name} line stopped`, 'neutral');
+    const stopped = board.relay(source, { poles: 2 });
+    const selector = board.selector('Line', ['Stop', 'Run'], [['Run']]);
+    board.line(source, 'control', [selector.hops[0]!, stopped.coil]);
+    board.line(source, 'lamps', [stopped.rest(), untested.hop]);
+    const toggles = parts.map(({ toggle }) => toggle);
+    const { on, off } = button.toggle;
+    const run: Act = selector.turn('Run');
+    return finish(random, board, {
+      family: lampTest.id,
+      title: titleOf(plant, 'signal lamps', 'with lamp test'),
+      sheets: sheetsFor(random, size),
+      acts: severalLists(4, () => {
+        const acts = random.chance(0.7) ? someOn(random, toggles) : [];
+        const first = random.chance(0.5) ? [run, ...acts] : acts;
+        const shape = random.int(0, 9);
+        if (shape < 6) return [...first, on];
+        return shape < 8 ? [on, ...first, off] : [...first, on, off];
+      }),
+    });
+  },
+};

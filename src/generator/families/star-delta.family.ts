@@ -1,0 +1,84 @@
+import type { Step } from '../../../shared/circuit.ts';
+import type { Act } from '../../../shared/scenario.ts';
+import { pulse, severalLists } from '../act-lists.ts';
+import { cast, titleOf } from '../casting.ts';
+import { type Chain, either, startOf } from '../chains.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import { starDeltaMotor } from '../three-phase.ts';
+import { long, pickSeconds, short } from '../timing.ts';
+import type { Family } from '../types.ts';
+
+/**
+ * Main and star contactor first, after the timer's time star opens and delta closes; each locks the other out. In star each
+ * winding has 58 % of its voltage and the line a third of the delta current.
+ */
+export const starDelta: Family = {
+  id: 'star-delta',
+  title: 'Star-delta start',
+  size: { min: 1, max: 4 },
+  about: 'Main, star and delta contactor and a timer: star and delta never together.',
+  draft(random, { size }) {
+    const opening = open(random);
+    const { plant, board, source } = opening;
+    const drive = cast(random, plant.drives);
+    const seconds = pickSeconds(random);
+    const main = board.contactor(source, 3, 1, { mains: 3, text: `${drive.thing} main` });
+    const star = board.contactor(source, 2, 2, { mains: 3, text: `${drive.thing} star` });
+    const delta = board.contactor(source, 3, 3, { mains: 3, text: `${drive.thing} delta` });
+    const overload = board.overload(`${drive.thing} overload`);
+    starDeltaMotor(board, drive.thing, { main, star, delta, overload: overload.mains });
+
+    const timer = board.delay(source, 'on-delay', seconds, { poles: 1, text: 'Star time' });
+    const start = board.button(`Start ${drive.thing}`, 'start');
+    const stop = board.button(`Stop ${drive.thing}`, 'stop');
+    const held: Chain[number] = either(...random.shuffle([[start.made()], [main.made()]]));
+    board.line(source, 'control', [...random.shuffle([overload.rest, stop.rest()]), held, main.coil]);
+    const run: Step = startOf(main.coil);
+    const pole = timer.pole();
+    board.tail([pole.rest, delta.rest(), star.coil], run);
+    // The timer's make leg starts at the same common.
+    const ready = size >= 3 ? board.relay(source, { poles: 2, text: 'May be loaded' }) : undefined;
+    const toDelta = ready ? either([pole.made], [delta.made()]) : pole.made;
+    board.tail([toDelta, star.rest(), delta.coil], startOf(pole.made));
+    // From size 3 delta holds itself, and what follows it takes the timer out.
+    board.tail([...(ready ? [ready.rest()] : []), timer.coil], run);
+    if (ready) {
+      board.line(source, 'control', [delta.made(), ready.coil]);
+      if (size >= 4) {
+        const loaded = board.lamp(source, `${drive.thing} may be loaded`, 'normal');
+        board.line(source, 'lamps', [ready.made(), loaded.hop]);
+      }
+    }
+
+    const inStar = board.lamp(source, `${drive.thing} starting`, 'neutral');
+    board.line(source, 'lamps', [star.made(), inStar.hop]);
+    const inDelta = board.lamp(source, `${drive.thing} ${drive.running}`, 'normal');
+    board.line(source, 'lamps', [delta.made(), inDelta.hop]);
+    const off = board.lamp(source, `${drive.thing} stopped`, 'neutral');
+    board.line(source, 'lamps', [main.rest(), off.hop]);
+    if (size >= 2) {
+      const tripped = board.lamp(source, `${drive.thing} tripped`, 'abnormal');
+      board.line(source, 'lamps', [overload.made, tripped.hop]);
+    }
+    maybeSupplyLamp(random, opening);
+    const go = pulse(start.toggle);
+    const halt = pulse(stop.toggle);
+    const shapes: (() => Act[])[] = [
+      () => go,
+      () => [...go, short(random, seconds)],
+      () => [...go, long(random, seconds)],
+      () => [...go, long(random, seconds), ...halt],
+      () => [...go, short(random, seconds), ...halt, ...go, short(random, seconds)],
+      () => [...go, long(random, seconds), overload.toggle.on],
+      () => [...go, short(random, seconds), overload.toggle.on, overload.toggle.off],
+      () => [start.toggle.on, long(random, seconds)],
+    ];
+    return finish(random, board, {
+      family: starDelta.id,
+      title: titleOf(plant, drive.thing, 'star-delta start'),
+      sheets: Math.max(2, sheetsFor(random, size + 2)),
+      acts: severalLists(4, () => random.pick(shapes)()),
+    });
+  },
+};

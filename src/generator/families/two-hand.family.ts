@@ -1,0 +1,72 @@
+import type { Act } from '../../../shared/scenario.ts';
+import { severalLists } from '../act-lists.ts';
+import { cast, titleOf } from '../casting.ts';
+import { either } from '../chains.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import { wait } from '../timing.ts';
+import type { Family } from '../types.ts';
+
+/**
+ * Two buttons pressed within half a second of one another, held, and both let go before the next stroke: the timing of
+ * ISO 13851, type III. A drawing to read; a real press has an approved module for it.
+ */
+export const twoHand: Family = {
+  id: 'two-hand',
+  title: 'Two-hand control',
+  size: { min: 1, max: 4 },
+  about: 'Both buttons within half a second, held, and both let go before it acts again.',
+  draft(random, { size }) {
+    const opening = open(random);
+    const { plant, board, source } = opening;
+    const drive = cast(random, plant.drives);
+    const left = board.button(`${drive.thing} left hand`, 'hold-to-run');
+    const right = board.button(`${drive.thing} right hand`, 'hold-to-run');
+    const late = board.delay(source, 'on-delay', 0.5, { poles: 2, text: 'Too late' });
+    const acts = board.relay(source, { poles: 4, text: drive.thing });
+    board.line(source, 'control', [either(...random.shuffle([[left.made()], [right.made()]])), late.coil]);
+    const both = random.shuffle([left.made(), right.made()]);
+    const window = either(...random.shuffle([[late.rest()], [acts.made()]]));
+    const stop = size >= 3 ? [board.emergencyStop('Emergency stop')] : [];
+    board.line(source, 'control', [
+      ...stop.map((button) => button.rest()),
+      ...(random.chance(0.5) ? [...both, window] : [window, ...both]),
+      acts.coil,
+    ]);
+    const pole = acts.pole();
+    const running = board.lamp(source, `${drive.thing} ${drive.running}`, 'normal');
+    const standing = board.lamp(source, `${drive.thing} standing`, 'neutral');
+    board.line(source, 'lamps', [pole.made, running.hop]);
+    board.tail([pole.rest, standing.hop]);
+    if (size >= 2) {
+      const blocked = board.lamp(source, `${drive.thing}: let both go`, 'mandatory');
+      board.line(source, 'lamps', [...random.shuffle([late.made(), acts.rest()]), blocked.hop]);
+    }
+    if (size >= 4) {
+      const valve = board.valve(source, `${drive.thing} clamp`);
+      board.line(source, 'control', [acts.made(), valve.hop]);
+      const hand = board.lamp(source, `${drive.thing}: a hand is on`, 'neutral');
+      board.line(source, 'lamps', [either([left.made()], [right.made()]), hand.hop]);
+    }
+    maybeSupplyLamp(random, opening);
+    const [one, other] = random.shuffle([left.toggle, right.toggle]);
+    const soon = wait(0.2);
+    const tooLate = wait(random.pick([1, 2]));
+    const shapes: (() => Act[])[] = [
+      () => [one!.on, other!.on],
+      () => [one!.on, soon, other!.on],
+      () => [one!.on, tooLate, other!.on],
+      () => [one!.on, soon, other!.on, tooLate],
+      () => [one!.on, soon, other!.on, tooLate, other!.off],
+      () => [one!.on, other!.on, tooLate, other!.off, other!.on],
+      () => [one!.on, tooLate, other!.on, one!.off, other!.off, one!.on, other!.on],
+      ...stop.map(({ toggle }) => () => [one!.on, other!.on, tooLate, toggle.on, toggle.off]),
+    ];
+    return finish(random, board, {
+      family: twoHand.id,
+      title: titleOf(plant, drive.thing, 'two-hand control'),
+      sheets: sheetsFor(random, size),
+      acts: severalLists(4, () => random.pick(shapes)()),
+    });
+  },
+};

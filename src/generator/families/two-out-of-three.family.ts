@@ -1,0 +1,75 @@
+import { randomActs, severalLists, someOn } from '../act-lists.ts';
+import { cast, castSignals, titleOf } from '../casting.ts';
+import { either } from '../chains.ts';
+import { finish } from '../finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import type { Toggle } from '../parts.ts';
+import type { Family } from '../types.ts';
+
+/** AB + BC + CA. With break contacts instead of makes it is its own dual: two lost signals of three trip it. */
+export const twoOutOfThree: Family = {
+  id: 'two-out-of-three',
+  title: 'Two out of three',
+  size: { min: 1, max: 6 },
+  about: 'Three sensors, and an action as soon as any two of them agree.',
+  draft(random, { size }) {
+    const opening = open(random);
+    const { plant, board, source } = opening;
+    const trio = cast(random, plant.trios);
+    const letters = ['A', 'B', 'C'];
+    const dual = size >= 2 && random.chance(0.4);
+    const sensors = letters.map((letter) => board.sensor(trio.sensor, `${trio.thing} ${letter}`));
+    const relays =
+      size === 1
+        ? undefined
+        : letters.map((letter) => board.relay(source, { poles: 4, text: `${trio.thing} ${letter}` }));
+    relays?.forEach((relay, index) => {
+      board.line(source, 'control', [dual ? sensors[index]!.rest() : sensors[index]!.made(), relay.coil]);
+    });
+    const contact = (index: number) => {
+      const relay = relays?.[index];
+      if (!relay) return sensors[index]!.made();
+      return dual ? relay.rest() : relay.made();
+    };
+    const pairs = random.shuffle([
+      [0, 1],
+      [1, 2],
+      [2, 0],
+    ]);
+    const vote = either(...pairs.map((pair) => random.shuffle(pair).map(contact)));
+    const tripped = board.relay(source, { poles: 4, text: trio.acted.text });
+    board.line(source, 'control', [vote, tripped.coil]);
+    const pole = tripped.pole();
+    const trip = board.lamp(source, trio.acted.text, trio.acted.meaning);
+    board.line(source, 'lamps', [pole.made, trip.hop]);
+    const well = board.lamp(source, `${trio.thing} well`, 'normal');
+    board.tail([pole.rest, well.hop]);
+    if (size >= 3) {
+      letters.slice(0, size >= 4 ? 3 : 1).forEach((letter, index) => {
+        const lamp = board.lamp(source, `${trio.thing} ${letter}`, trio.acted.meaning);
+        board.line(source, 'lamps', [contact(index), lamp.hop]);
+      });
+    }
+    const toggles: Toggle[] = sensors.map(({ toggle }) => toggle);
+    if (size >= 5) {
+      const signals = castSignals(random, plant, size - 4);
+      for (const signal of signals) {
+        const sensor = board.sensor(signal.sensor, signal.text);
+        const relay = board.relay(source, { poles: 3 });
+        board.line(source, 'control', [...random.shuffle([sensor.made(), tripped.rest()]), relay.coil]);
+        const lamp = board.lamp(source, signal.acted.text, signal.acted.meaning);
+        board.line(source, 'lamps', [relay.made(), lamp.hop]);
+        toggles.push(sensor.toggle);
+      }
+    }
+    maybeSupplyLamp(random, opening);
+    return finish(random, board, {
+      family: twoOutOfThree.id,
+      title: titleOf(plant, trio.thing, 'two out of three'),
+      sheets: sheetsFor(random, size),
+      acts: severalLists(4, () =>
+        random.chance(0.6) ? someOn(random, toggles) : randomActs(random, toggles, random.int(2, 4)),
+      ),
+    });
+  },
+};

@@ -1,0 +1,66 @@
+import type { Act } from '../../../shared/scenario.ts';
+import { randomActs, severalLists, someOn } from '../act-lists.ts';
+import { castSignals, titleOf } from '../casting.ts';
+import { finish } from '../finish.ts';
+import { open, sheetsFor } from '../opening.ts';
+import type { Family } from '../types.ts';
+
+const INPUTS = [
+  { volts: 3.3, type: '3.3V' },
+  { volts: 3.3, type: '3.3V' },
+  { volts: 24, type: '24V-1' },
+  { volts: 24, type: '24V-3' },
+] as const;
+
+/**
+ * One pole of each relay switches lamps on the control supply, another carries a signal of an isolated supply to a
+ * controller's input. The two supplies have nothing in common but the mechanism of the relay.
+ */
+export const twoSupplies: Family = {
+  id: 'two-supplies',
+  title: 'Two poles on two isolated supplies',
+  size: { min: 1, max: 8 },
+  about: 'Poles of one relay on isolated supplies: lamps by one pole, a controller input by another.',
+  draft(random, { size }) {
+    const { plant, board, source } = open(random);
+    const { volts, type } = random.pick(INPUTS);
+    const signals = board.source({ volts, current: 'DC' }, 'Controller signals', false);
+    const cast = castSignals(random, plant, size);
+    const toggles = cast.map((signal) => {
+      const sensor = board.sensor(signal.sensor, signal.text);
+      const relay = board.relay(source, { poles: random.int(2, 4) });
+      board.line(source, 'control', [random.chance(0.75) ? sensor.made() : sensor.rest(), relay.coil]);
+      const lampPole = relay.pole();
+      const rest = (): void => {
+        const lamp = board.lamp(source, signal.rest.text, signal.rest.meaning);
+        board.line(source, 'lamps', [lampPole.rest, lamp.hop]);
+      };
+      const acted = (tail: boolean): void => {
+        const lamp = board.lamp(source, signal.acted.text, signal.acted.meaning);
+        if (tail) board.tail([lampPole.made, lamp.hop]);
+        else board.line(source, 'lamps', [lampPole.made, lamp.hop]);
+      };
+      const shown = random.int(0, 3);
+      if (shown !== 0) rest();
+      if (shown !== 1) acted(shown !== 0);
+      const inputPole = relay.pole();
+      const onRest = random.chance(0.4);
+      const point = board.input(signals, type, onRest ? signal.rest.text : signal.acted.text);
+      board.inputLine(signals, [onRest ? inputPole.rest : inputPole.made], point);
+      return random.chance(0.25) ? relay.held : sensor.toggle;
+    });
+    const lose = (): Act => ({ kind: 'open', device: random.pick([source, signals]).protection });
+    const lists = severalLists(4, () => {
+      const acts = random.chance(0.6)
+        ? someOn(random, toggles)
+        : randomActs(random, toggles, random.int(1, size + 1));
+      return random.chance(0.2) ? [...acts, lose()] : acts;
+    });
+    return finish(random, board, {
+      family: twoSupplies.id,
+      title: titleOf(plant, cast[0]!.thing, 'lamps and controller inputs'),
+      sheets: sheetsFor(random, size),
+      acts: lists,
+    });
+  },
+};

@@ -1,0 +1,160 @@
+/** Free circuits: random networks of contacts in series and parallel over relays with changeover poles. */
+import type { Step } from '../../shared/circuit.ts';
+import { randomActs, severalLists, someOn } from './act-lists.ts';
+import { cast, castSignals, titleOf } from './casting.ts';
+import { type Chain, either, type Link } from './chains.ts';
+import { finish } from './finish.ts';
+import { maybeSupplyLamp, open, sheetsFor } from './opening.ts';
+import type { ActuatedPart, CoilPart } from './parts.ts';
+import type { Random } from './random.ts';
+import type { Family } from './types.ts';
+
+/** Relays fed through relays, at most; beyond it nobody follows the drawing in the head. */
+const MOST_LEVELS = 4;
+const POLES = 4;
+/** Contacts of one button or field contact, at most. */
+const MOST_CONTACTS = 4;
+
+interface Pool {
+  readonly relay: CoilPart;
+  level: number;
+  left: number;
+}
+
+interface Field {
+  readonly part: ActuatedPart;
+  used: number;
+}
+
+/** Contacts that a network may use, and how deep what it feeds will then be. */
+class Contacts {
+  private readonly random: Random;
+  private readonly pools: readonly Pool[];
+  private readonly fields: readonly Field[];
+  /** Level of the deepest relay whose contact was taken since the last look. */
+  deepest = 0;
+
+  constructor(random: Random, pools: readonly Pool[], fields: readonly Field[]) {
+    this.random = random;
+    this.pools = pools;
+    this.fields = fields;
+  }
+
+  private field(): Step | undefined {
+    const open_ = this.fields.filter(({ used }) => used < MOST_CONTACTS);
+    if (open_.length === 0) return undefined;
+    // Every one of them is used before any is used again.
+    const fewest = Math.min(...open_.map(({ used }) => used));
+    const field = this.random.pick(
+      this.random.chance(0.7) ? open_.filter(({ used }) => used === fewest) : open_,
+    );
+    field.used++;
+    return this.random.chance(0.65) ? field.part.made() : field.part.rest();
+  }
+
+  private relay(): Step | undefined {
+    const open_ = this.pools.filter(({ left, level }) => left > 0 && level < MOST_LEVELS);
+    if (open_.length === 0) return undefined;
+    const pool = this.random.pick(open_);
+    pool.left--;
+    this.deepest = Math.max(this.deepest, pool.level);
+    return this.random.chance(0.55) ? pool.relay.made() : pool.relay.rest();
+  }
+
+  /** @param share - how often a relay's contact is taken before one of the field */
+  take(share: number): Step | undefined {
+    return this.random.chance(share) ? (this.relay() ?? this.field()) : (this.field() ?? this.relay());
+  }
+
+  relayContact = (): Step | undefined => this.relay();
+}
+
+/** A series of one to three links, some of them parallel ways of one or two contacts each. */
+function network(random: Random, take: () => Step | undefined, links: number): Chain {
+  const way = (most: number): Step[] =>
+    Array.from({ length: random.int(1, most) }, take).filter((step) => step !== undefined);
+  const chain: Link[] = [];
+  for (let link = 0; link < links; link++) {
+    if (random.chance(0.65)) {
+      chain.push(...way(1));
+      continue;
+    }
+    const ways = Array.from({ length: random.chance(0.8) ? 2 : 3 }, () => way(2)).filter(
+      (steps) => steps.length > 0,
+    );
+    if (ways.length > 1) chain.push(either(...ways));
+    else chain.push(...ways.flat());
+  }
+  return chain;
+}
+
+/** Size is the number of relays. A quarter of them feed back; such a draft is kept only where that makes no race. */
+export const free: Family = {
+  id: 'free',
+  title: 'Free circuit',
+  size: { min: 1, max: 8 },
+  about: 'Any network of contacts: nothing to go by but the drawing.',
+  draft(random, { size }) {
+    const opening = open(random);
+    const { plant, board, source } = opening;
+    const feedback = size > 1 && random.chance(0.25);
+    const fieldCount = random.int(1, 1 + Math.ceil(size / 2));
+    const lampCount = random.int(2, 2 + Math.ceil(size * 0.7));
+    const signals = castSignals(random, plant, fieldCount + lampCount);
+    const fields = signals.slice(0, fieldCount).map((signal): Field => {
+      const drive = cast(random, plant.drives);
+      const part = random.chance(0.3)
+        ? board.button(`Start ${drive.thing}`, 'start')
+        : board.sensor(signal.sensor, signal.text);
+      return { part, used: 0 };
+    });
+    const pools = Array.from(
+      { length: size },
+      (): Pool => ({ relay: board.relay(source, { poles: POLES }), level: 0, left: POLES }),
+    );
+    pools.forEach((pool, index) => {
+      const contacts = new Contacts(random, feedback ? pools : pools.slice(0, index), fields);
+      const share = index === 0 ? 0 : 0.55;
+      const chain = network(random, () => contacts.take(share), random.int(1, 2));
+      pool.level = contacts.deepest + 1;
+      board.line(source, 'control', [...chain, pool.relay.coil]);
+    });
+    const used = fields.filter(({ used: times }) => times > 0);
+    const all = new Contacts(
+      random,
+      pools.map(({ relay, left }) => ({ relay, left, level: 0 })),
+      used,
+    );
+    for (const signal of signals.slice(fieldCount)) {
+      const chain = network(random, () => all.relayContact(), random.chance(0.7) ? 1 : 2);
+      if (chain.length === 0) break;
+      const lamp = board.lamp(source, signal.acted.text, signal.acted.meaning);
+      board.line(source, 'lamps', [...chain, lamp.hop]);
+    }
+    if (size >= 2 && random.chance(0.35)) {
+      const signalSupply = board.source({ volts: 24, current: 'DC' }, 'Controller signals', false);
+      for (let point = 0; point < random.int(1, 3); point++) {
+        const contact = all.relayContact();
+        if (!contact) break;
+        const signal = random.pick(signals);
+        const word = random.chance(0.5) ? signal.acted : signal.rest;
+        board.inputLine(
+          signalSupply,
+          [contact],
+          board.input(signalSupply, '24V-1', `${word.text}, ${point + 1}`),
+        );
+      }
+    }
+    maybeSupplyLamp(random, opening, 0.1);
+    const toggles = used.map(({ part }) => part.toggle);
+    if (toggles.length === 0 || random.chance(0.15)) toggles.push(random.pick(pools).relay.held);
+    return finish(random, board, {
+      family: free.id,
+      title: titleOf(plant, signals[0]!.thing, 'interlocks'),
+      sheets: sheetsFor(random, size),
+      acts: severalLists(4, () =>
+        random.chance(0.5) ? someOn(random, toggles) : randomActs(random, toggles, random.int(1, 4)),
+      ),
+    });
+  },
+};

@@ -1,0 +1,47 @@
+/** Power circuits. */
+import type { Step } from '../../shared/circuit.ts';
+import type { Board } from './board.ts';
+import { endOf } from './chains.ts';
+import type { ContactorPart } from './parts.ts';
+
+interface StarDelta {
+  readonly main: ContactorPart;
+  readonly star: ContactorPart;
+  readonly delta: ContactorPart;
+  /** Main poles of the overload relay. */
+  readonly overload: readonly Step[];
+}
+
+const WINDINGS = ['U', 'V', 'W'] as const;
+
+/** A motor of 400 V a winding on 400 V between phases: both ends of each winding are led out, star or delta joins them. */
+export function starDeltaMotor(
+  board: Board,
+  thing: string,
+  { main, star, delta, overload }: StarDelta,
+): void {
+  const volts = 400;
+  const { feeds } = board.mains(volts);
+  const motor = board.motor(thing, volts, 6);
+  const starPoint = endOf(star.mains[0]!);
+  const windings = WINDINGS.map((winding) => ({
+    device: motor,
+    enter: `${winding}1`,
+    leave: `${winding}2`,
+  }));
+  const lines = feeds.map((feed, phase): readonly Step[] => [
+    ...feed,
+    main.mains[phase]!,
+    overload[phase]!,
+    windings[phase]!,
+    star.mains[phase]!,
+    ...(phase > 0 ? [phase === 1 ? starPoint : endOf(star.mains[phase - 1]!)] : []),
+  ]);
+  // Delta joins each phase to the far end of another winding: L1 to W2, L2 to U2, L3 to V2.
+  const closing = feeds.map(([, breaker], phase): readonly Step[] => [
+    endOf(breaker!),
+    delta.mains[phase]!,
+    endOf(windings[(phase + 2) % 3]!),
+  ]);
+  board.power([...lines, ...closing]);
+}
