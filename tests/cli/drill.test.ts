@@ -1,0 +1,172 @@
+import { spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { replay } from '../../src/memory/index.ts';
+import { historyOf } from '../../src/practice/index.ts';
+import { openSqliteStore } from '../../src/store/index.ts';
+import { runCommand } from './fake-io.ts';
+
+let folder: string;
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'polewise-drill-'));
+});
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+const file = (name: string): string => join(folder, `${name}.sqlite`);
+
+async function kept(data: string) {
+  const store = await openSqliteStore(data);
+  const answers = await store.answersOf('me');
+  const recalls = await store.recallsOf('me');
+  await store.close();
+  return { answers, recalls };
+}
+
+describe('drill', () => {
+  it('asks, marks, explains, keeps answers and memory, and says what comes back', async () => {
+    const data = file('whole');
+    const { code, out } = await runCommand(['drill', '--count', '3', '--seed', 's', '--data', data], {
+      lines: ['pass', 'pass', 'pass'],
+    });
+    expect(code).toBe(0);
+    expect(out).toContain('Question 1 of 3');
+    expect(out).toContain('Question 3 of 3');
+    expect(out).toContain('Why');
+    expect(out).toContain('3 questions answered and kept.');
+    expect(out).toMatch(/Comes back\n {2}\S/);
+    const { answers, recalls } = await kept(data);
+    expect(answers).toHaveLength(3);
+    expect(answers.every(({ mark }) => mark.share === 0)).toBe(true);
+    expect(recalls).toEqual(replay(historyOf(answers)));
+  });
+
+  it('marks a right answer right, and the memory goes up', async () => {
+    const data = file('right');
+    // Both states of the first question are tried on two stores with the same seed: one of the two answers is right.
+    const asked = await runCommand(['drill', '--count', '1', '--seed', 't', '--data', file('look')], {
+      lines: ['pass'],
+    });
+    const right = [...asked.out.matchAll(/wrong {2}(\S+) +(\S+?),/g)].map(
+      ([, item, state]) => `${item} ${state}`,
+    );
+    expect(right.length).toBeGreaterThan(0);
+    const { out } = await runCommand(['drill', '--count', '1', '--seed', 't', '--data', data], {
+      lines: [right.join(', ')],
+    });
+    expect(out).toContain('Right.');
+    expect(out).toContain('Went well');
+    const { answers } = await kept(data);
+    expect(answers[0]!.mark.correct).toBe(true);
+    expect(['firm', 'sure']).toContain(answers[0]!.grade);
+  });
+
+  it('asks the same learner the same questions for the same seed', async () => {
+    const run = async (name: string) =>
+      (
+        await runCommand(['drill', '--count', '2', '--seed', 'same', '--data', file(name)], {
+          lines: ['pass', 'pass'],
+        })
+      ).out;
+    expect(await run('one')).toBe(await run('two'));
+  });
+
+  it('never shows a circuit again that was answered before', async () => {
+    const data = file('again');
+    for (const seed of ['x', 'x', 'y']) {
+      await runCommand(['drill', '--count', '4', '--seed', seed, '--data', data], {
+        lines: ['pass', 'pass', 'pass', 'pass'],
+      });
+    }
+    const { answers } = await kept(data);
+    expect(answers).toHaveLength(12);
+    expect(new Set(answers.map(({ circuit }) => circuit)).size).toBe(12);
+  });
+
+  it('gives a hint that counts, and refuses what it cannot read without marking it', async () => {
+    const data = file('hint');
+    const { out } = await runCommand(['drill', '--count', '1', '--seed', 'u', '--data', data], {
+      lines: ['?', '', 'purple elephants', 'pass'],
+    });
+    expect(out).toContain('Type an answer.');
+    const { answers } = await kept(data);
+    expect(answers).toHaveLength(1);
+    expect(answers[0]!.attempt.help.hint).toBe(true);
+  });
+
+  it('asks only the skill that is wanted, and refuses one that is not there', async () => {
+    const wrong = await runCommand(['drill', '--skill', 'juggling', '--data', file('skill')]);
+    expect(wrong.code).toBe(2);
+    const [, known] = wrong.err.match(/Skills: ([a-z0-9-]+)/)!;
+    const { code } = await runCommand(['drill', '--skill', known!, '--count', '2', '--data', file('skill')], {
+      lines: ['pass', 'pass'],
+    });
+    expect(code).toBe(0);
+    const { answers } = await kept(file('skill'));
+    expect(new Set(answers.map(({ skill }) => skill))).toEqual(new Set([known]));
+  });
+
+  it('ends at the end of the input and at stop, with a summary', async () => {
+    const ended = await runCommand(['drill', '--count', '5', '--data', file('end')], { lines: ['pass'] });
+    expect(ended.out).toContain('1 question answered and kept.');
+    const stopped = await runCommand(['drill', '--count', '5', '--data', file('stop')], { lines: ['stop'] });
+    expect(stopped.out).toContain('No question was answered.');
+  });
+
+  it.each([
+    ['a count that is no number', ['--count', 'many']],
+    ['a count of nothing', ['--count', '0']],
+    ['a folder of banks that is not there', ['--banks', '/nowhere/at/all']],
+    ['a file that cannot be made', ['--data', '/dev/null/practice.sqlite']],
+  ])('tells %s in words, with exit code 2', async (_, words) => {
+    const { code, err } = await runCommand([
+      'drill',
+      ...words,
+      ...(words.includes('--data') ? [] : ['--data', file('bad')]),
+    ]);
+    expect(code).toBe(2);
+    expect(err).not.toMatch(/\n\s+at /);
+  });
+
+  it('shows no escape characters without colour', async () => {
+    const { out } = await runCommand(['drill', '--count', '1', '--data', file('plain')], { lines: ['pass'] });
+    expect(out).not.toContain(String.fromCharCode(27));
+    const shown = await runCommand(['drill', '--count', '1', '--data', file('colour')], {
+      lines: ['pass'],
+      colour: true,
+    });
+    expect(shown.out).toContain(String.fromCharCode(27));
+  });
+});
+
+describe('Ctrl-C', () => {
+  it('loses no answer that was marked', async () => {
+    const data = file('interrupted');
+    const child = spawn(
+      'npx',
+      ['tsx', 'src/cli/main.ts', 'drill', '--count', '5', '--seed', 'v', '--data', data],
+      {
+        stdio: ['pipe', 'pipe', 'inherit'],
+        detached: true,
+      },
+    );
+    let out = '';
+    await new Promise<void>((resolve, reject) => {
+      child.on('error', reject);
+      child.on('close', () => resolve());
+      child.stdout.on('data', (chunk: Buffer) => {
+        const before = out;
+        out += chunk.toString();
+        if (!before.includes('Question 1 of') && out.includes('Question 1 of'))
+          child.stdin.write('pass\npass\n');
+        // Marked twice and waiting for the third answer: interrupt everything.
+        if (!before.includes('Question 3 of') && out.includes('Question 3 of'))
+          process.kill(-child.pid!, 'SIGINT');
+      });
+    });
+    const { answers } = await kept(data);
+    expect(answers).toHaveLength(2);
+  });
+});
