@@ -122,14 +122,15 @@ function readCircuitOf(
   const setting = head.settings.get('circuit');
   const rules = fields.get('rules');
   if (setting) {
-    for (const field of [fields.get('circuit'), rules])
-      if (field)
-        report.add(
-          'bank-repeated-key',
-          field.keySpot,
-          `The circuit is one from above; its ${field.key} can't be here.`,
-          'Leave this out, or leave out circuit=… on the line of the fence.',
-        );
+    const own = [fields.get('circuit'), rules].filter((field) => field !== undefined);
+    for (const field of own)
+      report.add(
+        'bank-repeated-key',
+        field.keySpot,
+        `The circuit is one from above; its ${field.key} can't be here.`,
+        'Leave this out, or leave out circuit=… on the line of the fence.',
+      );
+    if (own.length > 0) return undefined;
     const circuit = namedCircuit(setting, blocks, report);
     return circuit && { circuit };
   }

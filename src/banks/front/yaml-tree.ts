@@ -36,9 +36,9 @@ const YAML_ADVICE: Readonly<Record<string, string>> = {
 };
 
 /** Reads front matter; undefined when it isn't YAML, or has more in it than plain keys, lists and values (all reported). */
-export function readYaml({ first, lines }: Lines, report: BankReport): FrontTree | undefined {
+export function readYaml({ first: firstLine, lines }: Lines, report: BankReport): FrontTree | undefined {
   const text = lines.join('\n');
-  const start: Spot = { line: first, column: 1 };
+  const start: Spot = { line: firstLine, column: 1 };
   if (text.length > BANK_LIMITS.frontMatterCharacters || openBrackets(text) > BANK_LIMITS.frontMatterDepth) {
     report.add(
       'bank-too-large',
@@ -52,16 +52,19 @@ export function readYaml({ first, lines }: Lines, report: BankReport): FrontTree
   const document = parseDocument(text, { lineCounter: counter, prettyErrors: false, version: '1.2' });
   const spotAt = (offset: number): Spot => {
     const { line, col } = counter.linePos(offset);
-    return { line: first + line - 1, column: col };
+    return { line: firstLine + line - 1, column: col };
   };
-  for (const { code, message, pos } of [...document.errors, ...document.warnings])
+  const mistakes = [...document.errors, ...document.warnings];
+  // What comes after the first mistake of grammar mostly follows from it. A key that is there twice is none.
+  const first = mistakes.find(({ code }) => code !== 'DUPLICATE_KEY');
+  for (const { code, message, pos } of mistakes.filter((each) => !first || each.pos[0] <= first.pos[0]))
     report.add(
       'bank-front-matter',
       spotAt(pos[0]),
       `The front matter can't be read here: ${message.split('\n')[0]}.`,
       YAML_ADVICE[code] ?? 'Write keys and values as docs/writing-a-bank.md shows.',
     );
-  if (document.errors.length + document.warnings.length > 0) return undefined;
+  if (mistakes.length > 0) return undefined;
   if (!isPlain(document, spotAt, report)) return undefined;
   const nodeAt = (path: KeyPath): Node | null => (document.getIn(path, true) ?? null) as Node | null;
   const spotOf = (path: KeyPath): Spot => {
