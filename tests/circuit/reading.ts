@@ -4,6 +4,9 @@ import type { Circuit } from '../../shared/circuit.ts';
 import type { Checked, Problem } from '../../shared/problem.ts';
 import { readCircuit } from '../../src/circuit/index.ts';
 
+/** Milliseconds that a test over many random cases may take on a busy machine. */
+export const PATIENCE = 120_000;
+
 /** The value; a refusal fails the test with its reasons. */
 export function whole<T>(checked: Checked<T>): T {
   if (!checked.ok) expect.fail(checked.problems.map(oneLine).join('\n'));

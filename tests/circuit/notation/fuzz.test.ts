@@ -15,7 +15,7 @@ import {
 import { ALL_WORDS } from '../../../src/circuit/notation/device-kinds.ts';
 import { CIRCUIT_PROBLEMS } from '../../../src/circuit/problem-codes.ts';
 import { anyCircuit } from '../arbitrary-circuit.ts';
-import { circuitOf } from '../reading.ts';
+import { circuitOf, PATIENCE } from '../reading.ts';
 
 /** Each problem has a known code, words, and a place in the text (the end of a line counts). */
 function expectPlaced(text: string, checked: Checked<unknown>): void {
@@ -108,74 +108,94 @@ const mutated = fc
   );
 
 describe('any text', () => {
-  it('of random characters is read or refused with a place', () => {
-    fc.assert(
-      fc.property(fc.string({ unit: 'binary', maxLength: 120 }), (text) => {
-        expectPlaced(text, readCircuit(text));
-      }),
-      { numRuns: 6000 },
-    );
-  });
+  it(
+    'of random characters is read or refused with a place',
+    () => {
+      fc.assert(
+        fc.property(fc.string({ unit: 'binary', maxLength: 120 }), (text) => {
+          expectPlaced(text, readCircuit(text));
+        }),
+        { numRuns: 6000 },
+      );
+    },
+    PATIENCE,
+  );
 
-  it('of words in any order is read or refused with a place', () => {
-    fc.assert(fc.property(soup, expectUsable), { numRuns: 10_000 });
-  });
+  it(
+    'of words in any order is read or refused with a place',
+    () => {
+      fc.assert(fc.property(soup, expectUsable), { numRuns: 12_000 });
+    },
+    PATIENCE,
+  );
 
-  it('that was a circuit before it was spoilt is read or refused with a place', () => {
-    fc.assert(fc.property(mutated, expectUsable), { numRuns: 6000 });
-  });
+  it(
+    'that was a circuit before it was spoilt is read or refused with a place',
+    () => {
+      fc.assert(fc.property(mutated, expectUsable), { numRuns: 3500 });
+    },
+    PATIENCE,
+  );
 
-  it('given as acts or faults is read or refused with a place', () => {
-    const circuit = circuitOf(
-      'supply A 24 V AC\n-K1 relay\n-S3 selector Off/On make\nA:L -S3:13-14 -K1:A1-A2 A:N',
-    );
-    const statement = fc
-      .array(
-        fc.oneof(
-          word,
-          fc.constantFrom(
-            'press',
-            'turn',
-            'hold',
-            'on',
-            'fail',
-            'wait',
-            'broken',
-            'welded',
-            'dirty',
-            'crossed',
-            'stuck',
-            ';',
+  it(
+    'given as acts or faults is read or refused with a place',
+    () => {
+      const circuit = circuitOf(
+        'supply A 24 V AC\n-K1 relay\n-S3 selector Off/On make\nA:L -S3:13-14 -K1:A1-A2 A:N',
+      );
+      const statement = fc
+        .array(
+          fc.oneof(
+            word,
+            fc.constantFrom(
+              'press',
+              'turn',
+              'hold',
+              'on',
+              'fail',
+              'wait',
+              'broken',
+              'welded',
+              'dirty',
+              'crossed',
+              'stuck',
+              ';',
+            ),
           ),
-        ),
-        { maxLength: 12 },
-      )
-      .map((words) => words.join(' '));
-    fc.assert(
-      fc.property(fc.oneof(statement, fc.string({ unit: 'binary' })), (text) => {
-        expectPlaced(text, readActs(text));
-        expectPlaced(text, readActs(text, circuit));
-        expectPlaced(text, readFaults(text));
-        expectPlaced(text, readFaults(text, circuit));
-      }),
-      { numRuns: 4000 },
-    );
-  });
+          { maxLength: 12 },
+        )
+        .map((words) => words.join(' '));
+      fc.assert(
+        fc.property(fc.oneof(statement, fc.string({ unit: 'binary' })), (text) => {
+          expectPlaced(text, readActs(text));
+          expectPlaced(text, readActs(text, circuit));
+          expectPlaced(text, readFaults(text));
+          expectPlaced(text, readFaults(text, circuit));
+        }),
+        { numRuns: 4000 },
+      );
+    },
+    PATIENCE,
+  );
 
-  it('given as JSON is read or refused with a reason', () => {
-    const anything = fc.oneof(
-      fc.json(),
-      fc.string(),
-      fc.anything(),
-      anyCircuit.map((circuit) => JSON.stringify(circuit).slice(1)),
-    );
-    fc.assert(
-      fc.property(anything, (value) => {
-        const checked = readCircuitJson(value);
-        if (checked.ok) expect(readCircuitJson(checked.value)).toEqual(checked);
-        else for (const { message, hint } of checked.problems) expect(message && hint).toBeTruthy();
-      }),
-      { numRuns: 2000 },
-    );
-  });
+  it(
+    'given as JSON is read or refused with a reason',
+    () => {
+      const anything = fc.oneof(
+        fc.json(),
+        fc.string(),
+        fc.anything(),
+        anyCircuit.map((circuit) => JSON.stringify(circuit).slice(1)),
+      );
+      fc.assert(
+        fc.property(anything, (value) => {
+          const checked = readCircuitJson(value);
+          if (checked.ok) expect(readCircuitJson(checked.value)).toEqual(checked);
+          else for (const { message, hint } of checked.problems) expect(message && hint).toBeTruthy();
+        }),
+        { numRuns: 2000 },
+      );
+    },
+    PATIENCE,
+  );
 });

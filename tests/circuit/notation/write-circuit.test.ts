@@ -2,47 +2,63 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readCircuit, readCircuitJson, writeCircuit } from '../../../src/circuit/index.ts';
 import { anyCircuit, deviceOfKind, KINDS } from '../arbitrary-circuit.ts';
-import { circuitOf, whole } from '../reading.ts';
+import { circuitOf, PATIENCE, whole } from '../reading.ts';
 
 describe('writing a circuit', () => {
-  it('reads back as the same circuit, whatever is in it', () => {
-    fc.assert(
-      fc.property(anyCircuit, (circuit) => {
-        expect(whole(readCircuit(writeCircuit(circuit)))).toEqual(circuit);
-      }),
-      { numRuns: 1500 },
-    );
-  });
+  it(
+    'reads back as the same circuit, whatever is in it',
+    () => {
+      fc.assert(
+        fc.property(anyCircuit, (circuit) => {
+          expect(whole(readCircuit(writeCircuit(circuit)))).toEqual(circuit);
+        }),
+        { numRuns: 800 },
+      );
+    },
+    PATIENCE,
+  );
 
-  it.each(KINDS)('reads back every %s', (kind) => {
-    const supplies = [{ name: 'A', volts: 24, current: 'DC' as const, earthed: false }];
-    fc.assert(
-      fc.property(deviceOfKind(kind), (device) => {
-        const circuit = { supplies, devices: [device], sheets: [], paths: [] };
-        expect(whole(readCircuit(writeCircuit(circuit)))).toEqual(circuit);
-      }),
-      { numRuns: 150 },
-    );
-  });
+  it.each(KINDS)(
+    'reads back every %s',
+    (kind) => {
+      const supplies = [{ name: 'A', volts: 24, current: 'DC' as const, earthed: false }];
+      fc.assert(
+        fc.property(deviceOfKind(kind), (device) => {
+          const circuit = { supplies, devices: [device], sheets: [], paths: [] };
+          expect(whole(readCircuit(writeCircuit(circuit)))).toEqual(circuit);
+        }),
+        { numRuns: 150 },
+      );
+    },
+    PATIENCE,
+  );
 
-  it('writes what it has read exactly as it was written', () => {
-    fc.assert(
-      fc.property(anyCircuit, (circuit) => {
-        const text = writeCircuit(circuit);
-        expect(writeCircuit(circuitOf(text))).toBe(text);
-      }),
-      { numRuns: 300 },
-    );
-  });
+  it(
+    'writes what it has read exactly as it was written',
+    () => {
+      fc.assert(
+        fc.property(anyCircuit, (circuit) => {
+          const text = writeCircuit(circuit);
+          expect(writeCircuit(circuitOf(text))).toBe(text);
+        }),
+        { numRuns: 300 },
+      );
+    },
+    PATIENCE,
+  );
 
-  it('survives JSON', () => {
-    fc.assert(
-      fc.property(anyCircuit, (circuit) => {
-        expect(whole(readCircuitJson(JSON.stringify(circuit)))).toEqual(circuit);
-      }),
-      { numRuns: 300 },
-    );
-  });
+  it(
+    'survives JSON',
+    () => {
+      fc.assert(
+        fc.property(anyCircuit, (circuit) => {
+          expect(whole(readCircuitJson(JSON.stringify(circuit)))).toEqual(circuit);
+        }),
+        { numRuns: 300 },
+      );
+    },
+    PATIENCE,
+  );
 
   it('leaves out what a line may leave out, and puts options in one order', () => {
     const text = [

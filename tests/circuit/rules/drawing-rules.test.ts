@@ -8,7 +8,7 @@ import {
   readCircuitWithPlaces,
 } from '../../../src/circuit/index.ts';
 import { anyCircuit } from '../arbitrary-circuit.ts';
-import { circuitOf, whole } from '../reading.ts';
+import { circuitOf, PATIENCE, whole } from '../reading.ts';
 
 describe('the drawing rules', () => {
   it('each have a name of their own, a reason and a source that says where it is from', () => {
@@ -83,16 +83,20 @@ B:L+  A:N`;
     ]);
   });
 
-  it('speak of any circuit that can be read, in whole sentences', () => {
-    fc.assert(
-      fc.property(anyCircuit, (circuit) => {
-        for (const { message, hint } of checkRules(circuit)) {
-          expect(message).toMatch(/^[A-Z-].*\.$/s);
-          expect(hint).toMatch(/^[A-Z].*\.$/s);
-          expect(`${message}${hint}`).not.toMatch(/undefined|NaN|\*/);
-        }
-      }),
-      { numRuns: 500 },
-    );
-  });
+  it(
+    'speak of any circuit that can be read, in whole sentences',
+    () => {
+      fc.assert(
+        fc.property(anyCircuit, (circuit) => {
+          for (const { message, hint } of checkRules(circuit)) {
+            expect(message).toMatch(/^[A-Z-].*\.$/s);
+            expect(hint).toMatch(/^[A-Z].*\.$/s);
+            expect(`${message}${hint}`).not.toMatch(/undefined|NaN|\*/);
+          }
+        }),
+        { numRuns: 500 },
+      );
+    },
+    PATIENCE,
+  );
 });
