@@ -10,8 +10,9 @@ export interface Palette {
   readonly frame: string;
   /** An energised conductor. */
   readonly live: string;
-  /** The current path that feeds the load asked about. */
+  /** The current path that feeds the load asked about: its arrows, and the broad line under it. */
   readonly fed: string;
+  readonly halo: string;
   /** The open contact that stops it. */
   readonly stop: string;
   /** The inside of a lit lamp, and of an energised coil. */
@@ -30,6 +31,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
     frame: '#6b717b',
     live: '#0b62a8',
     fed: '#063d6e',
+    halo: '#bcd9f3',
     stop: '#c2410c',
     lit: '#ffd23d',
   },
@@ -39,7 +41,8 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
     quiet: '#b9bcc2',
     frame: '#7d848f',
     live: '#63b3f2',
-    fed: '#a9d6fb',
+    fed: '#d3e9fd',
+    halo: '#29507a',
     stop: '#ff8a50',
     lit: '#c98f00',
   },

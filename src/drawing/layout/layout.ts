@@ -155,18 +155,21 @@ class Drawer {
     };
     const draw = (from: number, to: number): DrawnSection =>
       drawSection(planSection(drawn, columns.slice(from, to), ends), drafting);
-    // What is cut needs room for its marks: a row that comes out too wide is folded again, narrower.
-    const folded = (from: number, to: number, width: number): DrawnSection[] => {
-      const starts = fold(slice(foldable, from, to), width);
-      return starts.flatMap((start, index) => {
-        const [first, end] = [from + start, from + (starts[index + 1] ?? to - from)];
-        const row = draw(first, end);
-        const over = row.width - profile.width;
-        if (over <= 0 || end - first < 2) return [row];
-        return folded(first, end, Math.min(width, row.width) - Math.max(over, profile.width * 0.03));
-      });
-    };
-    return folded(0, columns.length, profile.width);
+    const rows: DrawnSection[] = [];
+    for (let from = 0; from < columns.length; ) {
+      let [end, row] = [from, undefined as DrawnSection | undefined];
+      // What is cut needs room for its marks: a row that comes out too wide is folded again, narrower.
+      for (let width = profile.width; !row; ) {
+        end = from + (fold(slice(foldable, from, columns.length), width)[1] ?? columns.length - from);
+        const tried = draw(from, end);
+        const over = tried.width - profile.width;
+        if (over <= 0 || end - from < 2) row = tried;
+        else width = Math.min(width, tried.width) - Math.max(over, profile.width * 0.03);
+      }
+      rows.push(row);
+      from = end;
+    }
+    return rows;
   }
 
   /** More than the column itself takes on its left when supply names stand before it. */

@@ -102,7 +102,7 @@ export function poleMechanism(part: Part | undefined): string | undefined {
     case 'make':
     case 'break':
     case 'changeover':
-      return part.actuator ? part.mechanism : undefined;
+      return part.actuator && part.actuator !== 'trip' ? part.mechanism : undefined;
     case 'coil':
     case 'lamp':
     case 'sounder':

@@ -13,6 +13,8 @@ export type Stroke =
       readonly dashed?: boolean;
       /** The moving part of a contact: drawn heavier. */
       readonly blade?: boolean;
+      /** Conducts from this of the part's spots. */
+      readonly spot?: number;
     }
   | { readonly kind: 'circle'; readonly at: Point; readonly r: number; readonly filled?: boolean }
   /** Degrees, clockwise on the paper from the right. */
@@ -40,6 +42,8 @@ export interface SymbolArt {
   /** The drawn state: which ways are closed at rest. */
   readonly rest: readonly boolean[];
   readonly strokes: (pose: Pose) => readonly Stroke[];
+  /** What stands beside it: an actuator, the brake of a late contact. */
+  readonly beside?: (pose: Pose) => readonly Stroke[];
 }
 
 export const HEIGHT = 44;
@@ -47,8 +51,16 @@ export const LEG = 10;
 /** Between the conductors of a three-phase group. */
 export const PHASE = 38;
 
+/** A lead of the symbol's: part of the conductor at that spot. */
+export const lead = (spot: number, ...points: readonly Point[]): Stroke => ({ kind: 'line', points, spot });
 export const line = (...points: readonly Point[]): Stroke => ({ kind: 'line', points });
-export const blade = (...points: readonly Point[]): Stroke => ({ kind: 'line', points, blade: true });
+/** A blade hangs on the conductor at its pivot. */
+export const blade = (spot: number, ...points: readonly Point[]): Stroke => ({
+  kind: 'line',
+  points,
+  blade: true,
+  spot,
+});
 export const dashed = (...points: readonly Point[]): Stroke => ({ kind: 'line', points, dashed: true });
 export const box = (x1: number, y1: number, x2: number, y2: number, filled = false): Stroke => ({
   kind: 'line',

@@ -1,4 +1,4 @@
-import { blade, HEIGHT, LEG, line, type SymbolArt } from './art.ts';
+import { blade, HEIGHT, LEG, lead, type SymbolArt } from './art.ts';
 
 /**
  * Changeover contact, break before make, after S00230, with the common above: the blade touches the foot of the break
@@ -10,9 +10,9 @@ export const changeover: SymbolArt = {
   height: HEIGHT,
   rest: [true, false],
   strokes: ({ closed }) => [
-    line([0, 0], [0, 14]),
-    line([-LEG, HEIGHT], [-LEG, 29], [-3, 29]),
-    line([LEG, HEIGHT], [LEG, 29]),
-    blade([0, 14], closed[0] === true ? [-6.5, 30.5] : closed[1] === true ? [LEG, 29] : [1.5, 28]),
+    lead(0, [0, 0], [0, 14]),
+    lead(1, [-LEG, HEIGHT], [-LEG, 29], [-3, 29]),
+    lead(2, [LEG, HEIGHT], [LEG, 29]),
+    blade(0, [0, 14], closed[0] === true ? [-6.5, 30.5] : closed[1] === true ? [LEG, 29] : [1.5, 28]),
   ],
 };

@@ -1,7 +1,11 @@
 import type { Delay } from '../parts/index.ts';
-import { box, HEIGHT, line, type Stroke, type SymbolArt } from './art.ts';
+import { box, HEIGHT, lead, line, type Stroke, type SymbolArt } from './art.ts';
 
-const body: readonly Stroke[] = [box(-14, 14, 14, 30), line([0, 0], [0, 14]), line([0, 30], [0, HEIGHT])];
+const body: readonly Stroke[] = [
+  box(-14, 14, 14, 30),
+  lead(0, [0, 0], [0, 14]),
+  lead(1, [0, 30], [0, HEIGHT]),
+];
 
 /** The field at the coil's side: crossed for slow operating (S00312), filled for slow releasing (S00311). */
 function delayField(delay: Delay): Stroke[] {

@@ -1,4 +1,4 @@
-import { box, HEIGHT, line, type SymbolArt } from './art.ts';
+import { box, HEIGHT, lead, type SymbolArt } from './art.ts';
 
 /** The common terminal of a controller's points, where it is not drawn at a point. */
 export const common = (above: boolean): SymbolArt => ({
@@ -6,5 +6,5 @@ export const common = (above: boolean): SymbolArt => ({
   right: 16,
   height: HEIGHT,
   rest: [],
-  strokes: () => [box(-15, 14, 15, 30), above ? line([0, 0], [0, 14]) : line([0, 30], [0, HEIGHT])],
+  strokes: () => [box(-15, 14, 15, 30), above ? lead(0, [0, 0], [0, 14]) : lead(0, [0, 30], [0, HEIGHT])],
 });

@@ -1,4 +1,4 @@
-import { box, HEIGHT, line, type SymbolArt } from './art.ts';
+import { box, HEIGHT, lead, type SymbolArt } from './art.ts';
 
 /** Fuse, S00362: the wire goes through; blown or taken out, it ends at either side. */
 export const fuse: SymbolArt = {
@@ -9,7 +9,7 @@ export const fuse: SymbolArt = {
   strokes: ({ closed }) => [
     box(-5, 13, 5, 31),
     ...(closed[0] === false
-      ? [line([0, 0], [0, 17]), line([0, 27], [0, HEIGHT])]
-      : [line([0, 0], [0, HEIGHT])]),
+      ? [lead(0, [0, 0], [0, 17]), lead(1, [0, 27], [0, HEIGHT])]
+      : [lead(0, [0, 0], [0, HEIGHT])]),
   ],
 };

@@ -1,4 +1,4 @@
-import { box, HEIGHT, line, type SymbolArt } from './art.ts';
+import { box, HEIGHT, lead, type SymbolArt } from './art.ts';
 
 /** Main pole of a thermal overload: the heated strip in its box (from memory). */
 export const heater: SymbolArt = {
@@ -6,5 +6,8 @@ export const heater: SymbolArt = {
   right: 10,
   height: HEIGHT,
   rest: [true],
-  strokes: () => [box(-9, 13, 9, 31), line([0, 0], [0, 17.5], [5, 17.5], [5, 26.5], [0, 26.5], [0, HEIGHT])],
+  strokes: () => [
+    box(-9, 13, 9, 31),
+    lead(0, [0, 0], [0, 17.5], [5, 17.5], [5, 26.5], [0, 26.5], [0, HEIGHT]),
+  ],
 };

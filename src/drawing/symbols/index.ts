@@ -1,7 +1,7 @@
 /** Every symbol by the form of its part, with what stands beside it. */
 import type { Actuator, Delay, PartForm } from '../parts/index.ts';
 import { ACTUATOR, actuatorStrokes, JOIN } from './actuators.ts';
-import { type Pose, type Stroke, type SymbolArt, turnedOver } from './art.ts';
+import { type Pose, type SymbolArt, turnedOver } from './art.ts';
 import { breaks } from './break.symbol.ts';
 import { breakerPole } from './breaker-pole.symbol.ts';
 import { changeover } from './changeover.symbol.ts';
@@ -93,16 +93,16 @@ export function symbolFor(looks: Looks): SymbolArt {
   const { actuator, delay, form } = looks;
   const contact = isContact(form);
   const beside = contact && actuator ? ACTUATOR : contact && delay && delay !== 'pulse' ? BRAKE : 0;
+  const turn = looks.flipped && form === 'changeover';
   return {
     ...art,
     left: Math.max(art.left, beside),
-    strokes: (pose) => {
-      const strokes = art.strokes(pose);
-      const turned = looks.flipped && form === 'changeover' ? turnedOver(strokes, art.height) : strokes;
-      if (!contact) return turned;
-      const at = bladeAt(form, pose.closed);
-      const extra: Stroke[] = actuator ? actuatorStrokes(actuator, at) : delay ? brakeStrokes(delay, at) : [];
-      return [...turned, ...extra];
+    strokes: (pose) => (turn ? turnedOver(art.strokes(pose), art.height) : art.strokes(pose)),
+    beside: ({ closed }) => {
+      if (!contact) return [];
+      const at = bladeAt(form, closed);
+      if (actuator) return actuatorStrokes(actuator, at);
+      return delay ? brakeStrokes(delay, at) : [];
     },
   };
 }

@@ -1,4 +1,4 @@
-import { box, HEIGHT, line, type SymbolArt } from './art.ts';
+import { box, HEIGHT, lead, line, type SymbolArt } from './art.ts';
 
 /** A controller's input: a box with the step from 0 to 1. */
 export const input = (common: boolean): SymbolArt => ({
@@ -9,7 +9,7 @@ export const input = (common: boolean): SymbolArt => ({
   strokes: () => [
     box(-15, 14, 15, 30),
     line([-8, 26], [-1, 26], [-1, 18], [8, 18]),
-    line([0, 0], [0, 14]),
-    ...(common ? [line([0, 30], [0, HEIGHT])] : []),
+    lead(0, [0, 0], [0, 14]),
+    ...(common ? [lead(1, [0, 30], [0, HEIGHT])] : []),
   ],
 });

@@ -1,4 +1,4 @@
-import { HEIGHT, line, type SymbolArt } from './art.ts';
+import { HEIGHT, lead, line, type SymbolArt } from './art.ts';
 
 const R = 10;
 const D = R * Math.SQRT1_2;
@@ -13,7 +13,7 @@ export const lamp: SymbolArt = {
     { kind: 'circle', at: [0, 22], r: R },
     line([-D, 22 - D], [D, 22 + D]),
     line([-D, 22 + D], [D, 22 - D]),
-    line([0, 0], [0, 22 - R]),
-    line([0, 22 + R], [0, HEIGHT]),
+    lead(0, [0, 0], [0, 22 - R]),
+    lead(1, [0, 22 + R], [0, HEIGHT]),
   ],
 };

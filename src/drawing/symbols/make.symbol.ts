@@ -1,10 +1,10 @@
-import { blade, HEIGHT, line, type Stroke, type SymbolArt } from './art.ts';
+import { blade, HEIGHT, lead, type Stroke, type SymbolArt } from './art.ts';
 
 /** The blade of a make contact: pivot below, leaning left at rest; it moves to the right to close. */
 export const makeBlade = (closed: boolean): Stroke =>
-  closed ? blade([0, 31], [0, 15]) : blade([0, 31], [-9, 15]);
+  closed ? blade(1, [0, 31], [0, 15]) : blade(1, [0, 31], [-9, 15]);
 
-export const makeLeads: readonly Stroke[] = [line([0, 0], [0, 15]), line([0, 31], [0, HEIGHT])];
+export const makeLeads: readonly Stroke[] = [lead(0, [0, 0], [0, 15]), lead(1, [0, 31], [0, HEIGHT])];
 
 /** Make contact, after S00227. */
 export const make: SymbolArt = {

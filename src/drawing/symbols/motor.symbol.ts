@@ -1,15 +1,15 @@
-import { line, PHASE, type Point, type Stroke, type SymbolArt } from './art.ts';
+import { lead, PHASE, type Point, type Stroke, type SymbolArt } from './art.ts';
 
 const R = 24;
 const CENTRE = 42;
 
 /** From a port straight down, then on to the circle. */
-function lead(x: number, over: boolean): Stroke {
+function winding(spot: number, x: number, over: boolean): Stroke {
   const flip = ([px, py]: Point): Point => [px, over ? 2 * CENTRE - py : py];
-  if (x === 0) return line(flip([0, 0]), flip([0, CENTRE - R]));
+  if (x === 0) return lead(spot, flip([0, 0]), flip([0, CENTRE - R]));
   const angle = Math.atan2(CENTRE - 16, Math.abs(x));
   const meet: Point = [Math.sign(x) * R * Math.cos(angle), CENTRE - R * Math.sin(angle)];
-  return line(flip([x, 0]), flip([x, 16]), flip(meet));
+  return lead(spot, flip([x, 0]), flip([x, 16]), flip(meet));
 }
 
 /** Three-phase motor with three terminals above, or six, above and below. */
@@ -22,6 +22,6 @@ export const motor = (terminals: number): SymbolArt => ({
     { kind: 'circle', at: [0, CENTRE], r: R },
     { kind: 'letter', at: [0, CENTRE - 6], text: 'M', size: 14 },
     { kind: 'letter', at: [0, CENTRE + 9], text: '3~', size: 11 },
-    ...ports.map((x, index) => lead(x, index >= 3)),
+    ...ports.map((x, index) => winding(index, x, index >= 3)),
   ],
 });

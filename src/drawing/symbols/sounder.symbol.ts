@@ -1,4 +1,4 @@
-import { box, HEIGHT, line, type SymbolArt } from './art.ts';
+import { box, HEIGHT, lead, line, type SymbolArt } from './art.ts';
 
 /** Sounder: a box with a mouth (from memory). */
 export const sounder: SymbolArt = {
@@ -9,7 +9,7 @@ export const sounder: SymbolArt = {
   strokes: () => [
     box(-6, 14, 6, 30),
     line([6, 17], [15, 13], [15, 31], [6, 27]),
-    line([0, 0], [0, 14]),
-    line([0, 30], [0, HEIGHT]),
+    lead(0, [0, 0], [0, 14]),
+    lead(1, [0, 30], [0, HEIGHT]),
   ],
 };

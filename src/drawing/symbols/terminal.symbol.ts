@@ -1,4 +1,4 @@
-import { line, type SymbolArt } from './art.ts';
+import { lead, type SymbolArt } from './art.ts';
 
 /** Through terminal: a ring on the line. */
 export const terminal: SymbolArt = {
@@ -6,5 +6,9 @@ export const terminal: SymbolArt = {
   right: 5,
   height: 16,
   rest: [],
-  strokes: () => [{ kind: 'circle', at: [0, 8], r: 3.4 }, line([0, 0], [0, 4.6]), line([0, 11.4], [0, 16])],
+  strokes: () => [
+    { kind: 'circle', at: [0, 8], r: 3.4 },
+    lead(0, [0, 0], [0, 4.6]),
+    lead(1, [0, 11.4], [0, 16]),
+  ],
 };

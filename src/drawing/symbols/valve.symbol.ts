@@ -1,4 +1,4 @@
-import { box, HEIGHT, line, type SymbolArt } from './art.ts';
+import { box, HEIGHT, lead, line, type SymbolArt } from './art.ts';
 
 /** Solenoid valve: a coil that works the two triangles of a valve (from memory). */
 export const valve: SymbolArt = {
@@ -8,8 +8,8 @@ export const valve: SymbolArt = {
   rest: [],
   strokes: () => [
     box(-14, 14, 14, 30),
-    line([0, 0], [0, 14]),
-    line([0, 30], [0, HEIGHT]),
+    lead(0, [0, 0], [0, 14]),
+    lead(1, [0, 30], [0, HEIGHT]),
     line([-14, 22], [-24, 22]),
     {
       kind: 'line',

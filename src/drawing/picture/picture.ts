@@ -1,0 +1,207 @@
+/** A sheet of a scene, at rest or in a state, as a picture. */
+import { LETTER_SIZE } from '../layout/lettering.ts';
+import { looksOf, poseOf } from '../scene/pose.ts';
+import type { Scene, SceneSheet, SceneSymbol, SceneText } from '../scene/types.ts';
+import { positionOf, REST, type ShownState } from '../states/shown-state.ts';
+import { type Way, waysOf } from '../states/way-lines.ts';
+import { type Stroke, symbolFor } from '../symbols/index.ts';
+import { pathOf, round } from './shapes.ts';
+import { effectsOf, stopMark } from './state-marks.ts';
+import type { Ink, Lettering, Picture, Shape } from './types.ts';
+
+/** Capitals are 0.718 of the em high in Helvetica: they stand in the middle of the text's box. */
+const CAPITALS = 0.718;
+
+function lettering({ role, text, x, y, width, height, anchor, of }: SceneText): Lettering {
+  const size = LETTER_SIZE[role];
+  return {
+    kind: 'text',
+    role,
+    text,
+    x: anchor === 'start' ? x : anchor === 'end' ? x + width : x + width / 2,
+    baseline: y + height / 2 + (size * CAPITALS) / 2,
+    size,
+    anchor,
+    of,
+  };
+}
+
+const shape = (ink: Ink, d: string, of: { part?: string; net?: number } = {}): Shape[] =>
+  d ? [{ kind: 'shape', ink, d, ...of }] : [];
+
+const inkOf = (stroke: Stroke, live: boolean): Ink => {
+  if (stroke.kind !== 'line') return 'symbol';
+  if (stroke.blade) return live ? 'live-blade' : 'blade';
+  if (stroke.dashed) return 'dashed';
+  if (stroke.filled) return 'solid';
+  return live ? 'live-symbol' : 'symbol';
+};
+
+/** Strokes of the symbol gathered by their ink, those of one ink in one shape. */
+class Gathered {
+  readonly byInk = new Map<Ink, string>();
+  readonly letters: Lettering[] = [];
+  private readonly symbol: SceneSymbol;
+
+  constructor(symbol: SceneSymbol) {
+    this.symbol = symbol;
+  }
+
+  add(stroke: Stroke, live: boolean): void {
+    const { x, top, id } = this.symbol;
+    if (stroke.kind === 'letter') {
+      this.letters.push({
+        kind: 'text',
+        role: 'text',
+        text: stroke.text,
+        x: x + stroke.at[0],
+        baseline: top + stroke.at[1] + (stroke.size * CAPITALS) / 2,
+        size: stroke.size,
+        anchor: 'middle',
+        of: id,
+      });
+      return;
+    }
+    const ink = inkOf(stroke, live);
+    this.byInk.set(ink, `${this.byInk.get(ink) ?? ''}${pathOf(stroke, x, top)}`);
+  }
+}
+
+function symbolItems(symbol: SceneSymbol, state: ShownState): (Shape | Lettering)[] {
+  const art = symbolFor(looksOf(symbol));
+  const pose = poseOf(symbol, positionOf(state, symbol.mechanism));
+  const part = symbol.id;
+  const gathered = new Gathered(symbol);
+  for (const stroke of art.strokes(pose)) {
+    const spot = stroke.kind === 'line' ? stroke.spot : undefined;
+    const terminal = spot === undefined ? undefined : symbol.ports[spot]?.terminal;
+    gathered.add(stroke, terminal !== undefined && state.energised.has(terminal));
+  }
+  for (const stroke of art.beside?.(pose) ?? []) gathered.add(stroke, false);
+  return [
+    ...effectsOf(symbol, state).flatMap(({ ink, d }) => shape(ink, d, { part })),
+    ...[...gathered.byInk].flatMap(([ink, d]) => shape(ink, d, { part })),
+    ...gathered.letters,
+  ];
+}
+
+/** The leads and the blade of a symbol that lie on the path picked out. */
+function fedLeads(symbol: SceneSymbol, state: ShownState, passed: ReadonlySet<string> | undefined): string {
+  if (!passed) return '';
+  const pose = poseOf(symbol, positionOf(state, symbol.mechanism));
+  return symbolFor(looksOf(symbol))
+    .strokes(pose)
+    .flatMap((stroke) => {
+      if (stroke.kind !== 'line' || stroke.spot === undefined) return [];
+      return passed.has(symbol.ports[stroke.spot]?.terminal ?? '')
+        ? [pathOf(stroke, symbol.x, symbol.top)]
+        : [];
+    })
+    .join('');
+}
+
+function wireItems({ wires }: SceneSheet, live: (net: number) => boolean): Shape[] {
+  const byNet = new Map<number, string>();
+  for (const { net, x1, y1, x2, y2 } of wires) {
+    const end = x1 === x2 ? `V${round(y2)}` : y1 === y2 ? `H${round(x2)}` : `L${round(x2)} ${round(y2)}`;
+    byNet.set(net, `${byNet.get(net) ?? ''}M${round(x1)} ${round(y1)}${end}`);
+  }
+  return [...byNet].flatMap(([net, d]) => shape(live(net) ? 'live' : 'wire', d, { net }));
+}
+
+/** Shorter pieces of a path carry no arrow. */
+const ARROW_FROM = 22;
+
+/** The path picked out: a heavy line under the conductors, with arrows the way the path is told. */
+function fedItems(lines: Way['lines'][number]): { readonly under: Shape[]; readonly over: Shape[] } {
+  const line = lines
+    .map(({ x1, y1, x2, y2 }) => `M${round(x1)} ${round(y1)}L${round(x2)} ${round(y2)}`)
+    .join('');
+  const arrows = lines
+    .filter(({ x1, y1, x2, y2 }) => Math.abs(x2 - x1) + Math.abs(y2 - y1) >= ARROW_FROM)
+    .map(({ x1, y1, x2, y2 }) => {
+      const [dx, dy] = [Math.sign(x2 - x1), Math.sign(y2 - y1)];
+      const [x, y] = [(x1 + x2) / 2, (y1 + y2) / 2];
+      const point = (along: number, across: number): string =>
+        `${round(x + dx * along - dy * across)} ${round(y + dy * along + dx * across)}`;
+      return `M${point(5, 0)}L${point(-4, 4.5)}L${point(-4, -4.5)}Z`;
+    })
+    .join('');
+  return { under: shape('fed', line), over: shape('fed-arrow', arrows) };
+}
+
+/** The arrow at the end of a conductor that goes on elsewhere; the ring where a supply's begins. */
+function markItems({ marks }: SceneSheet): Shape[] {
+  const arrows = marks
+    .filter(({ kind }) => kind === 'goes-on')
+    .map(({ x, y, side }) => {
+      const back = round(x + (side === 'left' ? 5 : -5));
+      return `M${back} ${round(y - 3.5)}L${round(x)} ${round(y)}L${back} ${round(y + 3.5)}`;
+    });
+  const rings = marks
+    .filter(({ kind, side }) => kind === 'supply' && side === 'left')
+    .map(({ x, y }) => pathOf({ kind: 'circle', at: [-2.4, 0], r: 2.4 }, x, y));
+  return [...shape('symbol', arrows.join('')), ...shape('symbol', rings.join(''))];
+}
+
+function lines(sheet: SceneSheet): Shape[] {
+  const path = (heavy: boolean): string =>
+    sheet.frame
+      .filter((line) => line.heavy === heavy)
+      .map(({ x1, y1, x2, y2 }) => `M${round(x1)} ${round(y1)}L${round(x2)} ${round(y2)}`)
+      .join('');
+  return [...shape('frame-heavy', path(true)), ...shape('frame', path(false))];
+}
+
+const NO_WAY: Way = { lines: [], symbols: new Map() };
+
+export interface Pictures {
+  /** One sheet of the scene, counted from 0. */
+  readonly picture: (index: number) => Picture;
+}
+
+/** Pictures of a scene's sheets, at rest unless a state is given. */
+export function picturesOf(scene: Scene, state: ShownState = REST): Pictures {
+  const way = state.fed.length > 0 ? waysOf(scene, state.fed) : NO_WAY;
+  const live = scene.conductors.map((terminals) =>
+    terminals.some((terminal) => state.energised.has(terminal)),
+  );
+  const isLiveNet = (net: number): boolean => live[net] === true;
+  return {
+    picture: (index) => {
+      const sheet = scene.sheets[index] as SceneSheet;
+      const dots = (which: boolean): string =>
+        sheet.dots
+          .filter(({ net }) => isLiveNet(net) === which)
+          .map(({ x, y }) => pathOf({ kind: 'circle', at: [0, 0], r: which ? 3.2 : 2.6 }, x, y))
+          .join('');
+      const fed = fedItems(way.lines[index] ?? []);
+      const links = sheet.links.map(({ x1, x2, y }) => `M${round(x1)} ${round(y)}H${round(x2)}`).join('');
+      return {
+        width: Math.ceil(sheet.width),
+        height: Math.ceil(sheet.height),
+        items: [
+          ...lines(sheet),
+          ...fed.under,
+          ...shape(
+            'fed',
+            sheet.symbols.map((symbol) => fedLeads(symbol, state, way.symbols.get(symbol.id))).join(''),
+          ),
+          ...wireItems(sheet, isLiveNet),
+          ...fed.over,
+          ...shape('dot', dots(false)),
+          ...shape('live-dot', dots(true)),
+          ...shape('dashed', links),
+          ...markItems(sheet),
+          ...sheet.symbols.flatMap((symbol) => symbolItems(symbol, state)),
+          ...state.stoppedBy.flatMap((blocker) =>
+            sheet.symbols.flatMap((symbol) =>
+              stopMark(symbol, blocker, state).flatMap(({ ink, d }) => shape(ink, d, { part: symbol.id })),
+            ),
+          ),
+          ...sheet.texts.map(lettering),
+        ],
+      };
+    },
+  };
+}
