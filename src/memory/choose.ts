@@ -25,7 +25,7 @@ export interface ChoiceRequest {
   readonly newADay?: number;
   /** Default TARGET. */
   readonly target?: number;
-  /** The skills that a plan wants today. They go first, each when it is open. */
+  /** The skills that a plan wants today. They go first, each when it is open; no other new skill is begun then. */
   readonly planned?: readonly string[];
 }
 
@@ -65,7 +65,8 @@ function dueBelow(skills: readonly Skill[], due: ReadonlySet<string>): ReadonlyM
 function candidates(request: ChoiceRequest): readonly Candidate[] {
   const { graph, recalls, at, recent, seed, target = TARGET } = request;
   const planned = new Set(request.planned);
-  const mayBegin = begunOnDayOf(graph, recalls, at) < (request.newADay ?? NEW_A_DAY);
+  const room = begunOnDayOf(graph, recalls, at) < (request.newADay ?? NEW_A_DAY);
+  const mayBegin = (skill: string): boolean => room && (!request.planned || planned.has(skill));
   const due = new Set(
     graph.skills.map(({ id }) => id).filter((id) => isDue(recallOf(recalls, id), at, target)),
   );
@@ -74,7 +75,7 @@ function candidates(request: ChoiceRequest): readonly Candidate[] {
   return openSkills(graph, recalls, at, target).flatMap((skill, place): Candidate[] => {
     const recall = recallOf(recalls, skill);
     const isNew = recall.kind === 'new';
-    if (isNew && !mayBegin) return [];
+    if (isNew && !mayBegin(skill)) return [];
     const lastAsked = recent.lastIndexOf(skill);
     const toProve = !isProven(recall) && recent.filter((asked) => asked === skill).length < ASKED_AT_MOST;
     const urgency = isNew ? [1, place] : [retrievability(recall, at), turnOf(seed, skill)];

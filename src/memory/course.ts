@@ -5,13 +5,13 @@ import { PROVEN_ON } from './recall.ts';
 import { type Recalls, recallOf } from './replay.ts';
 import { DAY } from './time.ts';
 
-/** Questions on the day a skill is begun: a first answer that may go wrong, then what proving it takes. */
-const FIRST_DAY = 1 + PROVEN_ON;
-
 export interface Course {
   readonly skill: Skill;
   readonly start: Start;
-  /** Questions on its first day until it is proven; 0 for a skill that is proven already. */
+  /**
+   * Questions on its first day until it is proven, if they go well (where not, the plan of the next day has the rest); 0
+   * for a skill that is proven already.
+   */
   readonly opening: number;
   /** Days of practice, counted from today (0), ascending. The plan adds to it. */
   readonly days: number[];
@@ -20,7 +20,7 @@ export interface Course {
 /** A skill as it is at the moment `at`, with no practice planned. */
 export function courseOf(skill: Skill, recalls: Recalls, at: number): Course {
   const recall = recallOf(recalls, skill.id);
-  if (recall.kind === 'new') return { skill, start: { memory: null, last: 0 }, opening: FIRST_DAY, days: [] };
+  if (recall.kind === 'new') return { skill, start: { memory: null, last: 0 }, opening: PROVEN_ON, days: [] };
   return {
     skill,
     start: { memory: recall, last: Math.min(0, (recall.lastAt - at) / DAY) },

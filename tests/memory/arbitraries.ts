@@ -1,0 +1,67 @@
+/** Random answers, histories and skill graphs for the properties. */
+import fc from 'fast-check';
+import type { Attempt, Grade, Skill, SkillAnswer } from '../../shared/memory.ts';
+import { checkSkills, type SkillGraph } from '../../src/memory/index.ts';
+
+export const DAY = 86_400_000;
+/** Some morning. */
+export const START = 1_760_000_000_000;
+
+export const arbitraryGrade = fc.constantFrom<Grade>('lost', 'shaky', 'firm', 'sure');
+
+export const arbitraryAttempt: fc.Arbitrary<Attempt> = fc.record({
+  share: fc.oneof(fc.constantFrom(0, 0.5, 0.75, 1), fc.double({ min: 0, max: 1, noNaN: true })),
+  help: fc.record({ hint: fc.boolean(), explanation: fc.boolean() }),
+  secondsUsed: fc.option(fc.double({ min: 0, max: 3600, noNaN: true })),
+  secondsExpected: fc.double({ min: 0.5, max: 600, noNaN: true }),
+});
+
+/** A moment within three years, before or after START. */
+export const arbitraryMoment = fc.integer({ min: START - 300 * DAY, max: START + 800 * DAY });
+
+export const arbitraryReview = fc.record({
+  grade: arbitraryGrade,
+  at: arbitraryMoment,
+  circuit: fc.constantFrom('c1', 'c2', 'c3', 'c4'),
+});
+
+export const SKILLS = ['reading', 'making', 'breaking', 'changing', 'constructor'];
+
+export const arbitraryAnswer: fc.Arbitrary<SkillAnswer> = fc.record({
+  id: fc.uuid(),
+  skill: fc.constantFrom(...SKILLS),
+  circuit: fc.constantFrom('c1', 'c2', 'c3', 'c4'),
+  at: arbitraryMoment,
+  attempt: arbitraryAttempt,
+});
+
+/** Moments go forward by up to a fortnight from answer to answer. */
+export const arbitraryHistory: fc.Arbitrary<readonly SkillAnswer[]> = fc
+  .array(fc.tuple(arbitraryAnswer, fc.integer({ min: 0, max: 14 * DAY })), { maxLength: 40 })
+  .map((parts) => {
+    let at = START;
+    return parts.map(([answer, later]) => {
+      at += later;
+      return { ...answer, at };
+    });
+  });
+
+/** Skills s0, s1, ... that stand on earlier ones only, shuffled. */
+export const arbitrarySkills: fc.Arbitrary<readonly Skill[]> = fc
+  .array(fc.array(fc.nat(), { maxLength: 3 }), { minLength: 1, maxLength: 14 })
+  .map((needs) =>
+    needs.map((picks, index) => ({
+      id: `s${index}`,
+      title: `Skill ${index}`,
+      needs: index === 0 ? [] : [...new Set(picks.map((pick) => `s${pick % index}`))],
+    })),
+  )
+  .chain((skills) => fc.shuffledSubarray(skills, { minLength: skills.length }));
+
+export function graphOf(skills: readonly Skill[]): SkillGraph {
+  const checked = checkSkills(skills);
+  if (!checked.ok) throw new Error(checked.problems.map(({ message }) => message).join('\n'));
+  return checked.value;
+}
+
+export const skill = (id: string, ...needs: string[]): Skill => ({ id, title: id, needs });
