@@ -9,7 +9,7 @@ export type { Plan, PlanLoad, PlanMechanism, PlanSupply, PlanSwitch } from './pl
 export { planOf } from './plan-of.ts';
 export { begin, doAct, play } from './play.ts';
 export { inputStateAt, lampStateAt, type Readings, readState } from './readings.ts';
-export { runTimed, type TimedRun } from './run.ts';
+export { runTimed, type TimedRun, type Watch } from './run.ts';
 export { type Solved, solve, solvePlan, tell } from './solve.ts';
 export { copyState, restoreState, type State, startState } from './state.ts';
 export { advance } from './time.ts';

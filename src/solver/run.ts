@@ -21,6 +21,9 @@ export interface TimedRun {
   readonly rested: boolean;
 }
 
+/** Told after each moment at which something changed: the state then (not to be kept), and how much has happened so far. */
+export type Watch = (state: State, happenings: number) => void;
+
 /** Events after which one act is taken to go on for ever. */
 const MOST_EVENTS = 2_000;
 const SAME_MOMENT = 1e-9;
@@ -36,9 +39,11 @@ class Run {
   private readonly shown: string[];
   private trips = 0;
   private act = -1;
+  private readonly watch: Watch | undefined;
 
-  constructor(machine: Machine, start: Scenario['start']) {
+  constructor(machine: Machine, start: Scenario['start'], watch: Watch | undefined) {
     this.machine = machine;
+    this.watch = watch;
     this.state = startState(machine, start);
     this.event = new Float64Array(machine.mechanisms).fill(Infinity);
     this.shown = machine.plan.loads.map(({ role }) =>
@@ -69,6 +74,7 @@ class Run {
       if (at === state.goal[mechanism]) this.event[mechanism] = Infinity;
       else if (this.event[mechanism] === Infinity) this.event[mechanism] = state.now + this.lead(mechanism);
     }
+    this.watch?.(state, this.happenings.length);
   }
 
   /** Seconds from the command until the contacts begin to move. */
@@ -170,13 +176,15 @@ class Run {
  * Runs a scenario in time.
  *
  * @param words - how an act is told in its happening
+ * @param watch - for who wants to show each moment
  */
 export function runTimed(
   machine: Machine,
   scenario: Pick<Scenario, 'start' | 'acts'>,
   words: (act: Act) => string = (act) => act.kind,
+  watch?: Watch,
 ): TimedRun {
-  const run = new Run(machine, scenario.start);
+  const run = new Run(machine, scenario.start, watch);
   scenario.acts.forEach((act, index) => {
     run.do(act, index, words(act));
   });
