@@ -47,13 +47,45 @@ function rightMachine(circuit: Circuit, scenario: Scenario): Machine {
   return machine;
 }
 
+export type Foretold =
+  /** The idea makes no difference to plan or scenario. */
+  | { readonly kind: 'no-difference' }
+  /**
+   * The wrong machine comes to no rest, or to a short circuit that nobody who thinks so would have seen: somebody with
+   * this idea has no answer.
+   */
+  | { readonly kind: 'no-answer' }
+  | { readonly kind: 'prediction'; readonly prediction: Prediction };
+
+/**
+ * A misconception on one circuit, ready for many scenarios with the same faults: the wrong machine is compiled once.
+ *
+ * @param machine - the machine of the circuit with its faults
+ */
+export function predictor(
+  misconception: Misconception,
+  circuit: Circuit,
+  machine: Machine,
+): (scenario: Scenario) => Foretold {
+  const seen = misconception.changePlan?.(machine.plan, circuit);
+  let wrong: Machine | undefined;
+  return (scenario) => {
+    const done = misconception.changeScenario?.(scenario, circuit);
+    if (seen === undefined && done === undefined) return { kind: 'no-difference' };
+    wrong ??= variantOf(machine, seen ?? machine.plan);
+    const { state, steady } = play(wrong, done ?? scenario);
+    const tripped = scenario.faults.length === 0 && state.tripped.length + state.shorted.length > 0;
+    if (!steady || tripped || isFlashing(wrong, state)) return { kind: 'no-answer' };
+    return { kind: 'prediction', prediction: { misconception, machine: wrong, state } };
+  };
+}
+
 /**
  * Solves a circuit the wrong way of a misconception, mechanisms moving in waves.
  *
  * @param machine - the machine of the circuit with the scenario's faults in it, where the caller has it already; one
  * that has been run makes this several times faster
- * @returns undefined when the idea makes no difference to plan or scenario, or when the wrong machine comes to no rest or
- * to a short circuit that nobody who thinks so would have seen
+ * @returns undefined when the idea makes no difference or leads to no answer; see `Foretold`
  */
 export function predict(
   misconception: Misconception,
@@ -61,13 +93,8 @@ export function predict(
   scenario: Scenario,
   machine: Machine = rightMachine(circuit, scenario),
 ): Prediction | undefined {
-  const view = viewOf(misconception, circuit, scenario, machine.plan);
-  if (!view) return undefined;
-  const wrong = variantOf(machine, view.plan);
-  const { state, steady } = play(wrong, view.scenario);
-  if (!steady || isFlashing(wrong, state)) return undefined;
-  if (scenario.faults.length === 0 && state.tripped.length + state.shorted.length > 0) return undefined;
-  return { misconception, machine: wrong, state };
+  const foretold = predictor(misconception, circuit, machine)(scenario);
+  return foretold.kind === 'prediction' ? foretold.prediction : undefined;
 }
 
 /** The predictions of all misconceptions that make a difference; see `predict`. */

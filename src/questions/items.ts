@@ -2,7 +2,7 @@
 import type { Circuit, Device, TerminalRef } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
 import { anatomyOf, circuitView, deviceOf, parseTerminalRef } from '../circuit/index.ts';
-import { meter } from '../solver/index.ts';
+import { type Machine, type Network, type State, solveNetwork } from '../solver/index.ts';
 import type { Standpoint } from './solving.ts';
 
 export type ItemKind = 'lamp' | 'load' | 'input' | 'relay' | 'terminal';
@@ -102,16 +102,27 @@ export function stateOf({ readings, changing }: Standpoint, item: string): strin
 const LIVE_FROM = 0.1;
 const DEAD_BELOW = 0.02;
 
+const networks = new WeakMap<State, Network>();
+
+/** The network of a settled state, worked out once for all its terminals. */
+function networkOf(machine: Machine, state: State): Network {
+  const network = networks.get(state) ?? solveNetwork(machine, state.at, state.supplyOn);
+  networks.set(state, network);
+  return network;
+}
+
 /**
  * Whether a terminal has a voltage against the return of its own supply: live, dead, or `undefined` between. One that
  * nothing joins to a supply is dead here; on site nothing is until it has been proved.
  */
 export function liveState({ machine, state }: Standpoint, terminal: string): string {
+  const { re, im, reference } = networkOf(machine, state);
+  const node = machine.plan.nodeOf.get(terminal)!;
   let most = 0;
-  machine.plan.supplies.forEach(({ name, poles, supply }, index) => {
-    if (!state.supplyOn[index]) return;
-    const reading = meter(machine, state, terminal, `${name}:${poles.at(-1)!.terminal}`);
-    if (!reading.floating) most = Math.max(most, Math.abs(reading.volts) / supply.volts);
+  machine.plan.supplies.forEach(({ poles, supply }, index) => {
+    const common = poles.at(-1)!.node;
+    if (!state.supplyOn[index] || reference[node] !== reference[common]) return;
+    most = Math.max(most, Math.hypot(re[node]! - re[common]!, im[node]! - im[common]!) / supply.volts);
   });
   if (most >= LIVE_FROM) return 'live';
   return most < DEAD_BELOW ? 'dead' : 'undefined';

@@ -4,7 +4,7 @@
  */
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
-import { type Misconception, predict, viewOf } from '../misconceptions/index.ts';
+import { type Misconception, predictor } from '../misconceptions/index.ts';
 import {
   begin,
   everyBeginning,
@@ -52,30 +52,60 @@ export interface Solver {
   readonly machine: (circuit: Circuit, scenario: Scenario) => Machine;
 }
 
-/** Solves as things are, mechanisms moving in waves; `certain` tells whether that is the only way it can end. */
+/** Circuits whose machines one solver keeps; a wiring question has one for each choice. */
+const MOST_KEPT = 16;
+
+interface Kept {
+  readonly faults: Scenario['faults'];
+  readonly machine: Machine;
+  readonly standpoints: Map<string, Standpoint>;
+}
+
+/**
+ * Solves as things are, mechanisms moving in waves; `certain` tells whether that is the only way it can end. It remembers
+ * what it has solved, so one belongs to one question.
+ */
 export function rightSolver(): Solver {
-  let kept: { circuit: Circuit; faults: Scenario['faults']; machine: Machine } | undefined;
-  const machine = (circuit: Circuit, { faults, start }: Scenario): Machine => {
-    if (kept?.circuit === circuit && kept.faults === faults) return kept.machine;
-    const made = machineOf(planOf(circuit, faults));
-    begin(made, start);
-    kept = { circuit, faults, machine: made };
+  const kept = new Map<Circuit, Kept>();
+  const keptFor = (circuit: Circuit, { faults, start }: Scenario): Kept => {
+    const known = kept.get(circuit);
+    if (known?.faults === faults) return known;
+    const machine = machineOf(planOf(circuit, faults));
+    // Once run it has worked out what wrong machines take over from it.
+    begin(machine, start);
+    const made: Kept = { faults, machine, standpoints: new Map() };
+    if (kept.size >= MOST_KEPT) kept.clear();
+    kept.set(circuit, made);
     return made;
   };
   const solve = (circuit: Circuit, scenario: Scenario): Standpoint => {
-    const made = machine(circuit, scenario);
-    return standpointOf(made, play(made, scenario).state);
+    const { machine, standpoints } = keptFor(circuit, scenario);
+    const key = JSON.stringify([scenario.start, scenario.acts]);
+    const known = standpoints.get(key);
+    if (known) return known;
+    const made = standpointOf(machine, play(machine, scenario).state);
+    standpoints.set(key, made);
+    return made;
   };
-  return { solve, machine };
+  return { solve, machine: (circuit, scenario) => keptFor(circuit, scenario).machine };
 }
 
 /** Solves as somebody with a misconception; where it makes no difference, as things are. */
 export function wrongSolve(misconception: Misconception, right: Solver): Solve {
+  const kept = new Map<Machine, ReturnType<typeof predictor>>();
   return (circuit, scenario) => {
     const machine = right.machine(circuit, scenario);
-    if (!viewOf(misconception, circuit, scenario, machine.plan)) return right.solve(circuit, scenario);
-    const wrong = predict(misconception, circuit, scenario, machine);
-    return wrong && standpointOf(wrong.machine, wrong.state);
+    const foretell = kept.get(machine) ?? predictor(misconception, circuit, machine);
+    kept.set(machine, foretell);
+    const foretold = foretell(scenario);
+    switch (foretold.kind) {
+      case 'no-difference':
+        return right.solve(circuit, scenario);
+      case 'no-answer':
+        return undefined;
+      case 'prediction':
+        return standpointOf(foretold.prediction.machine, foretold.prediction.state);
+    }
   };
 }
 

@@ -12,8 +12,20 @@ const stop = (terminal: string): Step => {
   return { device: place.device, enter: place.terminal };
 };
 
-/** The circuit with the loose ends on the two terminals of a choice. */
-export function completed({ circuit, ends, choices }: Wiring, choice: number): Circuit {
+const kept = new WeakMap<Wiring, Map<number, Circuit>>();
+
+/** The circuit with the loose ends on the two terminals of a choice; of one question always the same object. */
+export function completed(question: Wiring, choice: number): Circuit {
+  const made = kept.get(question) ?? new Map<number, Circuit>();
+  kept.set(question, made);
+  const known = made.get(choice);
+  if (known) return known;
+  const circuit = complete(question, choice);
+  made.set(choice, circuit);
+  return circuit;
+}
+
+function complete({ circuit, ends, choices }: Wiring, choice: number): Circuit {
   const [first, second] = choices[choice]!;
   const sheet = circuit.paths[0]?.sheet ?? 1;
   const wires = [

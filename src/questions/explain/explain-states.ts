@@ -65,6 +65,10 @@ function flasherWords({ machine }: History, id: string): string {
     : '';
 }
 
+/** `, after 2,` where more comes; a sequence asks for several moments. */
+const whenWords = ({ stages }: History, after: number): string =>
+  after === stages.length - 1 ? '' : after === 0 ? ', at the start,' : `, after ${after},`;
+
 function sayFlashing(telling: Telling, { item, after }: Entry, load: string): void {
   const { history } = telling;
   const { on, off } = onAndOff(history, after, load);
@@ -72,7 +76,10 @@ function sayFlashing(telling: Telling, { item, after }: Entry, load: string): vo
   const devices = off ? [...new Set(off[0].stoppedBy.map(({ device }) => device))] : [];
   const gap = off ? `; in between ${opensWords(history, off[0].stoppedBy, off[1])}` : '';
   const times = devices.map((device) => flasherWords(history, device)).join('');
-  telling.say(after, `${item} never rests: ${path}${gap}${times}`, [item, ...devices]);
+  telling.say(after, `${item}${whenWords(history, after)} never rests: ${path}${gap}${times}`, [
+    item,
+    ...devices,
+  ]);
 }
 
 /** One thing asked: its path, or what stops it. */
@@ -80,8 +87,7 @@ function sayLoad(telling: Telling, entry: Entry, state: string): void {
   const { history } = telling;
   const { item, after } = entry;
   const load = tellingLoad(history, item, after);
-  const when =
-    entry.after < history.stages.length - 1 ? `, ${after === 0 ? 'at the start' : `after ${after}`},` : '';
+  const when = whenWords(history, after);
   if (state === 'flashing' || state === 'pulsing' || state === 'changing') {
     sayFlashing(telling, entry, load);
     return;
@@ -106,8 +112,7 @@ function sayRelay(telling: Telling, entry: Entry, state: string): void {
   const { history } = telling;
   const { item, after } = entry;
   const mechanism = history.machine.mechanismOf.get(item)!;
-  const last = after === history.stages.length - 1;
-  const when = last ? '' : `, ${after === 0 ? 'at the start' : `after ${after}`},`;
+  const when = whenWords(history, after);
   if (state === 'changing') {
     sayFlashing(telling, entry, item);
     return;

@@ -1,0 +1,269 @@
+/** What every kind of question keeps, over fresh questions of every family. */
+import { describe, expect, it } from 'vitest';
+import {
+  asked as askedSchema,
+  mark as markSchema,
+  publicQuestion as publicSchema,
+  type Question,
+  type QuestionKind,
+  questionKind,
+  question as questionSchema,
+} from '../../shared/question.ts';
+import { supplyTerminals } from '../../src/circuit/index.ts';
+import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
+import { historyOf } from '../../src/questions/explain/history.ts';
+import {
+  askQuestion,
+  blankAnswer,
+  checkQuestion,
+  hintFor,
+  KINDS,
+  markAnswer,
+  publicQuestion,
+  readAnswer,
+  rightAnswer,
+  secondsExpected,
+} from '../../src/questions/index.ts';
+import { kindOf } from '../../src/questions/registry.ts';
+import { rightSolver, wrongSolve } from '../../src/questions/solving.ts';
+import { freshQuestions } from './fresh.ts';
+import { faultsOf, isOpen, openIn, pathsIn } from './paths-in-text.ts';
+import { withOneWrongPart } from './wrong-answers.ts';
+
+const COUNT = 24;
+/** Few families carry controller inputs. */
+const FEWEST: Readonly<Record<QuestionKind, number>> = {
+  'lamp-states': COUNT,
+  'input-states': 8,
+  'relay-states': COUNT,
+  wiring: COUNT,
+  meter: COUNT,
+  sequence: COUNT,
+  'still-live': 12,
+};
+
+const namesIn = ({ circuit }: Question): ReadonlySet<string> =>
+  new Set([...circuit.devices.map(({ name }) => name), ...circuit.supplies.map(({ name }) => name)]);
+
+const jsonCopy = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
+
+/** What its explanation must name. */
+function subjects(question: Question): string[] {
+  if (question.kind === 'sequence') return question.asked.map(({ item }) => item);
+  if (question.kind === 'meter') return [...question.points];
+  if (question.kind === 'wiring') return [...question.choices.flat(), question.wanted[0]!.load];
+  return [...question.asked];
+}
+
+it('has a kind for every kind of the contract', () => {
+  expect(Object.keys(KINDS).sort()).toEqual([...questionKind.options].sort());
+  for (const kind of questionKind.options) expect(KINDS[kind].kind).toBe(kind);
+});
+
+describe.each(questionKind.options)('a %s question', (kind) => {
+  const questions = freshQuestions(kind, COUNT);
+  const each = (test: (question: Question, about: string) => void): void => {
+    for (const question of questions) test(question, `${question.family}, seed "${question.seed}"`);
+  };
+
+  it('is found in many families', () => {
+    expect(questions.length).toBeGreaterThanOrEqual(FEWEST[kind]);
+  });
+
+  it('has nothing wrong with it, and one right answer', () => {
+    each((question, about) => {
+      expect(checkQuestion(question), about).toEqual([]);
+      expect(questionSchema.parse(question), about).toEqual(question);
+    });
+  });
+
+  it('comes through JSON unchanged, and so does all that is said of it', () => {
+    each((question, about) => {
+      const again = questionSchema.parse(jsonCopy(question));
+      expect(rightAnswer(again), about).toEqual(rightAnswer(question));
+      const asked = askQuestion(question);
+      expect(askedSchema.parse(jsonCopy(asked)), about).toEqual(asked);
+      const shown = publicQuestion(question);
+      expect(publicSchema.parse(jsonCopy(shown)), about).toEqual(shown);
+      expect(JSON.stringify(shown), about).not.toContain(question.seed);
+    });
+  });
+
+  it('gives the right answer all marks, and no wrong idea', () => {
+    each((question, about) => {
+      const mark = markAnswer(question, rightAnswer(question));
+      expect(markSchema.parse(jsonCopy(mark)), about).toEqual(mark);
+      expect(mark, about).toMatchObject({ share: 1, correct: true, misconceptions: [], problems: [] });
+      expect(
+        mark.parts.map(({ item }) => item),
+        about,
+      ).toEqual(askQuestion(question).items.map(({ item }) => item));
+    });
+  });
+
+  it('takes marks away for every single wrong part', () => {
+    each((question, about) => {
+      const wrong = withOneWrongPart(question);
+      expect(wrong.length, about).toBeGreaterThan(0);
+      for (const answer of wrong) {
+        const mark = markAnswer(question, answer);
+        expect(mark.correct, `${about}: ${JSON.stringify(answer)}`).toBe(false);
+        expect(mark.share, `${about}: ${JSON.stringify(answer)}`).toBeLessThan(1);
+      }
+    });
+  });
+
+  it('gives nothing for a blank', () => {
+    each((question, about) => {
+      const mark = markAnswer(question, blankAnswer(question));
+      expect(mark, about).toMatchObject({ share: 0, correct: false, misconceptions: [] });
+      expect(
+        mark.parts.every(({ given }) => given === undefined),
+        about,
+      ).toBe(true);
+    });
+  });
+
+  it('names every misconception that gives the answer, where the answer is wrong', () => {
+    let told = 0;
+    each((question, about) => {
+      const solver = rightSolver();
+      for (const misconception of MISCONCEPTIONS) {
+        const answer = kindOf(question.kind).answerBy(question, wrongSolve(misconception, solver));
+        if (!answer) continue;
+        const mark = markAnswer(question, answer);
+        const ids = mark.misconceptions.map(({ id }) => id);
+        if (mark.correct) expect(ids, `${about}: ${misconception.id}`).toEqual([]);
+        else expect(ids, `${about}: ${misconception.id}`).toContain(misconception.id);
+        if (!mark.correct) told++;
+      }
+    });
+    expect(told).toBeGreaterThan(questions.length / 10);
+  });
+
+  it('explains with devices of the circuit only, and names everything asked', () => {
+    each((question, about) => {
+      const names = namesIn(question);
+      const { explanation } = markAnswer(question, blankAnswer(question));
+      expect(explanation.length, about).toBeGreaterThan(0);
+      const whole = explanation.map(({ text }) => text).join('\n');
+      const mentioned = whole.match(/(?<![A-Za-z0-9+])-[A-Z]{1,3}[0-9]{1,4}\b/g) ?? [];
+      for (const name of mentioned) expect(names.has(name), `${about}: ${name} in ${whole}`).toBe(true);
+      for (const thing of explanation.flatMap((step) => step.about))
+        expect(names.has(thing.split(':')[0]!), `${about}: ${thing}`).toBe(true);
+      for (const subject of subjects(question)) expect(whole, about).toContain(subject);
+      for (const { text } of explanation) expect(text, about).toMatch(/^(?:[-A-Z0-9]).*[.:]$/s);
+    });
+  });
+
+  it('tells nothing twice of one moment', () => {
+    each((question, about) => {
+      const { explanation } = markAnswer(question, blankAnswer(question));
+      // What holds after one act may hold again after another.
+      let act = '';
+      const lines = explanation.map(({ text }) => {
+        act = /^[0-9]+\. /.exec(text)?.[0] ?? act;
+        return `${act} ${text}`;
+      });
+      expect(new Set(lines).size, `${about}\n${lines.join('\n')}`).toBe(lines.length);
+    });
+  });
+
+  it('hints without telling the answer, and expects a sensible time', () => {
+    each((question, about) => {
+      const hint = hintFor(question);
+      expect(hint.length, about).toBeGreaterThan(20);
+      if (kind !== 'wiring') expect(hint, about).not.toMatch(/\b(?:lit|dark|operated|at rest|reads?|dead)\b/);
+      expect(secondsExpected(question), about).toBeGreaterThanOrEqual(10);
+    });
+  });
+
+  it('reads its right answer back when it is typed', () => {
+    each((question, about) => {
+      const right = rightAnswer(question);
+      for (const text of typed(question)) {
+        const read = readAnswer(question, text);
+        expect(read, `${about}: ${text}`).toMatchObject({ ok: true });
+        if (read.ok) expect(markAnswer(question, read.value).share, `${about}: ${text}`).toBe(1);
+      }
+      expect(right.kind).toBe(kind);
+    });
+  });
+});
+
+/** Ways to type the right answer. */
+function typed(question: Question): string[] {
+  const right = rightAnswer(question);
+  const { items } = askQuestion(question);
+  switch (right.kind) {
+    case 'meter':
+      return right.volts === null || right.volts === undefined
+        ? ['nothing', 'none']
+        : [`${right.volts}`, `${right.volts} V`, `${String(right.volts).replace('.', ',')}v`];
+    case 'wiring': {
+      const choice = right.choice ?? 0;
+      return [`${choice + 1}`, 'abcdefgh'[choice]!, items[0]!.choices[choice]!];
+    }
+    case 'sequence': {
+      const steps = items.map(({ item }) => {
+        const [after, name] = item.split(' ');
+        return `after ${after}: ${name} ${right.states[item]}`;
+      });
+      return [steps.join('; '), items.map(({ item }) => right.states[item]).join(' ')];
+    }
+    default: {
+      const pairs = items.map(({ item }) => `${item} ${right.states[item]}`);
+      const first = items[0]!.choices[0]!;
+      const list = items.filter(({ item }) => right.states[item] === first).map(({ item }) => item.slice(1));
+      const plain = items.every(({ item, choices }) => choices.indexOf(right.states[item]!) < 2);
+      return [
+        pairs.join(', '),
+        pairs.join(' ').toLowerCase(),
+        items.map(({ item }) => right.states[item]).join(' '),
+        ...(plain && list.length > 0 ? [`${first}: ${list.join(' ')}`, list.join(' and ')] : []),
+        ...(plain && list.length === 0 ? ['none', `none ${first}`] : []),
+      ];
+    }
+  }
+}
+
+describe('the paths that an explanation tells', () => {
+  const kinds = ['lamp-states', 'input-states', 'relay-states'] as const;
+  it.each(kinds)(
+    'are closed in the state of the solver, pole to pole, and what stops is open: %s',
+    (kind) => {
+      let paths = 0;
+      let stops = 0;
+      for (const question of freshQuestions(kind, COUNT)) {
+        const about = `${question.family}, seed "${question.seed}"`;
+        const { machine, stages } = historyOf(question.circuit, question.scenario);
+        let after = 0;
+        const poles = new Set(
+          question.circuit.supplies.flatMap((supply) =>
+            supplyTerminals(supply).map((at) => `${supply.name}:${at}`),
+          ),
+        );
+        for (const { text } of markAnswer(question, blankAnswer(question)).explanation) {
+          const act = /^([0-9]+)\. /.exec(text);
+          if (act) after = Number(act[1]);
+          const { state } = stages[after]!;
+          for (const path of pathsIn(text)) {
+            paths++;
+            expect(
+              poles.has(path.stops[0]!.from) && poles.has(path.stops.at(-1)!.to),
+              `${about}: ${text}`,
+            ).toBe(true);
+            expect(faultsOf(path, question.circuit, machine, state), `${about}: ${text}`).toEqual([]);
+          }
+          for (const { device, from, to } of openIn(text)) {
+            if (text.includes('never rests')) continue;
+            stops++;
+            expect(isOpen(machine, state, device, from, to), `${about}: ${text}`).toBe(true);
+          }
+        }
+      }
+      expect(paths).toBeGreaterThan(COUNT / 2);
+      expect(stops).toBeGreaterThan(COUNT / 4);
+    },
+  );
+});

@@ -1,0 +1,38 @@
+/** Answers that differ from the right one in one place. */
+import type { Answer, Question } from '../../shared/question.ts';
+import { askQuestion, rightAnswer } from '../../src/questions/index.ts';
+
+export function withOneWrongPart(question: Question): Answer[] {
+  const right = rightAnswer(question);
+  const { items } = askQuestion(question);
+  switch (right.kind) {
+    case 'meter':
+      return [-1, 1].map((sign) => ({
+        kind: 'meter',
+        volts: (right.volts ?? 0) + sign * 100 * (question.kind === 'meter' ? question.tolerance : 1),
+      }));
+    case 'wiring':
+      return items[0]!.choices.flatMap((_, choice): Answer[] =>
+        choice === right.choice ? [] : [{ kind: 'wiring', choice }],
+      );
+    default:
+      return items.flatMap(({ item, choices }) =>
+        choices
+          .filter((state) => state !== right.states[item])
+          .map((state): Answer => ({ ...right, states: { ...right.states, [item]: state } })),
+      );
+  }
+}
+
+/** Whether two answers say the same. */
+export const sameAnswer = (one: Answer, other: Answer): boolean => {
+  if (one.kind !== other.kind) return false;
+  if (one.kind === 'wiring' || other.kind === 'wiring')
+    return one.kind === 'wiring' && other.kind === 'wiring' && one.choice === other.choice;
+  if (one.kind === 'meter' || other.kind === 'meter')
+    return one.kind === 'meter' && other.kind === 'meter' && one.volts === other.volts;
+  return (
+    Object.keys(one.states).length === Object.keys(other.states).length &&
+    Object.entries(one.states).every(([item, state]) => other.states[item] === state)
+  );
+};
