@@ -52,8 +52,18 @@ export class Wirer {
   }
 
   junction(): string {
-    const number = this.junctions++;
+    return this.named(this.junctions++);
+  }
+
+  private named(number: number): string {
     return `-X${1 + Math.floor(number / 60)}:${1 + (number % 60)}`;
+  }
+
+  /** The junctions that are made while `work` is done. */
+  during(work: () => void): string[] {
+    const before = this.junctions;
+    work();
+    return Array.from({ length: this.junctions - before }, (_, index) => this.named(before + index));
   }
 
   /** The terminal rows that the junctions are on. */
@@ -111,8 +121,12 @@ export const relayPoles = (count: number): [string, string, string][] =>
   });
 
 /** A hand-operated device with `count` changeover contacts. */
-export const manyPoled = (name: string, count: number): Device => ({
-  kind: 'push-button',
+export const manyPoled = (
+  name: string,
+  count: number,
+  kind: 'push-button' | 'field-contact' = 'push-button',
+): Device => ({
+  kind,
   name,
   contacts: relayPoles(count).map((terminals) => ({ form: 'changeover' as const, terminals })),
 });
