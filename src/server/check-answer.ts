@@ -1,0 +1,66 @@
+import type { AnswerResult, ApiProblemCode } from '../../shared/api.ts';
+import { type AnswerRecord, answerRecord } from '../../shared/practice.ts';
+import { issueText } from './failure-of.ts';
+
+/** Letters of JSON that one answer may have: twenty times a long one. */
+export const MOST_LETTERS = 262_144;
+
+type Refused = Extract<AnswerResult, { result: 'refused' }>;
+export type CheckedAnswer =
+  | { readonly ok: true; readonly record: AnswerRecord }
+  | { readonly ok: false; readonly refused: Refused };
+
+/** Control characters and halves of characters, which not every database can keep. */
+const UNKEEPABLE = /[\p{Cc}\p{Cs}]/u;
+
+function refused(value: unknown, code: ApiProblemCode, message: string, hint: string): CheckedAnswer {
+  const id = typeof value === 'object' && value !== null && 'id' in value ? value.id : null;
+  const known = typeof id === 'string' ? id.slice(0, 64) : null;
+  return { ok: false, refused: { result: 'refused', id: known, problem: { code, message, hint } } };
+}
+
+/** What keeps a record that has the right form from making sense; empty when it does. */
+function contradiction({ question, answer, mark, attempt }: AnswerRecord): string {
+  if (answer.kind !== question.kind)
+    return `The question is of the kind ${question.kind} and the answer of the kind ${answer.kind}.`;
+  if (mark.share !== attempt.share) return 'The mark and the attempt have different shares.';
+  return '';
+}
+
+/** Looks at one answer as it was sent; a refused one says why. */
+export function checkAnswer(value: unknown, learner: string): CheckedAnswer {
+  const reading = answerRecord.safeParse(value);
+  if (!reading.success)
+    return refused(
+      value,
+      'bad-answer',
+      `The answer is not of the form wanted. ${issueText(reading.error)}`,
+      'Send it as it was made, without changes.',
+    );
+  const record = reading.data;
+  const unkeepable = (['id', 'learner', 'circuit'] as const).find((field) => UNKEEPABLE.test(record[field]));
+  if (unkeepable)
+    return refused(
+      value,
+      'bad-answer',
+      `There are characters in ${unkeepable} that can't be kept.`,
+      'Use letters, digits and signs.',
+    );
+  if (record.learner !== learner)
+    return refused(
+      value,
+      'foreign-learner',
+      'The answer is somebody else’s.',
+      `Send it as the one who gave it; here everything belongs to ${learner}.`,
+    );
+  const wrong = contradiction(record);
+  if (wrong) return refused(value, 'bad-answer', wrong, 'Send it as it was made, without changes.');
+  if (JSON.stringify(record).length > MOST_LETTERS)
+    return refused(
+      value,
+      'answer-too-large',
+      `The answer is longer than ${MOST_LETTERS} letters.`,
+      'Circuits of this size can not be practised.',
+    );
+  return { ok: true, record };
+}

@@ -1,0 +1,145 @@
+import { constants } from 'node:zlib';
+import compress from '@fastify/compress';
+import Fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify';
+import { type ApiMethod, type ApiRoute, apiRoutes } from '../../shared/api.ts';
+import type { Bank } from '../../shared/bank.ts';
+import type { Store } from '../store/index.ts';
+import { addRoute } from './add-route.ts';
+import { replyToClientError } from './client-error.ts';
+import { apiFailureOf } from './failure-of.ts';
+import { Intake } from './intake.ts';
+import { openApi } from './openapi.ts';
+import { checkHost, checkSite } from './own-site.ts';
+import { addPage } from './page.ts';
+import { ApiFailure } from './problems.ts';
+import { addAnswers } from './routes/answers.ts';
+import { addBank } from './routes/bank.ts';
+import { addLearner } from './routes/learner.ts';
+import { addState } from './routes/state.ts';
+import { SAFE_HEADERS } from './safe-headers.ts';
+import type { Service } from './service.ts';
+
+/** Without a sign-in everything belongs to whoever sits at the machine. */
+const SOLO_LEARNER = 'me';
+
+export type LogLevel = 'silent' | 'error' | 'warn' | 'info' | 'debug';
+
+export interface ServerOptions {
+  readonly store: Store;
+  readonly bank: Bank;
+  /** Where the built page is; an explanation is shown when it isn't there. */
+  readonly folder: string;
+  readonly version: string;
+  /** Host names that the server answers to, beside those of the loopback. */
+  readonly hosts?: readonly string[];
+  /** What is logged, as JSON lines; nothing unless it is given. */
+  readonly log?: { readonly level: LogLevel; readonly stream?: { write(line: string): void } };
+}
+
+const path = ({ url }: FastifyRequest): string => url.split('?')[0]!;
+
+const sendFailure = (reply: FastifyReply, { status, problem }: ApiFailure): FastifyReply =>
+  reply
+    .code(status)
+    .headers(SAFE_HEADERS)
+    .type('application/json; charset=utf-8')
+    .send(JSON.stringify(problem));
+
+/** What no route answers: the page's own addresses, a method that the route hasn't got, or nothing at all. */
+function missing(request: FastifyRequest): ApiFailure {
+  const methods = (Object.values(apiRoutes) as readonly ApiRoute[])
+    .filter((route) => route.path === path(request))
+    .map(({ method }): ApiMethod => method);
+  if (methods.length > 0)
+    return new ApiFailure(
+      'wrong-method',
+      `${request.method} is not possible here.`,
+      `Possible: ${methods.join(', ')}.`,
+    );
+  return new ApiFailure(
+    'no-such-route',
+    'There is nothing at this address.',
+    'docs/api.md lists what there is.',
+  );
+}
+
+/**
+ * The server, not yet listening. It doesn't own the store: close that after it.
+ *
+ * On `close()` requests that have begun are finished, further ones on open connections are refused.
+ */
+export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
+  const { store, bank, version, log } = options;
+  const app = Fastify({
+    logger: log && log.level !== 'silent' ? { ...log } : false,
+    bodyLimit: 16_384,
+    requestTimeout: 30_000,
+    return503OnClosing: false,
+    exposeHeadRoutes: true,
+    onProtoPoisoning: 'error',
+    onConstructorPoisoning: 'error',
+    clientErrorHandler: replyToClientError,
+    frameworkErrors: (error, _request, reply) => sendFailure(reply as FastifyReply, apiFailureOf(error)),
+  });
+  let stopping = false;
+  const service: Service = {
+    store,
+    bank,
+    version,
+    intake: new Intake(store),
+    learnerOf: () => SOLO_LEARNER,
+    isStopping: () => stopping,
+  };
+  const hosts = new Set((options.hosts ?? []).map((name) => name.toLowerCase()));
+
+  app.removeContentTypeParser('text/plain');
+  app.addHook('preClose', async () => {
+    stopping = true;
+  });
+  app.addHook('onRequest', async (request, reply) => {
+    reply.headers(SAFE_HEADERS);
+    checkHost(request.headers, hosts);
+    const isApi = path(request).startsWith('/api/');
+    if (isApi) reply.header('cache-control', 'no-store');
+    if (isApi || (request.method !== 'GET' && request.method !== 'HEAD')) checkSite(request.headers);
+    if (stopping && path(request) !== apiRoutes.health.path)
+      throw new ApiFailure(
+        'stopping',
+        'The server is being stopped.',
+        'Send it again when it has been started.',
+      );
+  });
+  app.addHook('onSend', async (_request, reply) => {
+    // A connection that stayed open would hold up the end.
+    if (stopping) reply.header('connection', 'close');
+  });
+  app.setErrorHandler((error, request, reply) => {
+    const failure = apiFailureOf(error);
+    if (failure.status >= 500) request.log.error(error);
+    if (failure.status === 503) reply.header('retry-after', '5');
+    return sendFailure(reply, failure);
+  });
+
+  await app.register(compress, {
+    threshold: 2048,
+    encodings: ['br', 'gzip'],
+    // The library's usual quality takes ten times as long for a tenth less.
+    brotliOptions: { params: { [constants.BROTLI_PARAM_QUALITY]: 4 } },
+  });
+  addState(app, service);
+  addBank(app, service);
+  addAnswers(app, service);
+  addLearner(app, service);
+  let description: unknown;
+  addRoute(app, apiRoutes.description, ({ reply }) => {
+    description ??= openApi(version);
+    return reply.header('cache-control', 'no-cache').send(description);
+  });
+  const page = await addPage(app, options.folder);
+  app.setNotFoundHandler((request, reply) => {
+    const replied = page.reply(request, reply);
+    if (replied) return replied;
+    throw missing(request);
+  });
+  return app;
+}

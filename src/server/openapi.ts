@@ -1,0 +1,140 @@
+/** The OpenAPI 3.1 description of the HTTP interface, made from the contracts in shared/. */
+import { z } from 'zod';
+import {
+  type ApiProblemCode,
+  type ApiRoute,
+  answerResult,
+  apiProblem,
+  apiRoutes,
+  commonProblems,
+  keptAnswer,
+} from '../../shared/api.ts';
+import { bank, lessonSection, topic } from '../../shared/bank.ts';
+import { circuit, device } from '../../shared/circuit.ts';
+import { attempt, recall } from '../../shared/memory.ts';
+import { answerRecord } from '../../shared/practice.ts';
+import { answer, mark, question } from '../../shared/question.ts';
+import { act, fault, scenario } from '../../shared/scenario.ts';
+import { settings } from '../../shared/settings.ts';
+import { API_PROBLEMS } from './problems.ts';
+
+/** Schemas that have a name in the description; what contains them refers to it. */
+const NAMED: Readonly<Record<string, z.ZodType>> = {
+  Act: act,
+  Answer: answer,
+  AnswerRecord: answerRecord,
+  AnswerResult: answerResult,
+  Attempt: attempt,
+  Bank: bank,
+  Circuit: circuit,
+  Device: device,
+  Fault: fault,
+  KeptAnswer: keptAnswer,
+  LessonSection: lessonSection,
+  Mark: mark,
+  Problem: apiProblem,
+  Question: question,
+  Recall: recall,
+  Scenario: scenario,
+  Settings: settings,
+  Topic: topic,
+};
+
+type Json = Readonly<Record<string, unknown>>;
+
+const upper = (name: string): string => `${name[0]?.toUpperCase()}${name.slice(1)}`;
+const bodyName = (name: string): string => `${upper(name)}Body`;
+const replyName = (name: string): string => `${upper(name)}Reply`;
+const reference = (name: string): Json => ({ $ref: `#/components/schemas/${name}` });
+const jsonContent = (schema: Json): Json => ({ 'application/json': { schema } });
+
+const routes = Object.entries(apiRoutes) as readonly (readonly [name: string, route: ApiRoute])[];
+
+/** All schemas, each under its name; whatever is in one and has a name is a reference. */
+function componentSchemas(): Readonly<Record<string, Json>> {
+  const registry = z.registry<{ id: string }>();
+  const add = (schema: z.ZodType, id: string): void => {
+    if (!registry.has(schema)) registry.add(schema, { id });
+  };
+  for (const [id, schema] of Object.entries(NAMED)) add(schema, id);
+  for (const [name, { body, reply }] of routes) {
+    if (body) add(body, bodyName(name));
+    add(reply, replyName(name));
+  }
+  const { schemas } = z.toJSONSchema(registry, {
+    uri: (id) => `#/components/schemas/${id}`,
+    io: 'input',
+    unrepresentable: 'any',
+  });
+  // Where a schema is known by its place, a name inside it would be read as another address.
+  return Object.fromEntries(
+    Object.entries(schemas).map(([id, { $id: _address, $schema: _dialect, ...schema }]) => [id, schema]),
+  );
+}
+
+/** The name of a schema: its own where it has one, else the one it has for this route. */
+const nameOf = (schema: z.ZodType, otherwise: string): string =>
+  Object.entries(NAMED).find(([, named]) => named === schema)?.[0] ?? otherwise;
+
+function parameters(query: z.ZodObject): readonly Json[] {
+  const { properties = {}, required = [] } = z.toJSONSchema(query, { io: 'input' });
+  return Object.entries(properties).map(([name, schema]) => ({
+    name,
+    in: 'query',
+    required: required.includes(name),
+    schema,
+  }));
+}
+
+/** Refusals by status, each with the codes that it may have. */
+function refusals(codes: readonly ApiProblemCode[]): Json {
+  const byStatus = new Map<number, ApiProblemCode[]>();
+  for (const code of codes) {
+    const { status } = API_PROBLEMS[code];
+    if (status !== null) byStatus.set(status, [...(byStatus.get(status) ?? []), code]);
+  }
+  return Object.fromEntries(
+    [...byStatus].map(([status, found]) => [
+      String(status),
+      {
+        description: found.map((code) => `${code}: ${API_PROBLEMS[code].meaning}`).join('\n'),
+        content: jsonContent(reference('Problem')),
+      },
+    ]),
+  );
+}
+
+function operation(name: string, { summary, query, body, reply, problems }: ApiRoute): Json {
+  return {
+    operationId: name,
+    summary,
+    ...(query ? { parameters: parameters(query) } : {}),
+    ...(body
+      ? { requestBody: { required: true, content: jsonContent(reference(nameOf(body, bodyName(name)))) } }
+      : {}),
+    responses: {
+      '200': { description: 'Done.', content: jsonContent(reference(nameOf(reply, replyName(name)))) },
+      ...refusals([...commonProblems, ...problems]),
+    },
+  };
+}
+
+/** The description; `version` is the program's. */
+export function openApi(version: string): Json {
+  const paths: Record<string, Record<string, Json>> = {};
+  for (const [name, route] of routes)
+    paths[route.path] = { ...paths[route.path], [route.method.toLowerCase()]: operation(name, route) };
+  return {
+    openapi: '3.1.0',
+    info: {
+      title: 'Polewise',
+      version,
+      summary: 'Practice in reading control circuits: answers, recall, settings and question banks.',
+      license: { name: 'MIT', identifier: 'MIT' },
+    },
+    jsonSchemaDialect: 'https://json-schema.org/draft/2020-12/schema',
+    servers: [{ url: '/' }],
+    paths,
+    components: { schemas: componentSchemas() },
+  };
+}

@@ -1,0 +1,65 @@
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import fastifyStatic from '@fastify/static';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import { ApiFailure } from './problems.ts';
+
+const NOT_BUILT = `<!doctype html>
+<html lang="en">
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width">
+<title>Polewise: the page has not been built</title>
+<h1>The page has not been built</h1>
+<p>The server runs and its store is open; only the page is missing.</p>
+<p>Build it with <code>npm run build</code> in the folder of the program, then start the server again.</p>
+<p>Until then <code>polewise drill</code> practises in the terminal.</p>
+`;
+
+/** Vite names what is in assets/ by its content, so it never changes; everything else is asked for each time. */
+const FOR_EVER = 'public, max-age=31536000, immutable';
+
+/** Whether somebody opens an address of the page itself: those have no file ending and are not the interface's. */
+const isPage = ({ method, url, headers }: FastifyRequest): boolean => {
+  const path = url.split('?')[0]!;
+  return (
+    (method === 'GET' || method === 'HEAD') &&
+    !path.startsWith('/api/') &&
+    !path.split('/').at(-1)!.includes('.') &&
+    (headers.accept ?? '').includes('text/html')
+  );
+};
+
+export interface Page {
+  /** Answers what no route and no file answers, when it is an address of the page. */
+  reply(request: FastifyRequest, reply: FastifyReply): FastifyReply | undefined;
+}
+
+/**
+ * Serves the built page from its folder. Files that were compressed when it was built (.br, .gz) are sent as they are.
+ * Without a built page an explanation stands in its place.
+ */
+export async function addPage(app: FastifyInstance, folder: string): Promise<Page> {
+  const built = existsSync(join(folder, 'index.html'));
+  if (built)
+    await app.register(fastifyStatic, {
+      root: folder,
+      preCompressed: true,
+      cacheControl: false,
+      dotfiles: 'ignore',
+      setHeaders: (reply, path) => {
+        const inAssets = path.slice(folder.length).replaceAll('\\', '/').startsWith('/assets/');
+        reply.setHeader('cache-control', inAssets ? FOR_EVER : 'no-cache');
+      },
+    });
+  return {
+    reply(request, reply) {
+      if (!isPage(request)) return undefined;
+      if (built) return reply.sendFile('index.html');
+      return reply
+        .code(new ApiFailure('page-not-built', '', '').status)
+        .header('cache-control', 'no-store')
+        .type('text/html; charset=utf-8')
+        .send(NOT_BUILT);
+    },
+  };
+}

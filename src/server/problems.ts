@@ -1,0 +1,53 @@
+/** The ways in which the server refuses: one table, which docs/api.md prints; a test holds them equal. */
+import type { ApiProblem, ApiProblemCode } from '../../shared/api.ts';
+
+export interface ProblemRow {
+  /** HTTP status; null for problems that only one answer in a batch has. */
+  readonly status: number | null;
+  readonly meaning: string;
+}
+
+const row = (status: number | null, meaning: string): ProblemRow => ({ status, meaning });
+
+export const API_PROBLEMS: Readonly<Record<ApiProblemCode, ProblemRow>> = {
+  'bad-request': row(400, 'What came is not HTTP, or its address can not be read.'),
+  'bad-json': row(400, 'The body is not JSON, is empty, or names a forbidden key.'),
+  'bad-value': row(400, 'The body or the query is not of the form that the route takes.'),
+  'not-confirmed': row(400, 'Erasing was not confirmed by naming the learner.'),
+  'foreign-host': row(403, 'The request is for another host name than those this server has.'),
+  'foreign-site': row(403, 'The request comes from a page of another site.'),
+  'no-such-route': row(404, 'There is nothing at this address.'),
+  'wrong-method': row(405, 'The address is right and the method is not.'),
+  'too-slow': row(408, 'The request did not arrive within half a minute.'),
+  'body-too-large': row(413, 'The body is larger than the route takes.'),
+  'wrong-media-type': row(415, 'The body is not sent as application/json.'),
+  'headers-too-large': row(431, 'The headers are larger than 16 KiB.'),
+  'internal-fault': row(500, 'A fault of the program itself; the log says more.'),
+  'page-not-built': row(503, 'The page has not been built.'),
+  'store-unavailable': row(503, 'The database does not answer, is full, or may not be written.'),
+  'too-busy': row(503, 'More answers wait to be kept than can be held.'),
+  stopping: row(503, 'The server is being stopped.'),
+  'bad-answer': row(null, 'An answer is not of the form of shared/practice.ts, or contradicts itself.'),
+  'answer-too-large': row(null, 'An answer is larger than 256 KiB.'),
+  'foreign-learner': row(null, 'An answer names another learner than the one who sends it.'),
+};
+
+/** A refusal on its way to the client. Thrown by handlers and hooks; whatever else they throw is a fault. */
+export class ApiFailure extends Error {
+  readonly code: ApiProblemCode;
+  readonly hint: string;
+
+  constructor(code: ApiProblemCode, message: string, hint: string) {
+    super(message);
+    this.code = code;
+    this.hint = hint;
+  }
+
+  get status(): number {
+    return API_PROBLEMS[this.code].status ?? 400;
+  }
+
+  get problem(): ApiProblem {
+    return { code: this.code, message: this.message, hint: this.hint };
+  }
+}
