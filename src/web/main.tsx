@@ -1,0 +1,19 @@
+import '@fontsource/barlow/latin-400.css';
+import '@fontsource/barlow/latin-600.css';
+import '@fontsource/barlow-semi-condensed/latin-400.css';
+import '@fontsource/barlow-semi-condensed/latin-600.css';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/shell.css';
+import './styles/drawing.css';
+import './styles/practise.css';
+import { render } from 'preact';
+import { App } from './app.tsx';
+import { start } from './start.ts';
+
+const page = document.getElementById('page');
+if (page) render(<App starting={start()} />, page);
+if ('serviceWorker' in navigator && import.meta.env.PROD) {
+  // Without it everything works as long as there is a network.
+  navigator.serviceWorker.register('/service-worker.js').catch(() => undefined);
+}

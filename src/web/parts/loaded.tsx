@@ -1,0 +1,46 @@
+import type { FunctionComponent } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { Ground } from '../start.ts';
+
+/** What every screen is given. */
+export interface ScreenProps {
+  readonly ground: Ground;
+  readonly detail: string | undefined;
+}
+
+/** A screen whose script is fetched when it is first wanted. */
+export function Loaded({
+  load,
+  ...props
+}: ScreenProps & { load: () => Promise<FunctionComponent<ScreenProps>> }) {
+  const [Screen, setScreen] = useState<{ of: FunctionComponent<ScreenProps> }>();
+  const [failed, setFailed] = useState(false);
+  const [tries, setTries] = useState(0);
+  useEffect(() => {
+    let here = true;
+    load().then(
+      (of) => here && setScreen({ of }),
+      () => here && setFailed(true),
+    );
+    return () => {
+      here = false;
+    };
+  }, [load, tries]);
+  if (Screen) return <Screen.of {...props} />;
+  if (!failed) return <p role="status">Loading…</p>;
+  return (
+    <div role="status">
+      <p>This part of the page could not be loaded. Once it has been, it works without network.</p>
+      <button
+        type="button"
+        class="button"
+        onClick={() => {
+          setFailed(false);
+          setTries(tries + 1);
+        }}
+      >
+        Try again
+      </button>
+    </div>
+  );
+}

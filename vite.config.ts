@@ -1,0 +1,49 @@
+import { defineConfig, type Plugin } from 'vite';
+
+/**
+ * Writes the names of all built files into the service worker, so that one visit is enough to practise without network.
+ * The list's digest is in it too: a new build is a new worker, which fetches what changed.
+ */
+function precache(): Plugin {
+  return {
+    name: 'polewise-precache',
+    apply: 'build',
+    enforce: 'post',
+    generateBundle(_options, bundle) {
+      const worker = bundle['service-worker.js'];
+      if (worker?.type !== 'chunk') return;
+      const files = Object.keys(bundle).filter(
+        (name) => name !== 'service-worker.js' && !name.endsWith('.map'),
+      );
+      const list = [
+        '/',
+        ...files.filter((name) => name !== 'index.html').map((name) => `/${name}`),
+        '/manifest.webmanifest',
+        '/icon.svg',
+      ];
+      worker.code = worker.code.replace(/\[\s*["'`]__FILES__["'`]\s*\]/, JSON.stringify(list.sort()));
+    },
+  };
+}
+
+export default defineConfig({
+  root: 'src/web',
+  plugins: [precache()],
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  worker: { format: 'es' },
+  build: {
+    outDir: '../../dist/web',
+    emptyOutDir: true,
+    target: 'es2022',
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    rollupOptions: {
+      input: { index: 'src/web/index.html', 'service-worker': 'src/web/service-worker.ts' },
+      output: {
+        entryFileNames: ({ name }) =>
+          name === 'service-worker' ? 'service-worker.js' : 'assets/[name]-[hash].js',
+      },
+    },
+  },
+  server: { proxy: { '/api': 'http://127.0.0.1:8024' } },
+});
