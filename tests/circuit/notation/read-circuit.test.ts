@@ -59,6 +59,11 @@ describe('reading a circuit', () => {
     expect(circuitOf(text).devices).toHaveLength(3);
   });
 
+  it('minds no byte order mark before a supply, and counts columns without it', () => {
+    expect(circuitOf('\ufeffsupply A 24 V AC').supplies).toHaveLength(1);
+    expect(problemsOf(readCircuit('\ufeffsupply b 24 V AC'))).toMatchObject([{ line: 1, column: 8 }]);
+  });
+
   it('takes the first comment as the title only if nothing stands before it', () => {
     expect(circuitOf('\n#   Ice works  \nsupply A 24 V AC').title).toBe('Ice works');
     expect(circuitOf('supply A 24 V AC\n# remark')).not.toHaveProperty('title');
