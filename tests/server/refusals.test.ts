@@ -35,9 +35,9 @@ describe('a request for another host', () => {
     'local host',
     '[::1',
     'localhost:x',
-  ])('name made to look like this one (%j) is refused', (host) =>
-    server.refused({ url: '/api/health', headers: { host } }, 'foreign-host'),
-  );
+  ])('name made to look like this one (%j) is refused', async (host) => {
+    await server.refused({ url: '/api/health', headers: { host } }, 'foreign-host');
+  });
 
   it.each([
     'localhost',

@@ -1,0 +1,35 @@
+import type { Command } from 'commander';
+import { type Io, UsageError } from '../io.ts';
+import type { Running } from '../program.ts';
+import { progressOf, withStore } from '../store-place.ts';
+
+interface Options {
+  readonly data?: string;
+}
+
+export function addBackup(program: Command, io: Io, _running: Running): void {
+  program
+    .command('backup')
+    .summary('copy everything that is kept into one file')
+    .description('Copies the store into one new file, also while the server or a drill is using it.')
+    .argument('<file>', 'the file to make; it must not be there yet')
+    .option('--data <folder>', 'the data folder (default: the one that serve and drill use)')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  polewise backup polewise-monday.sqlite
+  polewise backup /media/stick/polewise.sqlite --data /srv/polewise
+
+To put a backup back: stop the server, and copy the file over practice.sqlite in the data folder (docs/backup.md).`,
+    )
+    .action(async (file: string, { data }: Options) => {
+      if (io.environment['DATABASE_URL'])
+        throw new UsageError(
+          'A PostgreSQL store is backed up with its own tools.',
+          'pg_dump --format=custom --file=polewise.dump "$DATABASE_URL"',
+        );
+      await withStore(io, data, (store) => store.backup(file, progressOf(io, 'Copied')));
+      io.out(`Everything is in ${file}.`);
+    });
+}

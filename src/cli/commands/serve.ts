@@ -1,0 +1,120 @@
+import { existsSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { type Command, Option } from 'commander';
+import { createServer, isLoopback, type LogLevel } from '../../server/index.ts';
+import { openCourse, ownBanks } from '../course.ts';
+import { type Io, UsageError } from '../io.ts';
+import { wholeNumber } from '../numbers.ts';
+import type { Running } from '../program.ts';
+import { withStore } from '../store-place.ts';
+import { untilStopped } from '../until-stopped.ts';
+
+interface Options {
+  readonly port: string;
+  readonly host: string;
+  readonly allowHost?: readonly string[];
+  readonly data?: string;
+  readonly banks?: string;
+  readonly log: LogLevel;
+}
+
+/** How long requests that have begun may take to finish when the server is stopped. */
+const PATIENCE = 10_000;
+
+type Server = Awaited<ReturnType<typeof createServer>>;
+
+/** Without a sign-in, whoever reaches the server is the learner: so others have to be let in on purpose. */
+function checkReach({ host, allowHost = [] }: Options): void {
+  if (isLoopback(host) || allowHost.length > 0) return;
+  throw new UsageError(
+    `With --host ${host} others could reach the server, and nobody has to sign in.`,
+    'Leave it out; or put something that asks for a sign-in before it, and name it with --allow-host (docs/deploying.md).',
+  );
+}
+
+async function listen(app: Server, host: string, port: number): Promise<string> {
+  try {
+    await app.listen({ host, port });
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code;
+    if (code === 'EADDRINUSE')
+      throw new UsageError(
+        `Port ${port} is taken.`,
+        `Perhaps polewise runs already: open http://localhost:${port}. Otherwise choose another with --port, or 0 for any.`,
+      );
+    if (code === 'EACCES') throw new UsageError(`Port ${port} may not be used.`, 'Choose one above 1023.');
+    if (code === 'EADDRNOTAVAIL' || code === 'ENOTFOUND')
+      throw new UsageError(`This machine has no address ${host}.`, 'Leave out --host.');
+    throw error;
+  }
+  const address = app.server.address();
+  const bound = address && typeof address === 'object' ? address.port : port;
+  return `http://${host.includes(':') ? `[${host}]` : host}:${bound}`;
+}
+
+async function close(app: Server): Promise<void> {
+  const impatient = setTimeout(() => app.server.closeAllConnections(), PATIENCE);
+  await app.close();
+  clearTimeout(impatient);
+}
+
+async function serve(options: Options, io: Io): Promise<void> {
+  const port = wholeNumber('--port', options.port, 0, 65_535);
+  checkReach(options);
+  const { bank } = openCourse(io, options.banks);
+  const home = dirname(ownBanks());
+  const folder = join(home, 'dist', 'web');
+  const { version } = JSON.parse(io.readText(join(home, 'package.json'))) as { version: string };
+  await withStore(io, options.data, async (store, place) => {
+    const app = await createServer({
+      store,
+      bank,
+      folder,
+      version,
+      hosts: options.allowHost ?? [],
+      log: { level: options.log, stream: process.stderr },
+    });
+    try {
+      const stopped = untilStopped();
+      const address = await listen(app, options.host, port);
+      io.out(`Polewise is ready: ${address}`);
+      io.out(
+        place.kind === 'file' ? `Answers are kept in ${place.file}.` : 'Answers are kept in the database.',
+      );
+      if (!existsSync(join(folder, 'index.html'))) io.out('The page has not been built: npm run build.');
+      io.out('Stop with Ctrl-C.');
+      await stopped;
+    } finally {
+      await close(app);
+    }
+    io.out('Stopped; every answer is kept.');
+  });
+}
+
+export function addServe(program: Command, io: Io, _running: Running): void {
+  program
+    .command('serve')
+    .summary('practise in the browser')
+    .description('Serves the page on this machine, for whoever sits at it, and keeps the answers.')
+    .option('--port <number>', 'the port; 0 takes any that is free', '8024')
+    .option('--host <address>', 'the address to listen on', '127.0.0.1')
+    .option('--allow-host <name...>', 'answer to this name too; may be given several times')
+    .option('--data <folder>', 'where answers are kept (default: the data folder that drill uses)')
+    .option('--banks <folder>', 'question banks to practise from instead of those that come with the program')
+    .addOption(
+      new Option('--log <level>', 'what is written to standard error, as JSON lines')
+        .choices(['silent', 'error', 'warn', 'info', 'debug'] satisfies LogLevel[])
+        .default('warn'),
+    )
+    .addHelpText(
+      'after',
+      `
+Examples:
+  polewise serve
+  polewise serve --port 9000 --data /srv/polewise
+  DATABASE_URL=postgres://polewise@localhost/polewise polewise serve --log info
+
+With DATABASE_URL answers are kept in that PostgreSQL database instead of a file.`,
+    )
+    .action((options: Options) => serve(options, io));
+}
