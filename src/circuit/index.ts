@@ -10,12 +10,11 @@ export {
 export type { Concern, Finding, Found } from './findings.ts';
 export { readCircuitJson } from './json.ts';
 export { LIMITS } from './limits.ts';
-export { readActs, writeAct, writeActs } from './notation/acts.ts';
-export { readFaults, writeFault, writeFaults } from './notation/faults.ts';
+export { readActs, writeActs } from './notation/acts.ts';
+export { readFaults, writeFaults } from './notation/faults.ts';
 export { actInWords, faultInWords, timeInWords } from './notation/in-words.ts';
-export { possibleActs } from './notation/possible-acts.ts';
 export { type ReadCircuit, readCircuit, readCircuitWithPlaces } from './notation/read-circuit.ts';
-export { defaultRating, deviceWords, writeCircuit } from './notation/write-circuit.ts';
+export { writeCircuit } from './notation/write-circuit.ts';
 export { type Place, type Places, placeOf, problemOf } from './places.ts';
 export { checkRules, drawingRules, type Rule } from './rules/index.ts';
 export { unsound } from './soundness/index.ts';

@@ -45,7 +45,7 @@ function distance(one: string, other: string, most: number): number {
 }
 
 /** The candidate a slip of the pen away from this word, if there is one. */
-export function nearest(word: string, candidates: Iterable<string>): string | undefined {
+function nearest(word: string, candidates: Iterable<string>): string | undefined {
   if (word.length > 24) return undefined;
   const lower = word.toLowerCase();
   let most = Math.min(3, Math.floor(word.length / 3) + (word.length < 3 ? 1 : 0));

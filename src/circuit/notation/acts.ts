@@ -199,7 +199,7 @@ function suits(line: LineReader, verb: DeviceVerb, name: string, view: CircuitVi
 /** The acts as text; `readActs` gives them back. */
 export const writeActs = (acts: readonly Act[]): string => acts.map(writeAct).join('; ');
 
-export function writeAct(act: Act): string {
+function writeAct(act: Act): string {
   switch (act.kind) {
     case 'wait':
       return `wait ${act.seconds} s`;

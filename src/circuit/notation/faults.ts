@@ -153,7 +153,7 @@ function readOhms(line: LineReader): number | undefined {
 /** The faults as text; `readFaults` gives them back. */
 export const writeFaults = (faults: readonly Fault[]): string => faults.map(writeFault).join('; ');
 
-export function writeFault(fault: Fault): string {
+function writeFault(fault: Fault): string {
   switch (fault.kind) {
     case 'loose':
       return `${fault.at} broken`;

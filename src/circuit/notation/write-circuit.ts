@@ -31,7 +31,7 @@ export function writeCircuit(circuit: Circuit): string {
 }
 
 /** What a rating left out is taken from: the first supply that isn't three-phase. */
-export function defaultRating(supplies: readonly Supply[]): Rating | undefined {
+function defaultRating(supplies: readonly Supply[]): Rating | undefined {
   for (const { volts, current } of supplies) if (current !== '3AC') return { volts, current };
   return undefined;
 }
@@ -47,7 +47,7 @@ function deviceLine(device: Device, width: number, usual: Rating | undefined): s
 }
 
 /** A device's line without its designation: `relay 2 poles 24 V DC`. */
-export function deviceWords(device: Device, usual: Rating | undefined): string {
+function deviceWords(device: Device, usual: Rating | undefined): string {
   const { volts, current } = ('rating' in device && device.rating) || {};
   const asUsual = hasRating(device.kind) && volts === usual?.volts && current === usual?.current;
   const values: Values = asUsual ? { ...device, rating: undefined } : device;
