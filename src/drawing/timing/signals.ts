@@ -1,0 +1,118 @@
+/** What changes in a scenario, as lines over time. */
+import type { Circuit, Device } from '../../../shared/circuit.ts';
+import type { Act, Scenario } from '../../../shared/scenario.ts';
+import type { Happening } from '../../../shared/solution.ts';
+import { actInWords } from '../../circuit/index.ts';
+import { machineOf, planOf, runTimed } from '../../solver/index.ts';
+import { plainLetters, type Rename } from '../letters.ts';
+
+/** 0 low, 1 high; a half is dim, undefined, or on the way between two positions. */
+export type Level = 0 | 0.5 | 1;
+
+export interface Change {
+  readonly ms: number;
+  readonly level: Level;
+}
+
+export interface Signal {
+  readonly id: string;
+  readonly name: string;
+  /** The first is where it begins. */
+  readonly changes: readonly Change[];
+}
+
+export interface ActAt {
+  readonly ms: number;
+  readonly words: string;
+}
+
+export interface Signals {
+  readonly signals: readonly Signal[];
+  readonly acts: readonly ActAt[];
+  /** End of the scenario. */
+  readonly end: number;
+}
+
+interface Told {
+  readonly id: string;
+  readonly name: string;
+  readonly level: Level;
+  /** Order of the rows: hands and plant, coils and contacts, loads. */
+  readonly rank: number;
+}
+
+const isCoilDevice = (device: Device | undefined): boolean =>
+  device !== undefined && 'rating' in device && !['lamp', 'sounder', 'valve'].includes(device.kind);
+
+const lampLevel = (to: string): Level => (to === 'lit' ? 1 : to === 'dark' || to === 'off' ? 0 : 0.5);
+
+function told({ what, device, to }: Happening, devices: ReadonlyMap<string, Device>, rename: Rename): Told[] {
+  const [owner = '', point] = device.split(':');
+  const entry = devices.get(owner);
+  const name = `${rename(owner)}${point && entry?.kind !== 'motor' ? `:${point}` : ''}`;
+  switch (what) {
+    case 'energised':
+    case 'de-energised':
+      return [{ id: `${device} coil`, name: `${name} coil`, level: what === 'energised' ? 1 : 0, rank: 1 }];
+    case 'leaves':
+    case 'arrives': {
+      const coil = isCoilDevice(entry);
+      const level: Level = what === 'leaves' ? 0.5 : isFirst(entry, to) ? 0 : 1;
+      return [
+        { id: `${device} contacts`, name: coil ? `${name} contacts` : name, level, rank: coil ? 1 : 0 },
+      ];
+    }
+    case 'lamp':
+    case 'load':
+      return [{ id: owner, name, level: lampLevel(to), rank: 2 }];
+    case 'input':
+      return [{ id: device, name, level: to === '1' ? 1 : to === '0' ? 0 : 0.5, rank: 2 }];
+    case 'trips':
+      return [{ id: `${device} contacts`, name, level: 0, rank: 0 }];
+    case 'act':
+      return [];
+  }
+}
+
+/** Whether that is the position the device is drawn in. */
+const isFirst = (device: Device | undefined, to: string): boolean =>
+  device?.kind === 'selector'
+    ? device.positions[0] === to
+    : ['rest', 'open', 'off', 'reset', 'blown'].includes(to);
+
+/**
+ * Runs the scenario in time and keeps every device that changes. What holds before the first act is where its line
+ * begins; breakers and isolators begin closed in a live start.
+ */
+export function signalsOf(circuit: Circuit, scenario: Scenario, rename: Rename = plainLetters): Signals {
+  const machine = machineOf(planOf(circuit, scenario.faults));
+  const words = (act: Act): string => actInWords(act, circuit);
+  const { happenings, state } = runTimed(machine, scenario, words);
+  const devices = new Map(circuit.devices.map((device) => [device.name, device]));
+  const found = new Map<string, { name: string; rank: number; changes: Change[] }>();
+  const start = new Map<string, Level>();
+  for (const happening of happenings)
+    for (const { id, name, level, rank } of told(happening, devices, rename)) {
+      if (happening.act < 0) start.set(id, level);
+      let signal = found.get(id);
+      if (!signal) {
+        const closed =
+          scenario.start === 'live' &&
+          ['fuse', 'breaker', 'isolator'].includes(devices.get(happening.device)?.kind ?? '');
+        signal = { name, rank, changes: [{ ms: 0, level: closed ? 1 : 0 }] };
+        found.set(id, signal);
+      }
+      if (happening.act < 0) signal.changes[0] = { ms: 0, level: start.get(id) ?? 0 };
+      else signal.changes.push({ ms: happening.ms, level });
+    }
+  const order = new Map(circuit.devices.map(({ name }, index) => [name, index]));
+  const place = (id: string): number => order.get(id.split(/[ :]/)[0] ?? '') ?? 0;
+  const signals = [...found]
+    .sort(([a, one], [b, two]) => one.rank - two.rank || place(a) - place(b))
+    .map(([id, { name, changes }]) => ({ id, name, changes }));
+  // Waiting is what the axis shows by itself.
+  const acts = happenings
+    .filter(({ what, act }) => what === 'act' && scenario.acts[act]?.kind !== 'wait')
+    .map(({ ms, to }) => ({ ms, words: to }));
+  return { signals, acts, end: state.now * 1000 };
+}
