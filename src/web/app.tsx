@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { connection, waiting } from './learner.ts';
+import { Loaded } from './parts/loaded.tsx';
 import { place, SCREENS, type Screen } from './place.ts';
 import { Practise } from './screens/practise/practise.tsx';
 import type { Ground } from './start.ts';
@@ -12,6 +13,13 @@ const NAMES: Readonly<Record<Screen, string>> = {
   try: 'Try it',
   bench: 'Write',
 };
+
+const later = {
+  lessons: () => import('./screens/lessons/lessons.tsx').then(({ Lessons }) => Lessons),
+  progress: () => import('./screens/progress/progress.tsx').then(({ Progress }) => Progress),
+  try: () => import('./screens/try/try-it.tsx').then(({ TryIt }) => TryIt),
+  bench: () => import('./screens/bench/bench.tsx').then(({ Bench }) => Bench),
+} as const;
 
 function Standing() {
   if (waiting.value === 0)
@@ -49,6 +57,9 @@ function Shell({ ground }: { ground: Ground }) {
         <div hidden={screen !== 'practise'}>
           <Practise ground={ground} />
         </div>
+        {screen !== 'practise' && (
+          <Loaded key={screen} load={later[screen]} ground={ground} detail={place.value.detail} />
+        )}
       </main>
       <footer>
         <Standing />

@@ -5,10 +5,11 @@ import type { Scenario } from '../../../shared/scenario.ts';
 import { actInWords, checkRules, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
 import { shownState } from '../../drawing/index.ts';
 import { type Course, courseOf, judge, nextTask } from '../../practice/index.ts';
-import { askQuestion, hintFor, rightAnswer } from '../../questions/index.ts';
+import { askQuestion, hintFor, markAnswer, rightAnswer } from '../../questions/index.ts';
 import { meter, solve } from '../../solver/index.ts';
 import { liveActs } from './live-acts.ts';
 import type { Frame, Requests, View } from './messages.ts';
+import { progressOf } from './progress.ts';
 import { draw } from './sheets.ts';
 
 export type Handlers = { readonly [K in keyof Requests]: (take: Requests[K]['take']) => Requests[K]['give'] };
@@ -77,6 +78,9 @@ export function makeHandlers(): Handlers {
       };
     },
     hint: ({ task }) => hintFor(task.question),
+    ask: ({ question }) => askQuestion(question),
+    mark: ({ question, answer }) => markAnswer(question, answer),
+    progress: ({ recalls, at, wishes }) => progressOf(opened(), new Map(recalls), at, wishes),
     judge: ({ task, given, recalls, view }) => {
       const judged = judge(task, given, new Map(recalls));
       const { circuit, scenario } = task.question;

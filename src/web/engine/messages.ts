@@ -1,9 +1,9 @@
 /** What the page and its engine say to each other. The engine is a worker: the page never waits for the solver. */
 import type { Bank } from '../../../shared/bank.ts';
 import type { Circuit } from '../../../shared/circuit.ts';
-import type { Recall } from '../../../shared/memory.ts';
+import type { PlanWishes, Recall } from '../../../shared/memory.ts';
 import type { Problem } from '../../../shared/problem.ts';
-import type { Answer, Asked } from '../../../shared/question.ts';
+import type { Answer, Asked, Mark, Question } from '../../../shared/question.ts';
 import type { Act, Fault, Scenario } from '../../../shared/scenario.ts';
 import type { Outcome } from '../../../shared/solution.ts';
 import type { Theme, Width } from '../../drawing/index.ts';
@@ -62,6 +62,30 @@ export interface Live {
   readonly meter: string | undefined;
 }
 
+export interface SkillProgress {
+  readonly skill: string;
+  readonly title: string;
+  readonly topic: string;
+  /** shut: what it stands on is not held yet. */
+  readonly standing: 'held' | 'fading' | 'begun' | 'open' | 'shut';
+  /** Chance of a right answer now, 0 to 1; 0 for what was never begun. */
+  readonly chance: number;
+  readonly due: number | null;
+}
+
+export interface Progress {
+  readonly skills: readonly SkillProgress[];
+  /** Towards the assessment: questions each day, and what will not be ready. */
+  readonly plan:
+    | {
+        readonly days: readonly { readonly at: number; readonly questions: number }[];
+        readonly notReady: readonly string[];
+        readonly average: number;
+      }
+    | { readonly problem: string }
+    | null;
+}
+
 /** Requests by name: what each takes and gives. */
 export interface Requests {
   open: { take: { bank: Bank }; give: { skills: number } };
@@ -79,6 +103,12 @@ export interface Requests {
     give: Prepared | { readonly nothing: string };
   };
   hint: { take: { task: Task }; give: string };
+  ask: { take: { question: Question }; give: Asked };
+  mark: { take: { question: Question; answer: Answer }; give: Mark };
+  progress: {
+    take: { recalls: readonly (readonly [string, Recall])[]; at: number; wishes: PlanWishes | null };
+    give: Progress;
+  };
   judge: {
     take: { task: Task; given: Given; recalls: readonly (readonly [string, Recall])[]; view: View };
     give: { readonly judged: Judged; readonly right: Answer; readonly frames: readonly Frame[] };

@@ -41,6 +41,7 @@ export function Marked({ phase, onAbout, onNext }: Props) {
         <button ref={next} type="button" class="button main" onClick={onNext}>
           Next
         </button>
+        <a href="#/try/last">Try this circuit</a>
       </div>
       <section>
         <h2>Why</h2>

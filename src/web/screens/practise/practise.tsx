@@ -1,22 +1,15 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { MarkPart } from '../../../../shared/question.ts';
-import type { Drawn, Prepared, View } from '../../engine/messages.ts';
+import type { Drawn, Prepared } from '../../engine/messages.ts';
 import { Drawing, type Touchable } from '../../parts/drawing.tsx';
 import { Player } from '../../parts/player.tsx';
 import type { Ground } from '../../start.ts';
 import { theme } from '../../theme.ts';
+import { currentView } from '../../view.ts';
 import { answerOf } from './answer.ts';
 import { AnswerForm } from './answer-form.tsx';
 import { Marked } from './marked.tsx';
 import { type Phase, Session } from './session.ts';
-
-/** Under this width a drawing is laid out for a phone. */
-const PHONE_BELOW = 720;
-
-export const currentView = (): View => ({
-  width: innerWidth < PHONE_BELOW ? 'phone' : 'screen',
-  theme: theme.peek(),
-});
 
 function touchableOf(
   prepared: Prepared,

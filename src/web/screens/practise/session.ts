@@ -5,6 +5,7 @@ import type { Answer } from '../../../../shared/question.ts';
 import type { Prepared, Requests, View } from '../../engine/messages.ts';
 import { recalls, seenCircuits } from '../../learner.ts';
 import type { Ground } from '../../start.ts';
+import { lastCircuit } from '../../try-circuit.ts';
 
 export type Judgement = Requests['judge']['give'];
 
@@ -110,6 +111,7 @@ export class Session {
     // Kept before it is shown: a mark that has been seen is never lost.
     await this.ground.learner.keep(judgement.judged.record);
     this.recent.push(prepared.task.skill);
+    lastCircuit.value = prepared.task.question.circuit;
     this.phase.value = { kind: 'marked', prepared, judgement };
     const made = this.make(this.number.value, this.recent);
     made.catch(() => undefined);

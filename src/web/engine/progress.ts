@@ -1,0 +1,69 @@
+import type { PlanWishes } from '../../../shared/memory.ts';
+import {
+  dueAt,
+  isHeld,
+  isProven,
+  openSkills,
+  planTowards,
+  type Recalls,
+  recallOf,
+  retrievability,
+} from '../../memory/index.ts';
+import type { Course } from '../../practice/index.ts';
+import type { Progress, SkillProgress } from './messages.ts';
+
+function standingOf(
+  recalls: Recalls,
+  skill: string,
+  at: number,
+  open: ReadonlySet<string>,
+): SkillProgress['standing'] {
+  const recall = recallOf(recalls, skill);
+  if (recall.kind === 'new') return open.has(skill) ? 'open' : 'shut';
+  if (isHeld(recall, at)) return 'held';
+  return isProven(recall) ? 'fading' : 'begun';
+}
+
+/** How each skill stands now, and the plan towards an assessment when there is one. */
+export function progressOf(
+  course: Course,
+  recalls: Recalls,
+  at: number,
+  wishes: PlanWishes | null,
+): Progress {
+  const open = new Set(openSkills(course.graph, recalls, at));
+  const skills = course.bank.topics.flatMap((topic) =>
+    topic.skills.map(({ id, title }): SkillProgress => {
+      const recall = recallOf(recalls, id);
+      return {
+        skill: id,
+        title,
+        topic: topic.title,
+        standing: standingOf(recalls, id, at, open),
+        chance: recall.kind === 'new' ? 0 : retrievability(recall, at),
+        due: dueAt(recall),
+      };
+    }),
+  );
+  if (!wishes) return { skills, plan: null };
+  const plan = planTowards({ graph: course.graph, recalls, at, wishes });
+  if (!plan.ok)
+    return {
+      skills,
+      plan: { problem: plan.problems.map(({ message, hint }) => `${message} ${hint}`).join(' ') },
+    };
+  const { days, prospects, average } = plan.value;
+  return {
+    skills,
+    plan: {
+      days: days.map((day) => ({
+        at: day.at,
+        questions: day.practice.reduce((sum, { questions }) => sum + questions, 0),
+      })),
+      notReady: prospects
+        .filter(({ kind }) => kind !== 'ready')
+        .map(({ skill }) => course.skills.get(skill)?.title ?? skill),
+      average,
+    },
+  };
+}

@@ -1,0 +1,42 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Circuit } from '../../../shared/circuit.ts';
+import type { Scenario } from '../../../shared/scenario.ts';
+import type { Drawn } from '../engine/messages.ts';
+import type { Ground } from '../start.ts';
+import { theme } from '../theme.ts';
+import { currentView } from '../view.ts';
+import { Drawing } from './drawing.tsx';
+
+/** A circuit drawn at rest, or as it stands after a scenario. */
+export function CircuitDrawing({
+  ground,
+  circuit,
+  scenario,
+}: {
+  ground: Ground;
+  circuit: Circuit;
+  scenario: Scenario | null;
+}) {
+  const [drawn, setDrawn] = useState<Drawn>();
+  const [failure, setFailure] = useState<string>();
+  const now = theme.value;
+  useEffect(() => {
+    let here = true;
+    ground.engine.call('draw', { circuit, scenario, view: { ...currentView(), theme: now } }).then(
+      (made) => here && setDrawn(made),
+      (error: Error) => here && setFailure(error.message),
+    );
+    return () => {
+      here = false;
+    };
+  }, [ground, circuit, scenario, now]);
+  if (failure) return <p role="status">The drawing could not be made: {failure}</p>;
+  if (!drawn) return <p class="waiting">Drawing…</p>;
+  const title = circuit.title ?? 'a circuit';
+  return (
+    <Drawing
+      drawn={drawn}
+      description={`Control drawing: ${title}, ${scenario ? 'after what the text says' : 'at rest'}.`}
+    />
+  );
+}

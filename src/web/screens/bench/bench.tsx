@@ -1,0 +1,156 @@
+import './bench.css';
+import { useEffect, useState } from 'preact/hooks';
+import type { Problem } from '../../../../shared/problem.ts';
+import type { Drawn, Live, Requests } from '../../engine/messages.ts';
+import { Drawing } from '../../parts/drawing.tsx';
+import type { ScreenProps } from '../../parts/loaded.tsx';
+import { theme } from '../../theme.ts';
+import { currentView } from '../../view.ts';
+
+const EXAMPLE = `# Vent fan 2: running and tripped
+supply A 24 V AC earthed "Control supply"
+-F1  breaker 2 A "Control supply"
+-B1  field-contact make "Fan tripped"
+-K3  relay 2 poles
+-H1  lamp green "Fan healthy"
+-H2  lamp amber "Fan tripped"
+
+A:L  -F1:1-2  -B1:13-14  -K3:A1-A2  A:N
+-F1:2  -K3:11-12  -H1:X1-X2  A:N
+-K3:11-14  -H2:X1-X2  A:N
+`;
+
+/** Waits until the typing pauses. */
+const PAUSE = 250;
+
+function Problems({
+  title,
+  problems,
+  onGo,
+}: {
+  title: string;
+  problems: readonly Problem[];
+  onGo: (problem: Problem) => void;
+}) {
+  if (problems.length === 0) return null;
+  return (
+    <section>
+      <h2>{title}</h2>
+      <ul class="problems">
+        {problems.map((problem) => (
+          <li key={JSON.stringify(problem)}>
+            <button type="button" class="step" onClick={() => onGo(problem)}>
+              {problem.line ? <strong>Line {problem.line}. </strong> : null}
+              {problem.message} {problem.hint}
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** For authors: the notation on the left; the drawing, the rules and what it does on the right. */
+export function Bench({ ground }: ScreenProps) {
+  const [text, setText] = useState(EXAMPLE);
+  const [read, setRead] = useState<Requests['read']['give']>();
+  const [drawn, setDrawn] = useState<Drawn>();
+  const [live, setLive] = useState<Live>();
+  const [acts, setActs] = useState<Live['acts'][number]['act'][]>([]);
+  const now = theme.value;
+  useEffect(() => {
+    let here = true;
+    const timer = setTimeout(async () => {
+      const view = { ...currentView(), theme: now };
+      const found = await ground.engine.call('read', { text, view });
+      if (!here) return;
+      setRead(found);
+      if (!found.circuit) return;
+      const [sheet, standing] = await Promise.all([
+        ground.engine.call('draw', { circuit: found.circuit, scenario: null, view }),
+        ground.engine.call('live', { circuit: found.circuit, acts, faults: [], view }),
+      ]);
+      if (!here) return;
+      setDrawn(acts.length > 0 ? standing.drawn : sheet);
+      setLive(standing);
+    }, PAUSE);
+    return () => {
+      here = false;
+      clearTimeout(timer);
+    };
+  }, [ground, text, acts, now]);
+  const go = ({ line, column }: Problem): void => {
+    const area = document.querySelector<HTMLTextAreaElement>('#notation');
+    if (!area || !line) return;
+    const at =
+      text
+        .split('\n')
+        .slice(0, line - 1)
+        .join('\n').length +
+      (line > 1 ? 1 : 0) +
+      (column ?? 1) -
+      1;
+    area.focus();
+    area.setSelectionRange(at, at);
+  };
+  return (
+    <div class="bench">
+      <h1>Write a circuit</h1>
+      <div class="columns">
+        <label class="source">
+          <span>Notation</span>
+          <textarea
+            id="notation"
+            spellcheck={false}
+            autocomplete="off"
+            rows={22}
+            value={text}
+            onInput={({ currentTarget }) => {
+              setText(currentTarget.value);
+              setActs([]);
+            }}
+          />
+        </label>
+        <div class="result">
+          <div class="board">
+            {drawn ? <Drawing drawn={drawn} description="The circuit as it is written" /> : <p>…</p>}
+          </div>
+          <div role="status">
+            <Problems title="Mistakes" problems={read?.problems ?? []} onGo={go} />
+            <Problems title="Against the drawing rules" problems={read?.findings ?? []} onGo={go} />
+            {read?.circuit && read.findings.length === 0 && (
+              <p>No mistake, and it keeps the drawing rules.</p>
+            )}
+          </div>
+          {live && read?.circuit && (
+            <section>
+              <h2>What it does</h2>
+              <ul class="readings">
+                {live.readings.map(({ item, label, state }) => (
+                  <li key={item}>
+                    <strong>{item}</strong> {label} <em>{state}</em>
+                  </li>
+                ))}
+              </ul>
+              <div class="row">
+                {live.acts.map(({ act, words }) => (
+                  <button
+                    key={JSON.stringify(act)}
+                    type="button"
+                    class="button"
+                    onClick={() => setActs([...acts, act].slice(-50))}
+                  >
+                    {words}
+                  </button>
+                ))}
+                <button type="button" class="button plain" onClick={() => setActs([])}>
+                  At rest
+                </button>
+              </div>
+            </section>
+          )}
+        </div>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,67 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { FixedQuestion as Fixed } from '../../../../shared/bank.ts';
+import type { Asked, Mark } from '../../../../shared/question.ts';
+import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
+import type { Ground } from '../../start.ts';
+import { answerOf } from '../practise/answer.ts';
+import { AnswerForm } from '../practise/answer-form.tsx';
+
+/** A question of a lesson: it is marked and explained here and says nothing about the memory. */
+export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed }) {
+  const { question } = fixed;
+  const [asked, setAsked] = useState<Asked>();
+  const [chosen, setChosen] = useState<ReadonlyMap<string, string>>(new Map());
+  const [mark, setMark] = useState<Mark>();
+  useEffect(() => {
+    ground.engine.call('ask', { question }).then(setAsked, () => undefined);
+  }, [ground, question]);
+  if (!asked) return <p class="waiting">…</p>;
+  const answer = answerOf(question, asked, chosen);
+  const parts = mark && new Map(mark.parts.map((part) => [part.item, part]));
+  return (
+    <form
+      class="lesson-question"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (answer) ground.engine.call('mark', { question, answer }).then(setMark, () => undefined);
+      }}
+    >
+      <div class="board">
+        <CircuitDrawing
+          ground={ground}
+          circuit={question.circuit}
+          scenario={mark ? question.scenario : null}
+        />
+      </div>
+      {asked.situation.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {asked.cautions.map((caution) => (
+        <p key={caution} class="caution">
+          {caution}
+        </p>
+      ))}
+      <h3>{asked.task}</h3>
+      <AnswerForm
+        asked={asked}
+        chosen={chosen}
+        onChoose={(item, state) => setChosen(new Map([...chosen, [item, state]]))}
+        {...(parts ? { parts } : {})}
+      />
+      {mark ? (
+        <div role="status">
+          <ul class="why">
+            {mark.explanation.map(({ text }) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+          {fixed.because && <p class="because">{fixed.because}</p>}
+        </div>
+      ) : (
+        <button type="submit" class="button" disabled={!answer}>
+          Check
+        </button>
+      )}
+    </form>
+  );
+}

@@ -1,0 +1,82 @@
+import './lessons.css';
+import type { Bank, LessonPart, Topic } from '../../../../shared/bank.ts';
+import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
+import type { ScreenProps } from '../../parts/loaded.tsx';
+import { Markdown } from '../../parts/markdown.tsx';
+import type { Ground } from '../../start.ts';
+import { FixedQuestion } from './fixed-question.tsx';
+
+function Part({ ground, topic, part }: { ground: Ground; topic: Topic; part: LessonPart }) {
+  switch (part.kind) {
+    case 'text':
+      return <Markdown text={part.markdown} />;
+    case 'drawing': {
+      const shown = topic.circuits.find(({ id }) => id === part.circuit);
+      return shown ? (
+        <div class="board">
+          <CircuitDrawing ground={ground} circuit={shown.circuit} scenario={part.scenario} />
+          <p class="under">
+            <a href={`#/try/${topic.id}.${shown.id}`}>Try this circuit</a>
+          </p>
+        </div>
+      ) : null;
+    }
+    case 'question': {
+      const fixed = topic.questions.find(({ id }) => id === part.question);
+      return fixed ? <FixedQuestion ground={ground} fixed={fixed} /> : null;
+    }
+  }
+}
+
+function Lesson({ ground, topic, next }: { ground: Ground; topic: Topic; next: Topic | undefined }) {
+  return (
+    <article class="lesson">
+      <p>
+        <a href="#/lessons">All lessons</a>
+      </p>
+      <h1>{topic.title}</h1>
+      <p class="summary">{topic.summary}</p>
+      {topic.lesson.map((section, at) => (
+        <section key={`${at} ${section.title ?? ''}`}>
+          {section.title && (section.depth === 2 ? <h2>{section.title}</h2> : <h3>{section.title}</h3>)}
+          {section.parts.map((part, place) => (
+            <Part key={`${place} ${part.kind}`} ground={ground} topic={topic} part={part} />
+          ))}
+        </section>
+      ))}
+      <p class="row">
+        <a href="#/practise">Practise</a>
+        {next && <a href={`#/lessons/${next.id}`}>Next lesson: {next.title}</a>}
+      </p>
+    </article>
+  );
+}
+
+function Contents({ bank }: { bank: Bank }) {
+  return (
+    <div class="contents">
+      <h1>Lessons</h1>
+      <ol>
+        {bank.topics.map(({ id, title, summary, skills }) => (
+          <li key={id}>
+            <a href={`#/lessons/${id}`}>{title}</a>
+            <p>{summary}</p>
+            <p class="skills">{skills.map((skill) => skill.title).join(' · ')}</p>
+          </li>
+        ))}
+      </ol>
+    </div>
+  );
+}
+
+/** The banks' lessons: the list of them, or one with its live drawings. */
+export function Lessons({ ground, detail }: ScreenProps) {
+  const { topics } = ground.bank;
+  const at = topics.findIndex(({ id }) => id === detail);
+  const topic = topics[at];
+  return topic ? (
+    <Lesson key={topic.id} ground={ground} topic={topic} next={topics[at + 1]} />
+  ) : (
+    <Contents bank={ground.bank} />
+  );
+}

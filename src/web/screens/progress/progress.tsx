@@ -1,0 +1,217 @@
+import './progress.css';
+import { useEffect, useState } from 'preact/hooks';
+import type { AnswerRecord } from '../../../../shared/practice.ts';
+import { type Settings, settings as settingsSchema } from '../../../../shared/settings.ts';
+import type { Progress as Report, SkillProgress } from '../../engine/messages.ts';
+import { answers, recalls } from '../../learner.ts';
+import type { ScreenProps } from '../../parts/loaded.tsx';
+import { whenInWords } from '../../when.ts';
+
+const STANDING: Readonly<Record<SkillProgress['standing'], string>> = {
+  held: 'held',
+  fading: 'fading',
+  begun: 'begun',
+  open: 'not begun',
+  shut: 'opens later',
+};
+
+const SECONDS_A_QUESTION = 45;
+
+function Skills({ report, now }: { report: Report; now: number }) {
+  return (
+    <table class="skills">
+      <caption>What you hold now</caption>
+      <thead>
+        <tr>
+          <th scope="col">Skill</th>
+          <th scope="col">Stands</th>
+          <th scope="col">Chance of right now</th>
+          <th scope="col">Comes back</th>
+        </tr>
+      </thead>
+      <tbody>
+        {report.skills.map(({ skill, title, standing, chance, due }) => (
+          <tr key={skill} class={standing}>
+            <th scope="row">{title}</th>
+            <td>{STANDING[standing]}</td>
+            <td>
+              {chance > 0 ? (
+                <>
+                  <meter min={0} max={1} value={chance}>
+                    {Math.round(100 * chance)} %
+                  </meter>{' '}
+                  {Math.round(100 * chance)} %
+                </>
+              ) : (
+                '–'
+              )}
+            </td>
+            <td>{due === null ? '–' : whenInWords(due, now)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** Wrong ideas that alone explained an answer of the last weeks, the commonest first. */
+function ideasOf(records: readonly AnswerRecord[]): { idea: string; advice: string; times: number }[] {
+  const found = new Map<string, { idea: string; advice: string; times: number }>();
+  for (const { mark } of records.slice(-200)) {
+    const [only, another] = mark.misconceptions;
+    if (!only || another) continue;
+    found.set(only.id, { ...only, times: (found.get(only.id)?.times ?? 0) + 1 });
+  }
+  return [...found.values()].sort((one, other) => other.times - one.times).slice(0, 3);
+}
+
+function Ideas() {
+  const ideas = ideasOf(answers.value);
+  if (ideas.length === 0) return null;
+  return (
+    <section>
+      <h2>Ideas to be rid of</h2>
+      <ul>
+        {ideas.map(({ idea, advice, times }) => (
+          <li key={idea}>
+            {idea} {advice} ({times === 1 ? 'once' : `${times} times`})
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function History() {
+  const days = new Map<string, { right: number; all: number }>();
+  for (const { at, mark } of answers.value) {
+    const day = new Date(at).toLocaleDateString(undefined, {
+      day: 'numeric',
+      month: 'short',
+      year: 'numeric',
+    });
+    const before = days.get(day) ?? { right: 0, all: 0 };
+    days.set(day, { right: before.right + (mark.correct ? 1 : 0), all: before.all + 1 });
+  }
+  if (days.size === 0) return null;
+  return (
+    <section>
+      <h2>History</h2>
+      <ul class="history">
+        {[...days]
+          .reverse()
+          .slice(0, 14)
+          .map(([day, { right, all }]) => (
+            <li key={day}>
+              {day}: {right} of {all} right
+            </li>
+          ))}
+      </ul>
+    </section>
+  );
+}
+
+const dateText = (at: number | null): string =>
+  at === null ? '' : new Date(at - new Date(at).getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+
+function Wishes({ settings, onChange }: { settings: Settings; onChange: (settings: Settings) => void }) {
+  return (
+    <form class="wishes" onSubmit={(event) => event.preventDefault()}>
+      <label>
+        Assessment on
+        <input
+          type="date"
+          value={dateText(settings.assessmentAt)}
+          onChange={({ currentTarget: { value } }) => {
+            // At nine in the morning of that day, where the learner is.
+            onChange({ ...settings, assessmentAt: value ? new Date(`${value}T09:00`).getTime() : null });
+          }}
+        />
+      </label>
+      <label>
+        Minutes a day
+        <input
+          type="number"
+          min={1}
+          max={600}
+          value={settings.minutesADay ?? ''}
+          onChange={({ currentTarget: { value } }) => {
+            const minutes = Math.round(Number(value));
+            onChange({ ...settings, minutesADay: minutes >= 1 && minutes <= 600 ? minutes : null });
+          }}
+        />
+      </label>
+    </form>
+  );
+}
+
+function Plan({ report, now }: { report: Report; now: number }) {
+  const { plan } = report;
+  if (!plan) return <p>Set a date and the minutes you have, and the days until then are planned.</p>;
+  if ('problem' in plan) return <p>{plan.problem}</p>;
+  const busy = plan.days.filter(({ questions }) => questions > 0);
+  return (
+    <>
+      <p>
+        {plan.notReady.length === 0
+          ? `Everything will be ready: about ${Math.round(100 * plan.average)} % right to be expected on the day.`
+          : `Not everything fits. These will not be ready: ${plan.notReady.join('; ')}.`}
+      </p>
+      <ol class="days">
+        {busy.slice(0, 14).map(({ at, questions }) => (
+          <li key={at}>
+            {at - now < 43_200_000
+              ? 'Today'
+              : new Date(at).toLocaleDateString(undefined, {
+                  weekday: 'short',
+                  day: 'numeric',
+                  month: 'short',
+                })}
+            : {questions === 1 ? '1 question' : `${questions} questions`}
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}
+
+/** What is held, what comes back when, and the plan towards the assessment. */
+export function Progress({ ground }: ScreenProps) {
+  const [report, setReport] = useState<Report>();
+  const [settings, setSettings] = useState<Settings>();
+  const [now] = useState(Date.now);
+  const states = recalls.value;
+  useEffect(() => {
+    ground.local.value('settings').then((kept) => setSettings(kept ?? settingsSchema.parse({})));
+  }, [ground]);
+  useEffect(() => {
+    if (!settings) return;
+    const { assessmentAt, minutesADay } = settings;
+    const wishes =
+      assessmentAt && minutesADay
+        ? { assessmentAt, minutesADay, secondsPerQuestion: SECONDS_A_QUESTION }
+        : null;
+    ground.engine
+      .call('progress', { recalls: [...states], at: now, wishes })
+      .then(setReport, () => undefined);
+  }, [ground, settings, states, now]);
+  if (!report || !settings) return <p role="status">Working out how you stand…</p>;
+  const change = (wanted: Settings): void => {
+    const changed = { ...wanted, changedAt: Date.now() };
+    setSettings(changed);
+    ground.local.setValue('settings', changed).catch(() => undefined);
+  };
+  return (
+    <div class="progress">
+      <h1>Progress</h1>
+      <Skills report={report} now={now} />
+      <section>
+        <h2>Towards the assessment</h2>
+        <Wishes settings={settings} onChange={change} />
+        <Plan report={report} now={now} />
+      </section>
+      <Ideas />
+      <History />
+    </div>
+  );
+}
