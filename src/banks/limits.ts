@@ -17,6 +17,15 @@ export const BANK_LIMITS = {
   paragraph: 4_000,
   /** Signs of emphasis in one of them. */
   emphasisSigns: 120,
+  /** A lesson's circuit is small: the solver looks at every order in which its relays can move. */
+  devicesInACircuit: 120,
+  actsInAScenario: 60,
+  /**
+   * What the solver is asked in one file: devices times acts over all drawings and questions, and `refusedCosts` times as
+   * much for each that isn't confirmed, for finding out why takes longest.
+   */
+  solving: 12_000,
+  refusedCosts: 10,
   /** Mistakes listed for one file; from there on they are only said to be more. */
   problems: 200,
 } as const;

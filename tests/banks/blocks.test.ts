@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Topic } from '../../shared/bank.ts';
 import { readTopic } from '../../src/banks/index.ts';
-import { changed, changedIn, expectMistake, expectMistakes, SAMPLE } from './sample.ts';
+import { changed, changedIn, expectMistake, expectMistakes, problemsIn, SAMPLE, unmark } from './sample.ts';
 
 function topicOf(text: string): Topic {
   const read = readTopic('sample.md', text);
@@ -355,5 +355,30 @@ answer: -K1:11 -K1:12
       wiring.replace(SAMPLE, ''),
     );
     expectMistakes(SAMPLE + swapped, 'contact-on-return');
+  });
+});
+
+describe('limits of what the solver is asked', () => {
+  it('a circuit has at most 120 devices', () => {
+    const lamps = Array.from({ length: 121 }, (_, n) => `-H${n + 1} lamp white`).join('\n');
+    expectMistakes(
+      `${SAMPLE}\n\`\`\`circuit id=many\n¦supply A 24 V DC\n${lamps}\n\`\`\`\n`,
+      'bank-too-large',
+    );
+  });
+
+  it('at most 60 acts are done one after another', () => {
+    const acts = Array<string>(61).fill('make -B1').join('; ');
+    expectMistakes(changed('do: make -B1\nasked', `do: ¦${acts}\nasked`), 'bank-too-large');
+  });
+
+  it('what comes after very much that was not confirmed is left unconfirmed, and said to be', () => {
+    const wrong = Array<string>(170)
+      .fill('```drawing circuit=fan\ndo: make -B1\nshows: ¦-H1 lit\n```\n')
+      .join('\n');
+    const { text } = unmark(SAMPLE + wrong);
+    const codes = problemsIn(readTopic('sample.md', text)).map(({ code }) => code);
+    expect(new Set(codes)).toEqual(new Set(['bank-not-confirmed', 'bank-too-large']));
+    expect(codes.indexOf('bank-too-large')).toBeGreaterThan(100);
   });
 });

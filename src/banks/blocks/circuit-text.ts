@@ -2,6 +2,7 @@
 import type { Circuit } from '../../../shared/circuit.ts';
 import { type Places, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
 import { checkRules } from '../../circuit/rules/index.ts';
+import { BANK_LIMITS } from '../limits.ts';
 import type { BankReport } from '../report.ts';
 import type { Spot } from '../source.ts';
 import type { RulesOff } from './rules-off.ts';
@@ -19,7 +20,15 @@ export function readNotation(text: string, spot: Spot, report: BankReport): Circ
     report.within(read.problems, spot);
     return undefined;
   }
-  return { ...read.value, spot };
+  const { length } = read.value.circuit.devices;
+  if (length <= BANK_LIMITS.devicesInACircuit) return { ...read.value, spot };
+  report.add(
+    'bank-too-large',
+    spot,
+    `There are ${length} devices; a circuit in a bank has at most ${BANK_LIMITS.devicesInACircuit}.`,
+    'Show a part of it.',
+  );
+  return undefined;
 }
 
 /**

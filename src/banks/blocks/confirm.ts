@@ -1,9 +1,11 @@
 /** Whether the solver says the same as the author. */
 import type { QuestionKind } from '../../../shared/question.ts';
 import { checkQuestion, KINDS, type Kind, markAnswer, rightAnswer } from '../../questions/index.ts';
+import { BANK_LIMITS } from '../limits.ts';
 import type { BankReport } from '../report.ts';
 import type { Spot } from '../source.ts';
 import type { AskedQuestion } from './kinds/index.ts';
+import type { TopicBlocks } from './topic-blocks.ts';
 
 /** Steps of the explanation that are told beside a wrong answer. */
 const STEPS_TOLD = 4;
@@ -15,7 +17,24 @@ const STEPS_TOLD = 4;
  * @param spot - where the question stands, for what concerns all of it
  * @returns whether the answer is confirmed
  */
-export function confirm(asked: AskedQuestion, spot: Spot, report: BankReport): boolean {
+export function confirm(asked: AskedQuestion, spot: Spot, blocks: TopicBlocks, report: BankReport): boolean {
+  const { circuit, scenario } = asked.question;
+  const cost = circuit.devices.length * (scenario.acts.length + 1);
+  if (blocks.solvingLeft < cost) {
+    report.add(
+      'bank-too-large',
+      spot,
+      'The solver has been asked so much in this file that this is left unconfirmed.',
+      'Correct what is told above, or divide the topic.',
+    );
+    return false;
+  }
+  const confirmed = isConfirmed(asked, spot, report);
+  blocks.solvingLeft -= confirmed ? cost : cost * BANK_LIMITS.refusedCosts;
+  return confirmed;
+}
+
+function isConfirmed(asked: AskedQuestion, spot: Spot, report: BankReport): boolean {
   const { question, answer } = asked;
   const unclear = checkQuestion(question);
   if (unclear.length > 0) {

@@ -28,12 +28,18 @@ export function readDrawingBlock(
   const scenario = fields && circuit && readScenario(fields, circuit, report);
   if (!scenario) return undefined;
   const shows = fields.get('shows');
-  if (shows) confirmShows(shows, circuit, scenario, report);
+  if (shows) confirmShows(shows, circuit, scenario, blocks, report);
   return { kind: 'drawing', circuit: setting.value, scenario };
 }
 
 /** What a drawing shows is asked like the last step of a sequence. */
-function confirmShows(shows: Field, circuit: Circuit, scenario: Scenario, report: BankReport): void {
+function confirmShows(
+  shows: Field,
+  circuit: Circuit,
+  scenario: Scenario,
+  blocks: TopicBlocks,
+  report: BankReport,
+): void {
   const after = scenario.acts.length;
   const readItem = plainItem(
     askableIn(circuit, ['lamp', 'load', 'relay', 'input']),
@@ -63,6 +69,7 @@ function confirmShows(shows: Field, circuit: Circuit, scenario: Scenario, report
       answered: read.answered,
     },
     shows.spot,
+    blocks,
     report,
   );
 }

@@ -64,7 +64,7 @@ export function readQuestionBlock(
     );
     return undefined;
   }
-  if (!confirm(asked, spot, report) || id === undefined) return undefined;
+  if (!confirm(asked, spot, blocks, report) || id === undefined) return undefined;
   blocks.questions.push({
     id,
     skill: skill.value,

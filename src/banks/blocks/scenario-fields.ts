@@ -4,6 +4,7 @@ import type { Checked } from '../../../shared/problem.ts';
 import type { Scenario } from '../../../shared/scenario.ts';
 import { readActs, readFaults } from '../../circuit/index.ts';
 import { shown } from '../../circuit/wording.ts';
+import { BANK_LIMITS } from '../limits.ts';
 import type { BankReport } from '../report.ts';
 import { type Field, type Fields, proseOf } from './fields.ts';
 
@@ -22,6 +23,15 @@ export function readScenario(fields: Fields, circuit: Circuit, report: BankRepor
     );
   const faults = readList(fields.get('fault'), readFaults, circuit, report);
   const acts = readList(fields.get('do'), readActs, circuit, report);
+  if (acts && acts.length > BANK_LIMITS.actsInAScenario) {
+    report.add(
+      'bank-too-large',
+      fields.get('do')!.spot,
+      `There are ${acts.length} acts; in a bank at most ${BANK_LIMITS.actsInAScenario} are done one after another.`,
+      'Leave some out.',
+    );
+    return undefined;
+  }
   if ((start !== 'live' && start !== 'dead') || !faults || !acts) return undefined;
   return { start, faults, acts };
 }

@@ -1,4 +1,5 @@
 import type { FixedQuestion, LessonCircuit } from '../../../shared/bank.ts';
+import { BANK_LIMITS } from '../limits.ts';
 import type { Spot } from '../source.ts';
 
 /** What the blocks of a topic have made so far, in the order of the file. */
@@ -8,6 +9,8 @@ export interface TopicBlocks {
   readonly questions: FixedQuestion[];
   /** Names of questions met so far, with those that couldn't be read. */
   readonly questionNames: Set<string>;
+  /** How much the solver may still be asked; see the limits. */
+  solvingLeft: number;
   /** Where the skills of questions are named, to be checked when all skills are known. */
   readonly skillsNamed: { readonly skill: string; readonly spot: Spot }[];
 }
@@ -16,5 +19,6 @@ export const newTopicBlocks = (): TopicBlocks => ({
   circuits: new Map(),
   questions: [],
   questionNames: new Set(),
+  solvingLeft: BANK_LIMITS.solving,
   skillsNamed: [],
 });
