@@ -4,6 +4,7 @@ import { addDay, type Course, isOpened, prospect, questionsOn } from './course.t
 export interface Limits {
   /** Questions still free on each day; what is planned is taken off. */
   readonly free: number[];
+  readonly questionsADay: number;
   readonly newADay: number;
   /** New skills begun today already. */
   readonly begunToday: number;
@@ -15,7 +16,7 @@ export interface Limits {
  * it stands on). Where something under it would be half forgotten by then, that is practised first on the same day.
  */
 export function planBeginnings(courses: readonly Course[], limits: Limits): void {
-  const { free, newADay, target } = limits;
+  const { free, questionsADay, newADay, target } = limits;
   const byId = new Map(courses.map((course) => [course.skill.id, course]));
   const waiting = new Set(courses.filter((course) => !isOpened(course)));
   for (let day = 0; day < free.length && waiting.size > 0; day++) {
@@ -28,7 +29,16 @@ export function planBeginnings(courses: readonly Course[], limits: Limits): void
       if (!under.every(isOpened)) continue;
       const refresh = under.filter((need) => !need.days.includes(day) && prospect(need, day) < target);
       const questions = questionsOn(course, day) + refresh.length;
-      if (questions > free[day]!) continue;
+      if (questions > free[day]!) {
+        // More than any day holds: what is under it is refreshed on the days before.
+        if (questions > questionsADay) {
+          for (const need of refresh.slice(0, free[day])) {
+            addDay(need, day);
+            free[day]! -= 1;
+          }
+        }
+        continue;
+      }
       for (const need of refresh) addDay(need, day);
       addDay(course, day);
       free[day]! -= questions;

@@ -115,7 +115,8 @@ export function planTowards(request: PlanRequest): Checked<Plan> {
 
   const skills = request.skills ? withFoundations(graph, request.skills) : graph.skills;
   const courses = skills.map((skill) => courseOf(skill, recalls, at));
-  planBeginnings(courses, { free, newADay, begunToday: begunOnDayOf(graph, recalls, at), target });
+  const begunToday = begunOnDayOf(graph, recalls, at);
+  planBeginnings(courses, { free, questionsADay, newADay, begunToday, target });
   planDeepening(courses, free, on, target);
 
   const days = free.map((_, day) => ({

@@ -16,6 +16,7 @@ import {
   review,
   type SkillGraph,
 } from '../../src/memory/index.ts';
+import { begunOnDayOf } from '../../src/memory/pace.ts';
 import { turnOf } from '../../src/memory/turn.ts';
 import { arbitraryHistory, arbitrarySkills, DAY, graphOf, START, skill } from './arbitraries.ts';
 
@@ -77,6 +78,12 @@ describe('the next skill', () => {
     expect(chosen(recalls, 0.2)).toMatch(/^ahead /);
     expect(chosen(recalls, 1)).toBe('new d');
     expect(chosen(recalls, 0.2, { newADay: 4 })).toBe('new d');
+  });
+
+  it('may be a new one after the clock ran ahead while others were begun, and has been put right', () => {
+    const recalls = { a: proven(900), b: proven(900), c: proven(0), d: reviewed(['firm', 900], ['firm', 0]) };
+    expect(chosen(recalls, 0, { newADay: 2, recent: [] })).toBe('due a');
+    expect(begunOnDayOf(graph, new Map(Object.entries(recalls)), START)).toBe(1);
   });
 
   it('waits with a new skill until what it stands on is held', () => {

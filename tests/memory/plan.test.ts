@@ -107,6 +107,32 @@ describe('a plan towards an assessment', () => {
     expect(planOf(request({ recalls })).days[0]!.practice[0]).toEqual({ skill: 's0', questions: 2 });
   });
 
+  it('refreshes over several days what a new skill stands on, where a day is too short for all of it', () => {
+    const under = ['a', 'b', 'c'];
+    const graph = graphOf([...under.map((id) => skill(id)), skill('next', ...under), skill('top', 'next')]);
+    const recalls = new Map(under.map((id) => [id, proven(-20)]));
+    const plan = planOf(request({ graph, recalls, questions: 4 }));
+    expect(plan.days[0]!.practice.map(({ skill }) => skill)).toEqual(under);
+    expect(daysOf(plan, 'next')[0]).toBe(1);
+    expect(daysOf(plan, 'top')[0]).toBe(1);
+    expect(plan.fits).toBe(true);
+  });
+
+  it('never begins a skill while something under it is not proven, for want of questions', () => {
+    const under = ['a', 'b', 'c'];
+    const graph = graphOf([...under.map((id) => skill(id)), skill('next', ...under), skill('top', 'next')]);
+    const recalls = new Map(under.map((id) => [id, proven(-20)]));
+    const plan = planOf(request({ graph, recalls, questions: 4, days: 0.9 }));
+    expect(plan.prospects.map(({ kind }) => kind)).toEqual([
+      'ready',
+      'ready',
+      'ready',
+      'not-begun',
+      'not-begun',
+    ]);
+    expect(plan.days).toHaveLength(1);
+  });
+
   it('asks less of somebody who holds everything than of a beginner', () => {
     const recalls = new Map(chain(6, 2).skills.map(({ id }) => [id, proven(-1)] as const));
     const total = (plan: Plan): number => questionsOn(plan).reduce((sum, count) => sum + count, 0);
