@@ -5,7 +5,7 @@ import { solveResistors } from './star-mesh.ts';
 import type { State } from './state.ts';
 
 /** Several unknown potentials hang on one another: loads in series, or a back-feed. */
-function solveLinked(island: Island, { parent, re, im }: Scratch): void {
+function solveLinked(machine: Machine, island: Island, { parent, re, im }: Scratch): void {
   const { rails, loadA, loadB, siemens } = island;
   const a: number[] = [];
   const b: number[] = [];
@@ -13,7 +13,13 @@ function solveLinked(island: Island, { parent, re, im }: Scratch): void {
     a.push(parent[loadA[load]!]!);
     b.push(parent[loadB[load]!]!);
   }
-  const floating = solveResistors({ a, b, siemens: Array.from(siemens) }, (point) => point < rails, re, im);
+  const { floating, steps } = solveResistors(
+    { a, b, siemens: Array.from(siemens) },
+    (point) => point < rails,
+    re,
+    im,
+  );
+  machine.effort.steps += steps;
   // A burnt-out load may hang between such a part and a rail; its voltage is nothing definite.
   for (const point of floating) re[point] = Number.NaN;
 }
@@ -28,6 +34,7 @@ export function evaluateIsland(machine: Machine, state: State, island: Island): 
   const { parent, re, im, sum, sumRe, sumIm } = island.scratch;
   const { at } = state;
   const { phases } = machine;
+  machine.effort.steps += points + mechanism.length + 2 * loads.length;
   for (let point = 0; point < points; point++) parent[point] = point;
   for (let index = 0; index < mechanism.length; index++) {
     if ((at[mechanism[index]!]! & ~closedMask[index]!) !== 0) continue;
@@ -74,7 +81,7 @@ export function evaluateIsland(machine: Machine, state: State, island: Island): 
     re[point] = g === 0 ? Number.NaN : sumRe[point]! / g;
     im[point] = phases && g !== 0 ? sumIm[point]! / g : 0;
   }
-  if (linked) solveLinked(island, island.scratch);
+  if (linked) solveLinked(machine, island, island.scratch);
   for (let load = 0; load < loadA.length; load++) {
     const a = parent[loadA[load]!]!;
     const b = parent[loadB[load]!]!;

@@ -4,193 +4,226 @@
  * its way may arrive, alone or together with others, after any delay. The outcome is what the graph of reachable states
  * can't leave: one stable state, several (a race), or states that follow one another for ever.
  */
-import { influenceOf } from './influence.ts';
+import { clustersOf } from './clusters.ts';
+import { type Ending, endingsOf } from './endings.ts';
+import { type Influence, influenceOf } from './influence.ts';
 import type { Machine } from './machine.ts';
-import { clearCandidates, moved, nothingPending, type Pending, settleAfter, update } from './settle.ts';
-import { copyState, type State } from './state.ts';
-import { strongComponents } from './strong-components.ts';
-
-/** One way it can end: a state that rests, or the states that it keeps going through. */
-export interface Ending {
-  readonly states: readonly State[];
-}
+import { choicesOf, keyOf, makeMoves, movesFrom } from './moves.ts';
+import type { Partition } from './partition.ts';
+import {
+  clearCandidates,
+  consider,
+  moved,
+  nothingPending,
+  type Pending,
+  settleAfter,
+  update,
+} from './settle.ts';
+import { copyState, restoreState, type State } from './state.ts';
 
 export interface Exploration {
   /** At least one. More than one: a race. */
   readonly endings: readonly Ending[];
-  /** False when there were more orders than `limit` states; the endings are then those found by moving in waves. */
+  /** False when not every order could be tried within the limits; the endings are then those found by moving in waves. */
   readonly complete: boolean;
+  /** What it cost; see `ExploreLimits`. */
+  readonly work: number;
 }
 
 export interface ExploreLimits {
-  /** States explored in one group of mechanisms. */
+  /** States looked at in all. */
   readonly states: number;
+  /** Steps of evaluating, each some ten nanoseconds: contacts and loads looked at, values copied. */
+  readonly work?: number;
 }
 
-export const EXPLORE_LIMITS: ExploreLimits = { states: 20_000 };
+export const EXPLORE_LIMITS = { states: 50_000, work: 50_000_000 } as const satisfies ExploreLimits;
 
-/** Up to this many movers every subset is tried at once; beyond, single ones and all together. */
-const SUBSETS_UP_TO = 5;
+/** Endings, and states in them, that are multiplied out; beyond, the exploration is called incomplete. */
+const MOST_ENDINGS = 64;
+const MOST_STATES_IN_AN_ENDING = 512;
 
-/** Where each mechanism of the group can go next from this state. */
-function options(state: State, group: readonly number[]): [mechanism: number, mask: number][] {
-  const found: [number, number][] = [];
-  for (const mechanism of group) {
-    const at = state.at[mechanism]!;
-    const goal = state.goal[mechanism]!;
-    const travelling = (at & (at - 1)) !== 0;
-    if (!travelling) {
-      if (at !== goal) found.push([mechanism, at | goal]);
-      continue;
+/** Found while exploring; `more`: over a limit; `trips`: a short circuit changes what bears on what. */
+type Search =
+  | { readonly kind: 'found'; readonly endings: readonly Ending[] }
+  | { readonly kind: 'more' | 'trips' };
+
+const MORE: Search = { kind: 'more' };
+
+class Explorer {
+  private readonly machine: Machine;
+  private readonly start: State;
+  private readonly limits: ExploreLimits;
+  private readonly scratch: State;
+  private readonly pending = nothingPending();
+  private readonly workBefore: number;
+  private readonly partitions: Set<Partition>;
+  private states = 0;
+
+  constructor(machine: Machine, start: State, limits: ExploreLimits) {
+    this.machine = machine;
+    this.start = start;
+    this.limits = limits;
+    this.scratch = copyState(start);
+    this.workBefore = machine.effort.steps;
+    this.partitions = new Set([start.partition]);
+  }
+
+  get work(): number {
+    return this.machine.effort.steps - this.workBefore;
+  }
+
+  private get spent(): boolean {
+    return this.states > this.limits.states || this.work > (this.limits.work ?? EXPLORE_LIMITS.work);
+  }
+
+  /** All endings from the start, of the mechanisms for which the order matters. */
+  search(): { found: Search; group: readonly number[] } {
+    const influence = influenceOf(this.machine, this.start.partition);
+    const found = this.from(this.start, influence.relevant, influence);
+    return found.kind === 'trips' ? this.tripping() : { found, group: influence.relevant };
+  }
+
+  /**
+   * A short circuit puts out parts of the circuit on the way, and what bears on what is different then: all mechanisms for
+   * which the order matters in any of the partitions that come about are explored as one.
+   */
+  private tripping(): { found: Search; group: readonly number[] } {
+    const relevant = new Set<number>();
+    for (;;) {
+      for (const partition of this.partitions)
+        for (const mechanism of influenceOf(this.machine, partition).relevant) relevant.add(mechanism);
+      const group = [...relevant].sort((a, b) => a - b);
+      const known = this.partitions.size;
+      const found = this.from(this.start, group, undefined);
+      if (found.kind === 'more' || this.partitions.size === known) return { found, group };
     }
-    found.push([mechanism, goal]);
-    // Its command has been withdrawn on the way: it may turn back, or arrive by its own momentum.
-    const heading = state.heading[mechanism]!;
-    if (heading !== goal) found.push([mechanism, heading]);
   }
-  return found;
-}
 
-/** The sets of moves to try: any subset of few movers, single ones and all at once of many. */
-function* choices(moves: readonly [number, number][]): Generator<readonly [number, number][]> {
-  const movers = [...new Set(moves.map(([mechanism]) => mechanism))];
-  if (movers.length > SUBSETS_UP_TO) {
-    for (const move of moves) yield [move];
-    yield movers.map((mechanism) => moves.find(([other]) => other === mechanism)!);
-    return;
-  }
-  const ways = movers.map((mechanism) => [undefined, ...moves.filter(([other]) => other === mechanism)]);
-  const total = ways.reduce((product, list) => product * list.length, 1);
-  for (let number = 1; number < total; number++) {
-    const chosen: [number, number][] = [];
-    let rest = number;
-    for (const list of ways) {
-      const move = list[rest % list.length];
-      rest = Math.floor(rest / list.length);
-      if (move) chosen.push(move);
+  /** Endings from a state; clusters that can't get in each other's way are explored one by one and multiplied. */
+  private from(start: State, group: readonly number[], influence: Influence | undefined): Search {
+    if (!influence) return this.graph(start, group, undefined);
+    const clusters = clustersOf(this.machine, influence, start, group);
+    if (clusters.length === 1) return this.graph(start, clusters[0]!, influence);
+    let endings: readonly Ending[] = [{ states: [start] }];
+    for (const cluster of clusters) {
+      const found = this.graph(start, cluster, influence);
+      if (found.kind !== 'found') return found;
+      const product = this.product(endings, found.endings, cluster);
+      if (!product) return MORE;
+      endings = product;
     }
-    yield chosen;
+    return { kind: 'found', endings };
   }
-}
 
-function apply(machine: Machine, state: State, moves: readonly [number, number][], pending: Pending): void {
-  for (const [mechanism, mask] of moves) {
-    const travelling = (mask & (mask - 1)) !== 0;
-    if (travelling) state.heading[mechanism] = state.goal[mechanism]!;
-    state.at[mechanism] = mask;
-    moved(machine, state, mechanism, pending);
-  }
-  update(machine, state, pending);
-  clearCandidates(machine, pending);
-}
-
-/** What tells two states of one group apart; feeding devices and supplies are in it because a short may open them. */
-function keyOf(machine: Machine, state: State, group: readonly number[]): string {
-  let key = '';
-  for (const mechanism of group) {
-    key += String.fromCharCode(
-      state.at[mechanism]! + 1,
-      state.goal[mechanism]! + 1,
-      state.due[mechanism] === Infinity ? 1 : 2,
-    );
-    const at = state.at[mechanism]!;
-    if ((at & (at - 1)) !== 0) key += String.fromCharCode(state.heading[mechanism]! + 1);
-  }
-  for (const feed of machine.feeds) key += String.fromCharCode(state.at[feed]! + 1);
-  for (const on of state.supplyOn) key += on;
-  return key;
-}
-
-interface Graph {
-  readonly states: State[];
-  readonly edges: number[][];
-}
-
-/** All states that a group reaches from one; undefined when there are more than `limit`. */
-function reach(machine: Machine, start: State, group: readonly number[], limit: number): Graph | undefined {
-  const states = [start];
-  const edges: number[][] = [[]];
-  const numbers = new Map([[keyOf(machine, start, group), 0]]);
-  const pending = nothingPending();
-  for (let number = 0; number < states.length; number++) {
-    const from = states[number]!;
-    for (const moves of choices(options(from, group))) {
-      const to = copyState(from);
-      apply(machine, to, moves, pending);
-      const key = keyOf(machine, to, group);
-      let at = numbers.get(key);
-      if (at === undefined) {
-        if (states.length >= limit) return undefined;
-        at = states.length;
-        numbers.set(key, at);
-        states.push(to);
-        edges.push([]);
+  /** The graph of the states that a group reaches, and what it comes to. */
+  private graph(start: State, group: readonly number[], influence: Influence | undefined): Search {
+    const { machine, scratch, pending, start: base } = this;
+    const states = [start];
+    const edges: number[][] = [];
+    const left = new Set<number>();
+    const numbers = new Map([[keyOf(machine, start, base, group), 0]]);
+    const elsewhere: Ending[] = [];
+    for (let number = 0; number < states.length; number++) {
+      const from = states[number]!;
+      const next: number[] = [];
+      edges.push(next);
+      const moves = movesFrom(from, group);
+      if (number > 0 && influence && moves.length > 1) {
+        const clusters = clustersOf(machine, influence, from, group);
+        if (clusters.length > 1) {
+          left.add(number);
+          const found = this.from(from, clusters.flat(), influence);
+          if (found.kind !== 'found') return found;
+          elsewhere.push(...found.endings);
+          continue;
+        }
       }
-      edges[number]!.push(at);
+      const choices = choicesOf(moves);
+      if (!choices.all) return MORE;
+      for (const set of choices.sets) {
+        restoreState(scratch, from);
+        makeMoves(machine, scratch, set, pending);
+        machine.effort.steps += (machine.mechanisms + scratch.re.length) >> 2;
+        const key = keyOf(machine, scratch, base, group);
+        let at = numbers.get(key);
+        if (at === undefined) {
+          if (this.spent) return MORE;
+          this.states++;
+          at = states.length;
+          numbers.set(key, at);
+          states.push(copyState(scratch));
+          this.partitions.add(scratch.partition);
+          if (influence && scratch.tripped.length + scratch.shorted.length > this.tripsBefore)
+            return { kind: 'trips' };
+        }
+        next.push(at);
+      }
     }
+    return {
+      kind: 'found',
+      endings: this.distinct([...endingsOf({ states, edges, left }, group), ...elsewhere], group),
+    };
   }
-  return { states, edges };
+
+  private get tripsBefore(): number {
+    return this.start.tripped.length + this.start.shorted.length;
+  }
+
+  private distinct(endings: readonly Ending[], group: readonly number[]): Ending[] {
+    if (endings.length < 2) return [...endings];
+    const seen = new Map<string, Ending>();
+    for (const ending of endings) {
+      const keys = ending.states.map((state) => keyOf(this.machine, state, this.start, group));
+      seen.set(keys.sort().join('|'), ending);
+    }
+    return [...seen.values()];
+  }
+
+  /** Every ending so far with every ending of another cluster; undefined when that is too many. */
+  private product(
+    endings: readonly Ending[],
+    others: readonly Ending[],
+    cluster: readonly number[],
+  ): Ending[] | undefined {
+    const { machine, pending } = this;
+    if (endings.length * others.length > MOST_ENDINGS) return undefined;
+    const made: Ending[] = [];
+    for (const { states } of endings) {
+      for (const other of others) {
+        if (states.length * other.states.length > MOST_STATES_IN_AN_ENDING) return undefined;
+        made.push({
+          states: states.flatMap((base) =>
+            other.states.map((part) => {
+              const merged = copyState(base);
+              adopt(machine, merged, part, cluster, pending);
+              return merged;
+            }),
+          ),
+        });
+      }
+    }
+    return made;
+  }
 }
 
-/**
- * The endings of a graph: its final components, and cycles that could go on for ever although a way leads out. A cycle
- * passes away (is transient) when some mechanism is moving in the same way all through it: it will get there some day.
- */
-function endingsOf({ states, edges }: Graph, group: readonly number[]): Ending[] {
-  const component = strongComponents(states.length, (vertex) => edges[vertex]!);
-  const members = new Map<number, number[]>();
-  component.forEach((number, vertex) => {
-    const list = members.get(number);
-    if (list) list.push(vertex);
-    else members.set(number, [vertex]);
-  });
-  const endings: Ending[] = [];
-  for (const [number, vertices] of members) {
-    const final = vertices.every((vertex) => edges[vertex]!.every((to) => component[to] === number));
-    if (
-      !final &&
-      (vertices.length === 1 ||
-        passesAway(
-          vertices.map((vertex) => states[vertex]!),
-          group,
-        ))
-    )
-      continue;
-    endings.push({ states: vertices.map((vertex) => states[vertex]!) });
-  }
-  return endings;
-}
-
-const passesAway = (states: readonly State[], group: readonly number[]): boolean =>
-  group.some((mechanism) => {
-    const { at, goal } = states[0]!;
-    return (
-      at[mechanism] !== goal[mechanism] &&
-      states.every(
-        (state) => state.at[mechanism] === at[mechanism] && state.goal[mechanism] === goal[mechanism],
-      )
-    );
-  });
-
-/** Takes over a group's part of another state. */
-function adopt(machine: Machine, into: State, from: State, group: readonly number[], pending: Pending): void {
-  for (const mechanism of [...group, ...machine.feeds]) {
+/** Takes over a cluster's part of another state. */
+function adopt(
+  machine: Machine,
+  into: State,
+  from: State,
+  cluster: readonly number[],
+  pending: Pending,
+): void {
+  for (const mechanism of cluster) {
     if (into.at[mechanism] !== from.at[mechanism]) moved(machine, into, mechanism, pending);
     into.at[mechanism] = from.at[mechanism]!;
     into.goal[mechanism] = from.goal[mechanism]!;
     into.heading[mechanism] = from.heading[mechanism]!;
     into.due[mechanism] = from.due[mechanism]!;
   }
-  from.supplyOn.forEach((on, index) => {
-    if (into.supplyOn[index] !== on) pending.all = true;
-    into.supplyOn[index] = on;
-  });
-  for (const [mine, theirs] of [
-    [into.tripped, from.tripped],
-    [into.shorted, from.shorted],
-  ] as const) {
-    for (const item of theirs) if (!mine.includes(item)) mine.push(item);
-  }
+  update(machine, into, pending);
+  clearCandidates(machine, pending);
 }
 
 /**
@@ -206,6 +239,7 @@ export function explore(
   const start = copyState(from);
   const pending = nothingPending();
   if (commanded === 'all') pending.all = true;
+  else for (const mechanism of commanded) consider(machine, mechanism, pending);
   // Feeding devices switch everything behind them at once, before anything else can move.
   for (const feed of machine.feeds) {
     if (start.at[feed] === start.goal[feed]) continue;
@@ -214,71 +248,18 @@ export function explore(
   }
   update(machine, start, pending);
   clearCandidates(machine, pending);
-  const { groups } = influenceOf(machine, start.partition);
-  const tripsBefore = start.tripped.length + start.shorted.length;
-  let endings: State[][] = [[start]];
-  for (const group of groups) {
-    if (group.every((mechanism) => start.at[mechanism] === start.goal[mechanism])) continue;
-    const graph = reach(machine, start, group, limits.states);
-    if (!graph) return givenUp(machine, start);
-    const found = endingsOf(graph, group);
-    const trips = graph.states.some(({ tripped, shorted }) => tripped.length + shorted.length > tripsBefore);
-    if (trips) return exploreTripping(machine, start, limits);
-    // Every ending so far with every ending of this group: the groups don't bear on one another.
-    endings = endings.flatMap((so_far) =>
-      found.map((ending) =>
-        so_far.flatMap((base) =>
-          ending.states.map((part) => {
-            const merged = copyState(base);
-            adopt(machine, merged, part, group, pending);
-            update(machine, merged, pending);
-            clearCandidates(machine, pending);
-            return merged;
-          }),
-        ),
-      ),
-    );
-    if (endings.length > 64 || endings.some((states) => states.length > 512)) {
-      return givenUp(machine, start);
-    }
-  }
-  const settled = endings.map((states) => ({
-    states: states.map((state) => downstream(machine, state, groups, states.length === 1)),
+  const explorer = new Explorer(machine, start, limits);
+  const { found, group } = explorer.search();
+  if (found.kind !== 'found')
+    return { endings: [{ states: [waves(machine, start)] }], complete: false, work: explorer.work };
+  const endings = found.endings.map(({ states }) => ({
+    states: states.map((state) => downstream(machine, state, group, states.length === 1)),
   }));
-  return { endings: settled, complete: true };
+  return { endings, complete: true, work: explorer.work };
 }
-
-/**
- * A short circuit has put out parts of the circuit, and what bears on what is different then: all mechanisms for which the
- * order matters in any of the partitions that come about are explored as one group.
- */
-function exploreTripping(machine: Machine, start: State, limits: ExploreLimits): Exploration {
-  const partitions = new Set([start.partition]);
-  const relevant = new Set<number>();
-  for (;;) {
-    for (const partition of partitions)
-      for (const mechanism of influenceOf(machine, partition).groups.flat()) relevant.add(mechanism);
-    const group = [...relevant].sort((a, b) => a - b);
-    const graph = reach(machine, start, group, limits.states);
-    if (!graph) return givenUp(machine, start);
-    const known = partitions.size;
-    for (const { partition } of graph.states) partitions.add(partition);
-    if (partitions.size > known) continue;
-    const endings = endingsOf(graph, group).map(({ states }) => ({
-      states: states.map((state) => downstream(machine, state, [group], states.length === 1)),
-    }));
-    return { endings, complete: true };
-  }
-}
-
-/** What moving in waves gives, where not every order could be tried. */
-const givenUp = (machine: Machine, start: State): Exploration => ({
-  endings: [{ states: [waves(machine, copyState(start))] }],
-  complete: false,
-});
 
 /** Voltages are up to date; whatever is commanded elsewhere moves. */
-function waves(machine: Machine, state: State): State {
+export function waves(machine: Machine, state: State): State {
   settleAfter(
     machine,
     state,
@@ -287,17 +268,14 @@ function waves(machine: Machine, state: State): State {
   return state;
 }
 
-/** Settles what no group holds. In a state that won't rest, the group itself must stay as it is. */
-function downstream(
-  machine: Machine,
-  state: State,
-  groups: readonly (readonly number[])[],
-  rests: boolean,
-): State {
+/** Settles what follows from the group. In a state that won't rest, the group itself must stay as it is. */
+function downstream(machine: Machine, from: State, group: readonly number[], rests: boolean): State {
+  const state = copyState(from);
   if (rests) return waves(machine, state);
-  const inGroup = new Set(groups.flat());
+  const inGroup = new Set(group);
   const pending: Pending = { ...nothingPending(), all: true };
-  for (;;) {
+  // What follows has no circles, so each wave settles at least one more mechanism.
+  for (let wave = 0; wave <= machine.mechanisms; wave++) {
     update(machine, state, pending);
     clearCandidates(machine, pending);
     let any = false;
@@ -307,6 +285,7 @@ function downstream(
       moved(machine, state, mechanism, pending);
       any = true;
     }
-    if (!any) return state;
+    if (!any) break;
   }
+  return state;
 }

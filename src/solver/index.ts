@@ -1,6 +1,7 @@
 /** The exact solver. A circuit becomes a plan, a plan a machine; a machine is settled, explored, timed, read and traced. */
 export { applyAct, type Effect } from './acts.ts';
-export { type Ending, EXPLORE_LIMITS, type Exploration, explore } from './explore.ts';
+export type { Ending } from './endings.ts';
+export { EXPLORE_LIMITS, type Exploration, type ExploreLimits, explore } from './explore.ts';
 export { type Machine, machineOf } from './machine.ts';
 export { meter } from './meter.ts';
 export { isClosed, type Network, solveNetwork } from './network.ts';

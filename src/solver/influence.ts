@@ -1,14 +1,29 @@
 /**
- * Which mechanism's contacts bear on which mechanism's coil, read off the islands. Where nothing feeds back and nothing
- * remembers (a latch, a timer, a coil between its limits), every order of operation ends in the same state, and nothing needs exploring.
+ * What bears on what, read off the islands: whose contacts lie where whose coil is. Where nothing feeds back and nothing
+ * remembers (a latch, a timer, a coil between its limits), every order of operation ends in the same state, and nothing
+ * needs exploring.
  */
 import { DRIVE, type Machine } from './machine.ts';
 import type { Island, Partition } from './partition.ts';
 import { strongComponents } from './strong-components.ts';
 
+/** A contact, as far as it matters to exploring. */
+export interface Touch {
+  readonly island: number;
+  readonly closedMask: number;
+}
+
 export interface Influence {
-  /** Groups of mechanisms in which the order of operation can matter; groups don't bear on one another. */
-  readonly groups: readonly (readonly number[])[];
+  /** Mechanisms for which the order of operation can matter, ascending; all others follow from them. */
+  readonly relevant: readonly number[];
+  /** By mechanism: its contacts in islands with a relevant coil, or in which a short circuit could come about. */
+  readonly touches: readonly (readonly Touch[])[];
+  /** By island: the relevant mechanisms that have a coil in it. */
+  readonly coilsIn: readonly (readonly number[])[];
+  /** By island: contacts of it could join two rails. */
+  readonly shortable: readonly boolean[];
+  /** The islands tell nothing: every mechanism may bear on every other. */
+  readonly whole: boolean;
 }
 
 /** Whether contacts of the island could join two rails: then a wrong order may trip a protective device. */
@@ -84,22 +99,28 @@ export function influenceOf(machine: Machine, partition: Partition): Influence {
   return influence;
 }
 
-/** When islands tell nothing, every mechanism may bear on every other. */
 const everything = (machine: Machine): Influence => ({
-  groups: machine.mechanisms > 0 ? [Array.from({ length: machine.mechanisms }, (_, index) => index)] : [],
+  relevant: Array.from({ length: machine.mechanisms }, (_, index) => index),
+  touches: [],
+  coilsIn: [],
+  shortable: [],
+  whole: true,
 });
 
 function findInfluence(machine: Machine, partition: Partition): Influence {
   const { mechanisms, drive, loadMechanism } = machine;
-  const coilsIn = partition.islands.map(({ loads }) => [
-    ...new Set([...loads].map((load) => loadMechanism[load]!).filter((at) => at >= 0)),
-  ]);
-  const shortable = partition.islands.map(canShort);
+  const { islands, islandsOf } = partition;
+  const coilsIn = islands.map(({ loads }) => {
+    const coils = new Set<number>();
+    for (const load of loads) if (loadMechanism[load]! >= 0) coils.add(loadMechanism[load]!);
+    return [...coils];
+  });
+  const shortable = islands.map(canShort);
   const lingering = new Set(
-    partition.islands.flatMap((island, number) => (mayLandBetween(machine, island) ? coilsIn[number]! : [])),
+    islands.flatMap((island, number) => (mayLandBetween(machine, island) ? coilsIn[number]! : [])),
   );
   const bears: number[][] = Array.from({ length: mechanisms }, (_, mechanism) => [
-    ...new Set([...partition.islandsOf[mechanism]!].flatMap((island) => coilsIn[island]!)),
+    ...new Set([...islandsOf[mechanism]!].flatMap((island) => coilsIn[island]!)),
   ]);
   const components = strongComponents(mechanisms, (mechanism) => bears[mechanism]!);
   const sizes = new Map<number, number>();
@@ -109,39 +130,32 @@ function findInfluence(machine: Machine, partition: Partition): Influence {
     lingering.has(mechanism) ||
     sizes.get(components[mechanism]!)! > 1 ||
     bears[mechanism]!.includes(mechanism) ||
-    [...partition.islandsOf[mechanism]!].some((island) => shortable[island]);
+    islandsOf[mechanism]!.some((island) => shortable[island]!);
 
   // Everything that leads to something that remembers, found backwards.
   const bornBy: number[][] = Array.from({ length: mechanisms }, () => []);
   bears.forEach((list, mechanism) => {
     for (const other of list) bornBy[other]!.push(mechanism);
   });
-  const relevant = new Set<number>();
-  const queue = Array.from({ length: mechanisms }, (_, index) => index).filter(remembers);
+  const matters = new Uint8Array(mechanisms);
+  const queue: number[] = [];
+  for (let mechanism = 0; mechanism < mechanisms; mechanism++)
+    if (remembers(mechanism)) queue.push(mechanism);
   for (const mechanism of queue) {
-    if (relevant.has(mechanism)) continue;
-    relevant.add(mechanism);
+    if (matters[mechanism]) continue;
+    matters[mechanism] = 1;
     queue.push(...bornBy[mechanism]!);
   }
 
-  const groupOf = new Map<number, number[]>();
-  for (const mechanism of [...relevant].sort((a, b) => a - b)) {
-    if (groupOf.has(mechanism)) continue;
-    const group: number[] = [];
-    const reach = [mechanism];
-    for (const at of reach) {
-      if (groupOf.has(at) || !relevant.has(at)) continue;
-      groupOf.set(at, group);
-      group.push(at);
-      reach.push(...bears[at]!, ...bornBy[at]!);
-    }
-    group.sort((a, b) => a - b);
-  }
-  // A short circuit in one group could put out another: such groups are explored together.
-  const groups = [...new Set(groupOf.values())];
-  const risky = groups.filter((group) =>
-    group.some((at) => [...partition.islandsOf[at]!].some((island) => shortable[island])),
-  );
-  if (risky.length === 0) return { groups };
-  return { groups: [groups.flat().sort((a, b) => a - b)] };
+  const touches: Touch[][] = Array.from({ length: mechanisms }, () => []);
+  const relevantCoils = coilsIn.map((coils) => coils.filter((mechanism) => matters[mechanism]));
+  islands.forEach(({ mechanism, closedMask }, island) => {
+    if (relevantCoils[island]!.length === 0 && !shortable[island]) return;
+    for (let index = 0; index < mechanism.length; index++)
+      touches[mechanism[index]!]!.push({ island, closedMask: closedMask[index]! });
+  });
+  const relevant: number[] = [];
+  for (let mechanism = 0; mechanism < mechanisms; mechanism++)
+    if (matters[mechanism]) relevant.push(mechanism);
+  return { relevant, touches, coilsIn: relevantCoils, shortable, whole: false };
 }

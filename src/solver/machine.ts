@@ -42,6 +42,8 @@ export interface Machine {
   readonly partitions: Map<string, Partition>;
   /** Mechanisms that feed: fuses, breakers, isolators. */
   readonly feeds: readonly number[];
+  /** Counts steps of evaluating, so that whoever explores knows what it costs. */
+  readonly effort: { steps: number };
   /** Working memory of settling: mechanisms whose coil may have changed. */
   readonly candidate: Uint8Array;
   readonly candidates: Int32Array;
@@ -85,6 +87,7 @@ export function machineOf(plan: Plan): Machine {
     phases: plan.supplies.some(({ poles }) => poles.some(({ im }) => im !== 0)),
     partitions: new Map(),
     feeds: mechanisms.flatMap(({ drive }, index) => (drive === 'feed' ? [index] : [])),
+    effort: { steps: 0 },
     candidate: new Uint8Array(mechanisms.length),
     candidates: new Int32Array(mechanisms.length),
   };

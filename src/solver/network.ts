@@ -4,6 +4,7 @@
  * than the islands and always right: it decides short circuits, joined supplies and meter readings, and the tests
  * hold the islands against it.
  */
+import { Joining } from './joining.ts';
 import type { Machine } from './machine.ts';
 import { solveResistors } from './star-mesh.ts';
 import type { State } from './state.ts';
@@ -113,170 +114,55 @@ export function solveNetwork(machine: Machine, at: Uint8Array, supplyOn: Uint8Ar
   return { ...solveGroups(machine, potentials), shorted };
 }
 
-/** The resistors between rigid groups: one group of each connected part is the reference, the others are unknown. */
+/**
+ * The resistors between rigid groups. One group of each connected part is its reference, the one that most hangs on; the
+ * others are unknown. A resistor sees the difference of two groups plus a fixed one, that of its ends against their roots.
+ */
 function solveGroups(machine: Machine, potentials: Potentials): Omit<Network, 'shorted'> {
   const { plan } = machine;
   const groupOf = Int32Array.from({ length: plan.nodes }, (_, node) => potentials.find(node));
-  const links = plan.loads.filter(({ a, b, siemens }) => siemens > 0 && groupOf[a] !== groupOf[b]);
-  const reference = groupOf.slice();
-  const lowest = (group: number): number => {
-    let at = group;
-    while (reference[at] !== at) at = reference[at]!;
-    return at;
-  };
-  for (const { a, b } of links) {
-    const one = lowest(groupOf[a]!);
-    const other = lowest(groupOf[b]!);
-    if (one !== other) reference[Math.max(one, other)] = Math.min(one, other);
+  const parts = new Joining(plan.nodes);
+  const degree = new Int32Array(plan.nodes);
+  const links = { a: [] as number[], b: [] as number[], siemens: [] as number[] };
+  const extraRe: number[] = [];
+  const extraIm: number[] = [];
+  for (const { a, b, siemens } of plan.loads) {
+    const one = groupOf[a]!;
+    const other = groupOf[b]!;
+    if (siemens === 0 || one === other) continue;
+    parts.join(one, other);
+    degree[one] = degree[one]! + 1;
+    degree[other] = degree[other]! + 1;
+    links.a.push(one);
+    links.b.push(other);
+    links.siemens.push(siemens);
+    extraRe.push(potentials.re[a]! - potentials.re[b]!);
+    extraIm.push(potentials.im[a]! - potentials.im[b]!);
   }
-  const potentialRe = new Float64Array(plan.nodes);
-  const potentialIm = new Float64Array(plan.nodes);
-  solveOffsets(
-    links.map(({ a, b, siemens }) => ({ a, b, siemens })),
-    groupOf,
-    lowest,
-    potentials,
-    potentialRe,
-    potentialIm,
+  const chosen = new Int32Array(plan.nodes).fill(-1);
+  for (const group of [...links.a, ...links.b]) {
+    const part = parts.find(group);
+    if (chosen[part] === -1 || degree[group]! > degree[chosen[part]!]!) chosen[part] = group;
+  }
+  const groupRe = new Float64Array(plan.nodes);
+  const groupIm = new Float64Array(plan.nodes);
+  const { steps } = solveResistors(
+    { ...links, extraRe, extraIm },
+    (group) => chosen[parts.find(group)] === group,
+    groupRe,
+    groupIm,
   );
+  machine.effort.steps += steps + 4 * (plan.nodes + plan.switches.length + plan.loads.length);
   const re = new Float64Array(plan.nodes);
   const im = new Float64Array(plan.nodes);
-  const references = new Int32Array(plan.nodes);
+  const reference = new Int32Array(plan.nodes);
   for (let node = 0; node < plan.nodes; node++) {
     const group = groupOf[node]!;
-    re[node] = potentialRe[group]! + potentials.re[node]!;
-    im[node] = potentialIm[group]! + potentials.im[node]!;
-    references[node] = lowest(group);
+    re[node] = groupRe[group]! + potentials.re[node]!;
+    im[node] = groupIm[group]! + potentials.im[node]!;
+    reference[node] = parts.find(group);
   }
-  return { re, im, reference: references };
-}
-
-/**
- * Potentials of the groups. A resistor between two groups sees their difference plus a fixed offset (the potentials of
- * its ends against their roots), so each group with offsets is taken apart: its ends become held terminals where it is
- * the reference, and the normal equations are solved directly where several groups float against one another.
- */
-function solveOffsets(
-  links: readonly { a: number; b: number; siemens: number }[],
-  groupOf: Int32Array,
-  lowest: (group: number) => number,
-  potentials: Potentials,
-  re: Float64Array,
-  im: Float64Array,
-): void {
-  const parts = new Map<number, (typeof links)[number][]>();
-  for (const link of links) {
-    const part = lowest(groupOf[link.a]!);
-    const list = parts.get(part);
-    if (list) list.push(link);
-    else parts.set(part, [link]);
-  }
-  for (const [, members] of parts) {
-    const groups = [...new Set(members.flatMap(({ a, b }) => [groupOf[a]!, groupOf[b]!]))];
-    const rigid = groups.filter((group) =>
-      members.some(({ a, b }) =>
-        [a, b].some(
-          (node) => groupOf[node] === group && (potentials.re[node] !== 0 || potentials.im[node] !== 0),
-        ),
-      ),
-    );
-    // With at most one group that has offsets, it is the reference: its nodes are held at their own potentials.
-    if (rigid.length <= 1) {
-      const reference = rigid[0] ?? groups[0]!;
-      holdOneGroup(members, groupOf, reference, potentials, re, im);
-    } else {
-      solveDense(members, groups, groupOf, potentials, re, im);
-    }
-  }
-}
-
-function holdOneGroup(
-  members: readonly { a: number; b: number; siemens: number }[],
-  groupOf: Int32Array,
-  reference: number,
-  potentials: Potentials,
-  re: Float64Array,
-  im: Float64Array,
-): void {
-  const size = groupOf.length;
-  // Points: a group's root, or the node itself for the ends that lie in the reference group.
-  const point = (node: number): number => (groupOf[node] === reference ? size + node : groupOf[node]!);
-  const pointRe = new Float64Array(2 * size);
-  const pointIm = new Float64Array(2 * size);
-  for (const { a, b } of members) {
-    for (const node of [a, b]) {
-      pointRe[size + node] = potentials.re[node]!;
-      pointIm[size + node] = potentials.im[node]!;
-    }
-  }
-  solveResistors(
-    {
-      a: members.map(({ a }) => point(a)),
-      b: members.map(({ b }) => point(b)),
-      siemens: members.map(({ siemens }) => siemens),
-    },
-    (at) => at >= size,
-    pointRe,
-    pointIm,
-  );
-  for (const { a, b } of members) {
-    for (const node of [a, b]) {
-      const group = groupOf[node]!;
-      if (group === reference) continue;
-      re[group] = pointRe[group]!;
-      im[group] = pointIm[group]!;
-    }
-  }
-}
-
-/** Gaussian elimination with partial pivoting; the first group is the reference. */
-function solveDense(
-  members: readonly { a: number; b: number; siemens: number }[],
-  groups: readonly number[],
-  groupOf: Int32Array,
-  potentials: Potentials,
-  re: Float64Array,
-  im: Float64Array,
-): void {
-  const place = new Map(groups.map((group, index) => [group, index - 1]));
-  const size = groups.length - 1;
-  const rows = Array.from({ length: size }, () => new Float64Array(size + 2));
-  for (const { a, b, siemens } of members) {
-    const rowA = place.get(groupOf[a]!)!;
-    const rowB = place.get(groupOf[b]!)!;
-    const offsetRe = potentials.re[a]! - potentials.re[b]!;
-    const offsetIm = potentials.im[a]! - potentials.im[b]!;
-    const stamp = (row: number, other: number, sign: number): void => {
-      if (row < 0) return;
-      const at = rows[row]!;
-      at[row] = at[row]! + siemens;
-      if (other >= 0) at[other] = at[other]! - siemens;
-      at[size] = at[size]! - sign * siemens * offsetRe;
-      at[size + 1] = at[size + 1]! - sign * siemens * offsetIm;
-    };
-    stamp(rowA, rowB, 1);
-    stamp(rowB, rowA, -1);
-  }
-  for (let column = 0; column < size; column++) {
-    let pivot = column;
-    for (let row = column + 1; row < size; row++) {
-      if (Math.abs(rows[row]![column]!) > Math.abs(rows[pivot]![column]!)) pivot = row;
-    }
-    [rows[column], rows[pivot]] = [rows[pivot]!, rows[column]!];
-    const lead = rows[column]!;
-    for (let row = 0; row < size; row++) {
-      if (row === column) continue;
-      const factor = rows[row]![column]! / lead[column]!;
-      if (factor === 0) continue;
-      for (let at = column; at < size + 2; at++) rows[row]![at] = rows[row]![at]! - factor * lead[at]!;
-    }
-  }
-  groups.forEach((group, index) => {
-    if (index === 0) return;
-    const row = rows[index - 1]!;
-    re[group] = row[size]! / row[index - 1]!;
-    im[group] = row[size + 1]! / row[index - 1]!;
-  });
+  return { re, im, reference };
 }
 
 /** Writes the voltages of every load from the whole network; returns the short-circuited supplies. */

@@ -1,6 +1,7 @@
 import type { Act, Scenario } from '../../shared/scenario.ts';
 import { applyAct } from './acts.ts';
-import { type Ending, EXPLORE_LIMITS, type ExploreLimits, explore } from './explore.ts';
+import type { Ending } from './endings.ts';
+import { EXPLORE_LIMITS, type ExploreLimits, explore } from './explore.ts';
 import { DRIVE, type Machine } from './machine.ts';
 import { copyState, type State, startState } from './state.ts';
 import { fireTimers, nextDue } from './time.ts';

@@ -35,7 +35,8 @@ export interface Pending {
 
 export const nothingPending = (): Pending => ({ islands: 0, candidates: 0, all: false });
 
-const consider = (machine: Machine, mechanism: number, pending: Pending): void => {
+/** Puts a mechanism on the working list of those whose command may change. */
+export const consider = (machine: Machine, mechanism: number, pending: Pending): void => {
   if (machine.candidate[mechanism]) return;
   machine.candidate[mechanism] = 1;
   machine.candidates[pending.candidates++] = mechanism;

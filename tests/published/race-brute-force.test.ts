@@ -155,7 +155,7 @@ interface Comparison {
   readonly wrong: string[];
 }
 
-function compare(label: string, wanted: number, make: (random: Random) => Circuit): Comparison {
+function compare(label: string, wanted: number, make: (random: Random) => Circuit, most = 400): Comparison {
   const result: Comparison = { compared: 0, tooMany: 0, races: 0, forEver: 0, tripped: 0, wrong: [] };
   for (let index = 0; result.compared < wanted; index++) {
     const seed = `${label} ${index}`;
@@ -163,7 +163,7 @@ function compare(label: string, wanted: number, make: (random: Random) => Circui
     const circuit = make(random);
     const buttons = circuit.devices.filter(({ kind }) => kind === 'push-button');
     const machine = machineOf(planOf(circuit));
-    const order = new EveryOrder(circuit, 400);
+    const order = new EveryOrder(circuit, most);
     const done: string[] = ['start'];
     try {
       let flat = order.beginning();
@@ -238,6 +238,36 @@ function forwardCircuit(random: Random, fuses: 0 | 2): Circuit {
   });
 }
 
+/** Two pairs of relays with feedback of their own, which only a button and a relay in front of both have in common. */
+function sharedCircuit(random: Random): Circuit {
+  const wirer = new Wirer(random);
+  const buttons = ['-S1', '-S2'].map((name) => manyPoled(name, 6));
+  for (const { name } of buttons) wirer.stock(name, relayPoles(6));
+  const relays = ['-K1', '-K2', '-K3', '-K4', '-K5'].map((name) =>
+    random.chance(0.15) ? latching(name) : relay(name),
+  );
+  for (const { name } of relays) wirer.stock(name, relayPoles(4));
+  const extra: string[] = [];
+  const net = (allowed: readonly string[], to: string, leaves: number): void => {
+    const free = wirer.free().filter((name) => allowed.includes(name));
+    if (free.length === 0) return;
+    try {
+      wirer.wire(randomTree(random, free, leaves), 'A:L+', to);
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+    }
+  };
+  relays.forEach(({ name, kind }, index) => {
+    const pair = index === 0 ? [] : index < 3 ? ['-K2', '-K3'] : ['-K4', '-K5'];
+    const allowed = index === 0 ? ['-S1'] : [...pair, ...pair, '-K1', random.pick(['-S1', '-S2', '-K1'])];
+    for (const coil of kind === 'latching-relay' ? ['A', 'B'] : ['A']) {
+      net(allowed, `${name}:${coil}1`, index === 0 ? 1 : random.int(1, 3));
+      extra.push(`${name}:${coil}2 A:L-`);
+    }
+  });
+  return wired({ devices: [...buttons, ...relays, ...wirer.boards()], paths: [...wirer.paths, ...extra] });
+}
+
 describe('every outcome against brute force over all orders', () => {
   it('finds the same endings in 500 random circuits with feedback, latching relays, timers, fuses and series lamps', () => {
     const { wrong, races, forEver, tripped } = compare('feedback', 500, feedbackCircuit);
@@ -257,6 +287,12 @@ describe('every outcome against brute force over all orders', () => {
     const { wrong, tripped } = compare('blowing', 300, (random) => forwardCircuit(random, 2));
     expect(wrong.slice(0, 3)).toEqual([]);
     expect(tripped).toBeGreaterThan(100);
+  });
+
+  it('finds the same endings in 50 circuits of two parts that share a button and a relay', () => {
+    const { wrong, races } = compare('shared', 50, sharedCircuit, 1500);
+    expect(wrong.slice(0, 3)).toEqual([]);
+    expect(races).toBeGreaterThan(10);
   });
 
   it('finds the same endings in 2,000 circuits strewn at random', () => {
