@@ -8,7 +8,7 @@ import {
   type Standing,
   type State,
 } from '../solver/index.ts';
-import { loadsKey, type Picture, relaysKey } from './picture.ts';
+import { differ, loadsKey, type Picture } from './picture.ts';
 import type { Draft } from './types.ts';
 import { type Workbench, workbenchFor, wrongPictures } from './workbench.ts';
 
@@ -59,6 +59,8 @@ export type Acceptance = Accepted | Refused;
 export interface AcceptOptions {
   /** Lets through what is answered by one pattern or stays as it was: a small share, so that neither is excluded. */
   readonly plain: boolean;
+  /** How many of the draft's sound scenarios are held against the misconceptions. */
+  readonly judged: number;
 }
 
 const refused = (reason: Reason, detail?: string): Refused => ({
@@ -119,36 +121,50 @@ function settledState(machine: Machine, standing: Standing, mayFlash: boolean): 
 
 const isRefused = (found: State | Refused): found is Refused => 'kind' in found;
 
-function judge(bench: Workbench, draft: Draft, scenario: Scenario, { plain }: AcceptOptions): Acceptance {
+/** A draft with one of its scenarios as far as it is right, before misconceptions are asked. */
+interface Sound {
+  readonly kind: 'sound';
+  readonly bench: Workbench;
+  readonly scenario: Scenario;
+  readonly rest: Picture;
+  readonly after: Picture;
+}
+
+/** Whether the scenario leads to one readable state that isn't guessed at sight. */
+function soundly(bench: Workbench, draft: Draft, scenario: Scenario, plain: boolean): Sound | Refused {
   const { machine } = bench;
   const mayFlash = draft.ends === 'flashing';
-  const beginning = settledState(machine, bench.after([]), mayFlash);
+  let standing = bench.beginning;
+  const beginning = settledState(machine, standing, mayFlash);
   if (isRefused(beginning)) return beginning;
   let state = beginning;
-  for (let done = 1; done <= scenario.acts.length; done++) {
-    const found = settledState(machine, bench.after(scenario.acts.slice(0, done)), mayFlash);
+  for (const act of scenario.acts) {
+    standing = bench.after(standing, act);
+    const found = settledState(machine, standing, mayFlash);
     if (isRefused(found)) return found;
     state = found;
   }
   const rest = bench.read(beginning);
   const after = bench.read(state);
-  const loads = [
-    ...after.lamps.map((lamp) => lamp !== 'dark'),
-    ...after.inputs.map((input) => input !== '0'),
-  ];
-  const right = loadsKey(after);
-  const rightRelays = relaysKey(after);
   if (!plain) {
+    const loads = [
+      ...after.lamps.map((lamp) => lamp !== 'dark'),
+      ...after.inputs.map((input) => input !== '0'),
+    ];
     if (loads.length > 1 && loads.every((on) => on === loads[0])) return refused('one-pattern');
-    if (right === loadsKey(rest) && scenario.faults.length === 0) return refused('as-at-rest');
+    if (loadsKey(after) === loadsKey(rest) && scenario.faults.length === 0) return refused('as-at-rest');
   }
+  return { kind: 'sound', bench, scenario, rest, after };
+}
+
+function judge(draft: Draft, { bench, scenario, rest, after }: Sound): Acceptance {
   const apart: string[] = [];
   const by = { lamps: [] as string[], inputs: [] as string[], relays: [] as string[] };
   const answers = new Set<string>();
   for (const { id, picture } of wrongPictures(bench, scenario)) {
-    const lamps = picture.lamps.join() !== after.lamps.join();
-    const inputs = picture.inputs.join() !== after.inputs.join();
-    const relays = relaysKey(picture) !== rightRelays;
+    const lamps = differ(picture.lamps, after.lamps);
+    const inputs = differ(picture.inputs, after.inputs);
+    const relays = differ(picture.relays, after.relays);
     if (lamps) by.lamps.push(id);
     if (inputs) by.inputs.push(id);
     if (relays) by.relays.push(id);
@@ -171,14 +187,29 @@ function judge(bench: Workbench, draft: Draft, scenario: Scenario, { plain }: Ac
 export const telling = ({ tellsApart, tellsApartBy: { lamps, inputs }, wrongAnswers }: Accepted): number =>
   2 * (new Set([...lamps, ...inputs]).size + wrongAnswers) + tellsApart.length;
 
-/** Judges a draft with each of its scenarios. Nothing about the draft is trusted. */
-export function accept(draft: Draft, options: AcceptOptions): Acceptance[] {
+/**
+ * Judges a draft with each of its scenarios. Nothing about the draft is trusted. Of the scenarios that are sound only the
+ * first `options.judged` are held against the misconceptions, which costs most.
+ */
+export function accept(draft: Draft, { plain, judged }: AcceptOptions): Acceptance[] {
   const benches = new Map<string, Workbench>();
-  return [draft.scenario, ...draft.others].map((scenario) => {
-    const key = JSON.stringify(scenario.faults);
-    const known = benches.get(key);
-    const bench = known ?? workbenchFor(draft, scenario.faults);
-    if (!known) benches.set(key, bench);
-    return judge(bench, draft, scenario, options);
-  });
+  const found: Acceptance[] = [];
+  let left = judged;
+  for (const scenario of [draft.scenario, ...draft.others]) {
+    if (left === 0) break;
+    const key = scenario.faults.length === 0 ? '' : JSON.stringify(scenario.faults);
+    let bench = benches.get(key);
+    if (!bench) {
+      bench = workbenchFor(draft, scenario.faults);
+      benches.set(key, bench);
+    }
+    const sound = soundly(bench, draft, scenario, plain);
+    if (sound.kind === 'refused') {
+      found.push(sound);
+      continue;
+    }
+    left--;
+    found.push(judge(draft, sound));
+  }
+  return found;
 }

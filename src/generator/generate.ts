@@ -33,10 +33,17 @@ export type Generated =
 
 /** Drafts tried before giving up. */
 const MOST_DRAFTS = 60;
-/** Acceptable drafts among which the one that tells most apart is taken. */
+/** Acceptable drafts compared, at most, when the first tells little. */
 const COMPARED = 2;
+/** Sound scenarios of each draft that are held against the misconceptions. */
+const JUDGED = 3;
+/** A draft that tells this many misconceptions apart, and half as many wrong answers from each other, is taken at once. */
+const ENOUGH = 6;
 /** Share of drafts let through that are answered by one pattern, or where everything stays as it was. */
 const PLAIN_SHARE = 0.12;
+
+const tellsEnough = ({ tellsApart, wrongAnswers }: Accepted): boolean =>
+  tellsApart.length >= ENOUGH && 2 * wrongAnswers >= ENOUGH;
 
 /** A family by its id, free circuits among them. */
 export const familyOf = (id: string): Family | undefined =>
@@ -62,13 +69,13 @@ export function generate({ seed, family: id, size, want }: GenerateRequest): Gen
     const random = randomOf(`${id}/${fitting}/${seed}/${drafts}`);
     const plain = random.chance(PLAIN_SHARE);
     const before = found.length;
-    for (const judged of accept(family.draft(random, { size: fitting }), { plain })) {
+    for (const judged of accept(family.draft(random, { size: fitting }), { plain, judged: JUDGED })) {
       if (judged.kind === 'refused') refuse(judged.reason);
       else if (want && !want(judged)) refuse('not-wanted');
       else found.push(judged);
     }
     if (found.length > before) compared++;
-    if (compared < COMPARED && drafts < MOST_DRAFTS) continue;
+    if (compared < COMPARED && drafts < MOST_DRAFTS && !found.some(tellsEnough)) continue;
     // The rules are looked at last, because they cost more than all else: few drafts break one.
     found.sort((a, b) => telling(b) - telling(a));
     for (const accepted of found) {

@@ -1,5 +1,5 @@
 /** What can be read off a drawing in one state: every lamp, input and relay that it is about. */
-import { inputStateAt, lampStateAt, type Machine, type State, tell } from '../solver/index.ts';
+import { advance, copyState, inputStateAt, lampStateAt, type Machine, type State } from '../solver/index.ts';
 import type { Draft } from './types.ts';
 
 /** States in the order of the draft's lists. */
@@ -36,20 +36,41 @@ export function pictureOf(machine: Machine, state: State, places: Places): Pictu
   };
 }
 
+/** Changes of a flasher looked at, at most. */
+const MOST_CHANGES = 32;
+
+/** The pictures of a state in which a flasher runs, until it stands as it stood before. */
+function flashingPictures(machine: Machine, state: State, places: Places): Picture[] {
+  const at = copyState(state);
+  const seen = new Set<string>();
+  const pictures: Picture[] = [];
+  for (let change = 0; change < MOST_CHANGES; change++) {
+    const key = at.at.join();
+    if (seen.has(key)) break;
+    seen.add(key);
+    pictures.push(pictureOf(machine, at, places));
+    const next = Math.min(...at.due);
+    if (next === Infinity) break;
+    advance(machine, at, next - at.now);
+  }
+  return pictures;
+}
+
 /** Reads a state in which a flasher runs: what goes on and off with it is `flashing`, an input `changing`. */
-export function flashingPicture(machine: Machine, state: State, asked: Asked): Picture {
-  const standing = { endings: [{ states: [state] }], complete: true };
-  const { outcome, readings } = tell(machine, standing, state);
-  const flashing = new Set(outcome.kind === 'keeps-switching' ? outcome.devices : []);
+export function flashingPicture(machine: Machine, state: State, places: Places): Picture {
+  const pictures = flashingPictures(machine, state, places);
+  const [first] = pictures;
+  const blend = (key: keyof Picture, word: string): string[] =>
+    first![key].map((now, index) => (pictures.every((other) => other[key][index] === now) ? now : word));
   return {
-    lamps: asked.lamps.map((id) => readings.lamps[id]!),
-    inputs: asked.inputs.map((id) => readings.inputs[id]!),
-    relays: asked.relays.map((id) =>
-      flashing.has(id) ? 'flashing' : readings.coils[id]!.operated ? 'operated' : 'rest',
-    ),
+    lamps: blend('lamps', 'flashing'),
+    inputs: blend('inputs', 'changing'),
+    relays: blend('relays', 'flashing'),
   };
 }
 
+export const differ = (one: readonly string[], other: readonly string[]): boolean =>
+  one.some((state, index) => state !== other[index]);
+
 /** Lamps and inputs as one text, to compare by. */
 export const loadsKey = ({ lamps, inputs }: Picture): string => `${lamps.join()} ${inputs.join()}`;
-export const relaysKey = ({ relays }: Picture): string => relays.join();

@@ -19,8 +19,10 @@ import type { Draft } from './types.ts';
 export interface Workbench {
   readonly machine: Machine;
   readonly places: Places;
-  /** How the circuit stands after these acts, under every order of operation. */
-  after(acts: readonly Act[]): Standing;
+  /** How the circuit stands at the start, under every order of operation. */
+  readonly beginning: Standing;
+  /** How it stands after one more act. Asked again, it is remembered. */
+  after(standing: Standing, act: Act): Standing;
   /** What is read off a state of the machine, resting or flashing. */
   read(state: State): Picture;
   /**
@@ -31,12 +33,7 @@ export interface Workbench {
 }
 
 /** States explored for one act; a draft that needs more is refused, which is cheaper than finding out. */
-const LIMITS = { states: 3_000 };
-
-interface Node {
-  readonly standing: Standing;
-  readonly next: Map<string, Node>;
-}
+const LIMITS = { states: 1_000 };
 
 const actKey = (act: Act): string => {
   switch (act.kind) {
@@ -58,7 +55,8 @@ const actKey = (act: Act): string => {
 export function workbenchFor(draft: Draft, faults: readonly Fault[]): Workbench {
   const { circuit } = draft;
   const machine = machineOf(planOf(circuit, faults));
-  const root: Node = { standing: everyBeginning(machine, 'live', LIMITS), next: new Map() };
+  const beginning = everyBeginning(machine, 'live', LIMITS);
+  const known = new Map<Standing, Map<string, Standing>>();
   const places = placesIn(machine, draft);
   const variants = new Map<string, Machine | undefined>();
 
@@ -70,23 +68,24 @@ export function workbenchFor(draft: Draft, faults: readonly Fault[]): Workbench 
     return variant;
   };
   const readOn = (on: Machine, state: State): Picture =>
-    isFlashing(on, state) ? flashingPicture(on, state, draft) : pictureOf(on, state, places);
+    isFlashing(on, state) ? flashingPicture(on, state, places) : pictureOf(on, state, places);
 
   return {
     machine,
     places,
-    after(acts) {
-      let node = root;
-      for (const act of acts) {
-        const key = actKey(act);
-        let next = node.next.get(key);
-        if (!next) {
-          next = { standing: everyOutcome(machine, node.standing, act, LIMITS), next: new Map() };
-          node.next.set(key, next);
-        }
-        node = next;
+    beginning,
+    after(standing, act) {
+      let next = known.get(standing);
+      if (!next) {
+        next = new Map();
+        known.set(standing, next);
       }
-      return node.standing;
+      const key = actKey(act);
+      const before = next.get(key);
+      if (before) return before;
+      const made = everyOutcome(machine, standing, act, LIMITS);
+      next.set(key, made);
+      return made;
     },
     read: (state) => readOn(machine, state),
     wrong(misconception, scenario) {

@@ -8,7 +8,7 @@ import type { Family } from '../types.ts';
 
 /**
  * Off; flashing and sounding; acknowledged: steady and silent; cleared: off. An alarm that clears before it is acknowledged
- * keeps flashing (ISA-18.1, sequence A with lock-in). For each signal one relay remembers that it came, another that
+ * keeps flashing (ISA-18.1). For each signal one relay remembers that it came, another that
  * it was acknowledged.
  */
 export const acknowledgedAlarm: Family = {
