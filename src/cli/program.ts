@@ -1,8 +1,12 @@
 import { Command, CommanderError } from 'commander';
 import { addAsk } from './commands/ask.ts';
+import { addBackup } from './commands/backup.ts';
 import { addBank } from './commands/bank-commands.ts';
 import { addDrill } from './commands/drill.ts';
+import { addLearner } from './commands/learner.ts';
 import { addMark } from './commands/mark.ts';
+import { addRebuild } from './commands/rebuild.ts';
+import { addServe } from './commands/serve.ts';
 import { addSolve } from './commands/solve.ts';
 import { type Io, UsageError } from './io.ts';
 
@@ -33,7 +37,18 @@ export function createProgram(io: Io): Program {
     })
     .showSuggestionAfterError()
     .addHelpText('after', '\nIt teaches reading drawings and is no instruction to work on live equipment.');
-  for (const add of [addDrill, addAsk, addMark, addSolve, addBank]) add(command, io, running);
+  for (const add of [
+    addServe,
+    addDrill,
+    addAsk,
+    addMark,
+    addSolve,
+    addBank,
+    addLearner,
+    addBackup,
+    addRebuild,
+  ])
+    add(command, io, running);
   return { command, running };
 }
 
