@@ -3,8 +3,8 @@ import type { Draft, Random } from '../generator/index.ts';
 import { stateOf } from './items.ts';
 import { rightSolver } from './solving.ts';
 
-/** Share of questions in which everything may stand the same: if that never happened, it would be a pattern too. */
-const ALL_ALIKE = 0.15;
+/** Share of questions in which everything stands alike where it can: if that never happened, it would be a pattern too. */
+const ALL_ALIKE = 0.12;
 
 /**
  * Chooses among candidates: as many in each state as can be, up to `most`, in the order given. Undefined when they all stand
@@ -19,15 +19,15 @@ export function balanced<T>(
   random: Random,
 ): T[] | undefined {
   if (candidates.length < fewest) return undefined;
-  const alike = random.chance(ALL_ALIKE);
   const count = Math.min(candidates.length, random.int(Math.max(fewest, Math.min(4, most)), most));
-  const shuffled = random.shuffle(candidates);
-  if (alike) return inOrder(candidates, shuffled.slice(0, count));
   const groups = new Map<string, T[]>();
-  for (const candidate of shuffled) {
+  for (const candidate of random.shuffle(candidates)) {
     const state = stateOf(candidate);
     groups.set(state, [...(groups.get(state) ?? []), candidate]);
   }
+  const large = [...groups.values()].filter((group) => group.length >= fewest);
+  if (random.chance(ALL_ALIKE) && large.length > 0)
+    return inOrder(candidates, random.pick(large).slice(0, count));
   if (groups.size < 2) return undefined;
   // Each state in turn gives one, so the rarer is not swamped by the other.
   const chosen: T[] = [];

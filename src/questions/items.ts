@@ -1,8 +1,9 @@
 /** What can be asked about: lamps and other loads, inputs, relays, terminals; and the words for how each can stand. */
-import type { Circuit, Device, TerminalRef } from '../../shared/circuit.ts';
+import type { Circuit, Device } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
-import { anatomyOf, circuitView, deviceOf, parseTerminalRef } from '../circuit/index.ts';
+import { anatomyOf, deviceOf, parseTerminalRef } from '../circuit/index.ts';
 import { type Machine, type Network, type State, solveNetwork } from '../solver/index.ts';
+import { mayBeBetween } from './may-be-between.ts';
 import type { Standpoint } from './solving.ts';
 
 export type ItemKind = 'lamp' | 'load' | 'input' | 'relay' | 'terminal';
@@ -49,28 +50,6 @@ export function labelOf(circuit: Circuit, item: string): string {
 
 /** Whether a flasher is drawn, so that something may flash. */
 const hasFlasher = (circuit: Circuit): boolean => circuit.devices.some(({ kind }) => kind === 'flasher');
-
-/**
- * Whether something could get a part of its voltage: a fault, a load without a pole at either end (loads in series), a
- * rating far from the supply's.
- */
-export function mayBeBetween(circuit: Circuit, { faults }: Scenario): boolean {
-  if (faults.length > 0) return true;
-  const { conductors, supplies } = circuitView(circuit);
-  const atPole = (terminal: TerminalRef): boolean => {
-    const group = conductors.groups[conductors.of.get(terminal) ?? -1] ?? [];
-    return group.some((other) => supplies.has(other.split(':')[0]!));
-  };
-  const volts = circuit.supplies.map((supply) => supply.volts);
-  return circuit.devices.some((device) =>
-    anatomyOf(device).loads.some(
-      ({ from, to, role, volts: rated }) =>
-        role !== 'motor' &&
-        ((!atPole(`${device.name}:${from}`) && !atPole(`${device.name}:${to}`)) ||
-          volts.every((each) => each < 0.8 * rated || each > 1.25 * rated)),
-    ),
-  );
-}
 
 /** The states to choose from for an item of this kind in this circuit. They don't depend on the right answer. */
 export function offered(kind: ItemKind, circuit: Circuit, scenario: Scenario): readonly string[] {

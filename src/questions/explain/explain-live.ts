@@ -5,7 +5,7 @@ import { standpointOf } from '../solving.ts';
 import { type History, historyOf, mechanismsOn, relevantTo } from './history.ts';
 import { reachOf, stoppedAt } from './potential.ts';
 import { type Sentence, Telling } from './telling.ts';
-import { aboutHops, hopText, opensWords } from './wording.ts';
+import { aboutHops, hopText, opensWords, turned } from './wording.ts';
 
 /** The supply that a terminal belongs to: the one it would be fed from if every contact were closed; first that fits. */
 function stops(history: History, terminal: string) {
@@ -25,7 +25,7 @@ function sayTerminal(telling: Telling, terminal: string, state: string): void {
   const last = stages.at(-1)!;
   const reach = reachOf(machine, last.state, terminal);
   if (state === 'live' && reach) {
-    const way = [reach.pole, ...[...reach.hops].reverse().map(hopText)].join(', ');
+    const way = [reach.pole, ...[...reach.hops].reverse().map((hop) => hopText(turned(hop)))].join(', ');
     const through = reach.loads.length > 0 ? ` It comes through ${listed(reach.loads)}` : '';
     telling.say(last.after, `${terminal} is live: ${way}, ${terminal}${through && `.${through}`}`, [
       terminal,

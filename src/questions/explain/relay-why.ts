@@ -1,7 +1,7 @@
 /** Why a relay stands where it stands. */
 import type { LoadTrace } from '../../../shared/solution.ts';
 import { timeInWords } from '../../circuit/index.ts';
-import { copyState, type PlanLoad, traceLoad } from '../../solver/index.ts';
+import { copyState, type PlanLoad, type State, traceLoad } from '../../solver/index.ts';
 import { coilsOf, type History } from './history.ts';
 import { pathText, stoppedWords, voltsText } from './wording.ts';
 
@@ -95,46 +95,24 @@ function whyAtRest(history: History, after: number, mechanism: number, coil: Coi
 }
 
 /**
- * The way by which a relay was energised when it operated: not over its own contacts, which closed only then. Undefined
- * where nothing else leads there now.
+ * Why a relay has just operated or released: what came to its coil, or left it, while its own contacts still stood where
+ * they were. A seal-in operates over its button, and releases because of what opened, not because of its own contact.
  */
-function withoutItself(
-  { machine, stages }: History,
-  after: number,
-  mechanism: number,
-): LoadTrace | undefined {
-  const state = copyState(stages[after]!.state);
-  state.at[mechanism] = 1;
-  const coil = machine.plan.loads.find((load) => load.mechanism === mechanism)!;
-  const trace = traceLoad(machine, state, coil.id);
-  return trace?.fed ? trace : undefined;
-}
-
-/** Why a relay has just operated or released. */
 export function whyMoved(history: History, after: number, mechanism: number): Why {
+  const { machine, stages } = history;
   const why = whyRelay(history, after, mechanism);
-  const [trace] = why.traces;
-  const own = history.machine.plan.mechanisms[mechanism]!.device;
-  if (
-    !trace?.path.some(
-      ({ device, leave }) =>
-        device === own && leave !== undefined && !isCoilOf(history, mechanism, device, leave),
-    )
-  )
-    return why;
-  const before = withoutItself(history, after, mechanism);
-  return before
-    ? { text: why.text.replace(pathText(history, trace), pathText(history, before)), traces: [before] }
-    : why;
+  const coil = coilAt(history, after, coilsOf(history, mechanism)[0]!);
+  if (why.traces[0] !== coil.trace) return why;
+  const state = copyState(stages[after]!.state);
+  const operated = state.at[mechanism] === 2;
+  state.at[mechanism] = operated ? 1 : 2;
+  const trace = traceLoad(machine, state, coil.load.id)!;
+  if (trace.fed !== coil.trace.fed || (!trace.fed && trace.stoppedBy.length === 0)) return why;
+  const words = (told: LoadTrace, at: State): string =>
+    told.fed ? pathText(history, told) : stoppedWords(history, told.stoppedBy, at);
+  const text = why.text.replace(words(coil.trace, stages[after]!.state), words(trace, state));
+  return { text, traces: [trace] };
 }
-
-const isCoilOf = ({ machine }: History, mechanism: number, device: string, terminal: string): boolean =>
-  machine.plan.loads.some(
-    (load) =>
-      load.mechanism === mechanism &&
-      load.device === device &&
-      (load.from === terminal || load.to === terminal),
-  );
 
 /** Why a mechanism that a coil moves stands where it stands after so many acts. */
 export function whyRelay(history: History, after: number, mechanism: number): Why {

@@ -8,6 +8,13 @@ import type { History } from './history.ts';
 export const hopText = ({ device, enter, leave }: TraceHop): string =>
   leave === undefined ? `${device}:${enter}` : `${device}:${enter}-${leave}`;
 
+/** The same hop the other way round. */
+export const turned = ({ device, enter, leave }: TraceHop): TraceHop => ({
+  device,
+  enter: leave ?? enter,
+  ...(leave === undefined ? {} : { leave: enter }),
+});
+
 /** A path from pole to pole: `A:L, -F1:1-2, -B1:13-14, coil A1-A2, A:N`. The coil that it is about has no designation. */
 export function pathText({ machine }: History, { load, path }: LoadTrace): string {
   const own = machine.plan.loads.find(({ id }) => id === load);

@@ -1,0 +1,320 @@
+/** What explanations say on circuits small enough to check by eye. */
+import { describe, expect, it } from 'vitest';
+import type { Circuit } from '../../shared/circuit.ts';
+import type { Question } from '../../shared/question.ts';
+import type { Scenario } from '../../shared/scenario.ts';
+import { blankAnswer, checkQuestion, hintFor, markAnswer, rightAnswer } from '../../src/questions/index.ts';
+import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
+
+const explained = (question: Question): string[] => {
+  expect(checkQuestion(question)).toEqual([]);
+  return markAnswer(question, blankAnswer(question)).explanation.map(({ text }) => text);
+};
+
+const lamps = (circuit: Circuit, scenario: Scenario, ...asked: string[]): Question => ({
+  kind: 'lamp-states',
+  circuit,
+  scenario,
+  family: 'fixed',
+  asked,
+});
+
+const PUMP = circuitOf(`
+supply A 24 V DC
+-F1 breaker
+-B1 field-contact make "Bin 2 full"
+-K3 relay
+-H1 lamp "Bin 2 not full"
+-H2 lamp "Bin 2 full"
+A:L+ -F1:1-2 -B1:13-14 -K3:A1-A2 A:L-
+-F1:2 -K3:11-12 -H1:X1-X2 A:L-
+-K3:11-14 -H2:X1-X2 A:L-`);
+
+const SEALED = circuitOf(`
+supply A 24 V AC
+-F1 fuse
+-S0 push-button break 21-22 "Stop"
+-S1 push-button make 13-14 "Start"
+-K1 relay 2 poles
+-H1 lamp
+A:L -F1:1-2 -S0:21-22 -S1:13-14 -K1:A1-A2 A:N
+-S0:22 -K1:11-14 -S1:14
+-F1:2 -K1:21-24 -H1:X1-X2 A:N`);
+
+describe('an explanation', () => {
+  it('tells the act, the coil that picks up and its path, then each lamp', () => {
+    expect(explained(lamps(PUMP, scenarioOf('make -B1'), '-H1', '-H2'))).toEqual([
+      '1. Make the contact -B1 ("Bin 2 full"): -B1:13-14 makes.',
+      '-K3 operates: A:L+, -F1:1-2, -B1:13-14, coil A1-A2, A:L-. It breaks -K3:11-12 and makes -K3:11-14.',
+      '-H1 is dark: -K3:11-12 is open because -K3 has operated.',
+      '-H2 is lit: A:L+, -F1:1-2, -K3:11-14, -H2:X1-X2, A:L-.',
+    ]);
+  });
+
+  it('goes back to the cause where a relay has not operated, and tells it once', () => {
+    expect(explained(lamps(PUMP, scenarioOf(), '-H1', '-H2'))).toEqual([
+      '-H1 is lit: A:L+, -F1:1-2, -K3:11-12, -H1:X1-X2, A:L-.',
+      '-K3 is at rest: -B1:13-14 is open because -B1 is not actuated.',
+      '-H2 is dark: -K3:11-14 is open because -K3 has not operated.',
+    ]);
+  });
+
+  it('tells how a seal-in began and by what it holds', () => {
+    const question: Question = {
+      kind: 'relay-states',
+      circuit: SEALED,
+      scenario: scenarioOf('press -S1; release -S1'),
+      family: 'fixed',
+      asked: ['-K1'],
+    };
+    expect(explained(question)).toEqual([
+      '1. Press -S1 ("Start"): -S1:13-14 makes.',
+      '-K1 operates: A:L, -F1:1-2, -S0:21-22, -S1:13-14, coil A1-A2, A:N. It makes -K1:11-14 and -K1:21-24.',
+      '2. Release -S1 ("Start"): -S1:13-14 breaks.',
+      '-K1 has operated: A:L, -F1:1-2, -S0:21-22, -K1:11-14, coil A1-A2, A:N.',
+    ]);
+  });
+
+  it('tells that a relay stays off when its supply comes back', () => {
+    expect(explained(lamps(SEALED, scenarioOf('press -S1; release -S1; fail A; restore A'), '-H1'))).toEqual([
+      '1. Press -S1 ("Start"): -S1:13-14 makes.',
+      '-K1 operates: A:L, -F1:1-2, -S0:21-22, -S1:13-14, coil A1-A2, A:N. It makes -K1:11-14 and -K1:21-24.',
+      '2. Release -S1 ("Start"): -S1:13-14 breaks.',
+      '3. Let supply A (24 V AC) fail.',
+      '-K1 releases: supply A is off. It breaks -K1:11-14 and -K1:21-24.',
+      '4. Restore supply A (24 V AC): nothing moves.',
+      '-H1 is dark: -K1:21-24 is open because -K1 has not operated.',
+    ]);
+  });
+
+  it('leaves out relays that nothing asked hangs on', () => {
+    const two = circuitOf(`
+supply A 24 V DC
+-B1 field-contact make
+-B2 field-contact make
+-K1 relay
+-K2 relay
+-H1 lamp
+A:L+ -B1:13-14 -K1:A1-A2 A:L-
+A:L+ -B2:13-14 -K2:A1-A2 A:L-
+A:L+ -K1:11-14 -H1:X1-X2 A:L-`);
+    const text = explained(lamps(two, scenarioOf('make -B1; make -B2'), '-H1')).join(' ');
+    expect(text).toContain('-K1 operates');
+    expect(text).not.toContain('-K2');
+  });
+
+  it.each([
+    [
+      '-K3:A1-A2 open',
+      '-K3 is at rest: its coil is burnt through, so it does nothing even with its voltage.',
+    ],
+    ['-K3 stuck', '-K3 is at rest: it is stuck at rest.'],
+    ['-K3:A2 broken', '-K3 is at rest: the conductor at -K3:A2 is off.'],
+    ['-B1:14 -K3:A1 broken', '-K3 is at rest: the wire between -B1:14 and -K3:A1 is broken.'],
+    [
+      '-B1:13-14 dirty 2000 ohm',
+      '-K3 is at rest: its coil has only 5.37 V of 24 V: A:L+, -F1:1-2, -B1:13-14, coil A1-A2, A:L-.',
+    ],
+  ])('names the fault that keeps a relay from operating: %s', (fault, sentence) => {
+    expect(explained(lamps(PUMP, scenarioOf('make -B1', fault), '-H2'))).toContain(sentence);
+  });
+
+  it('tells a lamp that is burnt through, one without its return, one behind a tripped breaker', () => {
+    const told = (fault: string): string =>
+      explained(lamps(PUMP, scenarioOf('make -B1', fault), '-H2')).at(-1)!;
+    expect(told('-H2:X1-X2 open')).toBe('-H2 is dark: it is burnt through.');
+    expect(told('-H2:X2 broken')).toBe('-H2 is dark: the conductor at -H2:X2 is off.');
+    expect(explained(lamps(PUMP, scenarioOf('open -F1'), '-H1')).at(-1)).toBe(
+      '-H1 is dark: -F1:1-2 is open.',
+    );
+  });
+
+  it('tells the voltage of a lamp that is dim, and the way through the other load', () => {
+    const series = circuitOf(`
+supply A 24 V DC
+-H1 lamp
+-H2 lamp
+A:L+ -H1:X1-X2 -H2:X1-X2 A:L-`);
+    const question = lamps(series, scenarioOf(), '-H1');
+    expect(rightAnswer(question)).toEqual({ kind: 'lamp-states', states: { '-H1': 'dim' } });
+    expect(explained(question)).toEqual([
+      '-H1 is dim with only 12 V of 24 V: A:L+, -H1:X1-X2, -H2:X1-X2, A:L-.',
+    ]);
+  });
+
+  it('tells timers: still timing, timed out, and running on after their signal', () => {
+    const timed = (kind: string): Circuit =>
+      circuitOf(`
+supply A 24 V AC
+-S1 selector Off/On make On 13-14
+-K1 ${kind} 5 s
+-H1 lamp
+A:L -S1:13-14 -K1:A1-A2 A:N
+A:L -K1:15-18 -H1:X1-X2 A:N`);
+    const told = (kind: string, acts: string): string[] =>
+      explained(lamps(timed(kind), scenarioOf(acts), '-H1'));
+    expect(told('on-delay', 'turn -S1 On; wait 2 s')).toContain(
+      '-K1 is at rest: its coil is energised (A:L, -S1:13-14, coil A1-A2, A:N), but its 5 s are not over.',
+    );
+    expect(told('on-delay', 'turn -S1 On; wait 6 s')).toContain(
+      '-K1 operates: A:L, -S1:13-14, coil A1-A2, A:N, energised for its 5 s. It makes -K1:15-18.',
+    );
+    expect(told('off-delay', 'turn -S1 On; turn -S1 Off; wait 6 s')).toContain(
+      '-K1 releases: -S1:13-14 is open because -S1 stands at Off. It breaks -K1:15-18.',
+    );
+    const running: Question = {
+      kind: 'relay-states',
+      circuit: timed('off-delay'),
+      scenario: scenarioOf('turn -S1 On; turn -S1 Off; wait 2 s'),
+      family: 'fixed',
+      asked: ['-K1'],
+    };
+    expect(explained(running).at(-1)).toBe(
+      '-K1 has operated: its coil is off (-S1:13-14 is open because -S1 stands at Off), but its 5 s are not over.',
+    );
+  });
+
+  it('tells a latching relay by its last pulse, and what flashes by its flasher', () => {
+    const latching = circuitOf(`
+supply A 24 V DC
+-S1 push-button make
+-S2 push-button make
+-K7 latching-relay
+-H1 lamp
+A:L+ -S1:13-14 -K7:A1-A2 A:L-
+A:L+ -S2:13-14 -K7:B1-B2 A:L-
+A:L+ -K7:11-14 -H1:X1-X2 A:L-`);
+    const relay: Question = {
+      kind: 'relay-states',
+      circuit: latching,
+      scenario: scenarioOf('press -S1; release -S1'),
+      family: 'fixed',
+      asked: ['-K7'],
+    };
+    expect(explained(relay).at(-1)).toBe(
+      '-K7 has operated: it is a latching relay and stays where its last pulse put it.',
+    );
+    expect(explained(lamps(latching, scenarioOf('press -S1; release -S1; press -S2'), '-H1'))).toContain(
+      '-K7 releases: its reset coil is fed: A:L+, -S2:13-14, coil B1-B2, A:L-. It breaks -K7:11-14.',
+    );
+    const flashing = circuitOf(`
+supply A 24 V DC
+-B1 field-contact make
+-K5 flasher 0.5 s on 1 s off
+-H1 lamp
+A:L+ -B1:13-14 -K5:A1-A2 A:L-
+A:L+ -K5:15-18 -H1:X1-X2 A:L-`);
+    const question = lamps(flashing, scenarioOf('make -B1'), '-H1');
+    expect(rightAnswer(question)).toEqual({ kind: 'lamp-states', states: { '-H1': 'flashing' } });
+    expect(explained(question).at(-1)).toBe(
+      '-H1 never rests: it is fed by A:L+, -K5:15-18, -H1:X1-X2, A:L-; in between -K5:15-18 is open because -K5 has not operated (500 ms on, 1 s off).',
+    );
+  });
+
+  it('hints at the relay that comes first', () => {
+    expect(hintFor(lamps(PUMP, scenarioOf('make -B1'), '-H1'))).toMatch(/^Begin with -K3:/);
+    const plain = circuitOf(`
+supply A 24 V DC
+-S1 push-button make
+-H1 lamp
+A:L+ -S1:13-14 -H1:X1-X2 A:L-`);
+    expect(hintFor(lamps(plain, scenarioOf('press -S1'), '-H1'))).toMatch(/^Follow the path of -H1/);
+  });
+});
+
+describe('the explanation of a meter reading', () => {
+  const TWO = circuitOf(`
+supply A 24 V DC
+supply B 24 V DC
+-F1 breaker
+-F2 breaker
+-B1 field-contact make
+-K1 relay 2 poles
+-H1 lamp
+-H2 lamp
+A:L+ -F1:1-2 -B1:13-14 -K1:A1-A2 A:L-
+-F1:2 -K1:11-14 -H1:X1-X2 A:L-
+B:L+ -F2:1-2 -K1:21-24 -H2:X1-X2 B:L-`);
+  const measured = (acts: string, fault: string, ...points: [string, string]): Question => ({
+    kind: 'meter',
+    circuit: TWO,
+    scenario: scenarioOf(acts, fault),
+    family: 'fixed',
+    points: points as Extract<Question, { kind: 'meter' }>['points'],
+    tolerance: 1,
+  });
+  const read = (question: Question): [unknown, string[]] => {
+    const right = rightAnswer(question);
+    return [right.kind === 'meter' ? right.volts : undefined, explained(question)];
+  };
+
+  it('finds the whole voltage across an open contact and none across a closed one', () => {
+    const [open, whyOpen] = read(measured('', '', '-K1:11', '-K1:14'));
+    expect(open).toBe(24);
+    expect(whyOpen).toEqual([
+      '-K1:11 is joined to A:L+ by -F1:2-1.',
+      '-K1:14 is joined to A:L- by -H1:X1-X2; no current flows in -H1, so nothing is dropped there: -K1:11-14 is open because -K1 has not operated.',
+      '-K1 is at rest: -B1:13-14 is open because -B1 is not actuated.',
+      'Between the two the meter reads 24 V.',
+    ]);
+    const [closed, whyClosed] = read(measured('make -B1', '', '-K1:11', '-K1:14'));
+    expect(closed).toBe(0);
+    expect(whyClosed).toContain('-K1:11-14 is closed: -K1 has operated.');
+  });
+
+  it('shows nothing between isolated supplies, and says why', () => {
+    const [volts, why] = read(measured('', '', 'A:L+', 'B:L-'));
+    expect(volts).toBeNull();
+    expect(why.at(-1)).toBe(
+      'Supplies A and B are isolated from each other and have no common reference: the meter shows nothing.',
+    );
+  });
+
+  it('finds the voltage across a closed contact that is dirty', () => {
+    const [volts, why] = read(measured('make -B1', '-K1:11-14 dirty 1000000 ohm', '-K1:11', '-K1:14'));
+    expect(volts).toBeCloseTo(24, 1);
+    expect(why).toContain(
+      '-K1:11-14 is closed but dirty: its resistance is far above that of the load behind it.',
+    );
+  });
+
+  it('has the sign of the first point against the second', () => {
+    expect(read(measured('', '', 'A:L-', 'A:L+'))[0]).toBe(-24);
+  });
+});
+
+describe('the explanation of what is still live', () => {
+  it('tells the pole that reaches each terminal, or the open place before it', () => {
+    const circuit = circuitOf(`
+supply A 230 V AC
+supply B 24 V DC
+-Q1 isolator
+-F1 fuse
+-K1 relay 2 poles 230 V AC
+-H1 lamp 230 V AC
+-H2 lamp 24 V DC
+A:L -Q1:1-2 -F1:1-2 -K1:A1-A2 A:N
+-F1:2 -K1:11-14 -H1:X1-X2 A:N
+B:L+ -K1:21-22 -H2:X1-X2 B:L-`);
+    const question: Question = {
+      kind: 'still-live',
+      circuit,
+      scenario: scenarioOf('open -Q1'),
+      family: 'fixed',
+      asked: ['-Q1:1', '-F1:2', '-K1:22'],
+    };
+    expect(rightAnswer(question)).toEqual({
+      kind: 'still-live',
+      states: { '-Q1:1': 'live', '-F1:2': 'dead', '-K1:22': 'live' },
+    });
+    expect(explained(question)).toEqual([
+      'At the start -K1 operates: A:L, -Q1:1-2, -F1:1-2, coil A1-A2, A:N. It breaks -K1:21-22 and makes -K1:11-14.',
+      '1. Open -Q1: -Q1:1-2 opens.',
+      '-K1 releases: -Q1:1-2 is open. It breaks -K1:11-14 and makes -K1:21-22.',
+      '-Q1:1 is live: A:L, -Q1:1.',
+      '-F1:2 is dead: -Q1:1-2 is open.',
+      '-K1:22 is live: B:L+, -K1:21-22, -K1:22.',
+      'On site this is proved, never taken from a drawing: isolate, lock off, prove dead with a proved tester.',
+    ]);
+  });
+});
