@@ -44,7 +44,7 @@ const statesOf = ({ endings }: Standing): readonly State[] =>
 export function everyBeginning(
   machine: Machine,
   start: Scenario['start'],
-  limits = EXPLORE_LIMITS,
+  limits: ExploreLimits = EXPLORE_LIMITS,
 ): Standing {
   const { endings, complete } = explore(machine, startState(machine, start), 'all', limits);
   return { endings: distinct(endings), complete };
@@ -55,7 +55,7 @@ export function everyOutcome(
   machine: Machine,
   standing: Standing,
   act: Act,
-  limits = EXPLORE_LIMITS,
+  limits: ExploreLimits = EXPLORE_LIMITS,
 ): Standing {
   const before = statesOf(standing);
   const after = collect(
