@@ -1,4 +1,4 @@
-import { openStore, type Store, StoreFailure, type StorePlace, storeFile } from '../store/index.ts';
+import { failureOf, openStore, type Store, type StorePlace, storeFile } from '../store/index.ts';
 import { practiceFile } from './files.ts';
 import { type Io, UsageError } from './io.ts';
 
@@ -15,8 +15,9 @@ export function storePlace(io: Io, folder: string | undefined): StorePlace {
 }
 
 /** What the user has to know of a store that fails, in words. */
-export function storeTrouble(error: unknown, place: StorePlace): unknown {
-  if (!(error instanceof StoreFailure)) return error;
+function storeTrouble(thrown: unknown, place: StorePlace): unknown {
+  const error = thrown instanceof UsageError ? null : failureOf(thrown);
+  if (!error) return thrown;
   // The address of a database may have a password in it.
   const where = place.kind === 'file' ? place.file : 'the database of DATABASE_URL';
   const detail = error.detail ? ` (${error.detail})` : '';

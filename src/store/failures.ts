@@ -8,7 +8,8 @@ export type StoreFailureCode =
   | 'store-busy'
   | 'store-read-only'
   | 'store-damaged'
-  | 'file-exists';
+  | 'file-exists'
+  | 'no-such-folder';
 
 export class StoreFailure extends Error {
   readonly code: StoreFailureCode;

@@ -16,27 +16,10 @@ function flush(path: string): void {
   }
 }
 
-/**
- * Copies a database that is being written into `file`, which must not be there yet. It is written beside its place,
- * checked, and put in place when it is whole, so that a file of that name always is a good copy.
- *
- * A connection of its own holds one state of the database from beginning to end: without that, the copying would start
- * anew whenever another program writes.
- */
-export async function backupSqlite(
-  source: Database.Database,
-  file: string,
-  progress?: Progress,
-): Promise<void> {
-  if (existsSync(file))
-    throw new StoreFailure(
-      'file-exists',
-      `There is a file ${file} already.`,
-      'Name one that is not there yet.',
-    );
-  const part = `${file}.part`;
-  rmSync(part, { force: true });
-  const reader = new Database(source.name, { fileMustExist: true, timeout: 5000 });
+async function copyTo(part: string, source: string, progress?: Progress): Promise<void> {
+  // A connection of its own that holds one state of the database from beginning to end: without that, the copying
+  // would start anew whenever another program writes.
+  const reader = new Database(source, { fileMustExist: true, timeout: 5000 });
   try {
     reader.exec('BEGIN');
     reader.prepare('select count(*) from histories').get();
@@ -46,13 +29,16 @@ export async function backupSqlite(
         return PAGES;
       },
     });
+    reader.exec('COMMIT');
   } finally {
-    if (reader.inTransaction) reader.exec('COMMIT');
     reader.close();
   }
+}
+
+function checkCopy(part: string): void {
   const copy = new Database(part, { fileMustExist: true });
   try {
-    // A copy is one file; its journal mode comes back when it is opened as a store.
+    // A copy is one file; its journal comes back when it is opened as a store.
     copy.pragma('journal_mode = DELETE');
     const [result] = copy.pragma('quick_check') as { quick_check: string }[];
     if (result?.quick_check !== 'ok')
@@ -64,7 +50,34 @@ export async function backupSqlite(
   } finally {
     copy.close();
   }
-  flush(part);
-  renameSync(part, file);
-  flush(dirname(file));
+}
+
+/**
+ * Copies a database that is being written into `file`, which must not be there yet. It is written beside its place,
+ * checked, and put in place when it is whole, so that a file of that name always is a good copy.
+ */
+export async function backupSqlite(source: string, file: string, progress?: Progress): Promise<void> {
+  if (existsSync(file))
+    throw new StoreFailure(
+      'file-exists',
+      `There is a file ${file} already.`,
+      'Name one that is not there yet.',
+    );
+  if (!existsSync(dirname(file)))
+    throw new StoreFailure(
+      'no-such-folder',
+      `There is no folder ${dirname(file)}.`,
+      'Name a file in one that is there.',
+    );
+  const part = `${file}.part`;
+  rmSync(part, { force: true });
+  try {
+    await copyTo(part, source, progress);
+    checkCopy(part);
+    flush(part);
+    renameSync(part, file);
+    flush(dirname(file));
+  } finally {
+    rmSync(part, { force: true });
+  }
 }

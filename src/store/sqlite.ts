@@ -33,7 +33,7 @@ function sqliteBackend(database: Database.Database): Backend {
       const rows = database.pragma('integrity_check') as { integrity_check: string }[];
       return rows.map(({ integrity_check }) => integrity_check).filter((text) => text !== 'ok');
     },
-    backup: (file, progress) => backupSqlite(database, file, progress),
+    backup: (file, progress) => backupSqlite(database.name, file, progress),
   };
 }
 
