@@ -1,4 +1,5 @@
 /** Drawings: a circuit laid out as current paths, as a scene without a format; and the scene as text or picture. */
+export { type DescribeOptions, describe } from './describe/describe.ts';
 export { PROFILES, type Width } from './layout/graphic-profile.ts';
 export { type LayoutOptions, layOut } from './layout/layout.ts';
 export { type Letters, type Rename, renameFor } from './letters.ts';
@@ -6,5 +7,7 @@ export { PALETTES, type Palette, type Theme } from './palette.ts';
 export type { Scene, SceneSheet, SceneSymbol, SceneText, TextRole } from './scene/types.ts';
 export { shownState } from './states/from-solver.ts';
 export type { ShownState } from './states/shown-state.ts';
-export { drawSvg, drawSvgs, type SvgOptions } from './svg/draw-svg.ts';
+export { type Step, type Steps, stepsOf } from './steps/steps.ts';
+export { drawSvg, drawSvgs, type SvgOptions, svgOf } from './svg/draw-svg.ts';
 export { drawText, type TextOptions } from './text/draw-text.ts';
+export { type TimingOptions, timingPicture } from './timing/timing.ts';
