@@ -43,5 +43,5 @@ export function readVolts(text: string): Checked<Reading> {
   const [, digits = '', unit = ''] = match;
   const number = Number(digits.replace(/[−–]/, '-').replace(/\s/g, '').replace(',', '.'));
   const factor = unit.toLowerCase() === 'm' ? 0.001 : unit.toLowerCase() === 'k' ? 1000 : 1;
-  return { ok: true, value: number * factor };
+  return { ok: true, value: Math.round(number * factor * 1e6) / 1e6 };
 }
