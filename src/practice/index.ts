@@ -2,5 +2,6 @@
 export { courseOf } from './course.ts';
 export { type Given, historyOf, type Judged, judge } from './judge.ts';
 export { nextTask, type TaskRequest } from './next-task.ts';
+export { MOST_PLACING, type Placing, type PlacingAnswer, placing, withPlacement } from './placement.ts';
 export { type SkillResult, type Summary, summarise } from './summary.ts';
 export type { Course, Task } from './types.ts';

@@ -1,9 +1,11 @@
 /** The next question: which skill, then a circuit for it that the learner hasn't seen. */
 import type { FixedQuestion, Recipe } from '../../shared/bank.ts';
 import type { Question } from '../../shared/question.ts';
+import type { Placement } from '../../shared/settings.ts';
 import { fingerprint, generate, type Random, randomOf, seedOf } from '../generator/index.ts';
 import { type Choice, choose, newRecall, type Recalls } from '../memory/index.ts';
 import { proposeQuestion, secondsExpected } from '../questions/index.ts';
+import { withPlacement } from './placement.ts';
 import type { Course, Task } from './types.ts';
 
 export interface TaskRequest {
@@ -23,6 +25,8 @@ export interface TaskRequest {
   readonly only?: string;
   /** Skills that a plan wants today. */
   readonly planned?: readonly string[];
+  /** What a placement found: it is taken as known. */
+  readonly placement?: Placement | null;
 }
 
 /** Circuits made for one task before giving up on this skill. */
@@ -31,12 +35,12 @@ const MOST_TRIES = 40;
 const LARGEST_AFTER = 6;
 
 function chooseSkill(request: TaskRequest): Choice {
-  const { course, recalls, at, recent, seed, only, planned } = request;
+  const { course, recalls, at, recent, seed, only, planned, placement = null } = request;
   if (only !== undefined)
     return course.skills.has(only) ? { kind: 'planned', skill: only } : { kind: 'none' };
   return choose({
     graph: course.graph,
-    recalls,
+    recalls: withPlacement(recalls, placement),
     at,
     recent,
     seed: seedOf(seed),
