@@ -68,3 +68,57 @@ export function relayPanel(relays: number, perSheet: number): Circuit {
     paths,
   };
 }
+
+/** 12 relays, 40 contacts and 8 lamps on one sheet: chains with seal-ins, lamps on changeovers. */
+export function twelveRelays(): Circuit {
+  const devices: Device[] = [{ kind: 'fuse', name: '-F1', text: 'Control supply', poles: 1, amps: 4 }];
+  const paths: Path[] = [];
+  const feed = (first: boolean): Step[] => (first ? [at('A', 'L'), hop('-F1', '1', '2')] : [at('-F1', '2')]);
+  for (let k = 1; k <= 12; k++) {
+    const relay = `-K${k}`;
+    devices.push({ kind: 'relay', name: relay, text: `Bed ${k} wanted`, poles: 4, rating: RATING });
+    if (k % 3 === 1) {
+      const button = `-S${k}`;
+      devices.push({
+        kind: 'push-button',
+        name: button,
+        text: `Water bed ${k}`,
+        contacts: [{ form: 'make', terminals: ['13', '14'] }],
+      });
+      const other = `-K${k === 1 ? 12 : k - 1}`;
+      paths.push(
+        {
+          sheet: 1,
+          steps: [...feed(k === 1), hop(other, '41', '42'), hop(button, '13', '14'), hop(relay, 'A1', 'A2'), at('A', 'N')],
+        },
+        { sheet: 1, steps: [at(other, '42'), hop(relay, '11', '14'), at(button, '14')] },
+      );
+    } else {
+      paths.push({
+        sheet: 1,
+        steps: [...feed(false), hop(`-K${k - 1}`, '21', '24'), hop(`-K${k - 1}`, '31', '32'), hop(relay, 'A1', 'A2'), at('A', 'N')],
+      });
+    }
+    if (k <= 4) {
+      const [on, off] = [`-H${2 * k - 1}`, `-H${2 * k}`];
+      devices.push(
+        { kind: 'lamp', name: on, text: `Bed ${k} wet`, colour: 'green', rating: RATING },
+        { kind: 'lamp', name: off, text: `Bed ${k} dry`, colour: 'white', rating: RATING },
+      );
+      const pole = k % 3 === 1 ? ['41', '42', '44'] : ['11', '12', '14'];
+      const [common, rest, operated] = pole as [string, string, string];
+      const spare = `-K${13 - k}`;
+      paths.push(
+        { sheet: 1, steps: [...feed(false), hop(spare, '11', '14'), hop(relay, common, operated), hop(on, 'X1', 'X2'), at('A', 'N')] },
+        { sheet: 1, steps: [at(relay, common), hop(relay, common, rest), hop(off, 'X1', 'X2'), at('A', 'N')] },
+      );
+    }
+  }
+  return {
+    title: 'Beds to water',
+    supplies: [{ name: 'A', volts: 24, current: 'AC', earthed: true }],
+    devices,
+    sheets: [],
+    paths,
+  };
+}

@@ -2,7 +2,8 @@
 import type { Part } from '../parts/index.ts';
 import type { PartLabels } from './labels.ts';
 import type { Profile } from './profile.ts';
-import { type Lane, leftEnd, rightEnd, type Section, type Standing } from './section.ts';
+import type { Lane, Section, Standing } from './section-types.ts';
+import { leftEnd, rightEnd } from './trunk-ends.ts';
 
 export interface Columns {
   /** The line of each column. */

@@ -28,9 +28,8 @@ const CONTENT: Readonly<Record<Width, number>> = {
 
 const bodies = new Map<string, Body>();
 
-function bodyOf({ form, actuator, delay, latch, spots }: Part): Body {
-  const key = `${form} ${actuator} ${delay} ${latch} ${spots.length}`;
-  const known = bodies.get(key);
+function bodyOf({ look, form, actuator, delay, latch, spots }: Part): Body {
+  const known = bodies.get(look);
   if (known) return known;
   const { left, right, height } = symbolFor({
     form,
@@ -42,7 +41,7 @@ function bodyOf({ form, actuator, delay, latch, spots }: Part): Body {
     above: true,
   });
   const body = { left, right, height };
-  bodies.set(key, body);
+  bodies.set(look, body);
   return body;
 }
 

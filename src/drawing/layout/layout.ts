@@ -3,19 +3,23 @@ import type { Circuit, Supply } from '../../../shared/circuit.ts';
 import { plainLetters, type Rename } from '../letters.ts';
 import type { Run } from '../parts/index.ts';
 import type { Scene } from '../scene/types.ts';
-import { type Drafting, type DrawnSection, drawSection } from './draw-section.ts';
+import type { Collected } from './collected.ts';
+import { type Drafting, drawSection } from './draw-section.ts';
 import { findColumns, type LabelsFor } from './extents.ts';
 import { type Foldable, fold } from './fold.ts';
 import { labelsOf } from './labels.ts';
 import { findPlaces, type Places, type SheetColumns } from './places.ts';
 import type { Profile } from './profile.ts';
-import { type Ends, planSection } from './section.ts';
-import { sheetsOf } from './sheets.ts';
+import { outline, planSection } from './section.ts';
+import type { Ends } from './section-types.ts';
+import { REST_NOTE, sheetsOf } from './sheets.ts';
 
 export interface LayoutOptions {
   readonly rename?: Rename;
   /** Only this sheet of the circuit. Places on it still count every sheet. */
   readonly sheet?: number;
+  /** What the title block says of the state shown; without: that it is drawn at rest. */
+  readonly note?: string;
 }
 
 const voltage = ({ volts, current }: Supply): string => `${volts} V ${current}`;
@@ -129,14 +133,13 @@ class Drawer {
   }
 
   /** The rows of one sheet, each as wide as the medium allows. */
-  rows({ columns }: SheetColumns): DrawnSection[] {
+  rows({ columns, levels }: SheetColumns): Collected[] {
     const { drawn, columnOfRun } = this.places;
-    const { profile, labels, rename } = this;
+    const { profile, labels } = this;
     const drafting: Drafting = {
       drawn,
       profile,
       labels,
-      rename,
       columnName: (run) => String(columnOfRun[run]),
       namesOf: (net) => {
         const { rails = [], name = '' } = drawn.wiring.nets[net] ?? {};
@@ -144,20 +147,23 @@ class Drawer {
       },
     };
     const ends = this.ends();
-    const whole = planSection(drawn, columns, ends);
-    const measured = findColumns(whole, labels, profile);
-    if (measured.width <= profile.width) return [drawSection(whole, drafting)];
+    // Measured without conductors first: mostly the whole does not fit, and need not be planned.
+    const measured = findColumns(outline(drawn, columns, levels), labels, profile);
+    if (measured.width <= profile.width) {
+      const whole = drawSection(planSection(drawn, columns, ends, levels), drafting);
+      if (whole.width <= profile.width || columns.length === 1) return [whole];
+    }
     const foldable = {
       left: measured.left,
       right: measured.right,
       cuts: this.cuts(columns, measured.tied),
       lead: this.leads(columns, measured),
     };
-    const draw = (from: number, to: number): DrawnSection =>
+    const draw = (from: number, to: number): Collected =>
       drawSection(planSection(drawn, columns.slice(from, to), ends), drafting);
-    const rows: DrawnSection[] = [];
+    const rows: Collected[] = [];
     for (let from = 0; from < columns.length; ) {
-      let [end, row] = [from, undefined as DrawnSection | undefined];
+      let [end, row] = [from, undefined as Collected | undefined];
       // What is cut needs room for its marks: a row that comes out too wide is folded again, narrower.
       for (let width = profile.width; !row; ) {
         end = from + (fold(slice(foldable, from, columns.length), width)[1] ?? columns.length - from);
@@ -211,7 +217,12 @@ export function layOut(circuit: Circuit, profile: Profile, options: LayoutOption
     .sheets()
     .filter(({ sheet }) => options.sheet === undefined || sheet === options.sheet)
     .flatMap((columns) =>
-      sheetsOf(drawer.rows(columns), profile, { title, sheet: columns.sheet, sheetTitle: columns.title }),
+      sheetsOf(drawer.rows(columns), profile, {
+        title,
+        sheet: columns.sheet,
+        sheetTitle: columns.title,
+        note: options.note ?? REST_NOTE,
+      }),
     );
   return { profile: profile.name, title, sheets, conductors: drawer.conductors() };
 }

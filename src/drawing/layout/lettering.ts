@@ -31,22 +31,27 @@ const isBold = (role: TextRole): boolean => role === 'name' || role === 'title';
 /** Bold letters are up to a tenth wider; and other systems' sans serif faces run a little wider than Helvetica. */
 const widening = (role: TextRole): number => (isBold(role) ? 1.1 : 1.03);
 
+/** Sums of advance widths, of texts measured before. */
 const known = new Map<string, number>();
 const KEEP = 4000;
 
-export function letterWidth(text: string, role: TextRole): number {
-  const key = `${role} ${text}`;
-  const before = known.get(key);
-  if (before !== undefined) return before;
+function advance(text: string): number {
   let sum = 0;
   for (const char of text) {
     const code = char.codePointAt(0) ?? 0;
     sum += WIDTHS[code - 32] ?? (code < 0x500 ? OTHER : SQUARE);
   }
-  const width = (sum / 1000) * LETTER_SIZE[role] * widening(role);
-  if (known.size > KEEP) known.clear();
-  known.set(key, width);
-  return width;
+  return sum / 1000;
+}
+
+export function letterWidth(text: string, role: TextRole): number {
+  let sum = known.get(text);
+  if (sum === undefined) {
+    sum = advance(text);
+    if (known.size > KEEP) known.clear();
+    known.set(text, sum);
+  }
+  return sum * LETTER_SIZE[role] * widening(role);
 }
 
 export const letterHeight = (role: TextRole): number => Math.round(LETTER_SIZE[role] * 1.16);

@@ -27,13 +27,7 @@ interface Here {
   readonly least: Int32Array;
 }
 
-const portsOf = (drawn: Survey, part: number): number[] => {
-  const first = drawn.wiring.firstPort[part] as number;
-  const count = drawn.parts[part]?.spots.length ?? 0;
-  return Array.from({ length: count }, (_, index) => first + index).filter(
-    (port) => (drawn.wiring.netOfPort[port] as number) >= 0,
-  );
-};
+const portsOf = (drawn: Survey, part: number): readonly number[] => drawn.portsOf[part] ?? [];
 
 /** Longest way down from the feeding poles; what would close a circle is left out (the router leads it round). */
 function descend({ drawn, runs, parts, here, apart, least }: Here): { row: Int32Array; channel: Int32Array } {

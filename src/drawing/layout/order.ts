@@ -69,39 +69,66 @@ function rank(drawn: Survey, run: Run, { row, channel }: Levels): Ranked {
   return { run, pins, uprights, nets, poles };
 }
 
-interface Span {
-  min: number;
-  max: number;
-  channel: number;
+/** Scratch space for `costOf`, by net; a net's entries hold while its stamp is the current one. */
+class Spans {
+  readonly min: Float64Array;
+  readonly max: Float64Array;
+  readonly channel: Int32Array;
+  readonly ignored: Uint8Array;
+  readonly touched: number[] = [];
+  private readonly stamp: Int32Array;
+  private now = 0;
+
+  constructor(drawn: Survey) {
+    const count = drawn.wiring.nets.length;
+    this.min = new Float64Array(count);
+    this.max = new Float64Array(count);
+    this.channel = new Int32Array(count);
+    this.stamp = new Int32Array(count);
+    this.ignored = new Uint8Array(count);
+    for (const net of drawn.poles.feeds) this.ignored[net] = 1;
+    for (const net of drawn.poles.returns) this.ignored[net] = 1;
+  }
+
+  begin(): void {
+    this.now += 1;
+    this.touched.length = 0;
+  }
+
+  add(net: number, at: number, channel: number): void {
+    if (this.stamp[net] !== this.now) {
+      this.stamp[net] = this.now;
+      this.touched.push(net);
+      this.min[net] = at;
+      this.max[net] = at;
+      this.channel[net] = channel;
+    } else if (at < (this.min[net] as number)) this.min[net] = at;
+    else if (at > (this.max[net] as number)) this.max[net] = at;
+  }
 }
 
 /** Crossings weigh most, then the length of conductors; how far columns stand from the written order breaks ties. */
-function costOf(columns: readonly Ranked[], ignored: (net: number) => boolean): number {
-  const spans = new Map<number, Span>();
-  columns.forEach((column, x) => {
-    for (const { net, channel, dx } of column.pins) {
-      if (ignored(net)) continue;
-      const at = x + dx;
-      const span = spans.get(net);
-      if (!span) spans.set(net, { min: at, max: at, channel });
-      else {
-        span.min = Math.min(span.min, at);
-        span.max = Math.max(span.max, at);
-      }
-    }
-  });
+function costOf(columns: readonly Ranked[], spans: Spans): number {
+  spans.begin();
+  for (let x = 0; x < columns.length; x++)
+    for (const { net, channel, dx } of (columns[x] as Ranked).pins)
+      if (spans.ignored[net] === 0) spans.add(net, x + dx, channel);
   let cost = 0;
-  for (const [net, { min, max, channel }] of spans) {
+  for (const net of spans.touched) {
+    const [min, max, channel] = [
+      spans.min[net] as number,
+      spans.max[net] as number,
+      spans.channel[net] as number,
+    ];
     if (max === min) continue;
     cost += max - min;
-    for (let x = Math.round(min); x <= Math.round(max); x++)
+    for (let x = Math.round(min), last = Math.round(max); x <= last; x++)
       for (const upright of columns[x]?.uprights ?? []) {
         if (upright.net === net || channel < upright.from || channel > upright.to) continue;
         const at = x + upright.dx;
         if (at <= min || at >= max) continue;
         // At the end of an upright the two may still pass, on tracks of their own.
-        const inside = upright.from < channel && channel < upright.to;
-        cost += inside ? CROSSING : 0.5;
+        cost += upright.from < channel && channel < upright.to ? CROSSING : 0.5;
       }
   }
   return cost + APART * gaps(columns);
@@ -109,10 +136,11 @@ function costOf(columns: readonly Ranked[], ignored: (net: number) => boolean): 
 
 /** How many columns stand between poles of one device. */
 function gaps(columns: readonly Ranked[]): number {
-  const last = new Map<string, number>();
+  let last: Map<string, number> | undefined;
   let count = 0;
   columns.forEach(({ poles }, x) => {
     for (const pole of poles) {
+      last ??= new Map();
       const before = last.get(pole);
       if (before !== undefined) count += Math.min(3, x - before - 1);
       last.set(pole, x);
@@ -121,24 +149,23 @@ function gaps(columns: readonly Ranked[]): number {
   return count;
 }
 
-const sharesNet = (one: Ranked, other: Ranked, ignored: (net: number) => boolean): boolean => {
-  for (const net of one.nets) if (!ignored(net) && other.nets.has(net)) return true;
+const sharesNet = (one: Ranked, other: Ranked, { ignored }: Spans): boolean => {
+  for (const net of one.nets) if (ignored[net] === 0 && other.nets.has(net)) return true;
   return false;
 };
 
 export function orderColumns(drawn: Survey, runs: readonly Run[], levels: Levels): Run[] {
-  const ignored = (net: number): boolean => drawn.poles.feeds.has(net) || drawn.poles.returns.has(net);
+  const spans = new Spans(drawn);
   const columns: Ranked[] = [];
   for (const run of runs) {
     const next = rank(drawn, run, levels);
-    const beside = columns.flatMap((column, index) => (sharesNet(column, next, ignored) ? [index] : []));
-    if (beside.length === 0) {
-      columns.push(next);
-      continue;
-    }
-    columns.splice(bestPlace(columns, next, beside, ignored), 0, next);
+    let last = -1;
+    for (let index = columns.length - 1; index >= 0 && last < 0; index--)
+      if (sharesNet(columns[index] as Ranked, next, spans)) last = index;
+    if (last < 0) columns.push(next);
+    else columns.splice(bestPlace(columns, next, last, spans), 0, next);
   }
-  improve(columns, ignored);
+  improve(columns, spans);
   return columns.map((column) => column.run);
 }
 
@@ -146,7 +173,7 @@ export function orderColumns(drawn: Survey, runs: readonly Run[], levels: Levels
 const IMPROVED = 24;
 
 /** Moves the columns of one device's poles, as one block, to where they cost least. */
-function improve(columns: Ranked[], ignored: (net: number) => boolean): void {
+function improve(columns: Ranked[], spans: Spans): void {
   if (columns.length > IMPROVED) return;
   const mechanisms = new Set(columns.flatMap(({ poles }) => poles));
   for (const mechanism of mechanisms) {
@@ -155,10 +182,10 @@ function improve(columns: Ranked[], ignored: (net: number) => boolean): void {
       .sort((a, b) => a.run.index - b.run.index);
     if (block.length < 2) continue;
     const rest = columns.filter((column) => !block.includes(column));
-    let least = costOf(columns, ignored) + disorder(columns);
+    let least = costOf(columns, spans) + disorder(columns);
     for (let place = rest.length; place >= 0; place--) {
       const tried = [...rest.slice(0, place), ...block, ...rest.slice(place)];
-      const cost = costOf(tried, ignored) + disorder(tried);
+      const cost = costOf(tried, spans) + disorder(tried);
       if (cost >= least - 1e-9) continue;
       least = cost;
       columns.splice(0, columns.length, ...tried);
@@ -174,22 +201,25 @@ const disorder = (columns: readonly Ranked[]): number =>
     0,
   );
 
-function bestPlace(
-  columns: readonly Ranked[],
-  next: Ranked,
-  beside: readonly number[],
-  ignored: (net: number) => boolean,
-): number {
+/** Near its last neighbour, where it costs least; of equal places the one furthest right. */
+function bestPlace(columns: readonly Ranked[], next: Ranked, neighbour: number, spans: Spans): number {
   // Only the neighbourhood counts: what lies outside the window costs the same for each place in it.
-  const from = Math.max(0, Math.max(...beside) - REACH);
-  const to = Math.min(columns.length, Math.max(...beside) + REACH);
-  const window = columns.slice(from, to);
-  let best = to;
+  const from = Math.max(0, neighbour - REACH);
+  const window = columns.slice(from, Math.min(columns.length, neighbour + REACH));
+  const tried = [...window, next];
+  let best = from + window.length;
   let least = Number.POSITIVE_INFINITY;
+  let written = 0;
   for (let place = window.length; place >= 0; place--) {
-    const tried = [...window.slice(0, place), next, ...window.slice(place)];
-    const written = window.slice(place).filter((column) => column.run.index < next.run.index).length;
-    const cost = costOf(tried, ignored) + BACKWARDS * written;
+    if (place < window.length) {
+      const passed = tried[place] as Ranked;
+      tried[place] = next;
+      tried[place + 1] = passed;
+      if (passed.run.index < next.run.index) written += 1;
+    }
+    // Each further place to the left costs at least this.
+    if (BACKWARDS * written >= least) break;
+    const cost = costOf(tried, spans) + BACKWARDS * written;
     if (cost < least) {
       least = cost;
       best = from + place;

@@ -1,13 +1,15 @@
 /** Where things are: the number of each column, and how a place is written. */
 import type { Circuit } from '../../../shared/circuit.ts';
 import { type Part, type Run, type Survey, survey } from '../parts/index.ts';
-import { findLevels } from './levels.ts';
+import { findLevels, type Levels } from './levels.ts';
 import { orderColumns } from './order.ts';
 
 export interface SheetColumns {
   readonly sheet: number;
   readonly title: string;
   readonly columns: readonly Run[];
+  /** Rows and channels with all columns side by side. */
+  readonly levels: Levels;
 }
 
 export interface Places {
@@ -36,11 +38,12 @@ export function findPlaces(circuit: Circuit): Places {
   const sheets = [...bySheet]
     .sort(([a], [b]) => a - b)
     .map(([sheet, runs]) => {
-      const columns = orderColumns(drawn, runs, findLevels(drawn, runs, []));
+      const levels = findLevels(drawn, runs, []);
+      const columns = orderColumns(drawn, runs, levels);
       columns.forEach((run, index) => {
         columnOfRun[run.index] = index + 1;
       });
-      return { sheet, title: titles.get(sheet) ?? '', columns };
+      return { sheet, title: titles.get(sheet) ?? '', columns, levels };
     });
   const coilOf = new Map<string, Part>();
   const contactsOf = new Map<string, Part[]>();

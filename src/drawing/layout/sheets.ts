@@ -1,19 +1,22 @@
 /** Rows stacked on sheets: one as high as it needs to be, or pages of one size with frame and title block. */
 import type { FrameLine, SceneSheet, SceneText } from '../scene/types.ts';
-import type { DrawnSection } from './draw-section.ts';
+import type { Collected } from './collected.ts';
 import type { Page, Profile } from './profile.ts';
 
 export interface SheetTitles {
   readonly title: string;
   readonly sheet: number;
   readonly sheetTitle: string;
+  readonly note: string;
 }
+
+export const REST_NOTE = 'Drawn at rest: de-energised and unactuated';
 
 /** `1`; where a sheet of the circuit takes several of paper, `1a`, `1b` after it. */
 export const sheetName = (sheet: number, piece: number): string =>
   piece === 1 ? String(sheet) : `${sheet}${String.fromCharCode(95 + piece)}`;
 
-export function sheetsOf(rows: readonly DrawnSection[], profile: Profile, titles: SheetTitles): SceneSheet[] {
+export function sheetsOf(rows: readonly Collected[], profile: Profile, titles: SheetTitles): SceneSheet[] {
   const { page } = profile;
   const common = { sheet: titles.sheet, title: titles.sheetTitle };
   if (!page) {
@@ -25,7 +28,7 @@ export function sheetsOf(rows: readonly DrawnSection[], profile: Profile, titles
     ];
   }
   const room = page.height - 2 * page.edge - page.block - 2 * page.inner;
-  const pages: DrawnSection[][] = [];
+  const pages: Collected[][] = [];
   let used = Number.POSITIVE_INFINITY;
   for (const row of rows) {
     if (used + profile.stack + row.height > room) {
@@ -63,57 +66,28 @@ type Content = Pick<SceneSheet, 'symbols' | 'wires' | 'dots' | 'marks' | 'links'
   readonly bottom: number;
 };
 
-function stacked(rows: readonly DrawnSection[], gap: number, dx: number, top: number): Content {
+function stacked(rows: readonly Collected[], gap: number, dx: number, top: number): Content {
   let dy = top;
-  const moved = rows.map((row) => {
-    const at = dy;
+  for (const row of rows) {
+    row.shift(dx, dy);
     dy += row.height + gap;
-    return shifted(row, dx, at);
-  });
+  }
   return {
-    symbols: moved.flatMap((row) => row.symbols),
-    wires: moved.flatMap((row) => row.wires),
-    dots: moved.flatMap((row) => row.dots),
-    marks: moved.flatMap((row) => row.marks),
-    links: moved.flatMap((row) => row.links),
-    texts: moved.flatMap((row) => row.texts),
+    symbols: rows.flatMap((row) => row.symbols),
+    wires: rows.flatMap((row) => row.wires),
+    dots: rows.flatMap((row) => row.dots),
+    marks: rows.flatMap((row) => row.marks),
+    links: rows.flatMap((row) => row.links),
+    texts: rows.flatMap((row) => row.texts),
     bottom: dy - gap,
   };
 }
-
-function shifted(row: DrawnSection, dx: number, dy: number): DrawnSection {
-  return {
-    ...row,
-    symbols: row.symbols.map((symbol) => ({
-      ...symbol,
-      x: symbol.x + dx,
-      left: symbol.left + dx,
-      right: symbol.right + dx,
-      top: symbol.top + dy,
-      bottom: symbol.bottom + dy,
-      ports: symbol.ports.map((port) => ({ ...port, x: port.x + dx, y: port.y + dy })),
-    })),
-    wires: row.wires.map((wire) => ({
-      net: wire.net,
-      x1: wire.x1 + dx,
-      y1: wire.y1 + dy,
-      x2: wire.x2 + dx,
-      y2: wire.y2 + dy,
-    })),
-    dots: row.dots.map((dot) => ({ net: dot.net, x: dot.x + dx, y: dot.y + dy })),
-    marks: row.marks.map((mark) => ({ ...mark, x: mark.x + dx, y: mark.y + dy })),
-    links: row.links.map((link) => ({ ...link, x1: link.x1 + dx, x2: link.x2 + dx, y: link.y + dy })),
-    texts: row.texts.map((text) => ({ ...text, x: text.x + dx, y: text.y + dy })),
-  };
-}
-
-const REST = 'Drawn at rest: de-energised and unactuated';
 
 /** The frame, and below the drawing the title block: what it is of, which sheet, and in which state it is drawn. */
 function frameOf(
   page: Page,
   profile: Profile,
-  { title, sheet, sheetTitle }: SheetTitles,
+  { title, sheet, sheetTitle, note }: SheetTitles,
   piece: number,
   pieces: number,
 ): { readonly lines: FrameLine[]; readonly texts: SceneText[] } {
@@ -137,8 +111,7 @@ function frameOf(
     heavy: false,
   });
   const pad = 8;
-  const write = (id: string, text: string, x: number, y: number, width: number): SceneText => ({
-    id: `block/${id}`,
+  const write = (text: string, x: number, y: number, width: number): SceneText => ({
     role: 'title',
     text: cut(text, width - 2 * pad, profile),
     x: x + pad,
@@ -162,15 +135,9 @@ function frameOf(
       light(corner, block, corner, bottom),
     ],
     texts: [
-      write('title', title, left, y, middle - left),
-      write('rest', REST, middle, y, corner - middle),
-      write(
-        'sheet',
-        `Sheet ${name}${sheetTitle ? `: ${sheetTitle}` : ''}${count}`,
-        corner,
-        y,
-        right - corner,
-      ),
+      write(title, left, y, middle - left),
+      write(note, middle, y, corner - middle),
+      write(`Sheet ${name}${sheetTitle ? `: ${sheetTitle}` : ''}${count}`, corner, y, right - corner),
     ],
   };
 }

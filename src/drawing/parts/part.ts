@@ -60,6 +60,8 @@ export interface Part extends PartPlan {
   /** `-K3:11`: the device and the part's first terminal. */
   readonly id: string;
   readonly device: Device;
+  /** Parts with the same look are drawn by the same symbol. */
+  readonly look: string;
 }
 
 /** Parts that use the current: drawn in one row at the return side. */

@@ -95,6 +95,7 @@ export function findStops(circuit: Circuit): Stops {
         index: parts.length,
         id: `${candidate.device.name}:${plan.spots[0]?.terminal ?? ''}`,
         device: candidate.device,
+        look: `${plan.form} ${plan.actuator ?? ''} ${plan.delay ?? ''} ${plan.latch ?? ''} ${plan.spots.length}`,
       };
       parts.push(candidate.part);
     }

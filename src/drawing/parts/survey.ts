@@ -14,6 +14,10 @@ export interface Survey {
   /** The run of each part, and whether it stands turned over. */
   readonly runOfPart: Int32Array;
   readonly flipped: Uint8Array;
+  /** By part: its wired ports. */
+  readonly portsOf: readonly (readonly number[])[];
+  /** By port: 1 where it stands on the upper side of its part. */
+  readonly above: Uint8Array;
 }
 
 export function survey(circuit: Circuit): Survey {
@@ -27,12 +31,28 @@ export function survey(circuit: Circuit): Survey {
       runOfPart[part] = run.index;
       flipped[part] = over ? 1 : 0;
     }
-  return { circuit, parts: stops.parts, wiring, poles: polesOf(circuit, wiring), runs, runOfPart, flipped };
+  const above = new Uint8Array(wiring.partOfPort.length);
+  const portsOf = stops.parts.map(({ spots, index }) => {
+    const first = wiring.firstPort[index] as number;
+    const wired: number[] = [];
+    spots.forEach(({ side }, spot) => {
+      above[first + spot] = (side === 'top') !== (flipped[index] === 1) ? 1 : 0;
+      if ((wiring.netOfPort[first + spot] as number) >= 0) wired.push(first + spot);
+    });
+    return wired;
+  });
+  return {
+    circuit,
+    parts: stops.parts,
+    wiring,
+    poles: polesOf(circuit, wiring),
+    runs,
+    runOfPart,
+    flipped,
+    portsOf,
+    above,
+  };
 }
 
-/** The side of the drawing on which a port stands. */
-export function isAbove(drawn: Survey, port: number): boolean {
-  const part = drawn.wiring.partOfPort[port] as number;
-  const spot = drawn.parts[part]?.spots[drawn.wiring.spotOfPort[port] as number];
-  return (spot?.side === 'top') !== (drawn.flipped[part] === 1);
-}
+/** Whether a port stands on the upper side of its part. */
+export const isAbove = (drawn: Survey, port: number): boolean => drawn.above[port] === 1;

@@ -44,14 +44,28 @@ function drawText(doc: Doc, { role, text, x, baseline, size, anchor }: Lettering
   doc.text(shown, left, baseline, { lineBreak: false, baseline: 'alphabetic' });
 }
 
+function drawItems(doc: Doc, items: Picture['items'], palette: Palette): void {
+  for (const item of items)
+    switch (item.kind) {
+      case 'shape':
+        drawShape(doc, item, palette);
+        break;
+      case 'text':
+        drawText(doc, item, palette);
+        break;
+      case 'group':
+        doc.save().translate(item.x, item.y);
+        drawItems(doc, item.items, palette);
+        doc.restore();
+    }
+}
+
 function drawPage(doc: Doc, picture: Picture, palette: Palette, alternative: string | undefined): void {
   const size: [number, number] = [picture.width * SCALE, picture.height * SCALE];
   doc.addPage({ size, margin: 0 });
   const draw = (): void => {
     doc.save().scale(SCALE).lineCap('round').lineJoin('round');
-    for (const item of picture.items)
-      if (item.kind === 'shape') drawShape(doc, item, palette);
-      else drawText(doc, item, palette);
+    drawItems(doc, picture.items, palette);
     doc.restore();
   };
   if (alternative === undefined) draw();

@@ -7,12 +7,12 @@ import { type Way, waysOf } from '../states/way-lines.ts';
 import { type Stroke, symbolFor } from '../symbols/index.ts';
 import { pathOf, round } from './shapes.ts';
 import { effectsOf, stopMark } from './state-marks.ts';
-import type { Ink, Lettering, Picture, Shape } from './types.ts';
+import type { Group, Ink, Lettering, Picture, Shape } from './types.ts';
 
 /** Capitals are 0.718 of the em high in Helvetica: they stand in the middle of the text's box. */
 const CAPITALS = 0.718;
 
-function lettering({ role, text, x, y, width, height, anchor, of }: SceneText): Lettering {
+function lettering({ role, text, x, y, width, height, anchor }: SceneText): Lettering {
   const size = LETTER_SIZE[role];
   return {
     kind: 'text',
@@ -22,12 +22,11 @@ function lettering({ role, text, x, y, width, height, anchor, of }: SceneText): 
     baseline: y + height / 2 + (size * CAPITALS) / 2,
     size,
     anchor,
-    of,
   };
 }
 
-const shape = (ink: Ink, d: string, of: { part?: string; net?: number } = {}): Shape[] =>
-  d ? [{ kind: 'shape', ink, d, ...of }] : [];
+const shape = (ink: Ink, d: string, net?: number): Shape[] =>
+  d ? [net === undefined ? { kind: 'shape', ink, d } : { kind: 'shape', ink, d, net }] : [];
 
 const inkOf = (stroke: Stroke, live: boolean): Ink => {
   if (stroke.kind !== 'line') return 'symbol';
@@ -37,52 +36,79 @@ const inkOf = (stroke: Stroke, live: boolean): Ink => {
   return live ? 'live-symbol' : 'symbol';
 };
 
-/** Strokes of the symbol gathered by their ink, those of one ink in one shape. */
+/** Strokes of a symbol gathered by their ink, those of one ink in one shape. */
 class Gathered {
-  readonly byInk = new Map<Ink, string>();
-  readonly letters: Lettering[] = [];
-  private readonly symbol: SceneSymbol;
-
-  constructor(symbol: SceneSymbol) {
-    this.symbol = symbol;
-  }
+  private readonly byInk = new Map<Ink, string>();
+  private readonly letters: Lettering[] = [];
 
   add(stroke: Stroke, live: boolean): void {
-    const { x, top, id } = this.symbol;
     if (stroke.kind === 'letter') {
+      const [x, y] = stroke.at;
       this.letters.push({
         kind: 'text',
         role: 'text',
         text: stroke.text,
-        x: x + stroke.at[0],
-        baseline: top + stroke.at[1] + (stroke.size * CAPITALS) / 2,
+        x,
+        baseline: y + (stroke.size * CAPITALS) / 2,
         size: stroke.size,
         anchor: 'middle',
-        of: id,
       });
       return;
     }
     const ink = inkOf(stroke, live);
-    this.byInk.set(ink, `${this.byInk.get(ink) ?? ''}${pathOf(stroke, x, top)}`);
+    this.byInk.set(ink, `${this.byInk.get(ink) ?? ''}${pathOf(stroke, 0, 0)}`);
+  }
+
+  items(): (Shape | Lettering)[] {
+    return [...[...this.byInk].flatMap(([ink, d]) => shape(ink, d)), ...this.letters];
   }
 }
 
-function symbolItems(symbol: SceneSymbol, state: ShownState): (Shape | Lettering)[] {
-  const art = symbolFor(looksOf(symbol));
+/** Symbols drawn before: a circuit has many of few kinds. */
+const drawn = new Map<string, readonly (Shape | Lettering)[]>();
+const KEEP = 2000;
+
+function bodyItems(symbol: SceneSymbol, state: ShownState): readonly (Shape | Lettering)[] {
   const pose = poseOf(symbol, positionOf(state, symbol.mechanism));
-  const part = symbol.id;
-  const gathered = new Gathered(symbol);
-  for (const stroke of art.strokes(pose)) {
-    const spot = stroke.kind === 'line' ? stroke.spot : undefined;
-    const terminal = spot === undefined ? undefined : symbol.ports[spot]?.terminal;
-    gathered.add(stroke, terminal !== undefined && state.energised.has(terminal));
-  }
+  const looks = looksOf(symbol);
+  const live = symbol.ports.map(({ terminal }) => state.energised.has(terminal));
+  const key = [
+    looks.form,
+    looks.actuator,
+    looks.delay,
+    looks.latch,
+    looks.flipped,
+    looks.above,
+    pose.closed,
+    live,
+    looks.form === 'motor' ? pose.ports : '',
+  ].join('|');
+  const known = drawn.get(key);
+  if (known) return known;
+  const art = symbolFor(looks);
+  const gathered = new Gathered();
+  for (const stroke of art.strokes(pose))
+    gathered.add(stroke, stroke.kind === 'line' && stroke.spot !== undefined && live[stroke.spot] === true);
   for (const stroke of art.beside?.(pose) ?? []) gathered.add(stroke, false);
-  return [
-    ...effectsOf(symbol, state).flatMap(({ ink, d }) => shape(ink, d, { part })),
-    ...[...gathered.byInk].flatMap(([ink, d]) => shape(ink, d, { part })),
-    ...gathered.letters,
-  ];
+  const items = gathered.items();
+  if (drawn.size > KEEP) drawn.clear();
+  drawn.set(key, items);
+  return items;
+}
+
+function symbolGroup(symbol: SceneSymbol, state: ShownState): Group {
+  const under = effectsOf(symbol, state).flatMap(({ ink, d }) => shape(ink, d));
+  const over = state.stoppedBy
+    .flatMap((blocker) => stopMark(symbol, blocker, state))
+    .flatMap(({ ink, d }) => shape(ink, d));
+  const body = bodyItems(symbol, state);
+  return {
+    kind: 'group',
+    part: symbol.id,
+    x: symbol.x,
+    y: symbol.top,
+    items: under.length + over.length > 0 ? [...under, ...body, ...over] : body,
+  };
 }
 
 /** The leads and the blade of a symbol that lie on the path picked out. */
@@ -106,7 +132,7 @@ function wireItems({ wires }: SceneSheet, live: (net: number) => boolean): Shape
     const end = x1 === x2 ? `V${round(y2)}` : y1 === y2 ? `H${round(x2)}` : `L${round(x2)} ${round(y2)}`;
     byNet.set(net, `${byNet.get(net) ?? ''}M${round(x1)} ${round(y1)}${end}`);
   }
-  return [...byNet].flatMap(([net, d]) => shape(live(net) ? 'live' : 'wire', d, { net }));
+  return [...byNet].flatMap(([net, d]) => shape(live(net) ? 'live' : 'wire', d, net));
 }
 
 /** Shorter pieces of a path carry no arrow. */
@@ -193,12 +219,7 @@ export function picturesOf(scene: Scene, state: ShownState = REST): Pictures {
           ...shape('live-dot', dots(true)),
           ...shape('dashed', links),
           ...markItems(sheet),
-          ...sheet.symbols.flatMap((symbol) => symbolItems(symbol, state)),
-          ...state.stoppedBy.flatMap((blocker) =>
-            sheet.symbols.flatMap((symbol) =>
-              stopMark(symbol, blocker, state).flatMap(({ ink, d }) => shape(ink, d, { part: symbol.id })),
-            ),
-          ),
+          ...sheet.symbols.map((symbol) => symbolGroup(symbol, state)),
           ...sheet.texts.map(lettering),
         ],
       };

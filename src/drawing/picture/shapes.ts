@@ -1,6 +1,7 @@
 /** Strokes as SVG path data. */
 import type { Stroke } from '../symbols/index.ts';
 
+/** A tenth of a unit is finer than any pen. */
 export const round = (value: number): string => String(Math.round(value * 10) / 10);
 
 const RADIANS = Math.PI / 180;

@@ -87,7 +87,7 @@ function effectStrokes(symbol: SceneSymbol, state: ShownState): (readonly [Ink, 
 }
 
 export const effectsOf = (symbol: SceneSymbol, state: ShownState): Effect[] =>
-  effectStrokes(symbol, state).map(([ink, stroke]) => ({ ink, d: pathOf(stroke, symbol.x, symbol.top) }));
+  effectStrokes(symbol, state).map(([ink, stroke]) => ({ ink, d: pathOf(stroke, 0, 0) }));
 
 const R = 4;
 
@@ -113,7 +113,7 @@ export function stopMark(
   const common = symbol.ways[0]?.from;
   const [x, y] = gapOf(symbol, enter === common ? leave : enter, state);
   return [
-    { ink: 'stop', d: pathOf({ kind: 'circle', at: [x, y], r: R }, symbol.x, symbol.top) },
+    { ink: 'stop', d: pathOf({ kind: 'circle', at: [x, y], r: R }, 0, 0) },
     {
       ink: 'stop-bar',
       d: pathOf(
@@ -124,8 +124,8 @@ export function stopMark(
             [x + 2.4, y],
           ],
         },
-        symbol.x,
-        symbol.top,
+        0,
+        0,
       ),
     },
   ];

@@ -30,8 +30,6 @@ export interface Shape {
   readonly ink: Ink;
   /** SVG path data. */
   readonly d: string;
-  /** The part or the conductor it belongs to. */
-  readonly part?: string;
   readonly net?: number;
 }
 
@@ -43,11 +41,19 @@ export interface Lettering {
   readonly baseline: number;
   readonly size: number;
   readonly anchor: 'start' | 'middle' | 'end';
-  readonly of: string;
+}
+
+/** A part's shapes and letters, drawn from its own corner. */
+export interface Group {
+  readonly kind: 'group';
+  readonly part: string;
+  readonly x: number;
+  readonly y: number;
+  readonly items: readonly (Shape | Lettering)[];
 }
 
 export interface Picture {
   readonly width: number;
   readonly height: number;
-  readonly items: readonly (Shape | Lettering)[];
+  readonly items: readonly (Shape | Lettering | Group)[];
 }

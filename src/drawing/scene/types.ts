@@ -25,7 +25,6 @@ export type TextRole =
   | 'title';
 
 export interface SceneText {
-  readonly id: string;
   readonly role: TextRole;
   readonly text: string;
   /** Its box. */

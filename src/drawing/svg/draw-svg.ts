@@ -75,7 +75,12 @@ function inkCss({ stroke, width, fill, dash }: InkStyle, palette: Palette): stri
 
 /** Only what the picture uses. */
 function styleOf({ items }: Picture, palette: Palette): string {
-  const inks = new Set(items.flatMap((item) => (item.kind === 'shape' ? [item.ink] : [])));
+  const inks = new Set<Ink>();
+  for (const item of items) {
+    if (item.kind === 'shape') inks.add(item.ink);
+    if (item.kind === 'group')
+      for (const inner of item.items) if (inner.kind === 'shape') inks.add(inner.ink);
+  }
   const classes = [...inks]
     .filter((ink) => INK_CLASS[ink])
     .map((ink) => `.${INK_CLASS[ink]}{${inkCss(INKS[ink], palette)}}`);
@@ -101,22 +106,21 @@ function textSvg({ role, text, x, baseline, size, anchor }: Lettering): string {
   return `<text${className ? ` class="${className}"` : ''} x="${round(x)}" y="${round(baseline)}"${anchored}${sized}>${escapeXml(text)}</text>`;
 }
 
-/** Shapes of one part stand in one group, so that a page can find it. */
-function itemsSvg({ items }: Picture): string {
+function itemsSvg(items: Picture['items'], end: string): string {
   let out = '';
-  let open = '';
   for (const item of items) {
-    const part = item.kind === 'shape' ? (item.part ?? '') : '';
-    const inside = item.kind === 'text' && item.role === 'text' && item.of === open;
-    if (part !== open && !inside) {
-      if (open) out += '</g>\n';
-      if (part) out += `<g data-part="${escapeXml(part)}">`;
-      open = part;
+    switch (item.kind) {
+      case 'shape':
+        out += shapeSvg(item) + end;
+        break;
+      case 'text':
+        out += textSvg(item) + end;
+        break;
+      case 'group':
+        out += `<g data-part="${escapeXml(item.part)}" transform="translate(${round(item.x)} ${round(item.y)})">${itemsSvg(item.items, '')}</g>${end}`;
     }
-    out += item.kind === 'shape' ? shapeSvg(item) : textSvg(item);
-    if (!open) out += '\n';
   }
-  return open ? `${out}</g>\n` : out;
+  return out;
 }
 
 /** Sheet `index` of a scene, counted from 0. */
@@ -142,6 +146,6 @@ export function svgOf(picture: Picture, options: Omit<SvgOptions, 'state'>): str
     `<svg xmlns="http://www.w3.org/2000/svg" ${size} viewBox="0 0 ${width} ${height}" role="img"${label}>`,
     `<style>${styleOf(picture, palette)}</style>`,
     `<rect width="${width}" height="${height}" fill="${palette.paper}"/>`,
-    `${itemsSvg(picture)}</svg>\n`,
+    `${itemsSvg(picture.items, '\n')}</svg>\n`,
   ].join('\n');
 }

@@ -25,7 +25,7 @@ class Sheet {
   }
 
   text(role: TextRole, text: string, x: number, baseline: number, anchor: Lettering['anchor']): void {
-    this.items.push({ kind: 'text', role, text, x, baseline, size: LETTER_SIZE[role], anchor, of: '' });
+    this.items.push({ kind: 'text', role, text, x, baseline, size: LETTER_SIZE[role], anchor });
   }
 }
 

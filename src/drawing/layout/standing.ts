@@ -1,0 +1,60 @@
+/** Where each part of a row of columns stands, and on which lines its terminals are. */
+import { isLoad, type Part, type Run, type Survey } from '../parts/index.ts';
+import { laneShifts } from './lanes.ts';
+import type { Levels, Links } from './levels.ts';
+import type { Lane, Standing } from './section-types.ts';
+
+/** A motor's terminals stand on the lines of the columns that lead to them, where those are neighbours in order. */
+function motorLanes(
+  drawn: Survey,
+  part: Part,
+  column: number,
+  shift: number,
+  columns: readonly Run[],
+): Lane[] {
+  const first = drawn.wiring.firstPort[part.index] as number;
+  const over = (upper: boolean): boolean =>
+    [0, 1, 2].every((offset) => {
+      const run = columns[column + offset];
+      const spot = part.spots.findIndex((s) => (s.side === 'top') === upper && s.dx === offset);
+      if (!run || spot < 0) return false;
+      const net = drawn.wiring.netOfPort[first + spot] as number;
+      if (net < 0) return false;
+      const only = run.parts.some((item) => item.part === part.index);
+      return (only ? offset === 0 : run.foot === net) && shift === 0;
+    });
+  const spread = over(true);
+  return part.spots.map(({ dx }) =>
+    spread ? { column: column + dx, shift: 0, phase: 0 } : { column, shift, phase: dx },
+  );
+}
+
+/** One actuator moves all the contacts that the dashed line joins: it is drawn at the first. */
+function withoutActuator({ actuator: _, ...part }: Part): Part {
+  return { ...part, look: `${part.look} linked` };
+}
+
+export function stand(drawn: Survey, columns: readonly Run[], levels: Levels, links: Links): Standing[] {
+  const linkedParts = new Set(links.flatMap((link) => link.slice(1)));
+  return columns.flatMap((run, column) => {
+    const shifts = laneShifts(drawn, run);
+    return run.parts.map(({ part: index, flipped }, at): Standing => {
+      const part = drawn.parts[index] as Part;
+      const shift = shifts[at] ?? 0;
+      const lanes =
+        part.form === 'motor'
+          ? motorLanes(drawn, part, column, shift, columns)
+          : part.spots.map(({ dx }) => ({ column, shift: shift + dx, phase: 0 }));
+      return {
+        part: linkedParts.has(index) ? withoutActuator(part) : part,
+        column,
+        row: levels.row[index] as number,
+        shift,
+        flipped,
+        lanes,
+        lastOfRun: run.parts.slice(at + 1).every((later) => !isLoad(drawn.parts[later.part]?.form ?? 'make')),
+        linked: linkedParts.has(index),
+      };
+    });
+  });
+}
