@@ -177,7 +177,7 @@ describe('any file', () => {
       fc.property(mutationOf([SAMPLE]), (text) => {
         seen[expectReadOrPlaced(text)]++;
       }),
-      { numRuns: 3000 },
+      { numRuns: 2000 },
     );
     expect(Math.min(seen.read, seen.refused)).toBeGreaterThan(100);
   });
@@ -187,7 +187,7 @@ describe('any file', () => {
       fc.property(mutationOf(REAL), (text) => {
         expectReadOrPlaced(text);
       }),
-      { numRuns: 300 },
+      { numRuns: 200 },
     );
   });
 });

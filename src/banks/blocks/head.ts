@@ -95,14 +95,15 @@ function readHead(line: string, number: number, from: number, report: BankReport
       )}, without blanks in them.`,
     );
   }
-  for (const name of needed.filter((each) => !settings.has(each))) {
-    if (!sound) break;
+  const missing = needed.filter((name) => !settings.has(name));
+  // What wasn't understood may be the very setting that is missing.
+  if (!sound) return undefined;
+  for (const name of missing)
     report.add(
       'bank-missing-setting',
       spot,
       `This ${kind} has no ${name}.`,
       `Write ${name}=… on the line of the fence: \`\`\`${kind} ${needed.map((each) => `${each}=…`).join(' ')}.`,
     );
-  }
-  return sound && needed.every((name) => settings.has(name)) ? { kind, spot, settings } : undefined;
+  return missing.length === 0 ? { kind, spot, settings } : undefined;
 }

@@ -6,7 +6,7 @@ import { sequenceReader } from './sequence.ts';
 import type { KindReader } from './types.ts';
 import { wiringReader } from './wiring.ts';
 
-export type { AskedQuestion, KindInput, KindReader } from './types.ts';
+export type { AskedQuestion } from './types.ts';
 
 const READERS: readonly KindReader[] = [...plainStateReaders, wiringReader, meterReader, sequenceReader];
 
