@@ -129,6 +129,44 @@ A:L+ -K1:11-14 -H1:X1-X2 A:L-`);
     );
   });
 
+  it('tells of a welded contact that it stays closed', () => {
+    expect(explained(lamps(PUMP, scenarioOf('make -B1', '-K3:11-12 welded'), '-H1'))).toEqual([
+      '1. Make the contact -B1 ("Bin 2 full"): -B1:13-14 makes.',
+      '-K3 operates: A:L+, -F1:1-2, -B1:13-14, coil A1-A2, A:L-.',
+      '-H1 is lit: A:L+, -F1:1-2, -K3:11-12, -H1:X1-X2, A:L-.',
+      '-K3:11-12 is welded and stays closed.',
+    ]);
+  });
+
+  it('tells what opened on a short circuit', () => {
+    expect(explained(lamps(PUMP, scenarioOf('make -B1', '-K3:A1-A2 shorted'), '-H1'))).toEqual([
+      '1. Make the contact -B1 ("Bin 2 full"): -B1:13-14 makes.',
+      '-F1 opens by itself: two poles of its supply are joined without a load.',
+      '-H1 is dark: -F1:1-2 is open.',
+    ]);
+  });
+
+  it('tells what stops a motor, and what feeds it', () => {
+    const motor = circuitOf(`
+supply P 400 V 3AC
+supply A 230 V AC
+-F1 fuse 3 poles
+-S1 push-button make
+-Q1 contactor 230 V AC
+-M1 motor 230 V
+P:L1 -F1:1-2 -Q1:1-2 -M1:U1
+P:L2 -F1:3-4 -Q1:3-4 -M1:V1
+P:L3 -F1:5-6 -Q1:5-6 -M1:W1
+A:L -S1:13-14 -Q1:A1-A2 A:N`);
+    expect(explained(lamps(motor, scenarioOf(), '-M1'))).toEqual([
+      '-M1 is off: -Q1:1-2 is open because -Q1 has not operated.',
+      '-Q1 is at rest: -S1:13-14 is open because -S1 is not pressed.',
+    ]);
+    expect(explained(lamps(motor, scenarioOf('press -S1'), '-M1')).at(-1)).toBe(
+      '-M1 is on: P:L1, -F1:1-2, -Q1:1-2, -M1:U1-*, -M1:*-V1, -Q1:4-3, -F1:4-3, P:L2.',
+    );
+  });
+
   it('tells the voltage of a lamp that is dim, and the way through the other load', () => {
     const series = circuitOf(`
 supply A 24 V DC

@@ -23,16 +23,3 @@ export function withOneWrongPart(question: Question): Answer[] {
       );
   }
 }
-
-/** Whether two answers say the same. */
-export const sameAnswer = (one: Answer, other: Answer): boolean => {
-  if (one.kind !== other.kind) return false;
-  if (one.kind === 'wiring' || other.kind === 'wiring')
-    return one.kind === 'wiring' && other.kind === 'wiring' && one.choice === other.choice;
-  if (one.kind === 'meter' || other.kind === 'meter')
-    return one.kind === 'meter' && other.kind === 'meter' && one.volts === other.volts;
-  return (
-    Object.keys(one.states).length === Object.keys(other.states).length &&
-    Object.entries(one.states).every(([item, state]) => other.states[item] === state)
-  );
-};

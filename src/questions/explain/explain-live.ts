@@ -3,20 +3,9 @@ import { listed } from '../ask/situation.ts';
 import { liveState } from '../items.ts';
 import { standpointOf } from '../solving.ts';
 import { type History, historyOf, mechanismsOn, relevantTo } from './history.ts';
-import { reachOf, stoppedAt } from './potential.ts';
+import { reachOf, stopsBefore } from './potential.ts';
 import { type Sentence, Telling } from './telling.ts';
 import { aboutHops, hopText, opensWords, turned } from './wording.ts';
-
-/** The supply that a terminal belongs to: the one it would be fed from if every contact were closed; first that fits. */
-function stops(history: History, terminal: string) {
-  const { machine, stages } = history;
-  const { state } = stages.at(-1)!;
-  for (const { name } of machine.plan.supplies) {
-    const found = stoppedAt(machine, state, terminal, name);
-    if (found.length > 0) return found;
-  }
-  return [];
-}
 
 /** One terminal: the pole it is joined to, or what is open between. */
 function sayTerminal(telling: Telling, terminal: string, state: string): void {
@@ -33,7 +22,7 @@ function sayTerminal(telling: Telling, terminal: string, state: string): void {
     ]);
     return;
   }
-  const open = stops(history, terminal);
+  const open = stopsBefore(machine, last.state, terminal);
   const trace = { load: '', fed: false, path: [], stoppedBy: [...open] };
   const why =
     open.length > 0
@@ -60,7 +49,7 @@ export function tellLive(question: QuestionOf<'still-live'>): {
       load: '',
       fed: false,
       path: [...(reach?.hops ?? [])],
-      stoppedBy: [...stops(history, terminal)],
+      stoppedBy: [...stopsBefore(machine, last.state, terminal)],
     });
   });
   const coils = machine.plan.loads.flatMap(({ id, mechanism }) => (between.includes(mechanism) ? [id] : []));

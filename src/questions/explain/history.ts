@@ -12,6 +12,7 @@ import {
   traceLoad,
 } from '../../solver/index.ts';
 import { rightSolver } from '../solving.ts';
+import { stopsBefore } from './potential.ts';
 
 export interface Stage {
   /** How many acts have been done. */
@@ -68,10 +69,22 @@ export function historyOf(circuit: Circuit, scenario: Scenario): History {
   const traces = new Map<string, LoadTrace | undefined>();
   const trace = (after: number, load: string): LoadTrace | undefined => {
     const key = `${after} ${load}`;
-    if (!traces.has(key)) traces.set(key, traceLoad(machine, stages[after]!.state, load));
+    if (!traces.has(key)) traces.set(key, traced(machine, stages[after]!.state, load));
     return traces.get(key);
   };
   return { circuit, scenario, machine, stages, trace };
+}
+
+/**
+ * The solver's trace of a load. A winding in star has no way of its own to a return, so what stops a motor is what keeps the
+ * line from its terminal.
+ */
+function traced(machine: Machine, state: State, id: string): LoadTrace | undefined {
+  const trace = traceLoad(machine, state, id);
+  if (!trace || trace.fed || trace.stoppedBy.length > 0) return trace;
+  const load = machine.plan.loads.find((each) => each.id === id)!;
+  if (load.role !== 'motor') return trace;
+  return { ...trace, stoppedBy: [...stopsBefore(machine, state, `${load.device}:${load.from}`)] };
 }
 
 /** Mechanisms whose contacts are on a traced path, or stop it. */

@@ -127,3 +127,12 @@ export function stoppedAt(
   const nothing = (list: Float64Array): Float64Array => Float64Array.from([...list, 0]);
   return traceLoad(probed, { ...state, re: nothing(state.re), im: nothing(state.im) }, id)?.stoppedBy ?? [];
 }
+
+/** As `stoppedAt`, of the first supply that could reach the terminal at all. */
+export function stopsBefore(machine: Machine, state: State, terminal: string): readonly Blocker[] {
+  for (const { name } of machine.plan.supplies) {
+    const found = stoppedAt(machine, state, terminal, name);
+    if (found.length > 0) return found;
+  }
+  return [];
+}

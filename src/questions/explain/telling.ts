@@ -21,6 +21,7 @@ export class Telling {
   readonly sentences: Sentence[] = [];
   /** What was last said of each relay. */
   private readonly told = new Map<number, string>();
+  private readonly weldsTold = new Set<string>();
   private readonly wired: ReadonlySet<string>;
 
   constructor(history: History, relevant: ReadonlySet<number>) {
@@ -145,10 +146,27 @@ export class Telling {
     this.told.set(mechanism, why.text);
   }
 
+  /** Contacts on a path that are closed only because they are welded. */
+  private welds({ path }: LoadTrace, after: number): void {
+    for (const hop of path) {
+      const welded = this.history.machine.plan.switches.some(
+        ({ device, from, to, fixed }) =>
+          fixed === 'closed' &&
+          device === hop.device &&
+          [from, to].includes(hop.enter) &&
+          [from, to].includes(hop.leave ?? ''),
+      );
+      if (!welded || this.weldsTold.has(hopText(hop))) continue;
+      this.weldsTold.add(hopText(hop));
+      this.say(after, `${hopText(hop)} is welded and stays closed`, [hop.device]);
+    }
+  }
+
   /** Relays on these traces of which nothing has been said yet: why they are where they are. */
   restBehind(traces: readonly LoadTrace[], after: number): void {
     const { machine, stages } = this.history;
     for (const trace of traces) {
+      this.welds(trace, after);
       for (const mechanism of mechanismsOn(this.history, trace)) {
         if (!isRelay(this.history, mechanism) || this.told.has(mechanism)) continue;
         const { id, device } = machine.plan.mechanisms[mechanism]!;
