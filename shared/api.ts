@@ -36,8 +36,10 @@ export const apiProblemCode = z.enum([
 /** What was wrong, in words, and what would be right. */
 export const apiProblem = z.strictObject({ code: apiProblemCode, message: z.string(), hint: z.string() });
 
-/** How many answers one request may carry, and one reply. */
+/** How many answers one request may carry. */
 export const MOST_ANSWERS = 200;
+/** How many answers one reply may carry. */
+export const MOST_FETCHED = 100;
 
 /** Answers in the order in which they were given. Each is looked at by itself: a bad one doesn't hold up the others. */
 export const answerBatch = z.strictObject({ answers: z.array(answerRecord).min(1).max(MOST_ANSWERS) });
@@ -95,7 +97,7 @@ export const recalls = z.strictObject({ recalls: z.record(skillId, recall) });
 export const answersQuery = z.strictObject({
   /** Only answers with a higher number. */
   after: z.number().int().min(0).max(2_147_483_647).default(0),
-  limit: z.number().int().min(1).max(MOST_ANSWERS).default(50),
+  limit: z.number().int().min(1).max(MOST_FETCHED).default(50),
 });
 
 /** Erasing has to be meant: the learner is named once more. */

@@ -1,9 +1,10 @@
 import type { AnswerResult, ApiProblemCode } from '../../shared/api.ts';
 import { type AnswerRecord, answerRecord } from '../../shared/practice.ts';
 import { issueText } from './failure-of.ts';
+import { type Size, sizeOf } from './size-of.ts';
 
-/** Letters of JSON that one answer may have: twenty times a long one. */
-export const MOST_LETTERS = 262_144;
+/** What one answer may have: more than twenty times a large one. */
+export const MOST_IN_ANSWER: Size = { values: 20_000, letters: 262_144 };
 
 type Refused = Extract<AnswerResult, { result: 'refused' }>;
 export type CheckedAnswer =
@@ -29,6 +30,13 @@ function contradiction({ question, answer, mark, attempt }: AnswerRecord): strin
 
 /** Looks at one answer as it was sent; a refused one says why. */
 export function checkAnswer(value: unknown, learner: string): CheckedAnswer {
+  if (!sizeOf(value, MOST_IN_ANSWER))
+    return refused(
+      value,
+      'answer-too-large',
+      `The answer has more than ${MOST_IN_ANSWER.values} values or ${MOST_IN_ANSWER.letters} letters.`,
+      'Circuits of this size can not be practised.',
+    );
   const reading = answerRecord.safeParse(value);
   if (!reading.success)
     return refused(
@@ -55,12 +63,5 @@ export function checkAnswer(value: unknown, learner: string): CheckedAnswer {
     );
   const wrong = contradiction(record);
   if (wrong) return refused(value, 'bad-answer', wrong, 'Send it as it was made, without changes.');
-  if (JSON.stringify(record).length > MOST_LETTERS)
-    return refused(
-      value,
-      'answer-too-large',
-      `The answer is longer than ${MOST_LETTERS} letters.`,
-      'Circuits of this size can not be practised.',
-    );
   return { ok: true, record };
 }

@@ -28,7 +28,7 @@ export const API_PROBLEMS: Readonly<Record<ApiProblemCode, ProblemRow>> = {
   'too-busy': row(503, 'More answers wait to be kept than can be held.'),
   stopping: row(503, 'The server is being stopped.'),
   'bad-answer': row(null, 'An answer is not of the form of shared/practice.ts, or contradicts itself.'),
-  'answer-too-large': row(null, 'An answer is larger than 256 KiB.'),
+  'answer-too-large': row(null, 'An answer has more than 20,000 values or 262,144 letters.'),
   'foreign-learner': row(null, 'An answer names another learner than the one who sends it.'),
 };
 

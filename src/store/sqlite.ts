@@ -18,14 +18,24 @@ export interface StoreOptions {
 /** Milliseconds that a program waits for another one that is writing. */
 const WAIT = 5000;
 
+/** Writes the journal back and empties it; false when another program still reads from it. Nobody waits long for it. */
+function emptyJournal(database: Database.Database): boolean {
+  database.pragma('busy_timeout = 50');
+  try {
+    const [result] = database.pragma('wal_checkpoint(TRUNCATE)') as { busy: number }[];
+    return result?.busy === 0;
+  } finally {
+    database.pragma(`busy_timeout = ${WAIT}`);
+  }
+}
+
 function sqliteBackend(database: Database.Database): Backend {
   return {
     kind: 'sqlite',
     async afterErase() {
       // Erased rows are overwritten in the database itself (secure_delete); the journal still holds them as they were.
       for (let tries = 0; tries < 5; tries++) {
-        const [result] = database.pragma('wal_checkpoint(TRUNCATE)') as { busy: number }[];
-        if (result?.busy === 0) return;
+        if (emptyJournal(database)) return;
         await new Promise((resolve) => setTimeout(resolve, 200));
       }
     },

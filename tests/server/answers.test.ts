@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { apiRoutes, MOST_ANSWERS } from '../../shared/api.ts';
 import { mergeHistories, replay } from '../../src/memory/index.ts';
-import { MOST_LETTERS } from '../../src/server/check-answer.ts';
+import { MOST_IN_ANSWER } from '../../src/server/check-answer.ts';
 import { answerWith, DAY, MORNING } from '../support/answers.ts';
 import { allAnswers, type Serving, serving } from './serving.ts';
 
@@ -54,7 +54,7 @@ describe('sending answers', () => {
     server = await serving();
     const good = answers(2);
     const spoilt = (changes: object) => ({ ...answerWith({ id: 'bad', at: MORNING }), ...changes });
-    const tooLong = 'x'.repeat(MOST_LETTERS);
+    const tooLong = 'x'.repeat(MOST_IN_ANSWER.letters);
     const results = await server.send([
       good[0],
       'nonsense',
@@ -66,6 +66,7 @@ describe('sending answers', () => {
       spoilt({ id: 'nul\u0000' }),
       spoilt({ circuit: 'half \ud800' }),
       spoilt({ answer: { kind: 'lamp-states', states: { '-H1': tooLong } } }),
+      spoilt({ mark: { parts: Array(MOST_IN_ANSWER.values).fill({}) } }),
       spoilt({ surprise: true }),
       good[1],
     ]);
@@ -76,7 +77,7 @@ describe('sending answers', () => {
       ...['bad-answer', 'bad-answer', 'bad-answer', 'bad-answer', 'bad-answer'],
       'foreign-learner',
       ...['bad-answer', 'bad-answer'],
-      'answer-too-large',
+      ...['answer-too-large', 'answer-too-large'],
       'bad-answer',
       'kept',
     ]);
@@ -91,7 +92,9 @@ describe('sending answers', () => {
     const post = { method: 'POST', url: '/api/answers' } as const;
     await server.refused({ ...post, payload: { answers: answers(MOST_ANSWERS + 1) } }, 'bad-value');
     await server.refused({ ...post, payload: { answers: [] } }, 'bad-value');
-    await server.refused({ ...post, payload: { answers: ['x'.repeat(9_000_000)] } }, 'body-too-large');
+    await server.refused({ ...post, payload: { answers: ['x'.repeat(5_000_000)] } }, 'body-too-large');
+    const many = Array(100).fill({ mark: { parts: Array(4500).fill({}) } });
+    await server.refused({ ...post, payload: { answers: many } }, 'body-too-large');
     expect(await allAnswers(server)).toHaveLength(MOST_ANSWERS);
   });
 

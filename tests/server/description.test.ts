@@ -77,7 +77,7 @@ describe('the OpenAPI description', () => {
         required: false,
         schema: expect.objectContaining({ type: 'integer', default: 0 }),
       },
-      { name: 'limit', in: 'query', required: false, schema: expect.objectContaining({ maximum: 200 }) },
+      { name: 'limit', in: 'query', required: false, schema: expect.objectContaining({ maximum: 100 }) },
     ]);
     expect(post!.requestBody).toMatchObject({
       required: true,

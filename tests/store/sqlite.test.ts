@@ -67,6 +67,21 @@ describe('a store in one file', () => {
     await store.close();
   });
 
+  it('erases also while another program reads, and has nothing left when that has ended', async () => {
+    const file = freshFile();
+    const store = await openSqliteStore(file);
+    await store.keepAnswer(answerWith({ id: 'one', at: MORNING, learner: 'bracken' }));
+    const reader = new Database(file);
+    reader.exec('BEGIN');
+    expect(reader.prepare('select learner from answers').pluck().all()).toEqual(['bracken']);
+    expect(await store.erase('bracken')).toEqual({ answers: 1 });
+    expect(await store.learners()).toEqual([]);
+    reader.exec('COMMIT');
+    reader.close();
+    await store.close();
+    expect(isIn(file, 'bracken')).toBe(false);
+  });
+
   it('is copied whole while another program writes into it', async () => {
     const file = freshFile();
     const copy = join(folder, 'copy.sqlite');
