@@ -15,15 +15,15 @@ export function begin(machine: Machine, start: Scenario['start']): State {
 /**
  * Does one act and settles. The fast way: mechanisms move in waves, no order is tried but that one.
  *
- * @returns false when no steady state was found
+ * @returns false when no steady state was found, or there were too many firings of timers (see `MOST_FIRINGS`)
  */
 export function doAct(machine: Machine, state: State, act: Act): boolean {
   if (act.kind === 'wait') {
     let steady = true;
-    advance(machine, state, act.seconds, (mechanisms) => {
+    const passed = advance(machine, state, act.seconds, (mechanisms) => {
       if (settleAfter(machine, state, mechanisms) < 0) steady = false;
     });
-    return steady;
+    return steady && passed && !state.restless;
   }
   const effect = applyAct(machine, state, act);
   return (effect.supplies ? settleAll(machine, state) : settleAfter(machine, state, effect.mechanisms)) >= 0;

@@ -4,7 +4,7 @@
  */
 import { command } from './coils.ts';
 import { evaluateIsland } from './evaluate.ts';
-import type { Machine } from './machine.ts';
+import { DRIVE, type Machine } from './machine.ts';
 import { evaluateWhole, solveNetwork } from './network.ts';
 import { partitionFor } from './partition.ts';
 import { clearShort } from './protection.ts';
@@ -12,7 +12,7 @@ import type { State } from './state.ts';
 
 /** Marks the islands of a mechanism that has moved for evaluation; a feeding device changes the partition. */
 export function moved(machine: Machine, state: State, mechanism: number, pending: Pending): void {
-  if (machine.plan.mechanisms[mechanism]!.drive === 'feed') {
+  if (machine.drive[mechanism] === DRIVE.feed) {
     pending.all = true;
     return;
   }
@@ -105,41 +105,74 @@ export function clearCandidates(machine: Machine, pending: Pending): void {
   pending.candidates = 0;
 }
 
+/** Waves after which a circuit is taken to go on for ever, beyond one for each mechanism in a chain. */
+const MOST_WAVES = 4_096;
+
+/** Notices that the same positions come round again (Brent 1980): one remembered state, a new one at each power of two. */
+class Round {
+  private hash = 0;
+  private remembered: { hash: number; at: Uint8Array } | undefined;
+  private next = 16;
+
+  /** A mechanism has gone from one mask to another. */
+  moved(mechanism: number, before: number, after: number): void {
+    this.hash ^= mix(mechanism, before) ^ mix(mechanism, after);
+  }
+
+  /** Whether this state is the remembered one. */
+  again(waves: number, at: Uint8Array): boolean {
+    const { remembered } = this;
+    if (remembered?.hash === this.hash && remembered.at.every((mask, index) => mask === at[index]))
+      return true;
+    if (waves >= this.next) {
+      this.remembered = { hash: this.hash, at: at.slice() };
+      this.next *= 2;
+    }
+    return false;
+  }
+}
+
+const mix = (mechanism: number, mask: number): number => {
+  let hash = Math.imul(mechanism * 64 + mask + 1, 0x9e3779b1);
+  hash ^= hash >>> 15;
+  return Math.imul(hash, 0x85ebca6b);
+};
+
 /**
  * Settles a state in which the mechanisms of `pending` have changed or are commanded elsewhere.
  *
- * @returns the number of waves, or -1 when the same positions come round again: no steady state in this order
+ * @returns the number of waves, or -1 when the same positions come round again, or no end is in sight: no steady state in
+ * this order
  */
 export function settleFrom(machine: Machine, state: State, pending: Pending): number {
   const { at, goal } = state;
-  // Brent: compare with one remembered state, and remember a new one at each power of two.
-  let remembered: string | undefined;
-  let nextMemory = 16;
+  const { candidate, candidates } = machine;
+  const most = MOST_WAVES + machine.mechanisms;
+  let round: Round | undefined;
   for (let waves = 0; ; waves++) {
     update(machine, state, pending);
     const count = pending.candidates;
     let any = false;
     for (let index = 0; index < count; index++) {
-      const mechanism = machine.candidates[index]!;
-      machine.candidate[mechanism] = 0;
+      const mechanism = candidates[index]!;
+      candidate[mechanism] = 0;
       if (at[mechanism] === goal[mechanism]) continue;
+      round?.moved(mechanism, at[mechanism]!, goal[mechanism]!);
       at[mechanism] = goal[mechanism]!;
       any = true;
       moved(machine, state, mechanism, pending);
     }
     pending.candidates = 0;
-    if (!any) return waves;
-    if (waves >= 16) {
-      const now = String.fromCharCode(...at);
-      if (now === remembered) {
-        update(machine, state, pending);
-        clearCandidates(machine, pending);
-        return -1;
-      }
-      if (waves >= nextMemory) {
-        remembered = now;
-        nextMemory *= 2;
-      }
+    if (!any) {
+      state.restless = false;
+      return waves;
+    }
+    if (waves === 15) round = new Round();
+    if (round?.again(waves, at) || waves > most) {
+      update(machine, state, pending);
+      clearCandidates(machine, pending);
+      state.restless = true;
+      return -1;
     }
   }
 }
@@ -153,6 +186,9 @@ export function settleAll(machine: Machine, state: State): number {
 export function settleAfter(machine: Machine, state: State, mechanisms: readonly number[]): number {
   const pending = nothingPending();
   for (const mechanism of mechanisms) consider(machine, mechanism, pending);
+  if (state.restless)
+    for (let mechanism = 0; mechanism < machine.mechanisms; mechanism++)
+      consider(machine, mechanism, pending);
   return settleFrom(machine, state, pending);
 }
 

@@ -1,29 +1,47 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Act, Scenario } from '../../shared/scenario.ts';
 import type { InputState, LampState, Outcome, Solution } from '../../shared/solution.ts';
-import { type Machine, machineOf } from './machine.ts';
+import { timeOut } from './coils.ts';
+import { DRIVE, type Machine, machineOf } from './machine.ts';
 import { everyBeginning, everyOutcome, isFlashing, type Standing } from './outcomes.ts';
 import type { Plan } from './plan.ts';
 import { planOf } from './plan-of.ts';
 import { play } from './play.ts';
 import { type Readings, readState } from './readings.ts';
 import { runTimed } from './run.ts';
+import { settleAfter } from './settle.ts';
 import { copyState, type State } from './state.ts';
 import { advance, nextDue } from './time.ts';
 import { traceAll } from './trace.ts';
 
-/** Changes of a flasher looked at to tell what flashes with it. */
+/** Changes of flashers looked at to tell what flashes with them. */
 const FLASHES = 32;
 
-/** The states that follow one another when a flasher runs, one after each of its changes. */
+/** Some of the states that follow one another when flashers run: each running flasher is seen in both its spans. */
 function flashing(machine: Machine, state: State): State[] {
   const states = [state];
-  const at = copyState(state);
-  for (let change = 0; change < FLASHES; change++) {
-    const next = nextDue(at);
-    if (next === Infinity) break;
-    advance(machine, at, next - at.now);
-    states.push(copyState(at));
+  const run = (from: State, changes: number): void => {
+    const at = copyState(from);
+    at.firings = 0;
+    for (let change = 0; change < changes; change++) {
+      const next = nextDue(at);
+      if (next === Infinity) break;
+      advance(machine, at, next - at.now);
+      states.push(copyState(at));
+    }
+  };
+  run(state, FLASHES);
+  // Beside a quick one a slow one may not have changed in that time: it is brought to its change at once.
+  for (let mechanism = 0; mechanism < machine.mechanisms; mechanism++) {
+    const { due } = state;
+    if (due[mechanism] === Infinity || machine.drive[mechanism] !== DRIVE.flasher) continue;
+    const slow = states.every(({ at }) => at[mechanism] === state.at[mechanism]);
+    if (!slow) continue;
+    const changed = copyState(state);
+    timeOut(machine, changed, mechanism);
+    settleAfter(machine, changed, [mechanism]);
+    states.push(changed);
+    run(changed, FLASHES / 4);
   }
   return states;
 }

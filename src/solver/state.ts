@@ -19,6 +19,10 @@ export interface State {
   readonly due: Float64Array;
   /** Seconds since the scenario began. */
   now: number;
+  /** How often timers have fired; see `MOST_FIRINGS`. */
+  firings: number;
+  /** Some mechanism was left commanded elsewhere, because settling found no end. */
+  restless: boolean;
   partition: Partition;
   /** Set when the network has to be solved whole; see network.ts. */
   whole: boolean;
@@ -47,6 +51,8 @@ export function startState(machine: Machine, start: 'live' | 'dead'): State {
     im: new Float64Array(plan.loads.length),
     due: new Float64Array(at.length).fill(Infinity),
     now: 0,
+    firings: 0,
+    restless: false,
     partition: partitionFor(machine, at, supplyOn),
     whole: false,
     tripped: [],
@@ -65,6 +71,8 @@ export function copyState(state: State): State {
     im: state.im.slice(),
     due: state.due.slice(),
     now: state.now,
+    firings: state.firings,
+    restless: state.restless,
     partition: state.partition,
     whole: state.whole,
     tripped: [...state.tripped],
@@ -83,6 +91,8 @@ export function restoreState(into: State, from: State): void {
   into.im.set(from.im);
   into.due.set(from.due);
   into.now = from.now;
+  into.firings = from.firings;
+  into.restless = from.restless;
   into.partition = from.partition;
   into.whole = from.whole;
   into.tripped.length = 0;
