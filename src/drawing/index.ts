@@ -2,8 +2,11 @@
 export { type DescribeOptions, describe } from './describe/describe.ts';
 export { PROFILES, type Width } from './layout/graphic-profile.ts';
 export { type LayoutOptions, layOut } from './layout/layout.ts';
+export { sheetName } from './layout/sheets.ts';
 export { type Letters, type Rename, renameFor } from './letters.ts';
 export { PALETTES, type Palette, type Theme } from './palette.ts';
+export { type Pictures, picturesOf } from './picture/picture.ts';
+export type { Picture } from './picture/types.ts';
 export type { Scene, SceneSheet, SceneSymbol, SceneText, TextRole } from './scene/types.ts';
 export { shownState } from './states/from-solver.ts';
 export type { ShownState } from './states/shown-state.ts';

@@ -95,7 +95,7 @@ export function labelsOf(
     if (part.form !== 'coil') return [];
     const { wired, free } = contactList(places, part);
     const measure = (text: string): number => profile.measure(text, 'list');
-    const room = Math.max(measure('free 11-12-14'), ...wired.map(measure));
+    const room = Math.max(measure('free 11-12-14 22'), ...wired.map(measure));
     const rest = free.length > 0 ? wrapText(`free ${free.join(' ')}`, room, measure) : [];
     return [...wired, ...rest].map((text) => ({ text, role: 'list' }));
   };

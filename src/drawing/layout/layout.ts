@@ -127,7 +127,9 @@ class Drawer {
       after: (net, columns) => {
         const later = (this.met[net] ?? []).find((run) => at(run) > last(columns));
         if (later === undefined) return '';
-        return isRail(net) ? placeOfRun(later) : `${this.conductorName(net)} ${placeOfRun(later)}`;
+        // Named at its left end already, it says here only where it goes on.
+        const named = isRail(net) || (this.met[net] ?? []).some((run) => at(run) < first(columns));
+        return named ? placeOfRun(later) : `${this.conductorName(net)} ${placeOfRun(later)}`;
       },
     };
   }

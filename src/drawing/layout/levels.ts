@@ -128,23 +128,6 @@ export function findLevels(drawn: Survey, runs: readonly Run[], links: Links): L
   for (const part of parts) here[part] = 1;
   const least = new Int32Array(drawn.parts.length);
   const base: Here = { drawn, runs, parts, here, least, apart: keptApart(drawn, runs) };
-  let found = descend(base);
-  const level = (): void => {
-    for (let round = 0; round < 4; round++) {
-      let moved = false;
-      for (const link of links) {
-        const row = Math.max(...link.map((part) => found.row[part] as number));
-        for (const part of link)
-          if ((found.row[part] as number) < row) {
-            least[part] = row;
-            moved = true;
-          }
-      }
-      if (!moved) return;
-      found = descend(base);
-    }
-  };
-  level();
   const onReturn = returnSide(base);
   const last = parts.filter(
     (part) =>
@@ -153,13 +136,45 @@ export function findLevels(drawn: Survey, runs: readonly Run[], links: Links): L
         (port) => isAbove(drawn, port) || onReturn(drawn.wiring.netOfPort[port] as number),
       ),
   );
-  const loadRow = Math.max(0, ...last.map((part) => found.row[part] as number));
-  for (const part of last) least[part] = loadRow;
-  if (last.length > 0) {
-    found = descend(base);
-    level();
-  }
+  let found = loadsInOneRow(base, last);
+  for (const link of links) found = linked(base, last, link, found);
   const rows = Math.max(0, ...parts.map((part) => (found.row[part] as number) + 1));
   for (const net of drawn.poles.returns) if (found.channel[net] !== -1) found.channel[net] = rows;
   return { ...found, rows };
+}
+
+type Found = ReturnType<typeof descend>;
+
+const sameRow = ({ row }: Found, parts: readonly number[]): boolean =>
+  parts.every((part) => row[part] === row[parts[0] as number]);
+
+/** The loads at the return side stand in the row of the lowest of them. */
+function loadsInOneRow(here: Here, loads: readonly number[]): Found {
+  let found = descend(here);
+  for (let round = 0; round < 3 && !sameRow(found, loads); round++) {
+    const row = Math.max(...loads.map((part) => found.row[part] as number));
+    for (const part of loads) here.least[part] = row;
+    found = descend(here);
+  }
+  return found;
+}
+
+/** Rows that a link may push the drawing down by before it is given up. */
+const LINK_ROWS = 1;
+
+/** Brings the parts of a link into one row; where that would pull others apart or stretch the drawing, it is left. */
+function linked(here: Here, loads: readonly number[], link: readonly number[], found: Found): Found {
+  if (sameRow(found, link)) return found;
+  const before = here.least.slice();
+  const height = ({ row }: Found): number =>
+    here.parts.reduce((most, part) => Math.max(most, row[part] as number), 0);
+  let tried = found;
+  for (let round = 0; round < 3 && !sameRow(tried, link); round++) {
+    const row = Math.max(...link.map((part) => tried.row[part] as number));
+    for (const part of link) here.least[part] = Math.max(here.least[part] as number, row);
+    tried = loadsInOneRow(here, loads);
+  }
+  if (sameRow(tried, link) && height(tried) <= height(found) + LINK_ROWS) return tried;
+  here.least.set(before);
+  return found;
 }

@@ -10,7 +10,9 @@ import type { Levels } from './levels.ts';
 const REACH = 10;
 const CROSSING = 6;
 const BACKWARDS = 2;
+/** Between poles of one power device; and between contacts of one hand or process device. */
 const APART = 10;
+const LOOSE = 1.5;
 
 interface Pin {
   readonly net: number;
@@ -32,8 +34,8 @@ interface Ranked {
   readonly pins: readonly Pin[];
   readonly uprights: readonly Upright[];
   readonly nets: ReadonlySet<number>;
-  /** Mechanisms of which it holds a main pole: such columns stay together. */
-  readonly poles: readonly string[];
+  /** Mechanisms of which it holds a pole: such columns stay together. */
+  readonly poles: readonly { readonly mechanism: string; readonly power: boolean }[];
 }
 
 const THIN = 1 / 16;
@@ -65,7 +67,10 @@ function rank(drawn: Survey, run: Run, { row, channel }: Levels): Ranked {
     const to = next ? (row[next.part] as number) + 0.5 : (channel[lower] as number);
     uprights.push({ net: lower, from: at + 0.5, to, dx: dxOf(below) });
   });
-  const poles = run.parts.flatMap(({ part }) => poleMechanism(drawn.parts[part]) ?? []);
+  const poles = run.parts.flatMap(({ part }) => {
+    const mechanism = poleMechanism(drawn.parts[part]);
+    return mechanism === undefined ? [] : [{ mechanism, power: !drawn.parts[part]?.actuator }];
+  });
   return { run, pins, uprights, nets, poles };
 }
 
@@ -131,22 +136,22 @@ function costOf(columns: readonly Ranked[], spans: Spans): number {
         cost += upright.from < channel && channel < upright.to ? CROSSING : 0.5;
       }
   }
-  return cost + APART * gaps(columns);
+  return cost + gaps(columns);
 }
 
-/** How many columns stand between poles of one device. */
+/** What the columns between poles of one device cost. */
 function gaps(columns: readonly Ranked[]): number {
   let last: Map<string, number> | undefined;
-  let count = 0;
+  let cost = 0;
   columns.forEach(({ poles }, x) => {
-    for (const pole of poles) {
+    for (const { mechanism, power } of poles) {
       last ??= new Map();
-      const before = last.get(pole);
-      if (before !== undefined) count += Math.min(3, x - before - 1);
-      last.set(pole, x);
+      const before = last.get(mechanism);
+      if (before !== undefined) cost += (power ? APART : LOOSE) * Math.min(3, x - before - 1);
+      last.set(mechanism, x);
     }
   });
-  return count;
+  return cost;
 }
 
 const sharesNet = (one: Ranked, other: Ranked, { ignored }: Spans): boolean => {
@@ -172,13 +177,17 @@ export function orderColumns(drawn: Survey, runs: readonly Run[], levels: Levels
 /** Sheets longer than this are left as they were put together. */
 const IMPROVED = 24;
 
-/** Moves the columns of one device's poles, as one block, to where they cost least. */
+/** Moves the columns of one power device's poles, as one block, to where they cost least. */
 function improve(columns: Ranked[], spans: Spans): void {
   if (columns.length > IMPROVED) return;
-  const mechanisms = new Set(columns.flatMap(({ poles }) => poles));
+  const holds = ({ poles }: Ranked, wanted: string): boolean =>
+    poles.some(({ mechanism, power }) => power && mechanism === wanted);
+  const mechanisms = new Set(
+    columns.flatMap(({ poles }) => poles.filter(({ power }) => power).map(({ mechanism }) => mechanism)),
+  );
   for (const mechanism of mechanisms) {
     const block = columns
-      .filter(({ poles }) => poles.includes(mechanism))
+      .filter((column) => holds(column, mechanism))
       .sort((a, b) => a.run.index - b.run.index);
     if (block.length < 2) continue;
     const rest = columns.filter((column) => !block.includes(column));
@@ -193,13 +202,15 @@ function improve(columns: Ranked[], spans: Spans): void {
   }
 }
 
-/** How many neighbours stand against the written order. */
-const disorder = (columns: readonly Ranked[]): number =>
-  columns.reduce(
-    (sum, column, index) =>
-      sum + (index > 0 && (columns[index - 1] as Ranked).run.index > column.run.index ? BACKWARDS : 0),
-    0,
-  );
+/** What it costs that columns stand against the written order, pair by pair. */
+function disorder(columns: readonly Ranked[]): number {
+  let pairs = 0;
+  columns.forEach(({ run }, index) => {
+    for (let before = 0; before < index; before++)
+      if ((columns[before] as Ranked).run.index > run.index) pairs += 1;
+  });
+  return pairs;
+}
 
 /** Near its last neighbour, where it costs least; of equal places the one furthest right. */
 function bestPlace(columns: readonly Ranked[], next: Ranked, neighbour: number, spans: Spans): number {
