@@ -1,0 +1,156 @@
+/** A learner's own paper: the same skills, kinds and difficulty as everybody's, place by place, on circuits of its own. */
+import type { HomeworkSet, Paper, PaperItem, PublicPaper, Seat } from '../../../shared/homework.ts';
+import type { Checked, Problem } from '../../../shared/problem.ts';
+import { publicQuestion, secondsExpected } from '../../questions/index.ts';
+import { homeworkProblem } from '../problem-codes.ts';
+import { candidateFor, circuitOf } from './candidate.ts';
+import { toleranceOf } from './difficulty.ts';
+
+/** Candidates looked at for one place before it is said that there are no more. */
+const MOST_DRAWS = 200;
+
+/** Whether somebody already has this circuit (by its fingerprint) in that place, counted from 0. */
+export type Taken = (place: number, circuit: string) => boolean;
+
+const nobody: Taken = () => false;
+
+interface Sought {
+  readonly item: PaperItem | undefined;
+  /** Candidates that fitted but for the circuit, which somebody has. */
+  readonly taken: number;
+}
+
+function seek(set: HomeworkSet, seed: string, index: number, taken: Taken): Sought {
+  const place = set.places[index]!;
+  const tolerance = toleranceOf(place.difficulty);
+  let refused = 0;
+  for (let draw = 0; draw < MOST_DRAWS; draw++) {
+    const candidate = candidateFor(place, seed, index, draw);
+    if (!candidate || Math.abs(candidate.difficulty - place.difficulty) > tolerance) continue;
+    const circuit = circuitOf(candidate);
+    if (taken(index, circuit)) {
+      refused++;
+      continue;
+    }
+    const { question, difficulty } = candidate;
+    const { skill, marks } = place;
+    const item = {
+      skill,
+      question,
+      circuit,
+      difficulty,
+      secondsExpected: secondsExpected(question),
+      marks,
+      draw,
+    };
+    return { item, taken: refused };
+  }
+  return { item: undefined, taken: refused };
+}
+
+const noItem = (set: HomeworkSet, index: number, taken: number): Problem => {
+  const { kind, families } = set.places[index]!;
+  return taken > 0
+    ? homeworkProblem(
+        'homework-too-few-circuits',
+        `Place ${index + 1} has no circuits left that nobody has.`,
+        'Choose a larger size, or more families.',
+      )
+    : homeworkProblem(
+        'homework-no-question',
+        `No ${kind} question of the wanted difficulty came of ${families.join(', ')} in place ${index + 1}.`,
+        'Choose another size, kind or family, or have the difficulty measured again.',
+      );
+};
+
+/**
+ * One learner's paper. It follows from the set, the seat's seed and from which circuits are taken; the seed comes from
+ * outside as a keyed hash of set, learner and attempt. No circuit is on it twice.
+ *
+ * Fails with `homework-no-question` and `homework-too-few-circuits`, all places at once.
+ */
+export function paperFor(set: HomeworkSet, seat: Seat, taken: Taken = nobody): Checked<Paper> {
+  const items: PaperItem[] = [];
+  const problems: Problem[] = [];
+  const own = new Set<string>();
+  for (let index = 0; index < set.places.length; index++) {
+    const sought = seek(set, seat.seed, index, (place, circuit) => own.has(circuit) || taken(place, circuit));
+    if (sought.item) {
+      items.push(sought.item);
+      own.add(sought.item.circuit);
+    } else problems.push(noItem(set, index, sought.taken));
+  }
+  const { learner, attempt } = seat;
+  return problems.length > 0
+    ? { ok: false, problems }
+    : { ok: true, value: { set: set.id, learner, attempt, items } };
+}
+
+/** Notes which circuits papers have, place by place. */
+export function takenBy(papers: Iterable<Paper>): { readonly taken: Taken; add(paper: Paper): void } {
+  const places: Set<string>[] = [];
+  const add = ({ items }: Paper): void =>
+    items.forEach(({ circuit }, place) => {
+      const known = places[place];
+      if (known) known.add(circuit);
+      else places[place] = new Set([circuit]);
+    });
+  for (const paper of papers) add(paper);
+  return { add, taken: (place, circuit) => places[place]?.has(circuit) === true };
+}
+
+/**
+ * The papers of a whole class, in the order of the seats: no two have the same circuit in the same place, nor one that
+ * `before` has (papers issued earlier). The first that can't be made ends it.
+ */
+export function papersFor(
+  set: HomeworkSet,
+  seats: readonly Seat[],
+  before: Iterable<Paper> = [],
+): Checked<readonly Paper[]> {
+  const { taken, add } = takenBy(before);
+  const papers: Paper[] = [];
+  for (const seat of seats) {
+    const made = paperFor(set, seat, taken);
+    if (!made.ok) return made;
+    add(made.value);
+    papers.push(made.value);
+  }
+  return { ok: true, value: papers };
+}
+
+/**
+ * The same paper again from the set, the seed and the draws that are kept with it, without asking who else has what.
+ * Undefined where this version of the program no longer makes those questions; the kept paper is what counts.
+ */
+export function paperAgain(set: HomeworkSet, seat: Seat, draws: readonly number[]): Paper | undefined {
+  const items: PaperItem[] = [];
+  for (const [index, place] of set.places.entries()) {
+    const draw = draws[index];
+    const candidate = draw === undefined ? undefined : candidateFor(place, seat.seed, index, draw);
+    if (!candidate || draw === undefined) return undefined;
+    const { question, difficulty } = candidate;
+    const { skill, marks } = place;
+    items.push({
+      skill,
+      question,
+      circuit: circuitOf(candidate),
+      difficulty,
+      secondsExpected: secondsExpected(question),
+      marks,
+      draw,
+    });
+  }
+  return { set: set.id, learner: seat.learner, attempt: seat.attempt, items };
+}
+
+/** What may be sent before submission. */
+export const publicPaper = (set: HomeworkSet, { attempt, items }: Paper): PublicPaper => ({
+  set: set.id,
+  title: set.title,
+  attempt,
+  opensAt: set.opensAt,
+  closesAt: set.closesAt,
+  help: set.help,
+  items: items.map(({ marks, question }) => ({ marks, question: publicQuestion(question) })),
+});

@@ -1,0 +1,121 @@
+/** Who can do what, since when, and proven on which drawings: skills by people, from the histories of answers. */
+import type { Recall, SkillAnswer } from '../../../shared/memory.ts';
+import {
+  afterAnswer,
+  dueAt,
+  isHeld,
+  isProven,
+  mergeHistories,
+  newRecall,
+  recallOf,
+  retrievability,
+} from '../../memory/index.ts';
+import type { Course } from '../../practice/index.ts';
+
+/**
+ * `held`: proven, and by the memory's model not forgotten since. `fading`: proven once, and now below the target: a
+ * refresher is due. `not-yet`: not proven, or lost since.
+ */
+export type Competence =
+  | {
+      readonly kind: 'held' | 'fading';
+      /** When the answer came that proved it, after it was last lost. */
+      readonly provenAt: number;
+      /** Fingerprints of the circuits it was proven on. */
+      readonly provenOn: readonly string[];
+      readonly lastAt: number;
+      /** When a refresher is due. */
+      readonly dueAt: number;
+      /** The chance of a right answer now, 0 to 1. */
+      readonly chance: number;
+    }
+  | { readonly kind: 'not-yet'; readonly begun: boolean };
+
+export interface PersonRow {
+  readonly person: string;
+  /** In the order of the skills. */
+  readonly cells: readonly Competence[];
+}
+
+export interface CompetenceMatrix {
+  readonly at: number;
+  readonly skills: readonly { readonly id: string; readonly title: string }[];
+  readonly rows: readonly PersonRow[];
+}
+
+export interface Person {
+  readonly id: string;
+  /** Practice and homework, from one device or several; merged here in order of time. */
+  readonly histories: readonly (readonly SkillAnswer[])[];
+}
+
+interface Standing {
+  readonly recall: Recall;
+  readonly provenAt: number;
+}
+
+function standings(histories: Person['histories']): ReadonlyMap<string, Standing> {
+  const recalls = new Map<string, Recall>();
+  const proven = new Map<string, number>();
+  for (const answer of mergeHistories(histories)) {
+    const before = recallOf(recalls, answer.skill);
+    const after = afterAnswer(before, answer);
+    recalls.set(answer.skill, after);
+    if (isProven(after) && !isProven(before)) proven.set(answer.skill, answer.at);
+  }
+  return new Map(
+    [...recalls].map(([skill, recall]) => [skill, { recall, provenAt: proven.get(skill) ?? 0 }]),
+  );
+}
+
+function competence({ recall, provenAt }: Standing, at: number): Competence {
+  const due = dueAt(recall);
+  if (recall.kind === 'new' || due === null || !isProven(recall))
+    return { kind: 'not-yet', begun: recall.kind === 'begun' };
+  return {
+    kind: isHeld(recall, at) ? 'held' : 'fading',
+    provenAt,
+    provenOn: recall.provenOn,
+    lastAt: recall.lastAt,
+    dueAt: due,
+    chance: retrievability(recall, at),
+  };
+}
+
+const NOTHING: Standing = { recall: newRecall(), provenAt: 0 };
+
+/** The matrix at a moment, over all skills of the course in its order, or over `only` these. */
+export function competenceMatrix(
+  course: Course,
+  people: readonly Person[],
+  at: number,
+  only?: readonly string[],
+): CompetenceMatrix {
+  const wanted = only ? new Set(only) : undefined;
+  const skills = course.graph.skills
+    .filter(({ id }) => wanted?.has(id) ?? true)
+    .map(({ id, title }) => ({ id, title }));
+  const rows = people.map(({ id, histories }): PersonRow => {
+    const own = standings(histories);
+    return { person: id, cells: skills.map((skill) => competence(own.get(skill.id) ?? NOTHING, at)) };
+  });
+  return { at, skills, rows };
+}
+
+export interface Refresher {
+  readonly person: string;
+  readonly skill: string;
+  readonly dueAt: number;
+}
+
+/** What was proven once and is due by a moment, the longest due first. */
+export const refreshersDue = ({ skills, rows }: CompetenceMatrix, by: number): readonly Refresher[] =>
+  rows
+    .flatMap(({ person, cells }) =>
+      cells.flatMap((cell, column): Refresher[] =>
+        cell.kind !== 'not-yet' && cell.dueAt <= by
+          ? [{ person, skill: skills[column]!.id, dueAt: cell.dueAt }]
+          : [],
+      ),
+    )
+    .toSorted((one, other) => one.dueAt - other.dueAt);

@@ -1,0 +1,79 @@
+/** What homework costs: papers for a class, marking one, a class report. One core; the figures of issue 5 are for two. */
+import { performance } from 'node:perf_hooks';
+import type { Paper } from '../../shared/homework.ts';
+import { classReport, markPaper, paperFor, papersFor, takenBy } from '../../src/homework/index.ts';
+import { blankAnswer, rightAnswer } from '../../src/questions/index.ts';
+import { course, places, seats, setOf } from '../homework/course.ts';
+
+export interface Row {
+  readonly name: string;
+  readonly median: number;
+  readonly unit: string;
+}
+
+const ALL = ['make-contact', 'status-lamps', 'relay-chains', 'controller-inputs', 'seal-in'];
+
+function median(values: readonly number[]): number {
+  const sorted = values.toSorted((one, other) => one - other);
+  return sorted[sorted.length >> 1]!;
+}
+
+const timed = <T>(work: () => T): { readonly value: T; readonly ms: number } => {
+  const from = performance.now();
+  const value = work();
+  return { value, ms: performance.now() - from };
+};
+
+/** Papers of 20 items made one by one, each on circuits that nobody before it has. */
+export function bench(papers = 100): readonly Row[] {
+  const set = setOf(places(ALL, 20));
+  const noted = takenBy([]);
+  const times: number[] = [];
+  const made: Paper[] = [];
+  for (const seat of seats(papers)) {
+    const { value, ms } = timed(() => paperFor(set, seat, noted.taken));
+    if (!value.ok) throw new Error(JSON.stringify(value.problems));
+    noted.add(value.value);
+    made.push(value.value);
+    times.push(ms);
+  }
+  const marking = made.slice(0, 20).map((paper) => {
+    const answers = new Map(
+      paper.items.map(({ question }, item) => {
+        const answer = item % 3 === 0 ? blankAnswer(question) : rightAnswer(question);
+        return [item, { item, answer, at: set.opensAt, secondsUsed: null, hint: false }] as const;
+      }),
+    );
+    return timed(() => markPaper(paper, answers));
+  });
+  const marks = made.map((paper, index) => ({
+    ...marking[index % marking.length]!.value,
+    learner: paper.learner,
+  }));
+  const learners = made.map(({ learner }) => learner);
+  const report = Array.from({ length: 5 }, () =>
+    timed(() => classReport({ set, course, learners, marks, papers: made })),
+  );
+  const small = setOf(places(['make-contact'], 4));
+  const whole = timed(() => papersFor(small, seats(30)));
+  const total = times.reduce((sum, ms) => sum + ms, 0);
+  return [
+    { name: 'homework: a paper of 20 items', median: median(times), unit: 'ms' },
+    {
+      name: 'homework: 1,000 papers of 20 items, from the mean',
+      median: total / times.length,
+      unit: 's',
+    },
+    {
+      name: 'homework: marking a paper of 20 items',
+      median: median(marking.map(({ ms }) => ms)),
+      unit: 'ms',
+    },
+    {
+      name: `homework: report over ${papers} papers of 20 items`,
+      median: median(report.map(({ ms }) => ms)),
+      unit: 'ms',
+    },
+    { name: 'homework: 30 papers of 4 small items', median: whole.ms, unit: 'ms' },
+  ];
+}
