@@ -26,11 +26,21 @@ function precache(): Plugin {
   };
 }
 
+/**
+ * Everything but the page itself only defines things: what nothing uses is left out, zod's schemas most of all, which the
+ * engine doesn't need because its input has been checked.
+ */
+const treeshake = {
+  moduleSideEffects: (id: string): boolean =>
+    id.includes('/src/web/') ||
+    (!/\/(src|shared)\//.test(id) && !/\/node_modules\/(zod|ts-fsrs|idb)\//.test(id)),
+};
+
 export default defineConfig({
   root: 'src/web',
   plugins: [precache()],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  worker: { format: 'es' },
+  worker: { format: 'es', rollupOptions: { treeshake } },
   build: {
     outDir: '../../dist/web',
     emptyOutDir: true,
@@ -38,6 +48,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     rollupOptions: {
+      treeshake,
       input: { index: 'src/web/index.html', 'service-worker': 'src/web/service-worker.ts' },
       output: {
         entryFileNames: ({ name }) =>

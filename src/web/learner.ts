@@ -1,8 +1,7 @@
-/** What the page knows of the learner: answers, the memory that follows from them, and what waits for the server. */
-import { computed, signal } from '@preact/signals';
+/** What the page knows of the learner: answers, settings, and what waits for the server. */
+import { signal } from '@preact/signals';
 import type { AnswerRecord } from '../../shared/practice.ts';
-import { mergeHistories, type Recalls, replay } from '../memory/index.ts';
-import { historyOf } from '../practice/index.ts';
+import type { Settings } from '../../shared/settings.ts';
 import type { Local } from './local/database.ts';
 import { type SyncResult, synchronise } from './local/sync.ts';
 
@@ -10,11 +9,14 @@ export const answers = signal<readonly AnswerRecord[]>([]);
 export const waiting = signal(0);
 export const connection = signal<'unknown' | SyncResult>('unknown');
 
-/** The memory is always what all answers in order of their time lead to, whichever device they came from. */
-export const recalls = computed<Recalls>(() => replay(mergeHistories([historyOf(answers.value)])));
-export const seenCircuits = computed<readonly string[]>(() => [
-  ...new Set(answers.value.map(({ circuit }) => circuit)),
-]);
+const UNSET: Settings = {
+  changedAt: 0,
+  assessmentAt: null,
+  minutesADay: null,
+  newSkillsADay: null,
+  placement: null,
+};
+export const settings = signal<Settings>(UNSET);
 
 /** Seconds until the next try, doubling from the first to the last. */
 const RETRY_FIRST = 2;
@@ -22,18 +24,28 @@ const RETRY_LAST = 300;
 
 export class Learner {
   private readonly local: Local;
+  /** Told of answers that are new here, whichever device they come from. */
+  private readonly tell: (fresh: readonly AnswerRecord[]) => Promise<unknown>;
   private running: Promise<void> | undefined;
   private again = false;
   private retry = RETRY_FIRST;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(local: Local) {
+  constructor(local: Local, tell: (fresh: readonly AnswerRecord[]) => Promise<unknown>) {
     this.local = local;
+    this.tell = tell;
   }
 
+  /** Reads what is on this device. */
   async load(): Promise<void> {
     answers.value = await this.local.answers();
     waiting.value = await this.local.waiting();
+    settings.value = { ...UNSET, ...(await this.local.value('settings')) };
+    await this.tell(answers.value);
+  }
+
+  /** From now on what waits is sent and what is new elsewhere fetched: now, after each answer, when the network is back. */
+  keepInStep(): void {
     addEventListener('online', () => this.sync());
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'visible') this.sync();
@@ -44,8 +56,16 @@ export class Learner {
   /** Keeps an answer; it is on this device when this resolves, and on its way to the server. */
   async keep(answer: AnswerRecord): Promise<void> {
     await this.local.keep(answer);
-    answers.value = [...answers.value, answer];
+    this.takeIn([answer]);
     waiting.value = await this.local.waiting();
+    this.sync();
+  }
+
+  async change(wanted: Partial<Settings>): Promise<void> {
+    // Always later than what it replaces, also where a clock was put back.
+    const changedAt = Math.max(Date.now(), settings.value.changedAt + 1);
+    settings.value = { ...settings.value, ...wanted, changedAt };
+    await this.local.setValue('settings', settings.value);
     this.sync();
   }
 
@@ -66,11 +86,12 @@ export class Learner {
   }
 
   private async exchange(): Promise<void> {
-    const result = await synchronise(
-      this.local,
-      (path, init) => fetch(path, init),
-      (fresh) => this.takeIn(fresh),
-    );
+    const result = await synchronise(this.local, (path, init) => fetch(path, init), {
+      answers: (fresh) => this.takeIn(fresh),
+      settings: (newer) => {
+        settings.value = newer;
+      },
+    }).catch(() => 'offline' as const);
     connection.value = result;
     waiting.value = await this.local.waiting();
     this.retry = result === 'done' ? RETRY_FIRST : Math.min(RETRY_LAST, this.retry * 2);
@@ -80,7 +101,8 @@ export class Learner {
   private takeIn(fresh: readonly AnswerRecord[]): void {
     const known = new Set(answers.value.map(({ id }) => id));
     const unknown = fresh.filter(({ id }) => !known.has(id));
-    if (unknown.length > 0)
-      answers.value = [...answers.value, ...unknown].sort((one, other) => one.at - other.at);
+    if (unknown.length === 0) return;
+    answers.value = [...answers.value, ...unknown].sort((one, other) => one.at - other.at);
+    this.tell(unknown).catch(() => undefined);
   }
 }

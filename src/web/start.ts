@@ -22,8 +22,17 @@ export async function start(): Promise<Ground> {
     );
   });
   await loadTheme(local);
-  const learner = new Learner(local);
-  const [bank] = await Promise.all([loadBank(local), learner.load()]);
-  await engine.call('open', { bank });
+  const learner = new Learner(local, (fresh) =>
+    engine.call('remember', {
+      answers: fresh.map(({ id, skill, circuit, at, attempt }) => ({ id, skill, circuit, at, attempt })),
+    }),
+  );
+  const [bank] = await Promise.all([
+    loadBank(local).then(async (found) => {
+      await engine.call('open', { bank: found });
+      return found;
+    }),
+    learner.load(),
+  ]);
   return { local, learner, engine, bank };
 }

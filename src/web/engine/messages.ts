@@ -1,13 +1,14 @@
 /** What the page and its engine say to each other. The engine is a worker: the page never waits for the solver. */
 import type { Bank } from '../../../shared/bank.ts';
 import type { Circuit } from '../../../shared/circuit.ts';
-import type { PlanWishes, Recall } from '../../../shared/memory.ts';
+import type { PlanWishes, SkillAnswer } from '../../../shared/memory.ts';
 import type { Problem } from '../../../shared/problem.ts';
 import type { Answer, Asked, Mark, Question } from '../../../shared/question.ts';
 import type { Act, Fault, Scenario } from '../../../shared/scenario.ts';
+import type { Placement } from '../../../shared/settings.ts';
 import type { Outcome } from '../../../shared/solution.ts';
 import type { Theme, Width } from '../../drawing/index.ts';
-import type { Given, Judged, Task } from '../../practice/index.ts';
+import type { Given, Judged, Placing, PlacingAnswer, Task } from '../../practice/index.ts';
 
 /** How drawings are wanted. */
 export interface View {
@@ -39,10 +40,17 @@ export interface Drawn {
   readonly sheets: readonly Sheet[];
 }
 
-/** One picture of a run, with what has just happened. */
+/** One moment of a run: what has just happened, and the picture of each sheet of the drawing it belongs to. */
 export interface Frame {
   readonly caption: string;
-  readonly drawn: Drawn;
+  readonly svgs: readonly string[];
+}
+
+/** A picture by itself. */
+export interface Picture {
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
 }
 
 export interface Prepared {
@@ -89,33 +97,46 @@ export interface Progress {
 /** Requests by name: what each takes and gives. */
 export interface Requests {
   open: { take: { bank: Bank }; give: { skills: number } };
+  /** Answers that the engine hasn't been told of yet; the memory it goes by follows from all of them. */
+  remember: { take: { answers: readonly SkillAnswer[] }; give: { answers: number } };
   next: {
     take: {
-      recalls: readonly (readonly [string, Recall])[];
       at: number;
       seed: string;
       number: number;
       recent: readonly string[];
-      seen: readonly string[];
+      placement: Placement | null;
       only?: string;
       view: View;
     };
     give: Prepared | { readonly nothing: string };
   };
+  /** A task that was made before, once more. */
+  show: { take: { task: Task; view: View }; give: Prepared };
   hint: { take: { task: Task }; give: string };
+  judge: {
+    take: { task: Task; given: Given; view: View };
+    /** The mark, and the drawing as it stands in the end. */
+    give: { readonly judged: Judged; readonly drawn: Drawn };
+  };
+  /** The way to that end, moment by moment; the last one is the end. */
+  run: {
+    take: { question: Question; items: readonly string[]; view: View };
+    give: { readonly frames: readonly Frame[]; readonly cutOff: boolean };
+  };
+  /** `most`: after how many questions it is over. */
+  placing: { take: { answers: readonly PlacingAnswer[]; most?: number }; give: Placing };
+  draw: {
+    take: { circuit: Circuit; scenario: Scenario | null; view: View };
+    give: Drawn;
+  };
+  words: { take: { circuit: Circuit }; give: readonly string[] };
+  timing: { take: { circuit: Circuit; scenario: Scenario; view: View }; give: Picture };
   ask: { take: { question: Question }; give: Asked };
   mark: { take: { question: Question; answer: Answer }; give: Mark };
   progress: {
-    take: { recalls: readonly (readonly [string, Recall])[]; at: number; wishes: PlanWishes | null };
+    take: { at: number; wishes: PlanWishes | null; placement: Placement | null };
     give: Progress;
-  };
-  judge: {
-    take: { task: Task; given: Given; recalls: readonly (readonly [string, Recall])[]; view: View };
-    give: { readonly judged: Judged; readonly right: Answer; readonly frames: readonly Frame[] };
-  };
-  draw: {
-    take: { circuit: Circuit; scenario: Scenario | null; view: View; letters?: 'old' | 'new' };
-    give: Drawn;
   };
   live: {
     take: {
@@ -148,3 +169,8 @@ export interface Request<K extends RequestName = RequestName> {
 export type Reply =
   | { readonly number: number; readonly ok: true; readonly give: unknown }
   | { readonly number: number; readonly ok: false; readonly message: string };
+
+/** What does the work of each request. */
+export type Handlers<K extends RequestName = RequestName> = {
+  readonly [N in K]: (take: Requests[N]['take']) => Requests[N]['give'];
+};

@@ -1,4 +1,5 @@
 import type { PlanWishes } from '../../../shared/memory.ts';
+import type { Placement } from '../../../shared/settings.ts';
 import {
   dueAt,
   isHeld,
@@ -9,7 +10,7 @@ import {
   recallOf,
   retrievability,
 } from '../../memory/index.ts';
-import type { Course } from '../../practice/index.ts';
+import { type Course, withPlacement } from '../../practice/index.ts';
 import type { Progress, SkillProgress } from './messages.ts';
 
 function standingOf(
@@ -27,10 +28,12 @@ function standingOf(
 /** How each skill stands now, and the plan towards an assessment when there is one. */
 export function progressOf(
   course: Course,
-  recalls: Recalls,
+  answered: Recalls,
+  placement: Placement | null,
   at: number,
   wishes: PlanWishes | null,
 ): Progress {
+  const recalls = withPlacement(answered, placement);
   const open = new Set(openSkills(course.graph, recalls, at));
   const skills = course.bank.topics.flatMap((topic) =>
     topic.skills.map(({ id, title }): SkillProgress => {

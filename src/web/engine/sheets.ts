@@ -1,5 +1,5 @@
 import type { Circuit } from '../../../shared/circuit.ts';
-import { drawSvg, layOut, PROFILES, type SceneSheet, type ShownState } from '../../drawing/index.ts';
+import { drawSvgs, layOut, PROFILES, type SceneSheet, type ShownState } from '../../drawing/index.ts';
 import type { Drawn, Spot, View } from './messages.ts';
 
 /** How far round a terminal's end a finger may be, in the drawing's pixels. */
@@ -41,13 +41,20 @@ function spotsOf({ symbols, width, height }: SceneSheet): Spot[] {
   });
 }
 
+/** A circuit laid out once, to be drawn in many states: the picture of each sheet. */
+export function sheetsIn(circuit: Circuit, { width, theme }: View): (state: ShownState) => string[] {
+  const scene = layOut(circuit, PROFILES[width]);
+  return (state) => drawSvgs(scene, { theme, state });
+}
+
 /** Draws a circuit at rest, or in a state. */
 export function draw(circuit: Circuit, { width, theme }: View, state?: ShownState): Drawn {
   const scene = layOut(circuit, PROFILES[width]);
+  const svgs = drawSvgs(scene, { theme, ...(state ? { state } : {}) });
   return {
     sheets: scene.sheets.map((sheet, index) => ({
       title: sheet.title,
-      svg: drawSvg(scene, index, { theme, ...(state ? { state } : {}) }),
+      svg: svgs[index]!,
       width: sheet.width,
       height: sheet.height,
       spots: spotsOf(sheet),

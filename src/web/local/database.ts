@@ -3,6 +3,7 @@ import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Bank } from '../../../shared/bank.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Settings } from '../../../shared/settings.ts';
+import type { Given, PlacingAnswer, Task } from '../../practice/index.ts';
 
 interface Schema extends DBSchema {
   /** All answers of this learner, from this device and others, by id. */
@@ -19,7 +20,27 @@ export interface ValueTypes {
   /** What has been fetched from the server: which history, and up to which number. */
   fetched: { history: string | null; last: number };
   theme: 'light' | 'dark';
-  started: boolean;
+  /** The question that is open, so that a reload brings it back as it was. */
+  open: OpenQuestion;
+  /** A placement under way. */
+  placing: readonly PlacedAnswer[] | null;
+}
+
+/** One answer of a placement; by its id it counts once. */
+export interface PlacedAnswer extends PlacingAnswer {
+  readonly id: string;
+}
+
+/** A question as it stands before the learner. */
+export interface OpenQuestion {
+  readonly task: Task;
+  readonly number: number;
+  readonly recent: readonly string[];
+  readonly chosen: readonly (readonly [string, string])[];
+  readonly hinted: boolean;
+  readonly secondsUsed: number;
+  /** The answer, once it has been given. */
+  readonly given?: Given;
 }
 
 export class Local {
@@ -103,6 +124,10 @@ export class Local {
 
   async setValue<K extends keyof ValueTypes>(name: K, value: ValueTypes[K]): Promise<void> {
     await this.db.put('values', value, name);
+  }
+
+  async remove(name: keyof ValueTypes): Promise<void> {
+    await this.db.delete('values', name);
   }
 
   async eraseAll(): Promise<void> {

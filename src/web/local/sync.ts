@@ -1,7 +1,6 @@
 /** Answers to the server and back: in the order in which they were given, each once by its id, however often it is tried. */
-import type { z } from 'zod';
-import { answerPage, answerResults, MOST_ANSWERS } from '../../../shared/api.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
+import type { Settings } from '../../../shared/settings.ts';
 import type { Local } from './database.ts';
 
 export type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
@@ -9,28 +8,56 @@ export type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
 /** How it went: `offline` covers every reason for which trying again later is right. */
 export type SyncResult = 'done' | 'offline';
 
-/** Answers sent in one request: small enough for a slow line. */
-const BATCH = Math.min(50, MOST_ANSWERS);
+/** What the page is told of what came from elsewhere. */
+export interface Arrivals {
+  answers(fresh: readonly AnswerRecord[]): void;
+  settings(newer: Settings): void;
+}
 
-async function json<T>(fetching: Promise<Response>, schema: z.ZodType<T>): Promise<T | undefined> {
+/** Answers sent in one request: small enough for a slow line. */
+const BATCH = 50;
+/** Answers fetched in one. */
+const PAGE = 100;
+
+type Checks = typeof import('../../../shared/api.ts') & typeof import('../../../shared/settings.ts');
+
+/** What a reply must look like. It is read when there is one: the first question doesn't wait for it. */
+const checks = async (): Promise<Checks> => {
+  const [api, settings] = await Promise.all([
+    import('../../../shared/api.ts'),
+    import('../../../shared/settings.ts'),
+  ]);
+  return { ...api, ...settings };
+};
+
+async function json<T>(
+  fetching: Promise<Response>,
+  schemaOf: (all: Checks) => { safeParse(value: unknown): { success: boolean; data?: T | undefined } },
+): Promise<T | undefined> {
   try {
     const response = await fetching;
     if (!response.ok) return undefined;
-    const read = schema.safeParse(await response.json());
+    const value: unknown = await response.json();
+    const read = schemaOf(await checks()).safeParse(value);
     return read.success ? read.data : undefined;
   } catch {
     return undefined;
   }
 }
 
+const sending = (method: 'POST' | 'PUT', body: unknown): RequestInit => ({
+  method,
+  headers: { 'content-type': 'application/json' },
+  body: JSON.stringify(body),
+});
+
 async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
   for (;;) {
     const line = await local.inLine(BATCH);
     if (line.length === 0) return 'done';
-    const body = JSON.stringify({ answers: line.map(({ answer }) => answer) });
     const results = await json(
-      fetch('/api/answers', { method: 'POST', headers: { 'content-type': 'application/json' }, body }),
-      answerResults,
+      fetch('/api/answers', sending('POST', { answers: line.map(({ answer }) => answer) })),
+      ({ answerResults }) => answerResults,
     );
     if (!results) return 'offline';
     // Kept, there already, or refused for good: none of them needs sending again. A refused one stays on this device.
@@ -38,14 +65,13 @@ async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
   }
 }
 
-async function fetchNew(
-  local: Local,
-  fetch: Fetch,
-  takeIn: (answers: readonly AnswerRecord[]) => void,
-): Promise<SyncResult> {
+async function fetchNew(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
   for (;;) {
     const { history, last } = (await local.value('fetched')) ?? { history: null, last: 0 };
-    const page = await json(fetch(`/api/answers?after=${last}&limit=${MOST_ANSWERS}`), answerPage);
+    const page = await json(
+      fetch(`/api/answers?after=${last}&limit=${PAGE}`),
+      ({ answerPage }) => answerPage,
+    );
     if (!page) return 'offline';
     if (page.history !== history && history !== null) {
       await local.setValue('fetched', { history: page.history, last: 0 });
@@ -56,19 +82,35 @@ async function fetchNew(
     }
     const answers = page.answers.flatMap((entry) => (entry.kind === 'answer' ? [entry.answer] : []));
     await local.takeIn(answers);
-    if (answers.length > 0) takeIn(answers);
+    if (answers.length > 0) arrivals.answers(answers);
     const reached = page.answers.at(-1)?.number ?? last;
     await local.setValue('fetched', { history: page.history, last: reached });
-    if (reached >= page.last) return 'done';
+    if (reached >= page.last || page.answers.length === 0) return 'done';
   }
 }
 
+/** The later of the settings here and there holds, here and there. */
+async function exchangeSettings(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
+  const own = await local.value('settings');
+  const there = await json(
+    own ? fetch('/api/settings', sending('PUT', own)) : fetch('/api/settings'),
+    ({ settings }) => settings,
+  );
+  if (!there) return 'offline';
+  // Changed again while this was under way: that goes with the next exchange.
+  const now = await local.value('settings');
+  if (there.changedAt > (now?.changedAt ?? 0)) {
+    await local.setValue('settings', there);
+    arrivals.settings(there);
+  }
+  return 'done';
+}
+
 /** Sends what waits, then fetches what other devices have sent. */
-export async function synchronise(
-  local: Local,
-  fetch: Fetch,
-  takeIn: (answers: readonly AnswerRecord[]) => void,
-): Promise<SyncResult> {
-  const sent = await send(local, fetch);
-  return sent === 'done' ? fetchNew(local, fetch, takeIn) : sent;
+export async function synchronise(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
+  for (const part of [send, fetchNew, exchangeSettings]) {
+    const result = await part(local, fetch, arrivals);
+    if (result !== 'done') return result;
+  }
+  return 'done';
 }

@@ -5,7 +5,7 @@ import type { Drawn, Sheet, Spot } from '../engine/messages.ts';
 export interface Touchable {
   readonly label: string;
   readonly state: string | undefined;
-  readonly mark?: 'right' | 'wrong';
+  readonly mark?: { readonly correct: boolean; readonly right: string };
 }
 
 interface Props {
@@ -14,44 +14,79 @@ interface Props {
   readonly description: string;
   readonly touchable?: ReadonlyMap<string, Touchable>;
   readonly onTouch?: (item: string) => void;
-  readonly disabled?: boolean;
   /** Devices and terminals to point at. */
   readonly about?: readonly string[];
 }
 
 const percent = (share: number): string => `${(100 * share).toFixed(3)}%`;
 
-/** A place by its middle, so that a target larger than the symbol stays centred on it. */
-const middle = ({ x, y, width, height }: Spot) => ({
+/** The middle of a place, and its size. */
+const boxed = ({ x, y, width, height }: Spot) => ({
   left: percent(x + width / 2),
   top: percent(y + height / 2),
   width: percent(width),
   height: percent(height),
 });
 
+/** Round what is drawn of a symbol, without its leads, in the drawing's pixels: a ring's width, height, and clearance to its tag. */
+const RINGS: Readonly<Record<Spot['kind'], readonly [number, number, number]>> = {
+  load: [28, 28, 3],
+  coil: [36, 24, 3],
+  input: [38, 24, 3],
+  contact: [30, 30, 3],
+  terminal: [11, 11, 20],
+};
+
+/** Where a target stands and how large its ring is; it grows with the drawing. */
+function placed(spot: Spot, sheet: Sheet): Record<string, string> {
+  const [across, high, clear] = RINGS[spot.kind];
+  const share = (pixels: number): string => `${((100 * pixels) / sheet.width).toFixed(3)}cqw`;
+  return {
+    left: percent(spot.x + spot.width / 2),
+    top: percent(spot.y + spot.height / 2),
+    '--across': share(across),
+    '--high': share(high),
+    '--tag': share(across / 2 + clear),
+    '--letters': share(11.5),
+  };
+}
+
 function SpotButton({
   spot,
+  sheet,
   touch,
-  disabled,
   onTouch,
 }: {
   spot: Spot;
+  sheet: Sheet;
   touch: Touchable;
-  disabled: boolean;
-  onTouch: (item: string) => void;
+  onTouch: ((item: string) => void) | undefined;
 }) {
-  const state = touch.state ?? 'not answered';
+  const inside = (
+    <>
+      <span class="ring" />
+      <span class="tag">{touch.state ?? '?'}</span>
+    </>
+  );
+  const shared = { 'data-state': touch.state, style: placed(spot, sheet) };
+  if (touch.mark) {
+    const { correct, right } = touch.mark;
+    return (
+      <span class={`spot ${spot.kind} ${correct ? 'right' : 'wrong'}`} {...shared} aria-hidden="true">
+        <span class="ring" />
+        <span class="tag">{correct ? `✓ ${right}` : `✗ ${right}`}</span>
+      </span>
+    );
+  }
   return (
     <button
       type="button"
-      class={`spot ${spot.kind} ${touch.mark ?? ''}`}
-      data-state={touch.state}
-      disabled={disabled}
-      style={middle(spot)}
-      aria-label={`${touch.label}: ${state}`}
-      onClick={() => onTouch(spot.item)}
+      class={`spot ${spot.kind}`}
+      {...shared}
+      aria-label={`${touch.label}: ${touch.state ?? 'not answered'}`}
+      onClick={() => onTouch?.(spot.item)}
     >
-      <span class="state">{touch.state ?? '?'}</span>
+      {inside}
     </button>
   );
 }
@@ -61,7 +96,6 @@ function SheetView({
   description,
   touchable,
   onTouch,
-  disabled,
   about,
 }: { sheet: Sheet } & Omit<Props, 'drawn'>) {
   // As a picture of its own, the drawing's style can't reach the page and the page's policy needs no exception.
@@ -69,24 +103,21 @@ function SheetView({
   const spots = sheet.spots.filter(({ item }) => touchable?.has(item));
   const pointed = about ? sheet.spots.filter(({ item }) => about.includes(item)) : [];
   return (
-    <figure class="sheet">
+    <figure class="sheet" style={{ '--w': sheet.width, '--ratio': sheet.width / sheet.height }}>
       {sheet.title && <figcaption>{sheet.title}</figcaption>}
-      <div
-        class="lines"
-        style={{ width: `${sheet.width}px`, aspectRatio: `${sheet.width} / ${sheet.height}` }}
-      >
+      <div class="lines" style={{ aspectRatio: `${sheet.width} / ${sheet.height}` }}>
         <img src={source} alt={description} width={sheet.width} height={sheet.height} />
         {pointed.map((spot, index) => (
-          <span key={`${spot.item} ${index}`} class="pointed" style={middle(spot)} />
+          <span key={`${spot.item} ${index}`} class="pointed" style={boxed(spot)} />
         ))}
         {touchable &&
           spots.map((spot, index) => (
             <SpotButton
               key={`${spot.item} ${index}`}
               spot={spot}
+              sheet={sheet}
               touch={touchable.get(spot.item)!}
-              disabled={disabled ?? false}
-              onTouch={onTouch ?? (() => undefined)}
+              onTouch={onTouch}
             />
           ))}
       </div>

@@ -1,14 +1,31 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Frame } from '../engine/messages.ts';
-import { Drawing } from './drawing.tsx';
+import type { Drawn, Frame } from '../engine/messages.ts';
+import { Board } from './board.tsx';
+import { Drawing, type Touchable } from './drawing.tsx';
 
-const BETWEEN = 1400;
+/** Milliseconds for which each moment stands: long enough to read what happened. */
+const BETWEEN = 1600;
 
-/** A run as pictures that can be played, stepped and drawn along. It starts at the end: the state that was asked about. */
-export function Player({ frames, about }: { frames: readonly Frame[]; about?: readonly string[] }) {
-  const last = frames.length - 1;
-  const [at, setAt] = useState(last);
+interface Props {
+  /** The drawing as it stands in the end. */
+  readonly drawn: Drawn;
+  /** The way there; the last one is the end. None yet while it is worked out. */
+  readonly frames: readonly Frame[] | undefined;
+  readonly about: readonly string[];
+  /** The marks, shown at the end. */
+  readonly marks: ReadonlyMap<string, Touchable>;
+}
+
+const withPictures = (drawn: Drawn, { svgs }: Frame): Drawn => ({
+  sheets: drawn.sheets.map((sheet, index) => ({ ...sheet, svg: svgs[index] ?? sheet.svg })),
+});
+
+/** A run as pictures that can be played, stepped and scrubbed. It starts at the end: the state that was asked about. */
+export function Player({ drawn, frames, about, marks }: Props) {
+  const last = (frames?.length ?? 1) - 1;
+  const [chosen, setAt] = useState<number>();
   const [playing, setPlaying] = useState(false);
+  const at = Math.min(chosen ?? last, last);
   useEffect(() => {
     if (!playing) return undefined;
     if (at >= last) {
@@ -18,8 +35,7 @@ export function Player({ frames, about }: { frames: readonly Frame[]; about?: re
     const timer = setTimeout(() => setAt(at + 1), BETWEEN);
     return () => clearTimeout(timer);
   }, [playing, at, last]);
-  const frame = frames[Math.min(at, last)];
-  if (!frame) return null;
+  const frame = frames?.[at];
   const go = (to: number): void => {
     setPlaying(false);
     setAt(Math.max(0, Math.min(last, to)));
@@ -28,29 +44,26 @@ export function Player({ frames, about }: { frames: readonly Frame[]; about?: re
     if (at >= last) setAt(0);
     setPlaying(!playing);
   };
+  const caption = frame?.caption ?? '';
   return (
-    <div class="player">
-      <Drawing
-        drawn={frame.drawn}
-        description={`The circuit, ${frame.caption}`}
-        {...(about && at === last ? { about } : {})}
-      />
-      {last > 0 && (
+    <>
+      <Board>
+        <Drawing
+          drawn={frame ? withPictures(drawn, frame) : drawn}
+          description={
+            at < last ? `The circuit at this moment. ${caption}` : 'The circuit as it stands in the end.'
+          }
+          {...(at === last ? { about, touchable: marks } : {})}
+        />
+      </Board>
+      {frames && last > 0 && (
         <div class="transport">
           <p class="caption" aria-live="polite">
-            {frame.caption}
+            <span class="count">
+              {at + 1}/{last + 1}
+            </span>{' '}
+            {caption}
           </p>
-          <label>
-            <span class="away">Step of the run</span>
-            <input
-              type="range"
-              min={0}
-              max={last}
-              value={at}
-              aria-valuetext={frame.caption}
-              onInput={({ currentTarget }) => go(Number(currentTarget.value))}
-            />
-          </label>
           <div class="row">
             <button type="button" class="button" onClick={() => go(at - 1)} disabled={at === 0}>
               Back
@@ -61,9 +74,20 @@ export function Player({ frames, about }: { frames: readonly Frame[]; about?: re
             <button type="button" class="button" onClick={() => go(at + 1)} disabled={at === last}>
               On
             </button>
+            <label class="scrub">
+              <span class="away">Moment of the run</span>
+              <input
+                type="range"
+                min={0}
+                max={last}
+                value={at}
+                aria-valuetext={`${at + 1} of ${last + 1}: ${caption}`}
+                onInput={({ currentTarget }) => go(Number(currentTarget.value))}
+              />
+            </label>
           </div>
         </div>
       )}
-    </div>
+    </>
   );
 }

@@ -9,31 +9,32 @@ interface Props {
   readonly parts?: ReadonlyMap<string, MarkPart>;
 }
 
-function Marked({ part }: { part: MarkPart }) {
-  if (part.correct) return <p class="verdict right">Right: {part.right}</p>;
+interface ItemProps {
+  readonly item: AskedItem;
+  readonly label: string;
+  readonly chosen: string | undefined;
+  readonly onChoose: (state: string) => void;
+}
+
+/** A designation stands out of its label: `-H1 "Fan healthy"`. */
+function Label({ text }: { text: string }) {
+  const [, name, rest] = text.match(/^(\S+) "(.*)"$/) ?? [];
+  if (name === undefined) return <>{text}</>;
   return (
-    <p class="verdict wrong">
-      Wrong: it is {part.right}
-      {part.given === undefined ? '' : `, you said ${part.given}`}
-    </p>
+    <>
+      {name} <span class="of">{rest}</span>
+    </>
   );
 }
 
-function Choices({
-  item,
-  chosen,
-  onChoose,
-  part,
-}: {
-  item: AskedItem;
-  chosen: string | undefined;
-  onChoose: (state: string) => void;
-  part: MarkPart | undefined;
-}) {
+function Choices({ item, label, chosen, onChoose }: ItemProps) {
+  const long = item.choices.some((choice) => choice.length > 12);
   return (
-    <fieldset class="item" disabled={part !== undefined}>
-      <legend>{item.label}</legend>
-      <div class={item.choices.length > 3 ? 'choices long' : 'choices'}>
+    <fieldset class={long ? 'item long' : 'item'}>
+      <legend>
+        <Label text={label} />
+      </legend>
+      <div class="choices">
         {item.choices.map((state) => (
           <label key={state} class="choice" data-state={state}>
             <input
@@ -47,26 +48,17 @@ function Choices({
           </label>
         ))}
       </div>
-      {part && <Marked part={part} />}
     </fieldset>
   );
 }
 
-function Volts({
-  item,
-  chosen,
-  onChoose,
-  part,
-}: {
-  item: AskedItem;
-  chosen: string | undefined;
-  onChoose: (state: string) => void;
-  part: MarkPart | undefined;
-}) {
+function Volts({ label, chosen, onChoose }: ItemProps) {
   return (
-    <fieldset class="item" disabled={part !== undefined}>
-      <legend>{item.label}</legend>
-      <div class="row">
+    <fieldset class="item">
+      <legend>
+        <Label text={label} />
+      </legend>
+      <div class="choices">
         <label class="volts">
           <span class="away">Volts</span>
           <input
@@ -87,28 +79,77 @@ function Volts({
           <span>shows nothing</span>
         </label>
       </div>
-      {part && <Marked part={part} />}
     </fieldset>
   );
 }
 
+/** How one item was marked, in place of its controls. */
+function MarkedItem({ label, part }: { label: string; part: MarkPart }) {
+  return (
+    <p class="item marked-item">
+      <span class="label">
+        <Label text={label} />
+      </span>
+      <span class={part.correct ? 'verdict right' : 'verdict wrong'}>
+        {part.correct ? (
+          <>
+            <span class="away">Right: </span>
+            {part.right}
+          </>
+        ) : (
+          <>
+            <span class="away">Wrong: </span>
+            {part.right}
+            {part.given === undefined ? '' : `, not ${part.given}`}
+          </>
+        )}
+      </span>
+    </p>
+  );
+}
+
+/** Items of a sequence stand under the act after which they are asked: `after 1 (press -S1): -H1 "Fan runs"`. */
+function groupOf({ label }: AskedItem): { group: string; label: string } {
+  const [, group, own] = label.match(/^((?:at the start|after \d+ \(.*\))): (.*)$/) ?? [];
+  return group === undefined || own === undefined ? { group: '', label } : { group, label: own };
+}
+
 /** The answer by ordinary form controls; the same answer as by touching the drawing. */
 export function AnswerForm({ asked, chosen, onChoose, parts }: Props) {
+  const groups = new Map<string, { item: AskedItem; label: string }[]>();
+  for (const item of asked.items) {
+    const { group, label } = groupOf(item);
+    groups.set(group, [...(groups.get(group) ?? []), { item, label }]);
+  }
+  const itemOf = ({ item, label }: { item: AskedItem; label: string }) => {
+    const part = parts?.get(item.item);
+    if (part) return <MarkedItem key={item.item} label={label} part={part} />;
+    const props = {
+      item,
+      label,
+      chosen: chosen.get(item.item),
+      onChoose: (state: string) => onChoose(item.item, state),
+    };
+    return item.choices.length > 0 ? (
+      <Choices key={item.item} {...props} />
+    ) : (
+      <Volts key={item.item} {...props} />
+    );
+  };
   return (
     <div class="items">
-      {asked.items.map((item) => {
-        const props = {
-          item,
-          chosen: chosen.get(item.item),
-          part: parts?.get(item.item),
-          onChoose: (state: string) => onChoose(item.item, state),
-        };
-        return item.choices.length > 0 ? (
-          <Choices key={item.item} {...props} />
+      {[...groups].map(([group, items]) =>
+        group ? (
+          <section key={group} class="group" aria-label={group}>
+            <h3>{group.charAt(0).toUpperCase() + group.slice(1)}</h3>
+            {items.map(itemOf)}
+          </section>
         ) : (
-          <Volts key={item.item} {...props} />
-        );
-      })}
+          <div key={group} class="group">
+            {items.map(itemOf)}
+          </div>
+        ),
+      )}
     </div>
   );
 }

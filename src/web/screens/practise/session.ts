@@ -2,8 +2,10 @@
 import { signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import type { Answer } from '../../../../shared/question.ts';
-import type { Prepared, Requests, View } from '../../engine/messages.ts';
-import { recalls, seenCircuits } from '../../learner.ts';
+import type { Given } from '../../../practice/index.ts';
+import type { Frame, Prepared, Requests, View } from '../../engine/messages.ts';
+import { settings } from '../../learner.ts';
+import type { OpenQuestion, PlacedAnswer } from '../../local/database.ts';
 import type { Ground } from '../../start.ts';
 import { lastCircuit } from '../../try-circuit.ts';
 
@@ -13,8 +15,18 @@ export type Phase =
   | { readonly kind: 'preparing' }
   | { readonly kind: 'nothing'; readonly why: string }
   | { readonly kind: 'failed'; readonly why: string }
+  /** What a placement found: titles of what is known, and of how many. */
+  | { readonly kind: 'placed'; readonly known: readonly string[]; readonly of: number }
   | { readonly kind: 'asking'; readonly prepared: Prepared; readonly hint: string | undefined }
-  | { readonly kind: 'marked'; readonly prepared: Prepared; readonly judgement: Judgement };
+  | {
+      readonly kind: 'marked';
+      readonly prepared: Prepared;
+      readonly judgement: Judgement;
+      /** The run, once it has been worked out. */
+      readonly frames: readonly Frame[] | undefined;
+    };
+
+type Made = Requests['next']['give'];
 
 /** Small enough that a picture of the time in between stays true. */
 const PREFETCH_TRUE_FOR = 10 * 60_000;
@@ -24,56 +36,142 @@ export class Session {
   /** By item: the state chosen, or for a meter the text typed under `volts`. */
   readonly chosen = signal<ReadonlyMap<string, string>>(new Map());
   readonly number = signal(0);
+  /** The answers of a placement under way. */
+  readonly placing = signal<readonly PlacedAnswer[] | null>(null);
   private readonly ground: Ground;
   private readonly view: () => View;
   private readonly seed = nanoid(10);
-  private readonly recent: string[] = [];
+  private recent: readonly string[] = [];
   private shownAt = 0;
-  private ready:
-    | { at: number; after: string | undefined; prepared: Promise<Requests['next']['give']> }
-    | undefined;
+  /** Seconds used before a reload. */
+  private before = 0;
+  private ready: { readonly at: number; readonly made: Promise<Made | 'found'> } | undefined;
 
   constructor(ground: Ground, view: () => View) {
     this.ground = ground;
     this.view = view;
   }
 
-  private make(number: number, recent: readonly string[]): Promise<Requests['next']['give']> {
-    return this.ground.engine.call('next', {
-      recalls: [...recalls.value],
+  /** The question that was open when the page was last left, or the first one. */
+  async begin(): Promise<void> {
+    const { local } = this.ground;
+    this.placing.value = (await local.value('placing')) ?? null;
+    const open = await local.value('open').catch(() => undefined);
+    if (!open || !(await this.resume(open))) await this.next();
+  }
+
+  private async resume(open: OpenQuestion): Promise<boolean> {
+    try {
+      const prepared = await this.ground.engine.call('show', { task: open.task, view: this.view() });
+      this.recent = open.recent;
+      this.number.value = open.number;
+      this.chosen.value = new Map(open.chosen);
+      this.before = open.secondsUsed;
+      this.shownAt = performance.now();
+      const hint = open.hinted ? await this.ground.engine.call('hint', { task: open.task }) : undefined;
+      const phase = { kind: 'asking', prepared, hint } as const;
+      if (open.given) await this.judge(phase, open.given);
+      else this.phase.value = phase;
+      return true;
+    } catch {
+      // Made by another version of the page: a fresh question instead.
+      return false;
+    }
+  }
+
+  private keepOpen(given?: Given): Promise<void> {
+    const phase = this.phase.value;
+    if (phase.kind !== 'asking') return Promise.resolve();
+    return this.ground.local.setValue('open', {
+      task: phase.prepared.task,
+      number: this.number.value,
+      recent: this.recent,
+      chosen: [...this.chosen.value],
+      hinted: phase.hint !== undefined,
+      secondsUsed: this.secondsUsed(),
+      ...(given ? { given } : {}),
+    });
+  }
+
+  private secondsUsed(): number {
+    return this.before + (performance.now() - this.shownAt) / 1000;
+  }
+
+  private async make(): Promise<Made | 'found'> {
+    const { engine } = this.ground;
+    const placing = this.placing.value;
+    const asked = placing && (await engine.call('placing', { answers: placing }));
+    if (asked?.kind === 'found') return 'found';
+    return engine.call('next', {
       at: Date.now(),
       seed: this.seed,
-      number,
-      recent,
-      seen: seenCircuits.value,
+      number: this.number.value,
+      recent: this.recent,
+      placement: settings.value.placement,
+      ...(asked ? { only: asked.skill } : {}),
       view: this.view(),
     });
   }
 
   /** Puts the next question; at once when it has been made ready. */
   async next(): Promise<void> {
-    const last = this.recent.at(-1);
     const { ready } = this;
     this.ready = undefined;
-    const usable = ready && ready.after === last && Date.now() - ready.at < PREFETCH_TRUE_FOR;
+    const usable = ready && Date.now() - ready.at < PREFETCH_TRUE_FOR;
     if (!usable) this.phase.value = { kind: 'preparing' };
     try {
-      const made = await (usable ? ready.prepared : this.make(this.number.value, this.recent));
+      const made = await (usable ? ready.made : this.make());
+      if (made === 'found') {
+        await this.finishPlacing();
+        return;
+      }
       if ('nothing' in made) {
         this.phase.value = { kind: 'nothing', why: made.nothing };
         return;
       }
       this.chosen.value = new Map();
       this.number.value += 1;
+      this.before = 0;
       this.shownAt = performance.now();
       this.phase.value = { kind: 'asking', prepared: made, hint: undefined };
+      await this.keepOpen();
     } catch (error) {
       this.phase.value = { kind: 'failed', why: error instanceof Error ? error.message : String(error) };
     }
   }
 
+  /** Leaves the question that is open and looks for where to begin. */
+  async startPlacing(): Promise<void> {
+    await this.setPlacing([]);
+    this.ready = undefined;
+    await this.next();
+  }
+
+  /** Ends a placement: what was found so far holds. */
+  async finishPlacing(): Promise<void> {
+    const { engine, learner, bank } = this.ground;
+    const found = await engine.call('placing', { answers: this.placing.value ?? [], most: 0 });
+    const known = found.kind === 'found' ? found.known : [];
+    await learner.change({ placement: { at: Date.now(), known: [...known] } });
+    await this.setPlacing(null);
+    this.ready = undefined;
+    const skills = bank.topics.flatMap(({ skills: all }) => all);
+    this.phase.value = {
+      kind: 'placed',
+      known: skills.filter(({ id }) => known.includes(id)).map(({ title }) => title),
+      of: skills.length,
+    };
+    await this.ground.local.remove('open');
+  }
+
+  private async setPlacing(list: readonly PlacedAnswer[] | null): Promise<void> {
+    this.placing.value = list;
+    await this.ground.local.setValue('placing', list);
+  }
+
   choose(item: string, state: string): void {
     this.chosen.value = new Map([...this.chosen.value, [item, state]]);
+    this.keepOpen().catch(() => undefined);
   }
 
   /** The next of an item's possible states, as touching it on the drawing gives. */
@@ -87,34 +185,63 @@ export class Session {
     const phase = this.phase.value;
     if (phase.kind !== 'asking') return;
     const hint = await this.ground.engine.call('hint', { task: phase.prepared.task });
-    if (this.phase.value === phase) this.phase.value = { ...phase, hint };
+    if (this.phase.value !== phase) return;
+    this.phase.value = { ...phase, hint };
+    await this.keepOpen();
   }
 
   /** Marks what has been answered, keeps it, and makes the next question ready while the mark is read. */
   async check(answer: Answer): Promise<void> {
     const phase = this.phase.value;
     if (phase.kind !== 'asking') return;
+    const given: Given = {
+      id: nanoid(),
+      learner: 'me',
+      at: Date.now(),
+      answer,
+      help: { hint: phase.hint !== undefined, explanation: false },
+      secondsUsed: this.secondsUsed(),
+    };
+    // From here on a reload brings the mark, with the same id: the answer counts, and once.
+    try {
+      await this.keepOpen(given);
+      await this.judge(phase, given);
+    } catch (error) {
+      this.phase.value = {
+        kind: 'failed',
+        why: `The answer could not be kept: ${error instanceof Error ? error.message : String(error)}`,
+      };
+    }
+  }
+
+  private async judge(phase: Extract<Phase, { kind: 'asking' }>, given: Given): Promise<void> {
+    const { engine, learner } = this.ground;
     const { prepared } = phase;
-    const judgement = await this.ground.engine.call('judge', {
-      task: prepared.task,
-      given: {
-        id: nanoid(),
-        learner: 'me',
-        at: Date.now(),
-        answer,
-        help: { hint: phase.hint !== undefined, explanation: false },
-        secondsUsed: (performance.now() - this.shownAt) / 1000,
-      },
-      recalls: [...recalls.value],
-      view: this.view(),
-    });
+    const { task } = prepared;
+    const view = this.view();
+    const judgement = await engine.call('judge', { task, given, view });
     // Kept before it is shown: a mark that has been seen is never lost.
-    await this.ground.learner.keep(judgement.judged.record);
-    this.recent.push(prepared.task.skill);
-    lastCircuit.value = prepared.task.question.circuit;
-    this.phase.value = { kind: 'marked', prepared, judgement };
-    const made = this.make(this.number.value, this.recent);
+    await learner.keep(judgement.judged.record);
+    const placing = this.placing.value;
+    if (placing && !placing.some(({ id }) => id === given.id))
+      await this.setPlacing([
+        ...placing,
+        { id: given.id, skill: task.skill, right: judgement.judged.mark.correct && !given.help.hint },
+      ]);
+    this.recent = [...this.recent, task.skill];
+    lastCircuit.value = task.question.circuit;
+    const marked = { kind: 'marked', prepared, judgement, frames: undefined } as const;
+    this.phase.value = marked;
+    const made = this.make();
     made.catch(() => undefined);
-    this.ready = { at: Date.now(), after: prepared.task.skill, prepared: made };
+    this.ready = { at: Date.now(), made };
+    const items = judgement.judged.mark.parts.map(({ item }) => item);
+    engine.call('run', { question: task.question, items, view }).then(
+      ({ frames }) => {
+        if (this.phase.value === marked) this.phase.value = { ...marked, frames };
+      },
+      // The mark stands without the run.
+      () => undefined,
+    );
   }
 }

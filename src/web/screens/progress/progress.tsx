@@ -1,9 +1,9 @@
 import './progress.css';
 import { useEffect, useState } from 'preact/hooks';
 import type { AnswerRecord } from '../../../../shared/practice.ts';
-import { type Settings, settings as settingsSchema } from '../../../../shared/settings.ts';
+import type { Settings } from '../../../../shared/settings.ts';
 import type { Progress as Report, SkillProgress } from '../../engine/messages.ts';
-import { answers, recalls } from '../../learner.ts';
+import { answers, settings as kept } from '../../learner.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { whenInWords } from '../../when.ts';
 
@@ -19,7 +19,7 @@ const SECONDS_A_QUESTION = 45;
 
 function Skills({ report, now }: { report: Report; now: number }) {
   return (
-    <table class="skills">
+    <table class="strengths">
       <caption>What you hold now</caption>
       <thead>
         <tr>
@@ -114,7 +114,13 @@ function History() {
 const dateText = (at: number | null): string =>
   at === null ? '' : new Date(at - new Date(at).getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
 
-function Wishes({ settings, onChange }: { settings: Settings; onChange: (settings: Settings) => void }) {
+function Wishes({
+  settings,
+  onChange,
+}: {
+  settings: Settings;
+  onChange: (settings: Partial<Settings>) => void;
+}) {
   return (
     <form class="wishes" onSubmit={(event) => event.preventDefault()}>
       <label>
@@ -124,7 +130,7 @@ function Wishes({ settings, onChange }: { settings: Settings; onChange: (setting
           value={dateText(settings.assessmentAt)}
           onChange={({ currentTarget: { value } }) => {
             // At nine in the morning of that day, where the learner is.
-            onChange({ ...settings, assessmentAt: value ? new Date(`${value}T09:00`).getTime() : null });
+            onChange({ assessmentAt: value ? new Date(`${value}T09:00`).getTime() : null });
           }}
         />
       </label>
@@ -137,7 +143,7 @@ function Wishes({ settings, onChange }: { settings: Settings; onChange: (setting
           value={settings.minutesADay ?? ''}
           onChange={({ currentTarget: { value } }) => {
             const minutes = Math.round(Number(value));
-            onChange({ ...settings, minutesADay: minutes >= 1 && minutes <= 600 ? minutes : null });
+            onChange({ minutesADay: minutes >= 1 && minutes <= 600 ? minutes : null });
           }}
         />
       </label>
@@ -178,28 +184,20 @@ function Plan({ report, now }: { report: Report; now: number }) {
 /** What is held, what comes back when, and the plan towards the assessment. */
 export function Progress({ ground }: ScreenProps) {
   const [report, setReport] = useState<Report>();
-  const [settings, setSettings] = useState<Settings>();
   const [now] = useState(Date.now);
-  const states = recalls.value;
+  const settings = kept.value;
+  const all = answers.value;
   useEffect(() => {
-    ground.local.value('settings').then((kept) => setSettings(kept ?? settingsSchema.parse({})));
-  }, [ground]);
-  useEffect(() => {
-    if (!settings) return;
-    const { assessmentAt, minutesADay } = settings;
+    const { assessmentAt, minutesADay, placement } = settings;
     const wishes =
       assessmentAt && minutesADay
         ? { assessmentAt, minutesADay, secondsPerQuestion: SECONDS_A_QUESTION }
         : null;
-    ground.engine
-      .call('progress', { recalls: [...states], at: now, wishes })
-      .then(setReport, () => undefined);
-  }, [ground, settings, states, now]);
-  if (!report || !settings) return <p role="status">Working out how you stand…</p>;
-  const change = (wanted: Settings): void => {
-    const changed = { ...wanted, changedAt: Date.now() };
-    setSettings(changed);
-    ground.local.setValue('settings', changed).catch(() => undefined);
+    ground.engine.call('progress', { at: now, wishes, placement }).then(setReport, () => undefined);
+  }, [ground, settings, all, now]);
+  if (!report) return <p role="status">Working out how you stand…</p>;
+  const change = (wanted: Partial<Settings>): void => {
+    ground.learner.change(wanted).catch(() => undefined);
   };
   return (
     <div class="progress">

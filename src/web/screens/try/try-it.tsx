@@ -1,9 +1,12 @@
 import './try-it.css';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Circuit } from '../../../../shared/circuit.ts';
-import type { Act, Fault } from '../../../../shared/scenario.ts';
+import type { Act, Fault, Scenario } from '../../../../shared/scenario.ts';
 import type { Live } from '../../engine/messages.ts';
+import { Board } from '../../parts/board.tsx';
+import { CircuitTiming } from '../../parts/circuit-timing.tsx';
 import { Drawing } from '../../parts/drawing.tsx';
+import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { theme } from '../../theme.ts';
 import { lastCircuit } from '../../try-circuit.ts';
@@ -94,6 +97,8 @@ function Meter({
   );
 }
 
+const doneInWords = (count: number): string => (count === 1 ? 'After 1 act' : `After ${count} acts`);
+
 /** One circuit that can be worked: press, hold, break a conductor, measure. */
 function Bench({ ground, circuit }: { ground: ScreenProps['ground']; circuit: Circuit }) {
   const [acts, setActs] = useState<readonly Act[]>([]);
@@ -101,6 +106,10 @@ function Bench({ ground, circuit }: { ground: ScreenProps['ground']; circuit: Ci
   const [points, setPoints] = useState<readonly [string, string]>(['', '']);
   const [live, setLive] = useState<Live>();
   const [failure, setFailure] = useState<string>();
+  const scenario = useMemo<Scenario>(
+    () => ({ start: 'live', faults: [...faults], acts: [...acts] }),
+    [faults, acts],
+  );
   const now = theme.value;
   useEffect(() => {
     let here = true;
@@ -119,12 +128,18 @@ function Bench({ ground, circuit }: { ground: ScreenProps['ground']; circuit: Ci
   if (!live) return <p role="status">Switching on…</p>;
   return (
     <div class="question">
-      <section class="board" aria-label="Drawing">
-        <Drawing
-          drawn={live.drawn}
-          description={`The circuit as it stands: ${live.readings.map(({ item, state }) => `${item} ${state}`).join(', ')}`}
-        />
-      </section>
+      <div class="desk">
+        <div class="title-block">
+          <h2>{circuit.title ?? 'A circuit'}</h2>
+          <p class="cell">{acts.length === 0 ? 'Switched on' : doneInWords(acts.length)}</p>
+        </div>
+        <Board>
+          <Drawing
+            drawn={live.drawn}
+            description={`The circuit as it stands: ${live.readings.map(({ item, state }) => `${item} ${state}`).join(', ')}`}
+          />
+        </Board>
+      </div>
       <div class="talk">
         {live.outcome.kind !== 'steady' && (
           <p class="caution" role="status">
@@ -211,6 +226,8 @@ function Bench({ ground, circuit }: { ground: ScreenProps['ground']; circuit: Ci
           </ul>
         </section>
         <Meter circuit={circuit} points={points} reading={live.meter} onChange={setPoints} />
+        {acts.length > 0 && <CircuitTiming ground={ground} circuit={circuit} scenario={scenario} />}
+        <DrawingInWords ground={ground} circuit={circuit} />
       </div>
     </div>
   );

@@ -1,28 +1,21 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { CircuitTiming } from '../../parts/circuit-timing.tsx';
+import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
+import type { Ground } from '../../start.ts';
 import type { Phase } from './session.ts';
 
 interface Props {
+  readonly ground: Ground;
   readonly phase: Extract<Phase, { kind: 'marked' }>;
   /** Points at devices on the drawing. */
   readonly onAbout: (about: readonly string[]) => void;
-  readonly onNext: () => void;
 }
 
-/** What the answer is worth, the idea behind it, and why the right one is right. */
-export function Marked({ phase, onAbout, onNext }: Props) {
+/** The idea behind a wrong answer, and why the right one is right. */
+export function Explained({ ground, phase, onAbout }: Props) {
   const { mark } = phase.judgement.judged;
-  const next = useRef<HTMLButtonElement>(null);
-  const right = mark.parts.filter(({ correct }) => correct).length;
-  useEffect(() => next.current?.focus(), []);
+  const { question, because } = phase.prepared.task;
   return (
-    <div class="marked">
-      <p class={mark.correct ? 'verdict whole right' : 'verdict whole wrong'} role="status">
-        {mark.correct
-          ? 'Right.'
-          : mark.parts.length === 1
-            ? 'Not right.'
-            : `${right} of ${mark.parts.length} right.`}
-      </p>
+    <div class="explained">
       {mark.misconceptions.length > 0 && (
         <section class="idea">
           <h2>
@@ -37,12 +30,6 @@ export function Marked({ phase, onAbout, onNext }: Props) {
           ))}
         </section>
       )}
-      <div class="row actions">
-        <button ref={next} type="button" class="button main" onClick={onNext}>
-          Next
-        </button>
-        <a href="#/try/last">Try this circuit</a>
-      </div>
       <section>
         <h2>Why</h2>
         <ul class="why">
@@ -61,7 +48,14 @@ export function Marked({ phase, onAbout, onNext }: Props) {
           ))}
         </ul>
       </section>
-      {phase.prepared.task.because && <p class="because">{phase.prepared.task.because}</p>}
+      {because && <p class="because">{because}</p>}
+      {question.scenario.acts.some(({ kind }) => kind === 'wait') && (
+        <CircuitTiming ground={ground} circuit={question.circuit} scenario={question.scenario} />
+      )}
+      <p>
+        <a href="#/try/last">Try this circuit: press, hold, measure</a>
+      </p>
+      <DrawingInWords ground={ground} circuit={question.circuit} />
     </div>
   );
 }

@@ -1,0 +1,64 @@
+/** What the other screens need of the engine; it is fetched when one of them is opened. */
+import type { Scenario } from '../../../shared/scenario.ts';
+import { actInWords, checkRules, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
+import { describe, shownState, svgOf, timingPicture } from '../../drawing/index.ts';
+import { askQuestion, markAnswer } from '../../questions/index.ts';
+import { meter, solve } from '../../solver/index.ts';
+import { liveActs } from './live-acts.ts';
+import type { Handlers, RequestName } from './messages.ts';
+import type { Opened } from './opened.ts';
+import type { PracticeRequest } from './practice-handlers.ts';
+import { progressOf } from './progress.ts';
+import { draw } from './sheets.ts';
+
+const REST: Scenario = { start: 'live', faults: [], acts: [] };
+
+export type LaterRequest = Exclude<RequestName, PracticeRequest>;
+
+export function laterHandlers(held: Opened): Handlers<LaterRequest> {
+  return {
+    ask: ({ question }) => askQuestion(question),
+    mark: ({ question, answer }) => markAnswer(question, answer),
+    words: ({ circuit }) => describe(circuit).split('\n'),
+    timing: ({ circuit, scenario, view }) => {
+      const picture = timingPicture(circuit, scenario, { width: view.width });
+      return { svg: svgOf(picture, { theme: view.theme }), width: picture.width, height: picture.height };
+    },
+    progress: ({ at, wishes, placement }) =>
+      progressOf(held.course, held.memory.recalls, placement, at, wishes),
+    live: ({ circuit, acts, faults, meter: points, view }) => {
+      const solved = solve(circuit, { ...REST, acts: [...acts], faults: [...faults] });
+      const { lamps, loads, inputs, coils, outcome } = solved.solution;
+      const read = points ? meter(solved.machine, solved.state, points[0], points[1]) : undefined;
+      const textOf = (id: string): string =>
+        circuit.devices.find(({ name }) => name === id.split(':')[0])?.text ?? '';
+      return {
+        outcome,
+        drawn: draw(circuit, view, shownState(solved)),
+        acts: liveActs(circuit, acts).map((act) => ({ act, words: actInWords(act, circuit) })),
+        readings: [
+          ...Object.entries(coils).map(([item, coil]) => ({
+            item,
+            state: coil.operated ? 'operated' : 'at rest',
+          })),
+          ...Object.entries({ ...lamps, ...loads, ...inputs }).map(([item, state]) => ({ item, state })),
+        ].map(({ item, state }) => ({ item, label: textOf(item), state })),
+        meter:
+          read &&
+          (read.floating
+            ? 'nothing: the two points have no common reference'
+            : `${Number(read.volts.toPrecision(4))} V`),
+      };
+    },
+    read: ({ text }) => {
+      const read = readCircuitWithPlaces(text);
+      if (!read.ok) return { problems: read.problems, findings: [], circuit: undefined };
+      const { circuit, places } = read.value;
+      return {
+        problems: [],
+        findings: checkRules(circuit).map((finding) => problemOf(finding, circuit, places)),
+        circuit,
+      };
+    },
+  };
+}

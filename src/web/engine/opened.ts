@@ -1,0 +1,18 @@
+import type { Course } from '../../practice/index.ts';
+import { MemoryKept } from './memory-kept.ts';
+
+/** What the engine holds between requests: the bank and the memory. */
+export class Opened {
+  readonly memory = new MemoryKept();
+  private opened: Course | undefined;
+
+  set course(course: Course) {
+    this.opened = course;
+  }
+
+  /** @throws Error with words for a person before a bank has been opened */
+  get course(): Course {
+    if (!this.opened) throw new Error('The question bank has not been opened.');
+    return this.opened;
+  }
+}

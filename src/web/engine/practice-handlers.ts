@@ -1,0 +1,79 @@
+/** What practising needs of the engine; it is there from the beginning. */
+import { shownState, stepsOf } from '../../drawing/index.ts';
+import { courseOf, judge, nextTask, placing, type Task } from '../../practice/index.ts';
+import { askQuestion, hintFor } from '../../questions/index.ts';
+import { solve } from '../../solver/index.ts';
+import type { Frame, Handlers, Prepared, View } from './messages.ts';
+import type { Opened } from './opened.ts';
+import { draw, sheetsIn } from './sheets.ts';
+
+/** More moments than this nobody steps through. */
+const MOST_FRAMES = 40;
+
+/** Items of an answer as loads to pick out: `2 -H1` of a sequence is -H1. */
+const loadsAsked = (items: readonly string[]): string[] => [
+  ...new Set(items.map((item) => item.split(' ').at(-1)!)),
+];
+
+export type PracticeRequest =
+  | 'open'
+  | 'remember'
+  | 'next'
+  | 'show'
+  | 'hint'
+  | 'judge'
+  | 'run'
+  | 'placing'
+  | 'draw';
+
+export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
+  const preparedFor = (task: Task, view: View): Prepared => ({
+    task,
+    asked: askQuestion(task.question),
+    drawn: draw(task.question.circuit, view),
+    skillTitle: held.course.skills.get(task.skill)?.title ?? task.skill,
+  });
+  return {
+    open: ({ bank }) => {
+      const made = courseOf(bank);
+      if (!made.ok) throw new Error(made.problems.map(({ message }) => message).join(' '));
+      held.course = made.value;
+      return { skills: made.value.skills.size };
+    },
+    remember: ({ answers }) => ({ answers: held.memory.add(answers) }),
+    next: ({ view, ...wanted }) => {
+      const { course, memory } = held;
+      const next = nextTask({ course, recalls: memory.recalls, seen: memory.seen, ...wanted });
+      if (!next.ok)
+        return {
+          nothing:
+            next.reason === 'nothing'
+              ? 'Nothing needs practice now.'
+              : `No new circuit was found for ${next.skill}.`,
+        };
+      return preparedFor(next.task, view);
+    },
+    show: ({ task, view }) => preparedFor(task, view),
+    hint: ({ task }) => hintFor(task.question),
+    judge: ({ task, given, view }) => {
+      const judged = judge(task, given, held.memory.recalls);
+      const { circuit, scenario } = task.question;
+      const asked = loadsAsked(judged.mark.parts.map(({ item }) => item));
+      return { judged, drawn: draw(circuit, view, shownState(solve(circuit, scenario), asked)) };
+    },
+    run: ({ question: { circuit, scenario }, items, view }) => {
+      const { steps, cutOff } = stepsOf(circuit, scenario, { most: MOST_FRAMES });
+      const frameOf = sheetsIn(circuit, view);
+      const frames = steps.map(({ caption, state }): Frame => ({ caption, svgs: frameOf(state) }));
+      const end = shownState(solve(circuit, scenario), loadsAsked(items));
+      const last = frames.pop();
+      return {
+        frames: [...frames, { caption: last?.caption || 'As it stands in the end.', svgs: frameOf(end) }],
+        cutOff,
+      };
+    },
+    placing: ({ answers, most }) => placing(held.course.graph, answers, most),
+    draw: ({ circuit, scenario, view }) =>
+      draw(circuit, view, scenario ? shownState(solve(circuit, scenario)) : undefined),
+  };
+}
