@@ -1,5 +1,6 @@
 /** Whether a draft makes a question worth asking: acceptance as data, with the reason where it is refused. */
 import type { Scenario } from '../../shared/scenario.ts';
+import { checkRules } from '../circuit/index.ts';
 import {
   inputStateAt,
   lampStateAt,
@@ -181,6 +182,12 @@ function judge(draft: Draft, { bench, scenario, rest, after }: Sound): Acceptanc
     tellsApartBy: by,
     wrongAnswers: answers.size,
   };
+}
+
+/** Refused with the rule's name where the drawing breaks one. Apart from `accept`, because it costs as much as all of that. */
+export function keepsRules({ circuit }: Draft): Refused | undefined {
+  const [finding] = checkRules(circuit);
+  return finding && refused('rule', finding.code);
 }
 
 /** How much an accepted draft tells: wrong ideas told apart from the right answer by lamps and inputs, and from each other. */

@@ -62,12 +62,13 @@ function railsOf(plan: Plan): ReadonlyMap<number, string> {
 
 function networksOf(plan: Plan, rails: ReadonlyMap<number, string>): Network[] {
   const { find, join } = finder(plan.nodes);
-  const parts = [
-    ...plan.switches.flatMap(({ a, b, mechanism }, index) =>
-      isFeed(plan, mechanism) ? [] : [{ a, b, index, load: false }],
-    ),
-    ...plan.loads.map(({ a, b }, index) => ({ a, b, index, load: true })),
-  ];
+  const ends = new Int32Array(plan.nodes);
+  for (const node of plan.nodeOf.values()) ends[node]!++;
+  // The leg that nobody wired is no way of its own.
+  const ways = plan.switches.flatMap(({ a, b, mechanism }, index) =>
+    isFeed(plan, mechanism) || ends[a]! < 2 || ends[b]! < 2 ? [] : [{ a, b, index, load: false }],
+  );
+  const parts = [...ways, ...plan.loads.map(({ a, b }, index) => ({ a, b, index, load: true }))];
   for (const { a, b } of parts) if (!rails.has(a) && !rails.has(b)) join(a, b);
   const networks = new Map<string, Network>();
   parts.forEach(({ a, b, index, load }, part) => {
@@ -77,7 +78,6 @@ function networksOf(plan: Plan, rails: ReadonlyMap<number, string>): Network[] {
     networks.set(key, network);
     (load ? network.loads : network.switches).push(index);
   });
-  // Contacts that nobody wired are networks without a load.
   return [...networks.values()].filter(({ loads }) => loads.length > 0);
 }
 

@@ -1,7 +1,7 @@
 /** Free circuits: random networks of contacts in series and parallel over relays with changeover poles. */
 import type { Step } from '../../shared/circuit.ts';
 import { randomActs, severalLists, someOn } from './act-lists.ts';
-import { cast, castSignals, titleOf } from './casting.ts';
+import { cast, castSignals, lower, titleOf } from './casting.ts';
 import { type Chain, either, type Link } from './chains.ts';
 import { finish } from './finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from './opening.ts';
@@ -104,7 +104,7 @@ export const free: Family = {
     const fields = signals.slice(0, fieldCount).map((signal): Field => {
       const drive = cast(random, plant.drives);
       const part = random.chance(0.3)
-        ? board.button(`Start ${drive.thing}`, 'start')
+        ? board.button(`Start ${lower(drive.thing)}`, 'start')
         : board.sensor(signal.sensor, signal.text);
       return { part, used: 0 };
     });
@@ -132,18 +132,18 @@ export const free: Family = {
       board.line(source, 'lamps', [...chain, lamp.hop]);
     }
     if (size >= 2 && random.chance(0.35)) {
-      const signalSupply = board.source({ volts: 24, current: 'DC' }, 'Controller signals', false);
-      for (let point = 0; point < random.int(1, 3); point++) {
-        const contact = all.relayContact();
-        if (!contact) break;
+      const contacts = Array.from({ length: random.int(1, 3) }, () => all.relayContact()).filter(
+        (step) => step !== undefined,
+      );
+      const supply =
+        contacts.length > 0
+          ? board.source({ volts: 24, current: 'DC' }, 'Controller signals', false)
+          : source;
+      contacts.forEach((contact, point) => {
         const signal = random.pick(signals);
         const word = random.chance(0.5) ? signal.acted : signal.rest;
-        board.inputLine(
-          signalSupply,
-          [contact],
-          board.input(signalSupply, '24V-1', `${word.text}, ${point + 1}`),
-        );
-      }
+        board.inputLine(supply, [contact], board.input(supply, '24V-1', `${word.text}, ${point + 1}`));
+      });
     }
     maybeSupplyLamp(random, opening, 0.1);
     const toggles = used.map(({ part }) => part.toggle);

@@ -4,12 +4,15 @@ export {
   type Accepted,
   type AcceptOptions,
   accept,
+  keepsRules,
   type Reason,
   type Refused,
   telling,
 } from './accept.ts';
 export { canonicalForm, fingerprint } from './canonical.ts';
+export { difficultyOf } from './difficulty.ts';
 export { families } from './families/index.ts';
+export { type Features, featuresOf } from './features.ts';
 export { free } from './free.ts';
 export { familyOf, type Generated, type GenerateRequest, generate, type Refusals } from './generate.ts';
 export type { Picture } from './picture.ts';

@@ -115,7 +115,7 @@ describe('two poles on isolated supplies (galvanic isolation of poles: common pr
         const path = panel.circuit.paths.find(({ steps }) =>
           steps.some(({ device, enter }) => `${device}:${enter}` === point),
         )!;
-        const leg = path.steps.find(({ device, leave }) => device.startsWith('-K') && leave !== undefined)!;
+        const leg = path.steps.find(({ device, leave }) => /^-[KB]/.test(device) && leave !== undefined)!;
         expect(lost.inputs[point], name).toBe(leg.leave!.endsWith('2') ? '1' : '0');
       }
     });
@@ -229,7 +229,7 @@ describe('lamp test (common practice, no source)', () => {
 
 describe('alarm with acknowledge (ISA-18.1: flashing and sounding, steady and silent, off; one that clears first keeps flashing)', () => {
   it('goes through the sequence', () => {
-    each('acknowledged-alarm', [1, 2], (panel) => {
+    each('acknowledged-alarm', [1], (panel) => {
       const sensor = panel
         .all('field-contact')
         .concat(panel.all('limit-switch'), panel.all('float-switch'))[0]!;
@@ -244,7 +244,7 @@ describe('alarm with acknowledge (ISA-18.1: flashing and sounding, steady and si
         const { lamps, loads } = panel.after([...first, ...acts]).solution;
         const shown = panel
           .all('lamp')
-          .filter((name) => !/^(All acknowledged|Control supply on)$/.test(panel.device(name).text!));
+          .filter((name) => !/^(Nothing new|Control supply on)$/.test(panel.device(name).text!));
         return [lamps[shown[0]!], loads[horn]];
       };
       expect(lamp([])).toEqual(['dark', 'dark']);
@@ -257,7 +257,7 @@ describe('alarm with acknowledge (ISA-18.1: flashing and sounding, steady and si
   });
 
   it('sounds again for a second alarm after the first was acknowledged', () => {
-    each('acknowledged-alarm', [3, 4], (panel) => {
+    each('acknowledged-alarm', [2], (panel) => {
       const sensors = panel.all('field-contact').concat(panel.all('limit-switch'), panel.all('float-switch'));
       if (panel.after([]).outcome === 'keeps-switching') return;
       const [one, other] = sensors.map((name) => actuated(panel, name).on);

@@ -1,7 +1,7 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { pulse, randomActs, severalLists } from '../act-lists.ts';
 import { castSignals, titleOf } from '../casting.ts';
-import { either } from '../chains.ts';
+import { either, startOf } from '../chains.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Family } from '../types.ts';
@@ -14,13 +14,12 @@ import type { Family } from '../types.ts';
 export const acknowledgedAlarm: Family = {
   id: 'acknowledged-alarm',
   title: 'Alarm with acknowledge',
-  size: { min: 1, max: 4 },
+  size: { min: 1, max: 2 },
   about: 'Two memories for each alarm: that it came, and that somebody has seen it.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;
-    const count = Math.ceil(size / 2);
-    const signals = castSignals(random, plant, count);
+    const signals = castSignals(random, plant, size);
     const seen = board.button('Acknowledge', 'reset');
     const flasher = board.flasher(source, 0.5, 0.5, { poles: 2, text: 'Flasher' });
     const parts = signals.map((signal) => {
@@ -42,16 +41,17 @@ export const acknowledgedAlarm: Family = {
       return { signal, sensor, came, known };
     });
     board.line(source, 'control', [either(...parts.map(({ came }) => [came.made()])), flasher.coil]);
-    parts.forEach(({ signal, came, known }, index) => {
-      const lamp = board.lamp(source, signal.acted.text, signal.acted.meaning);
-      const beat = index < 2 ? [[came.made(), flasher.made()]] : [];
-      board.line(source, 'lamps', [either(...random.shuffle([...beat, [known.made()]])), lamp.hop]);
-    });
+    // One set of contacts starts the flasher and sounds the horn.
     const horn = board.sounder(source, 'Horn');
-    board.line(source, 'control', [either(...parts.map(({ came }) => [came.made()])), horn.hop]);
-    if (size % 2 === 0) {
-      const quiet = board.lamp(source, 'All acknowledged', 'normal');
-      board.line(source, 'lamps', [seen.rest(), quiet.hop]);
+    board.tail([horn.hop], startOf(flasher.coil));
+    for (const { signal, came, known } of parts) {
+      const lamp = board.lamp(source, signal.acted.text, signal.acted.meaning);
+      const beat = random.shuffle([came.made(), flasher.made()]);
+      board.line(source, 'lamps', [either(...random.shuffle([beat, [known.made()]])), lamp.hop]);
+    }
+    if (random.chance(0.5)) {
+      const quiet = board.lamp(source, 'Nothing new', 'normal');
+      board.line(source, 'lamps', [...parts.map(({ came }) => came.rest()), quiet.hop]);
     }
     maybeSupplyLamp(random, opening, 0.4);
     const [first, second] = random.shuffle(parts.map(({ sensor }) => sensor.toggle));

@@ -1,7 +1,7 @@
 import type { Step } from '../../../shared/circuit.ts';
 import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
-import { cast, titleOf } from '../casting.ts';
+import { cast, lower, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
@@ -27,10 +27,10 @@ export const interlocked: Family = {
       return {
         way,
         coil,
-        button: board.button(`${way.button} ${movement.thing}`, sealed ? 'start' : 'hold-to-run'),
+        button: board.button(`${way.button} ${lower(movement.thing)}`, sealed ? 'start' : 'hold-to-run'),
       };
     });
-    const stop = sealed ? board.button(`Stop ${movement.thing}`, 'stop') : undefined;
+    const stop = sealed ? board.button(`Stop ${lower(movement.thing)}`, 'stop') : undefined;
     const limits: ActuatedPart[] = [];
     sides.forEach(({ way, coil, button }, index) => {
       const other = sides[1 - index]!;

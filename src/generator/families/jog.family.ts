@@ -1,6 +1,6 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
-import { cast, titleOf } from '../casting.ts';
+import { cast, lower, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
@@ -21,10 +21,10 @@ export const jog: Family = {
     const drive = cast(random, plant.drives);
     const main = board.relay(source, { poles: 4, text: drive.thing });
     const jogs = Array.from({ length: size >= 3 ? 2 : 1 }, (_, index) =>
-      board.button(`Jog ${drive.thing}${index === 0 ? '' : ' from far end'}`, 'hold-to-run'),
+      board.button(`Jog ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'hold-to-run'),
     );
-    const stop = board.button(`Stop ${drive.thing}`, 'stop');
-    const start = board.button(`Start ${drive.thing}`, 'start');
+    const stop = board.button(`Stop ${lower(drive.thing)}`, 'stop');
+    const start = board.button(`Start ${lower(drive.thing)}`, 'start');
     const running = board.lamp(source, `${drive.thing} ${drive.running}`, 'normal');
 
     if (size === 1) {

@@ -49,7 +49,7 @@ export const lampTest: Family = {
       }
       return { toggle: sensor.toggle };
     });
-    const untested = board.lamp(source, `${plant.name} line stopped`, 'neutral');
+    const untested = board.lamp(source, 'Line stopped', 'neutral');
     const stopped = board.relay(source, { poles: 2 });
     const selector = board.selector('Line', ['Stop', 'Run'], [['Run']]);
     board.line(source, 'control', [selector.hops[0]!, stopped.coil]);
@@ -59,7 +59,7 @@ export const lampTest: Family = {
     const run: Act = selector.turn('Run');
     return finish(random, board, {
       family: lampTest.id,
-      title: titleOf(plant, 'signal lamps', 'with lamp test'),
+      title: titleOf(plant, signals[0]!.thing, 'signal lamps with lamp test'),
       sheets: sheetsFor(random, size),
       acts: severalLists(4, () => {
         const acts = random.chance(0.7) ? someOn(random, toggles) : [];

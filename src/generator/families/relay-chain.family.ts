@@ -10,7 +10,7 @@ import type { Family } from '../types.ts';
 export const relayChain: Family = {
   id: 'relay-chain',
   title: 'Relay chain',
-  size: { min: 1, max: 8 },
+  size: { min: 1, max: 6 },
   about:
     'One relay feeds the next: two relays at size 1, three at size 2, then longer, with side conditions.',
   draft(random, { size }) {

@@ -1,6 +1,6 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
-import { cast, titleOf } from '../casting.ts';
+import { cast, lower, titleOf } from '../casting.ts';
 import { type Chain, either } from '../chains.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
@@ -14,7 +14,7 @@ import type { Family } from '../types.ts';
 export const sealIn: Family = {
   id: 'seal-in',
   title: 'Start and stop with seal-in',
-  size: { min: 1, max: 8 },
+  size: { min: 1, max: 7 },
   about:
     "A relay's own make contact beside the start button holds it; stop, trip or loss of supply releases it.",
   draft(random, { size }) {
@@ -25,23 +25,27 @@ export const sealIn: Family = {
     const main = contactor
       ? board.contactor(source, 4, 2, { mains: 3, text: drive.thing })
       : board.relay(source, { poles: 4, text: drive.thing });
-    const starts = Array.from({ length: size >= 3 ? 2 : 1 }, (_, index) =>
-      board.button(`Start ${index === 0 ? '' : 'from far end '}${drive.thing}`, 'start'),
+    const starts = Array.from({ length: size >= 2 ? 2 : 1 }, (_, index) =>
+      board.button(`Start ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'start'),
     );
-    const stops = Array.from({ length: size >= 4 ? 2 : 1 }, (_, index) =>
-      board.button(`Stop ${index === 0 ? '' : 'from far end '}${drive.thing}`, 'stop'),
+    const stops = Array.from({ length: size >= 3 ? 2 : 1 }, (_, index) =>
+      board.button(`Stop ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'stop'),
     );
     const trips: Toggle[] = [];
     const series: Chain[number][] = stops.map((stop) => stop.rest());
-    if (size >= 5) {
+    if (size >= 4) {
       const overload = board.overload(`${drive.thing} overload`);
       series.push(overload.rest);
       trips.push(overload.toggle);
+      const tripped = board.lamp(source, `${drive.thing} tripped`, 'abnormal');
+      board.line(source, 'lamps', [overload.made, tripped.hop]);
     }
-    if (size >= 6) {
+    if (size >= 5) {
       const stop = board.emergencyStop('Emergency stop');
       series.unshift(stop.rest());
       trips.push(stop.toggle);
+      const pressed = board.lamp(source, 'Emergency stop pressed', 'emergency');
+      board.line(source, 'lamps', [stop.made(), pressed.hop]);
     }
     const held = either(...random.shuffle([...starts.map((start) => [start.made()]), [main.made()]]));
     const ordered = random.chance(0.75) ? [...series, held] : [held, ...series];
@@ -49,17 +53,15 @@ export const sealIn: Family = {
 
     const running = board.lamp(source, `${drive.thing} ${drive.running}`, 'normal');
     board.line(source, 'lamps', [main.made(), running.hop]);
-    if (size >= 2 || random.chance(0.5)) {
-      const standing = board.lamp(source, `${drive.thing} stopped`, 'neutral');
-      board.line(source, 'lamps', [main.rest(), standing.hop]);
-    }
-    if (size >= 7) {
+    const standing = board.lamp(source, `${drive.thing} stopped`, 'neutral');
+    board.line(source, 'lamps', [main.rest(), standing.hop]);
+    if (size >= 6) {
       const follower = board.relay(source, { poles: 2, text: 'Follows' });
       board.line(source, 'control', [main.made(), follower.coil]);
       const pole = follower.pole();
       const one = board.lamp(source, 'Line ready', 'normal');
       board.line(source, 'lamps', [pole.made, one.hop]);
-      if (size >= 8) {
+      if (size >= 7) {
         const other = board.lamp(source, 'Line waiting', 'neutral');
         board.tail([pole.rest, other.hop]);
       }

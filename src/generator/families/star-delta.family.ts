@@ -1,7 +1,7 @@
 import type { Step } from '../../../shared/circuit.ts';
 import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
-import { cast, titleOf } from '../casting.ts';
+import { cast, lower, titleOf } from '../casting.ts';
 import { type Chain, either, startOf } from '../chains.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
@@ -30,8 +30,8 @@ export const starDelta: Family = {
     starDeltaMotor(board, drive.thing, { main, star, delta, overload: overload.mains });
 
     const timer = board.delay(source, 'on-delay', seconds, { poles: 1, text: 'Star time' });
-    const start = board.button(`Start ${drive.thing}`, 'start');
-    const stop = board.button(`Stop ${drive.thing}`, 'stop');
+    const start = board.button(`Start ${lower(drive.thing)}`, 'start');
+    const stop = board.button(`Stop ${lower(drive.thing)}`, 'stop');
     const held: Chain[number] = either(...random.shuffle([[start.made()], [main.made()]]));
     board.line(source, 'control', [...random.shuffle([overload.rest, stop.rest()]), held, main.coil]);
     const run: Step = startOf(main.coil);

@@ -25,7 +25,7 @@ export const twoSupplies: Family = {
     const { plant, board, source } = open(random);
     const { volts, type } = random.pick(INPUTS);
     const signals = board.source({ volts, current: 'DC' }, 'Controller signals', false);
-    const cast = castSignals(random, plant, size);
+    const [direct, ...cast] = castSignals(random, plant, size + 1);
     const toggles = cast.map((signal) => {
       const sensor = board.sensor(signal.sensor, signal.text);
       const relay = board.relay(source, { poles: random.int(2, 4) });
@@ -49,6 +49,14 @@ export const twoSupplies: Family = {
       board.inputLine(signals, [onRest ? inputPole.rest : inputPole.made], point);
       return random.chance(0.25) ? relay.held : sensor.toggle;
     });
+    // At 24 V a field contact may also come straight to the controller.
+    if (volts === 24 && size >= 2 && random.chance(0.7)) {
+      const signal = direct!;
+      const sensor = board.sensor(signal.sensor, signal.text);
+      const point = board.input(signals, type, signal.acted.text);
+      board.inputLine(signals, [random.chance(0.65) ? sensor.rest() : sensor.made()], point);
+      toggles.push(sensor.toggle);
+    }
     const lose = (): Act => ({ kind: 'open', device: random.pick([source, signals]).protection });
     const lists = severalLists(4, () => {
       const acts = random.chance(0.6)

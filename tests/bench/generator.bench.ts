@@ -1,0 +1,49 @@
+/** How many accepted questions a second, misconceptions included: every family and free circuits, all sizes in equal parts. */
+import { performance } from 'node:perf_hooks';
+import { families, fingerprint, free, generate } from '../../src/generator/index.ts';
+
+export interface Row {
+  readonly name: string;
+  readonly value: number;
+  readonly unit: string;
+  /** What the figure has to reach. */
+  readonly bound?: number;
+}
+
+const all = [...families, free];
+const requests = all.flatMap(({ id, size: { min, max } }) =>
+  Array.from({ length: max - min + 1 }, (_, index) => ({ family: id, size: min + index })),
+);
+
+const median = (values: readonly number[]): number =>
+  [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)]!;
+
+/** Accepted questions a second over one round of `requests`. */
+function round(number: number, of: typeof requests): number {
+  const from = performance.now();
+  let accepted = 0;
+  for (const request of of) if (generate({ ...request, seed: `bench-${number}` }).ok) accepted++;
+  return (1000 * accepted) / (performance.now() - from);
+}
+
+export async function generatorBench(rounds = 15): Promise<readonly Row[]> {
+  for (let warm = 0; warm < 4; warm++) round(-1 - warm, requests);
+  const whole = Array.from({ length: rounds }, (_, number) => round(number, requests));
+  const rows: Row[] = [
+    { name: 'accepted questions', value: Math.round(median(whole)), unit: 'per second', bound: 300 },
+  ];
+  for (const { id } of all) {
+    const own = requests.filter(({ family }) => family === id);
+    const rates = Array.from({ length: 5 }, (_, number) => round(number, own));
+    rows.push({ name: `accepted questions, ${id}`, value: Math.round(median(rates)), unit: 'per second' });
+  }
+  const circuits = requests.flatMap((request) => {
+    const made = generate({ ...request, seed: 'bench' });
+    return made.ok ? [made.accepted.draft.circuit] : [];
+  });
+  const from = performance.now();
+  for (const circuit of circuits) fingerprint(circuit);
+  const each = (performance.now() - from) / circuits.length;
+  rows.push({ name: 'fingerprint of a circuit', value: Math.round(each * 1000), unit: 'microseconds' });
+  return rows;
+}

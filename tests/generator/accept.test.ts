@@ -1,0 +1,171 @@
+import { describe, expect, it } from 'vitest';
+import { readActs, readCircuit } from '../../src/circuit/index.ts';
+import { keepsRules } from '../../src/generator/accept.ts';
+import { type Acceptance, accept, type Draft } from '../../src/generator/index.ts';
+
+const HEAD = 'supply A 24 V AC earthed\n';
+
+/** A draft of a circuit written in the notation. */
+function draftOf(
+  text: string,
+  acts: string,
+  asked: Partial<Pick<Draft, 'lamps' | 'inputs' | 'relays'>>,
+): Draft {
+  const circuit = readCircuit(HEAD + text);
+  if (!circuit.ok) throw new Error(circuit.problems.map(({ message }) => message).join('\n'));
+  const read = readActs(acts, circuit.value);
+  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('\n'));
+  return {
+    family: 'test',
+    circuit: circuit.value,
+    scenario: { start: 'live', faults: [], acts: read.value },
+    others: [],
+    lamps: [],
+    inputs: [],
+    relays: [],
+    ends: 'steady',
+    ...asked,
+  };
+}
+
+const judged = (draft: Draft, plain = false): Acceptance => accept(draft, { plain, judged: 3 })[0]!;
+
+const PAIR = `-B1 field-contact make
+-K1 relay
+-H1 lamp
+-H2 lamp
+A:L  -B1:13-14  -K1:A1-A2  A:N
+A:L  -K1:11-12  -H1:X1-X2  A:N
+-K1:11-14  -H2:X1-X2  A:N
+`;
+const ASKED = { lamps: ['-H1', '-H2'], relays: ['-K1'] };
+
+describe('acceptance', () => {
+  it('accepts a status pair whose signal comes, with the pictures before and after and what it tells apart', () => {
+    const found = judged(draftOf(PAIR, 'make -B1', ASKED));
+    expect(found).toMatchObject({
+      kind: 'accepted',
+      rest: { lamps: ['lit', 'dark'], relays: ['rest'] },
+      after: { lamps: ['dark', 'lit'], relays: ['operated'] },
+    });
+    if (found.kind !== 'accepted') return;
+    expect(found.tellsApart).toContain('nothing-moves');
+    expect(found.tellsApartBy.lamps).toContain('make-for-break');
+    expect(found.tellsApartBy.relays).not.toContain('make-for-break');
+    expect(found.wrongAnswers).toBeGreaterThan(1);
+  });
+
+  it('refuses a race: two relays that lock each other out, commanded at once', () => {
+    const text = `-B1 field-contact make
+-K1 relay 2 poles
+-K2 relay 2 poles
+-H1 lamp
+A:L  -B1:13-14  -K2:11-12  -K1:A1-A2  A:N
+-B1:14  -K1:11-12  -K2:A1-A2  A:N
+A:L  -K1:21-24  -H1:X1-X2  A:N
+`;
+    expect(judged(draftOf(text, 'make -B1', { lamps: ['-H1'] }))).toMatchObject({
+      kind: 'refused',
+      reason: 'race',
+    });
+  });
+
+  it('refuses a relay that breaks its own coil', () => {
+    const text = `-B1 field-contact make
+-K1 relay 2 poles
+-H1 lamp
+A:L  -B1:13-14  -K1:11-12  -K1:A1-A2  A:N
+A:L  -K1:21-24  -H1:X1-X2  A:N
+`;
+    expect(judged(draftOf(text, 'make -B1', { lamps: ['-H1'] }))).toMatchObject({
+      kind: 'refused',
+      reason: 'no-rest',
+    });
+  });
+
+  it('refuses lamps in series: each is dim', () => {
+    const text = `-B1 field-contact make
+-H1 lamp
+-H2 lamp
+A:L  -B1:13-14  -H1:X1-X2  -H2:X1-X2  A:N
+`;
+    expect(judged(draftOf(text, 'make -B1', { lamps: ['-H1', '-H2'] }))).toMatchObject({
+      reason: 'between',
+      detail: '-H1',
+    });
+  });
+
+  it('refuses a coil fed through a lamp, which lands between its limits', () => {
+    const text = `-B1 field-contact make
+-H1 lamp 1 W
+-K1 relay
+A:L  -B1:13-14  -H1:X1-X2  -K1:A1-A2  A:N
+`;
+    expect(judged(draftOf(text, 'make -B1', { lamps: ['-H1'], relays: ['-K1'] }))).toMatchObject({
+      reason: 'between',
+    });
+  });
+
+  it('refuses a short circuit on the way', () => {
+    const text = `-F1 fuse
+-B1 field-contact make
+-H1 lamp
+A:L  -F1:1-2  -B1:13-14  A:N
+-F1:2  -H1:X1-X2  A:N
+`;
+    expect(judged(draftOf(text, 'make -B1', { lamps: ['-H1'] }))).toMatchObject({ reason: 'tripped' });
+  });
+
+  it('refuses what one pattern answers and what stays as it was, unless it is asked to let it through', () => {
+    const all = `-B1 field-contact make
+-K1 relay 2 poles
+-H1 lamp
+-H2 lamp
+A:L  -B1:13-14  -K1:A1-A2  A:N
+A:L  -K1:11-14  -H1:X1-X2  A:N
+A:L  -K1:21-24  -H2:X1-X2  A:N
+`;
+    const lit = draftOf(all, 'make -B1', ASKED);
+    expect(judged(lit)).toMatchObject({ kind: 'refused', reason: 'one-pattern' });
+    expect(judged(lit, true)).toMatchObject({ kind: 'accepted' });
+    const back = draftOf(PAIR, 'make -B1; break -B1', ASKED);
+    expect(judged(back)).toMatchObject({ kind: 'refused', reason: 'as-at-rest' });
+  });
+
+  it('refuses what every misconception answers rightly', () => {
+    const text = `-S1 selector A/B make B
+-H1 lamp
+-H2 lamp
+A:L  -S1:13-14  -H1:X1-X2  A:N
+A:L  -H2:X1-X2  A:N
+`;
+    expect(judged(draftOf(text, 'turn -S1 B', { lamps: ['-H1'] }))).toMatchObject({
+      reason: 'tells-nothing-apart',
+    });
+  });
+
+  it('judges each scenario of a draft, and holds only as many as it is told against the misconceptions', () => {
+    const draft = draftOf(PAIR, 'make -B1', ASKED);
+    const hold = { ...draft.scenario, acts: [{ kind: 'hold', device: '-K1' } as const] };
+    const back = { ...draft.scenario, acts: [] };
+    const several = { ...draft, others: [back, hold] };
+    expect(accept(several, { plain: false, judged: 3 }).map(({ kind }) => kind)).toEqual([
+      'accepted',
+      'refused',
+      'accepted',
+    ]);
+    expect(accept(several, { plain: false, judged: 1 })).toHaveLength(1);
+  });
+
+  it('knows a drawing that breaks a rule', () => {
+    const draft = draftOf(PAIR, 'make -B1', ASKED);
+    expect(keepsRules(draft)).toBeUndefined();
+    const bare = draftOf(PAIR.replace('  -B1:13-14', ''), 'hold -K1', ASKED);
+    const lamps = { ...bare, circuit: { ...bare.circuit, paths: bare.circuit.paths.slice(0, 2) } };
+    expect(keepsRules(lamps)).toMatchObject({
+      kind: 'refused',
+      reason: 'rule',
+      detail: 'load-not-connected',
+    });
+  });
+});

@@ -1,0 +1,131 @@
+import { describe, expect, it } from 'vitest';
+import { families, free, randomOf } from '../../src/generator/index.ts';
+import { BUTTON_COLOURS, LAMP_COLOURS, plants } from '../../src/generator/vocabulary/index.ts';
+
+const drafts = [...families, free].flatMap((family) =>
+  Array.from({ length: 30 }, (_, index) =>
+    family.draft(randomOf(`words-${index}`), { size: 1 + (index % family.size.max) }),
+  ),
+);
+const devices = drafts.flatMap(({ circuit }) => circuit.devices);
+
+describe('colours (IEC 60204-1, 10.2.1 and 10.3.2)', () => {
+  it('of lamps: red emergency, yellow abnormal, green normal, blue mandatory, white neutral', () => {
+    // Amber is the yellow of lamps in common use (common practice, no source).
+    expect(LAMP_COLOURS).toEqual({
+      emergency: ['red'],
+      abnormal: ['yellow', 'amber'],
+      normal: ['green'],
+      mandatory: ['blue'],
+      neutral: ['white'],
+    });
+  });
+
+  it('of buttons: start never red, stop never green, reset blue, white, grey or black', () => {
+    expect(BUTTON_COLOURS.start).not.toContain('red');
+    expect(BUTTON_COLOURS.stop).not.toContain('green');
+    expect([...BUTTON_COLOURS.reset].sort()).toEqual(['black', 'blue', 'grey', 'white']);
+    for (const device of devices) {
+      if (device.kind !== 'push-button') continue;
+      if (/^Start /.test(device.text!)) expect(device.colour).not.toBe('red');
+      if (/^Stop /.test(device.text!)) expect(device.colour).not.toBe('green');
+    }
+  });
+});
+
+describe('the words on the drawings', () => {
+  it('name every lamp, button and field contact, each text once on a drawing', () => {
+    for (const { circuit } of drafts) {
+      const lamps = circuit.devices.filter(({ kind }) => kind === 'lamp').map(({ text }) => text);
+      expect(new Set(lamps).size, circuit.title).toBe(lamps.length);
+    }
+    for (const { kind, text, name } of devices)
+      if (
+        ['lamp', 'push-button', 'field-contact', 'limit-switch', 'float-switch', 'emergency-stop'].includes(
+          kind,
+        )
+      )
+        expect(text, name).toMatch(/\p{L}{2}/u);
+  });
+
+  it('leave no place for a number open and fit beside a symbol', () => {
+    for (const { text, name } of devices) {
+      expect(text ?? '', name).not.toMatch(/[#"]/);
+      expect((text ?? '').length, text).toBeLessThanOrEqual(48);
+    }
+    for (const { circuit } of drafts)
+      expect(circuit.title).toMatch(/^(Nursery|Ice works|Ferry ramp|Flour line): /);
+  });
+
+  it('come from four plants, each with words for every family, and none of a heating plant', () => {
+    expect(plants.map(({ id }) => id)).toEqual(['nursery', 'ice-works', 'ferry-ramp', 'flour-line']);
+    const words = JSON.stringify(plants).toLowerCase();
+    for (const word of ['boiler', 'burner', 'heating', 'radiator', 'furnace'])
+      expect(words).not.toContain(word);
+    for (const plant of plants) {
+      expect(plant.signals.length).toBeGreaterThanOrEqual(12);
+      for (const list of [
+        plant.drives,
+        plant.movements,
+        plant.pairs,
+        plant.sumps,
+        plant.chains,
+        plant.trios,
+        plant.startsLate,
+        plant.runsOn,
+      ])
+        expect(list.length).toBeGreaterThan(1);
+    }
+  });
+});
+
+describe('designations and protection', () => {
+  it('are letters of old practice (IEC 60750) with numbers that do not always begin at one', () => {
+    const letters: Readonly<Record<string, string>> = {
+      relay: 'K',
+      contactor: 'K',
+      'on-delay': 'K',
+      'off-delay': 'K',
+      flasher: 'K',
+      'latching-relay': 'K',
+      lamp: 'H',
+      sounder: 'H',
+      'push-button': 'S',
+      selector: 'S',
+      'emergency-stop': 'S',
+      'field-contact': 'B',
+      'limit-switch': 'B',
+      'float-switch': 'B',
+      breaker: 'F',
+      fuse: 'F',
+      overload: 'F',
+      valve: 'Y',
+      motor: 'M',
+      inputs: 'A',
+      terminals: 'X',
+    };
+    for (const { kind, name } of devices) expect(name, kind).toMatch(new RegExp(`^-${letters[kind]}[0-9]+$`));
+    const lowest = drafts.map(({ circuit }) =>
+      Math.min(
+        ...circuit.devices.filter(({ kind }) => kind === 'relay').map(({ name }) => Number(name.slice(2))),
+      ),
+    );
+    expect(lowest.filter((number) => number > 1 && number < Infinity).length).toBeGreaterThan(
+      drafts.length / 4,
+    );
+  });
+
+  it('have a fuse or breaker in every supply', () => {
+    for (const { circuit } of drafts) {
+      const protective = new Set(
+        circuit.devices.filter(({ kind }) => kind === 'fuse' || kind === 'breaker').map(({ name }) => name),
+      );
+      for (const supply of circuit.supplies) {
+        const feed = circuit.paths.find(
+          ({ steps }) => steps[0]!.device === supply.name && protective.has(steps[1]?.device ?? ''),
+        );
+        expect(feed, `${circuit.title}: ${supply.name}`).toBeDefined();
+      }
+    }
+  });
+});
