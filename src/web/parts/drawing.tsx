@@ -5,7 +5,9 @@ import type { Drawn, Sheet, Spot } from '../engine/messages.ts';
 export interface Touchable {
   readonly label: string;
   readonly state: string | undefined;
-  readonly mark?: { readonly correct: boolean; readonly right: string };
+  readonly mark?: { readonly correct: boolean };
+  /** Only places of these kinds; all of the item's when absent. */
+  readonly at?: readonly Spot['kind'][];
 }
 
 interface Props {
@@ -28,25 +30,27 @@ const boxed = ({ x, y, width, height }: Spot) => ({
   height: percent(height),
 });
 
-/** Round what is drawn of a symbol, without its leads, in the drawing's pixels: a ring's width, height, and clearance to its tag. */
-const RINGS: Readonly<Record<Spot['kind'], readonly [number, number, number]>> = {
-  load: [28, 28, 3],
-  coil: [36, 24, 3],
-  input: [38, 24, 3],
-  contact: [30, 30, 3],
-  terminal: [11, 11, 20],
+/** Round what is drawn of a symbol, without its leads, in the drawing's pixels: a ring's width and height. */
+const RINGS: Readonly<Record<Spot['kind'], readonly [number, number]>> = {
+  load: [28, 28],
+  coil: [36, 24],
+  input: [38, 24],
+  contact: [34, 30],
+  terminal: [11, 11],
 };
+
+/** From this share of the width on a tag grows to the left. */
+const NEAR_EDGE = 0.8;
 
 /** Where a target stands and how large its ring is; it grows with the drawing. */
 function placed(spot: Spot, sheet: Sheet): Record<string, string> {
-  const [across, high, clear] = RINGS[spot.kind];
+  const [across, high] = RINGS[spot.kind];
   const share = (pixels: number): string => `${((100 * pixels) / sheet.width).toFixed(3)}cqw`;
   return {
     left: percent(spot.x + spot.width / 2),
     top: percent(spot.y + spot.height / 2),
     '--across': share(across),
     '--high': share(high),
-    '--tag': share(across / 2 + clear),
     '--letters': share(11.5),
   };
 }
@@ -62,33 +66,50 @@ function SpotButton({
   touch: Touchable;
   onTouch: ((item: string) => void) | undefined;
 }) {
-  const inside = (
-    <>
-      <span class="ring" />
-      <span class="tag">{touch.state ?? '?'}</span>
-    </>
-  );
-  const shared = { 'data-state': touch.state, style: placed(spot, sheet) };
-  if (touch.mark) {
-    const { correct, right } = touch.mark;
+  const edge = spot.x + spot.width / 2 > NEAR_EDGE ? 'edge' : '';
+  const verdict = touch.mark && (touch.mark.correct ? 'right' : 'wrong');
+  const shared = {
+    class: `spot ${spot.kind} ${edge} ${verdict ?? ''}`,
+    'data-state': verdict ? undefined : touch.state,
+    style: placed(spot, sheet),
+  };
+  // What was answered and what is right stand beside the drawing in words.
+  if (verdict)
     return (
-      <span class={`spot ${spot.kind} ${correct ? 'right' : 'wrong'}`} {...shared} aria-hidden="true">
+      <span {...shared} aria-hidden="true">
         <span class="ring" />
-        <span class="tag">{correct ? `✓ ${right}` : `✗ ${right}`}</span>
+        <span class="tag">{verdict === 'right' ? '✓' : '✗'}</span>
       </span>
     );
-  }
   return (
     <button
       type="button"
-      class={`spot ${spot.kind}`}
       {...shared}
-      aria-label={`${touch.label}: ${touch.state ?? 'not answered'}`}
+      aria-label={touch.state === undefined ? touch.label : `${touch.label}: ${touch.state}`}
       onClick={() => onTouch?.(spot.item)}
     >
-      {inside}
+      <span class="ring" />
+      <span class="tag">{touch.state ?? '?'}</span>
     </button>
   );
+}
+
+/** The symbols to point at: of a device whose terminals are named, those that have one of them; otherwise all. */
+function pointedAt(spots: readonly Spot[], about: readonly string[]): Spot[] {
+  const deviceOf = (item: string): string => item.split(':')[0]!;
+  const narrowed = new Set(about.filter((item) => item.includes(':')).map(deviceOf));
+  const found: Spot[] = [];
+  let symbol: Spot | undefined;
+  for (const spot of spots) {
+    // A symbol stands before its terminals.
+    if (spot.kind !== 'terminal') symbol = spot;
+    const wanted =
+      spot.kind === 'terminal'
+        ? about.includes(spot.item)
+        : about.includes(spot.item) && !narrowed.has(deviceOf(spot.item));
+    if (wanted && symbol && !found.includes(symbol)) found.push(symbol);
+  }
+  return found;
 }
 
 function SheetView({
@@ -100,8 +121,11 @@ function SheetView({
 }: { sheet: Sheet } & Omit<Props, 'drawn'>) {
   // As a picture of its own, the drawing's style can't reach the page and the page's policy needs no exception.
   const source = useMemo(() => `data:image/svg+xml,${encodeURIComponent(sheet.svg)}`, [sheet.svg]);
-  const spots = sheet.spots.filter(({ item }) => touchable?.has(item));
-  const pointed = about ? sheet.spots.filter(({ item }) => about.includes(item)) : [];
+  const spots = sheet.spots.filter(({ item, kind }) => {
+    const touch = touchable?.get(item);
+    return touch && (!touch.at || touch.at.includes(kind));
+  });
+  const pointed = about ? pointedAt(sheet.spots, about) : [];
   return (
     <figure class="sheet" style={{ '--w': sheet.width, '--ratio': sheet.width / sheet.height }}>
       {sheet.title && <figcaption>{sheet.title}</figcaption>}

@@ -63,7 +63,9 @@ function Heading({ session, phase }: Omit<Props, 'ground'>) {
   const heading = useRef<HTMLHeadingElement>(null);
   // The focus follows the question, so that a keyboard and a screen reader begin where reading does.
   useEffect(() => {
-    if (session.number.peek() > 1) heading.current?.focus();
+    if (session.number.peek() < 2) return;
+    heading.current?.focus({ preventScroll: true });
+    scrollTo({ top: 0 });
   }, [session, prepared]);
   return (
     <div class="title-block">
@@ -153,7 +155,7 @@ export function Question({ session, ground, phase }: Props) {
   const left = asked.items.length - asked.items.filter(({ item }) => chosen.has(item)).length;
   const first = answers.value.length === 0 && !settings.value.placement && phase.kind === 'asking';
   return (
-    <form class="question" onSubmit={submit}>
+    <form class={answers.value.length < TOLD_FOR ? 'question' : 'question known'} onSubmit={submit}>
       {placing ? (
         phase.kind === 'asking' && <PlacingUnderWay session={session} asked={placing.length} />
       ) : first ? (

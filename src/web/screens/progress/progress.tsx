@@ -11,46 +11,71 @@ const STANDING: Readonly<Record<SkillProgress['standing'], string>> = {
   held: 'held',
   fading: 'fading',
   begun: 'begun',
-  open: 'not begun',
+  open: 'can be begun',
   shut: 'opens later',
 };
 
 const SECONDS_A_QUESTION = 45;
 
-function Skills({ report, now }: { report: Report; now: number }) {
+function Chance({ chance }: { chance: number }) {
+  const percent = Math.round(100 * chance);
   return (
-    <table class="strengths">
-      <caption>What you hold now</caption>
-      <thead>
-        <tr>
-          <th scope="col">Skill</th>
-          <th scope="col">Stands</th>
-          <th scope="col">Chance of right now</th>
-          <th scope="col">Comes back</th>
-        </tr>
-      </thead>
-      <tbody>
-        {report.skills.map(({ skill, title, standing, chance, due }) => (
-          <tr key={skill} class={standing}>
-            <th scope="row">{title}</th>
-            <td>{STANDING[standing]}</td>
-            <td>
-              {chance > 0 ? (
-                <>
-                  <meter min={0} max={1} value={chance}>
-                    {Math.round(100 * chance)} %
-                  </meter>{' '}
-                  {Math.round(100 * chance)} %
-                </>
-              ) : (
-                '–'
-              )}
-            </td>
-            <td>{due === null ? '–' : whenInWords(due, now)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <span class="chance">
+      <span class="line" aria-hidden="true">
+        <span style={{ width: `${percent}%` }} />
+      </span>{' '}
+      {percent} %
+    </span>
+  );
+}
+
+function Skills({ report, now }: { report: Report; now: number }) {
+  const begun = report.skills.filter(({ standing }) => standing !== 'shut' && standing !== 'open');
+  const later = report.skills.filter(({ standing }) => standing === 'shut' || standing === 'open');
+  return (
+    <>
+      {begun.length === 0 ? (
+        <p>
+          Nothing yet. <a href="#/practise">Answer the first question.</a>
+        </p>
+      ) : (
+        <table class="strengths">
+          <caption>What you hold now</caption>
+          <thead>
+            <tr>
+              <th scope="col">Skill</th>
+              <th scope="col">Stands</th>
+              <th scope="col">Right, if asked now</th>
+              <th scope="col">Comes back</th>
+            </tr>
+          </thead>
+          <tbody>
+            {begun.map(({ skill, title, standing, chance, due }) => (
+              <tr key={skill} class={standing}>
+                <th scope="row">{title}</th>
+                <td>{STANDING[standing]}</td>
+                <td>
+                  <Chance chance={chance} />
+                </td>
+                <td>{due === null ? '–' : whenInWords(due, now)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {later.length > 0 && (
+        <details class="in-words">
+          <summary>{later.length === 1 ? '1 skill' : `${later.length} skills`} not begun</summary>
+          <ul>
+            {later.map(({ skill, title, standing }) => (
+              <li key={skill}>
+                {title} ({STANDING[standing]})
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
   );
 }
 

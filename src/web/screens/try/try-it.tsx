@@ -5,7 +5,7 @@ import type { Act, Fault, Scenario } from '../../../../shared/scenario.ts';
 import type { Live } from '../../engine/messages.ts';
 import { Board } from '../../parts/board.tsx';
 import { CircuitTiming } from '../../parts/circuit-timing.tsx';
-import { Drawing } from '../../parts/drawing.tsx';
+import { Drawing, type Touchable } from '../../parts/drawing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { theme } from '../../theme.ts';
@@ -99,6 +99,13 @@ function Meter({
 
 const doneInWords = (count: number): string => (count === 1 ? 'After 1 act' : `After ${count} acts`);
 
+/** So many acts one after another are worked out anew each time. */
+const MOST_ACTS = 100;
+
+/** What of the drawing an act is done to. */
+const subjectOf = (act: Act): string | undefined =>
+  'device' in act && !('point' in act) ? act.device : undefined;
+
 /** One circuit that can be worked: press, hold, break a conductor, measure. */
 function Bench({ ground, circuit }: { ground: ScreenProps['ground']; circuit: Circuit }) {
   const [acts, setActs] = useState<readonly Act[]>([]);
@@ -126,8 +133,16 @@ function Bench({ ground, circuit }: { ground: ScreenProps['ground']; circuit: Ci
   }, [ground, circuit, acts, faults, points, now]);
   if (failure) return <p role="status">{failure}</p>;
   if (!live) return <p role="status">Switching on…</p>;
+  const act = (wanted: Act): void => setActs([...acts, wanted].slice(-MOST_ACTS));
+  const touchable = new Map<string, Touchable>();
+  for (const { act: possible, words } of live.acts) {
+    const subject = subjectOf(possible);
+    const at =
+      possible.kind === 'hold' || possible.kind === 'free' ? (['coil'] as const) : (['contact'] as const);
+    if (subject && !touchable.has(subject)) touchable.set(subject, { label: words, state: undefined, at });
+  }
   return (
-    <div class="question">
+    <div class="question known">
       <div class="desk">
         <div class="title-block">
           <h2>{circuit.title ?? 'A circuit'}</h2>
@@ -136,6 +151,11 @@ function Bench({ ground, circuit }: { ground: ScreenProps['ground']; circuit: Ci
         <Board>
           <Drawing
             drawn={live.drawn}
+            touchable={touchable}
+            onTouch={(item) => {
+              const found = live.acts.find(({ act }) => subjectOf(act) === item);
+              if (found) act(found.act);
+            }}
             description={`The circuit as it stands: ${live.readings.map(({ item, state }) => `${item} ${state}`).join(', ')}`}
           />
         </Board>
@@ -154,13 +174,8 @@ function Bench({ ground, circuit }: { ground: ScreenProps['ground']; circuit: Ci
         <section>
           <h2>Do</h2>
           <div class="row acts">
-            {live.acts.map(({ act, words }) => (
-              <button
-                key={JSON.stringify(act)}
-                type="button"
-                class="button"
-                onClick={() => setActs([...acts, act].slice(-100))}
-              >
+            {live.acts.map(({ act: done, words }) => (
+              <button key={JSON.stringify(done)} type="button" class="button" onClick={() => act(done)}>
                 {words}
               </button>
             ))}
