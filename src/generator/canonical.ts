@@ -10,44 +10,68 @@ import { incidenceOf } from './incidence.ts';
 
 type Edges = readonly (readonly number[])[];
 
-/** Ranks texts: equal texts get equal numbers, in the order of the texts. */
-function ranked(texts: readonly string[]): { ranks: number[]; count: number } {
-  const order = new Map([...new Set(texts)].sort().map((text, rank) => [text, rank]));
-  return { ranks: texts.map((text) => order.get(text)!), count: order.size };
+const around = (vertex: number, colours: readonly number[], edges: Edges): string =>
+  edges[vertex]!.map((other) => colours[other]!)
+    .sort((one, other) => one - other)
+    .join();
+
+/** Members of one class by a key, the keys in order. */
+function divided(members: readonly number[], keyOf: (vertex: number) => string): number[][] {
+  const classes = new Map<string, number[]>();
+  for (const vertex of members) {
+    const key = keyOf(vertex);
+    const list = classes.get(key);
+    if (list) list.push(vertex);
+    else classes.set(key, [vertex]);
+  }
+  if (classes.size === 1) return [[...members]];
+  return [...classes].sort(([one], [other]) => (one < other ? -1 : 1)).map(([, list]) => list);
 }
 
-/** Refines colours until all vertices of one colour have equally coloured neighbours. */
-function refine(colours: readonly number[], edges: Edges): number[] {
-  let now = [...colours];
-  let count = new Set(now).size;
-  for (;;) {
-    const next = ranked(
-      edges.map((list, vertex) => {
-        const around = list.map((other) => now[other]!).sort((a, b) => a - b);
-        // The old colour leads, padded, so that refining never changes the order of what was told apart before.
-        return `${String(now[vertex]).padStart(6, '0')} ${around.join()}`;
-      }),
-    );
-    now = next.ranks;
-    if (next.count === count) return now;
-    count = next.count;
+/**
+ * Refines an ordered division of the vertices until all of one class have equally coloured neighbours. A class's colour
+ * is the number of vertices before it, so that dividing one leaves the colours of the others as they are.
+ */
+function refine(classes: readonly (readonly number[])[], edges: Edges): number[] {
+  const colours: number[] = new Array(edges.length).fill(0);
+  let begin = 0;
+  let open: { members: readonly number[]; begin: number }[] = [];
+  for (const members of classes) {
+    for (const vertex of members) colours[vertex] = begin;
+    open.push({ members, begin });
+    begin += members.length;
   }
+  for (let changed = true; changed; ) {
+    changed = false;
+    const next: typeof open = [];
+    for (const { members, begin: first } of open) {
+      // A vertex alone in its class can't be told apart any further.
+      if (members.length === 1) continue;
+      const split = divided(members, (vertex) => around(vertex, colours, edges));
+      let start = first;
+      for (const part of split) {
+        if (start !== first) for (const vertex of part) colours[vertex] = start;
+        next.push({ members: part, begin: start });
+        start += part.length;
+      }
+      if (split.length > 1) changed = true;
+    }
+    open = next;
+  }
+  return colours;
 }
 
 /** Everything that an equitable colouring says: for each colour how many vertices have it and what is around each. */
 function quotient(colours: readonly number[], edges: Edges): string {
-  const cells = new Map<number, { size: number; around: string }>();
+  const sizes = new Map<number, number>();
+  const one = new Map<number, number>();
   colours.forEach((colour, vertex) => {
-    const cell = cells.get(colour);
-    if (cell) cell.size++;
-    else {
-      const around = edges[vertex]!.map((other) => colours[other]!).sort((a, b) => a - b);
-      cells.set(colour, { size: 1, around: around.join() });
-    }
+    sizes.set(colour, (sizes.get(colour) ?? 0) + 1);
+    if (!one.has(colour)) one.set(colour, vertex);
   });
-  return [...cells]
+  return [...sizes]
     .sort(([a], [b]) => a - b)
-    .map(([colour, { size, around }]) => `${colour}x${size}:${around}`)
+    .map(([colour, size]) => `${colour}x${size}:${around(one.get(colour)!, colours, edges)}`)
     .join(';');
 }
 
@@ -96,20 +120,21 @@ function partForm(part: readonly number[], colours: readonly number[], edges: Ed
     if (list) list.push(vertex);
     else classes.set(colour, [vertex]);
   });
-  const head = [...classes].sort(([a], [b]) => a - b);
-  const names = head.map(([colour, members]) => `${colour}x${members.length}`).join();
-  // Colours of the whole drawing lead; inside the part they are numbered afresh, twice over to leave room.
-  const small = new Map(head.map(([colour], index) => [colour, 2 * index + 1]));
-  const local = own.map((colour) => small.get(colour)!);
-  if (head.every(([, members]) => members.length === 1)) return `${names}{${quotient(local, inner)}}`;
-  const target = head.reduce((best, entry) => {
-    const size = entry[1].length;
-    return size > 1 && (best[1].length < 2 || size < best[1].length) ? entry : best;
+  const ordered = [...classes].sort(([a], [b]) => a - b);
+  const names = ordered.map(([colour, members]) => `${colour}x${members.length}`).join();
+  const lists = ordered.map(([, members]) => members);
+  let target = -1;
+  lists.forEach(({ length }, index) => {
+    if (length > 1 && (target < 0 || length < lists[target]!.length)) target = index;
   });
+  if (target < 0) return `${names}{${quotient(refine(lists, inner), inner)}}`;
   let least: string | undefined;
-  for (const vertex of target[1]) {
-    const single = local.map((colour, index) => (index === vertex ? colour - 1 : colour));
-    const found = form(refine(single, inner), inner);
+  for (const vertex of lists[target]!) {
+    const others = lists[target]!.filter((other) => other !== vertex);
+    const found = form(
+      refine([...lists.slice(0, target), [vertex], others, ...lists.slice(target + 1)], inner),
+      inner,
+    );
     if (least === undefined || found < least) least = found;
   }
   return `${names}{${least}}`;
@@ -118,9 +143,9 @@ function partForm(part: readonly number[], colours: readonly number[], edges: Ed
 /** Equal for two circuits exactly when they are the same circuit; see above. */
 export function canonicalForm(circuit: Circuit): string {
   const { kinds, edges } = incidenceOf(circuit);
-  const { ranks } = ranked(kinds);
-  const table = [...new Set(kinds)].sort().join('\n');
-  return `${table}\n${form(refine(ranks, edges), edges)}`;
+  const classes = divided([...kinds.keys()], (vertex) => kinds[vertex]!);
+  const table = classes.map(([first = 0, ...rest]) => `${kinds[first]} x${rest.length + 1}`).join('\n');
+  return `${table}\n${form(refine(classes, edges), edges)}`;
 }
 
 /** Four mixed 32-bit lanes over the code units, as 32 hexadecimal digits; the mixing constants are MurmurHash3's. */

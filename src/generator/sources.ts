@@ -14,5 +14,3 @@ export const CONTROL_RATINGS: readonly Rating[] = [
 /** Half of all circuits have one of the two 24 V supplies. */
 export const pickControlRating = (random: Random): Rating =>
   random.pick(random.chance(0.5) ? CONTROL_RATINGS.slice(0, 2) : CONTROL_RATINGS);
-
-export const ratingText = ({ volts, current }: Rating): string => `${volts} V ${current}`;

@@ -2,6 +2,8 @@
 import type { Act, Fault, Scenario } from '../../shared/scenario.ts';
 import { MISCONCEPTIONS, type Misconception } from '../misconceptions/index.ts';
 import {
+  copyState,
+  doAct,
   everyBeginning,
   everyOutcome,
   isFlashing,
@@ -35,6 +37,18 @@ export interface Workbench {
 /** States explored for one act; a draft that needs more is refused, which is cheaper than finding out. */
 const LIMITS = { states: 1_000 };
 
+/** A machine settled at the start of a scenario. */
+interface Started {
+  readonly machine: Machine;
+  readonly state: State;
+  readonly steady: boolean;
+}
+
+function started(machine: Machine): Started {
+  const { state, steady } = play(machine, { start: 'live', acts: [] });
+  return { machine, state, steady };
+}
+
 const actKey = (act: Act): string => {
   switch (act.kind) {
     case 'wait':
@@ -58,15 +72,17 @@ export function workbenchFor(draft: Draft, faults: readonly Fault[]): Workbench 
   const beginning = everyBeginning(machine, 'live', LIMITS);
   const known = new Map<Standing, Map<string, Standing>>();
   const places = placesIn(machine, draft);
-  const variants = new Map<string, Machine | undefined>();
+  const variants = new Map<string, Started | undefined>();
 
-  const variantFor = ({ id, changePlan }: Misconception): Machine | undefined => {
+  /** The wrong machine of a misconception, and how it stands at the start; undefined where the plan is seen as it is. */
+  const variantFor = ({ id, changePlan }: Misconception): Started | undefined => {
     if (variants.has(id)) return variants.get(id);
     const plan = changePlan?.(machine.plan, circuit);
-    const variant = plan ? variantOf(machine, plan) : undefined;
+    const variant = plan ? started(variantOf(machine, plan)) : undefined;
     variants.set(id, variant);
     return variant;
   };
+  let asItIs: Started | undefined;
   const readOn = (on: Machine, state: State): Picture =>
     isFlashing(on, state) ? flashingPicture(on, state, places) : pictureOf(on, state, places);
 
@@ -92,9 +108,11 @@ export function workbenchFor(draft: Draft, faults: readonly Fault[]): Workbench 
       const variant = variantFor(misconception);
       const done = misconception.changeScenario?.(scenario, circuit);
       if (variant === undefined && done === undefined) return undefined;
-      const on = variant ?? machine;
-      const { state, steady } = play(on, done ?? scenario);
+      asItIs ??= started(machine);
+      const { machine: on, state: from, steady } = variant ?? asItIs;
       if (!steady) return undefined;
+      const state = copyState(from);
+      for (const act of (done ?? scenario).acts) if (!doAct(on, state, act)) return undefined;
       if (faults.length === 0 && state.tripped.length + state.shorted.length > 0) return undefined;
       return readOn(on, state);
     },

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { readActs, readCircuit } from '../../src/circuit/index.ts';
 import { keepsRules } from '../../src/generator/accept.ts';
-import { type Acceptance, accept, type Draft } from '../../src/generator/index.ts';
+import { type Acceptance, accept, type Draft, families, free, generate } from '../../src/generator/index.ts';
+import { predictAll } from '../../src/misconceptions/index.ts';
+import { type Machine, readState, type State, solve } from '../../src/solver/index.ts';
 
 const HEAD = 'supply A 24 V AC earthed\n';
 
@@ -167,5 +169,26 @@ A:L  -H2:X1-X2  A:N
       reason: 'rule',
       detail: 'load-not-connected',
     });
+  });
+
+  it('finds told apart just what predictions made one by one tell apart', () => {
+    for (const family of [...families, free]) {
+      for (let seed = 0; seed < 12; seed++) {
+        const generated = generate({ seed: `one by one ${seed}`, family: family.id, size: 1 + (seed % 4) });
+        if (!generated.ok) throw new Error(`${family.id} ${seed}`);
+        const { draft, tellsApart } = generated.accepted;
+        if (draft.ends !== 'steady') continue;
+        const { circuit, scenario } = draft;
+        const read = ({ machine, state }: { machine: Machine; state: State }) => {
+          const { lamps, inputs, coils } = readState(machine, state);
+          return JSON.stringify([lamps, inputs, draft.relays.map((id) => coils[id]!.operated)]);
+        };
+        const right = read(solve(circuit, scenario));
+        const expected = predictAll(circuit, scenario)
+          .filter((prediction) => read(prediction) !== right)
+          .map(({ misconception }) => misconception.id);
+        expect(tellsApart, `${family.id} ${seed}`).toEqual(expected);
+      }
+    }
   });
 });
