@@ -155,7 +155,7 @@ describe('practice after a placement', () => {
         number: 0,
         recent: [],
         seen: new Set(),
-        placement: { at: DAY, known: found },
+        placement: { at: DAY, known: [...found] },
       });
       return made.ok ? made.task.skill : made.reason;
     };
