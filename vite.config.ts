@@ -1,3 +1,4 @@
+import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import { defineConfig, type Plugin } from 'vite';
 
 /**
@@ -13,7 +14,7 @@ function precache(): Plugin {
       const worker = bundle['service-worker.js'];
       if (worker?.type !== 'chunk') return;
       const files = Object.keys(bundle).filter(
-        (name) => name !== 'service-worker.js' && !name.endsWith('.map'),
+        (name) => name !== 'service-worker.js' && !/\.(map|br|gz|woff)$/.test(name),
       );
       const list = [
         '/',
@@ -22,6 +23,36 @@ function precache(): Plugin {
         '/icon.svg',
       ];
       worker.code = worker.code.replace(/\[\s*["'`]__FILES__["'`]\s*\]/, JSON.stringify(list.sort()));
+    },
+  };
+}
+
+/** Files that are sent compressed, once they are worth it. */
+const COMPRESSIBLE = /\.(js|css|html|svg|webmanifest)$/;
+const WORTH_COMPRESSING = 1024;
+
+/** Compresses every file once, as well as it goes, so that the server sends it as it is. */
+function compressed(): Plugin {
+  return {
+    name: 'polewise-compressed',
+    apply: 'build',
+    enforce: 'post',
+    generateBundle: {
+      order: 'post',
+      handler(_options, bundle) {
+        for (const [name, file] of Object.entries(bundle)) {
+          const source = file.type === 'chunk' ? file.code : file.source;
+          if (!COMPRESSIBLE.test(name) || source.length < WORTH_COMPRESSING) continue;
+          const bytes = Buffer.from(source);
+          const params = { [constants.BROTLI_PARAM_SIZE_HINT]: bytes.length };
+          this.emitFile({
+            type: 'asset',
+            fileName: `${name}.br`,
+            source: brotliCompressSync(bytes, { params }),
+          });
+          this.emitFile({ type: 'asset', fileName: `${name}.gz`, source: gzipSync(bytes, { level: 9 }) });
+        }
+      },
     },
   };
 }
@@ -38,7 +69,7 @@ const treeshake = {
 
 export default defineConfig({
   root: 'src/web',
-  plugins: [precache()],
+  plugins: [precache(), compressed()],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   worker: { format: 'es', rollupOptions: { treeshake } },
   build: {

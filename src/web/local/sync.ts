@@ -17,7 +17,7 @@ export interface Arrivals {
 /** Answers sent in one request: small enough for a slow line. */
 const BATCH = 50;
 /** Answers fetched in one. */
-const PAGE = 100;
+const PAGE = 50;
 
 type Checks = typeof import('../../../shared/api.ts') & typeof import('../../../shared/settings.ts');
 

@@ -5,8 +5,8 @@ export const NOTHING = 'nothing';
 
 /** Reads a number as people write one: a comma or a point, with or without the unit. */
 export function voltsOf(text: string): number | undefined {
-  const number = Number(text.trim().replace(/\s*V$/i, '').replace(',', '.'));
-  return text.trim() === '' || !Number.isFinite(number) ? undefined : number;
+  const [, number] = text.match(/^\s*([+-]?(?:\d{1,9}(?:[.,]\d{0,9})?|[.,]\d{1,9}))\s*V?\s*$/i) ?? [];
+  return number === undefined ? undefined : Number(number.replace(',', '.'));
 }
 
 /** What has been chosen, as an answer; undefined while it can't be one yet. */

@@ -1,0 +1,189 @@
+import 'fake-indexeddb/auto';
+import fc from 'fast-check';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { AnswerRecord } from '../../shared/practice.ts';
+import type { Settings } from '../../shared/settings.ts';
+import { Local } from '../../src/web/local/database.ts';
+import { type Fetch, synchronise } from '../../src/web/local/sync.ts';
+import { allAnswers, type Serving, serving } from '../server/serving.ts';
+import { answerWith, MORNING } from '../support/answers.ts';
+
+const given = (id: string, minute: number): AnswerRecord =>
+  answerWith({ id, learner: 'me', at: MORNING + minute * 60_000 });
+
+const open: { server?: Serving; devices: Local[] } = { devices: [] };
+let names = 0;
+
+async function device(): Promise<Local> {
+  const made = await Local.open(`device-${++names}`);
+  open.devices.push(made);
+  return made;
+}
+
+/** A network to the real server, on which `broken` says of each request whether it is lost, and on which way. */
+function network(
+  server: Serving,
+  broken: (request: number) => 'before' | 'after' | undefined = () => undefined,
+): Fetch {
+  let number = 0;
+  return async (path, { method = 'GET', body } = {}) => {
+    const how = broken(number++);
+    if (how === 'before') throw new TypeError('no network');
+    const reply = await server.ask({
+      method: method as 'GET',
+      url: path,
+      ...(typeof body === 'string' ? { payload: body, headers: { 'content-type': 'application/json' } } : {}),
+    });
+    if (how === 'after') throw new TypeError('the reply was lost');
+    return new Response(reply.body, { status: reply.statusCode });
+  };
+}
+
+function exchange(local: Local, fetch: Fetch) {
+  const seen: { answers: string[]; settings: Settings[] } = { answers: [], settings: [] };
+  return synchronise(local, fetch, {
+    answers: (fresh) => seen.answers.push(...fresh.map(({ id }) => id)),
+    settings: (newer) => seen.settings.push(newer),
+  }).then((result) => ({ result, ...seen }));
+}
+
+const kept = async (server: Serving): Promise<string[]> => (await allAnswers(server)).map(({ id }) => id);
+
+const ids = async (local: Local): Promise<string[]> => (await local.answers()).map(({ id }) => id);
+
+async function start(): Promise<Serving> {
+  open.server = await serving();
+  return open.server;
+}
+
+afterEach(async () => {
+  for (const local of open.devices.splice(0)) local.close();
+  await open.server?.end();
+  delete open.server;
+});
+
+describe('answers kept on a device', () => {
+  it('arrive in the order in which they were given, each once', async () => {
+    const server = await start();
+    const local = await device();
+    const all = Array.from({ length: 120 }, (_, minute) => given(`answer-${minute}`, minute));
+    for (const answer of all) await local.keep(answer);
+    expect((await exchange(local, network(server))).result).toBe('done');
+    expect(await kept(server)).toEqual(all.map(({ id }) => id));
+    expect(await local.waiting()).toBe(0);
+  });
+
+  it('survive a network that loses requests and replies at any point: once each, in order', async () => {
+    const server = await start();
+    let run = 0;
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(fc.constantFrom('before' as const, 'after' as const, undefined), { maxLength: 12 }),
+        async (losses) => {
+          run += 1;
+          const local = await device();
+          const all = Array.from({ length: 7 }, (_, minute) =>
+            given(`run-${run}-${minute}`, run * 100 + minute),
+          );
+          for (const answer of all) await local.keep(answer);
+          const line = network(server, (request) => losses[request]);
+          for (let tries = 0; (await exchange(local, line)).result !== 'done'; tries++)
+            if (tries > losses.length) throw new Error('it never gets through');
+          const arrived = (await server.store.entriesAfter('me', 0, 100_000)).entries.map(({ id }) => id);
+          expect(arrived.filter((id) => id.startsWith(`run-${run}-`))).toEqual(all.map(({ id }) => id));
+          expect(await local.waiting()).toBe(0);
+        },
+      ),
+      { numRuns: 25 },
+    );
+  });
+
+  it('of two devices that were offline together meet on both', async () => {
+    const server = await start();
+    const [phone, desk] = [await device(), await device()];
+    await phone.keep(given('phone-1', 1));
+    await desk.keep(given('desk-1', 2));
+    await phone.keep(given('phone-2', 3));
+    await exchange(phone, network(server));
+    const { answers } = await exchange(desk, network(server));
+    await exchange(phone, network(server));
+    expect(answers).toContain('phone-2');
+    expect(await ids(phone)).toEqual(['phone-1', 'desk-1', 'phone-2']);
+    expect(await ids(desk)).toEqual(['phone-1', 'desk-1', 'phone-2']);
+    expect((await kept(server)).toSorted()).toEqual(['desk-1', 'phone-1', 'phone-2']);
+  });
+
+  it('that the server refuses for good stay here and hold up no other', async () => {
+    const server = await start();
+    const local = await device();
+    const bad = { ...given('bad', 1), learner: 'somebody-else' };
+    await local.keep(bad);
+    await local.keep(given('good', 2));
+    expect((await exchange(local, network(server))).result).toBe('done');
+    expect(await kept(server)).toEqual(['good']);
+    expect(await local.waiting()).toBe(0);
+    expect(await ids(local)).toContain('bad');
+  });
+
+  it('are sent again, all of them, when a backup was put back or everything was erased there', async () => {
+    const before = await start();
+    const local = await device();
+    for (const minute of [1, 2, 3]) await local.keep(given(`answer-${minute}`, minute));
+    await exchange(local, network(before));
+    await before.end();
+    const after = await start();
+    // Another device has begun the new history already.
+    await after.send([given('other', 9)]);
+    expect((await exchange(local, network(after))).result).toBe('done');
+    expect((await kept(after)).toSorted()).toEqual(['answer-1', 'answer-2', 'answer-3', 'other']);
+    expect((await ids(local)).toSorted()).toEqual(['answer-1', 'answer-2', 'answer-3', 'other']);
+  });
+
+  it('are sent again after erasing on the server alone', async () => {
+    const server = await start();
+    const local = await device();
+    await local.keep(given('answer-1', 1));
+    await exchange(local, network(server));
+    await server.ask({ method: 'DELETE', url: '/api/learner?confirm=me' });
+    expect(await kept(server)).toEqual([]);
+    await local.keep(given('answer-2', 2));
+    expect((await exchange(local, network(server))).result).toBe('done');
+    expect((await kept(server)).toSorted()).toEqual(['answer-1', 'answer-2']);
+  });
+
+  it('wait when the server answers nonsense', async () => {
+    const local = await device();
+    await local.keep(given('answer-1', 1));
+    for (const reply of [
+      '<html>sign in to this network</html>',
+      '{"results":[]} trailing',
+      '{"results":"all"}',
+    ])
+      expect((await exchange(local, async () => new Response(reply))).result).toBe('offline');
+    expect(await local.waiting()).toBe(1);
+  });
+});
+
+describe('settings', () => {
+  const wanted = (changedAt: number, minutesADay: number): Settings => ({
+    changedAt,
+    minutesADay,
+    assessmentAt: null,
+    newSkillsADay: null,
+    placement: null,
+  });
+
+  it('changed last on any device hold on all of them', async () => {
+    const server = await start();
+    const [phone, desk] = [await device(), await device()];
+    await phone.setValue('settings', wanted(MORNING + 2, 20));
+    await desk.setValue('settings', wanted(MORNING + 1, 10));
+    await exchange(phone, network(server));
+    const { settings } = await exchange(desk, network(server));
+    expect(settings.map(({ minutesADay }) => minutesADay)).toEqual([20]);
+    expect((await desk.value('settings'))?.minutesADay).toBe(20);
+    const fresh = await device();
+    await exchange(fresh, network(server));
+    expect((await fresh.value('settings'))?.minutesADay).toBe(20);
+  });
+});
