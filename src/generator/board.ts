@@ -5,7 +5,7 @@
 import type { Step } from '../../shared/circuit.ts';
 import { type Chain, type Line, linesOf } from './chains.ts';
 import { DeviceShelf } from './devices.ts';
-import type { Source } from './parts.ts';
+import type { InputsPart, Source } from './parts.ts';
 
 export type Zone = 'power' | 'control' | 'lamps' | 'inputs';
 
@@ -30,26 +30,11 @@ export class Board extends DeviceShelf {
     this.groups.at(-1)!.lines.push(...linesOf(chain, from, 'return'));
   }
 
-  /** A line that ends at an input point; the module's common goes to the return once. */
-  inputLine(source: Source, chain: Chain, point: { readonly hop: Step }): void {
-    this.groups.push({
-      zone: 'inputs',
-      source,
-      lines: this.toPoint(linesOf(chain, 'feed', undefined), point),
-    });
-  }
-
-  inputTail(chain: Chain, point: { readonly hop: Step }): void {
-    this.groups.at(-1)!.lines.push(...this.toPoint(linesOf(chain, undefined, undefined), point));
-  }
-
-  private toPoint([main, ...beside]: readonly Line[], point: { readonly hop: Step }): Line[] {
-    const first = this.inputsUsed !== undefined && !this.inputsUsed.returned;
-    if (first) this.inputsUsed!.returned = true;
-    const end: Line = first
-      ? { ...main!, steps: [...main!.steps, { ...point.hop, leave: 'COM' }], to: 'return' }
-      : { ...main!, steps: [...main!.steps, point.hop] };
-    return [end, ...beside];
+  /** A way from the signal supply to the next point of an input module. */
+  input(inputs: InputsPart, chain: Chain, text: string): void {
+    const point = inputs.next(text);
+    const lines = linesOf([...chain, point], 'feed', point.leave === undefined ? undefined : 'return');
+    this.groups.push({ zone: 'inputs', source: inputs.source, lines });
   }
 
   /** Power paths, as they are and in this order. */

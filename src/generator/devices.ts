@@ -2,13 +2,14 @@
 import type { Colour, ContactSpec, Device, DeviceOf, Rating, Step, Supply } from '../../shared/circuit.ts';
 import type { Act } from '../../shared/scenario.ts';
 import { auxiliaryRow, numbersAt } from '../circuit/contact-numbers.ts';
+import { coilPart, heldBy, hop, mainHops, poleOf, RELAY_DIGITS, TIMER_DIGITS } from './coil-part.ts';
 import type {
   ActuatedPart,
   CoilPart,
   ContactorPart,
+  InputsPart,
   LatchingPart,
   LoadPart,
-  Pole,
   Source,
   Toggle,
 } from './parts.ts';
@@ -23,17 +24,11 @@ export interface RelayWish {
   readonly text?: string;
 }
 
-const hop = (device: string, enter: string, leave: string): Step => ({ device, enter, leave });
-
-const mainHops = (name: string, poles: number): Step[] =>
-  Array.from({ length: poles }, (_, pole) => hop(name, String(2 * pole + 1), String(2 * pole + 2)));
-
 export class DeviceShelf {
   readonly supplies: Supply[] = [];
   protected readonly random: Random;
   private readonly counts = new Map<string, number>();
   private readonly makers: (() => Device | undefined)[] = [];
-  protected inputsUsed: { name: string; source: Source; points: string[]; returned: boolean } | undefined;
 
   constructor(random: Random) {
     this.random = random;
@@ -85,60 +80,29 @@ export class DeviceShelf {
     return { name, feeds };
   }
 
-  private changeovers(name: string, numbers: readonly number[], digits: readonly string[]): () => Pole {
-    const free = [...numbers];
-    return () => {
-      const pole = free.shift();
-      if (pole === undefined) throw new RangeError(`${name} has no pole left`);
-      const [common, rest, made] = digits.map((digit) => `${pole}${digit}`) as [string, string, string];
-      return {
-        common: { device: name, enter: common },
-        rest: hop(name, common, rest),
-        made: hop(name, common, made),
-      };
-    };
-  }
-
-  private coilPart(name: string, poles: number, delayed: boolean): CoilPart {
-    const numbers = this.random.shuffle(Array.from({ length: poles }, (_, index) => index + 1));
-    const pole = this.changeovers(name, numbers, delayed ? ['5', '6', '8'] : ['1', '2', '4']);
-    return {
-      name,
-      coil: hop(name, 'A1', 'A2'),
-      pole,
-      made: () => pole().made,
-      rest: () => pole().rest,
-      held: {
-        on: { kind: 'hold', device: name },
-        off: { kind: 'free', device: name },
-        springs: false,
-      },
-    };
-  }
-
   /** A relay; which of its poles is used first is random. */
   relay({ rating }: Source, { poles, text }: RelayWish): CoilPart {
     const name = this.name('K');
     this.add({ kind: 'relay', name, poles, rating, ...(text ? { text } : {}) });
-    return this.coilPart(name, poles, false);
+    return coilPart(this.random, name, poles, RELAY_DIGITS);
   }
 
   delay({ rating }: Source, kind: DelayKind, seconds: number, { poles, text }: RelayWish): CoilPart {
     const name = this.name('K');
     this.add({ kind, name, poles, rating, seconds, ...(text ? { text } : {}) });
-    return this.coilPart(name, poles, true);
+    return coilPart(this.random, name, poles, TIMER_DIGITS);
   }
 
   flasher({ rating }: Source, on: number, off: number, { poles, text }: RelayWish): CoilPart {
     const name = this.name('K');
     this.add({ kind: 'flasher', name, poles, rating, on, off, ...(text ? { text } : {}) });
-    return this.coilPart(name, poles, true);
+    return coilPart(this.random, name, poles, TIMER_DIGITS);
   }
 
   latching({ rating }: Source, { poles, text }: RelayWish): LatchingPart {
     const name = this.name('K');
     this.add({ kind: 'latching-relay', name, poles, rating, ...(text ? { text } : {}) });
-    return { ...this.coilPart(name, poles, false), reset: hop(name, 'B1', 'B2') };
+    return { ...coilPart(this.random, name, poles, RELAY_DIGITS), reset: hop(name, 'B1', 'B2') };
   }
 
   /** A contactor with a row of auxiliaries, EN 50005 numbers. */
@@ -166,7 +130,7 @@ export class DeviceShelf {
       ),
       made: take('make'),
       rest: take('break'),
-      held: { on: { kind: 'hold', device: name }, off: { kind: 'free', device: name }, springs: false },
+      held: heldBy(name),
     };
   }
 
@@ -190,14 +154,7 @@ export class DeviceShelf {
       name,
       made: plain('make'),
       rest: plain('break'),
-      pole: () => {
-        const [common, rest, made] = next('changeover') as [string, string, string];
-        return {
-          common: { device: name, enter: common },
-          rest: hop(name, common, rest),
-          made: hop(name, common, made),
-        };
-      },
+      pole: () => poleOf(name, next('changeover') as [string, string, string]),
       get toggle() {
         return toggle(contacts[0]?.form ?? 'make');
       },
@@ -298,28 +255,27 @@ export class DeviceShelf {
     return name;
   }
 
-  /** The next input point of the controller on this supply; the module grows with what is asked of it. */
-  input(
-    source: Source,
-    type: DeviceOf<'inputs'>['type'],
-    text: string,
-  ): { readonly name: string; readonly hop: Step } {
-    if (!this.inputsUsed) {
-      const made = { name: this.name('A'), source, points: [] as string[], returned: false };
-      this.inputsUsed = made;
-      const spare = this.random.int(0, 2);
-      this.makers.push(() => ({
-        kind: 'inputs',
-        name: made.name,
-        text: 'Controller inputs',
-        type,
-        count: Math.min(16, made.points.length + spare),
-        points: made.points,
-      }));
-    }
-    const { name, points } = this.inputsUsed;
-    points.push(text);
-    const point = `I${points.length}`;
-    return { name: `${name}:${point}`, hop: { device: name, enter: point } };
+  /** Inputs of a controller; the module grows with the points that are asked of it. */
+  inputs(source: Source, type: DeviceOf<'inputs'>['type']): InputsPart {
+    const name = this.name('A');
+    const points: string[] = [];
+    const spare = this.random.int(0, 2);
+    this.makers.push(() => ({
+      kind: 'inputs',
+      name,
+      text: 'Controller inputs',
+      type,
+      count: Math.min(16, points.length + spare),
+      points,
+    }));
+    return {
+      source,
+      next: (text) => {
+        points.push(text);
+        const point = { device: name, enter: `I${points.length}` };
+        // The first point leads on to the module's common and so to the return; the others share that.
+        return points.length === 1 ? { ...point, leave: 'COM' } : point;
+      },
+    };
   }
 }

@@ -135,15 +135,15 @@ export const free: Family = {
       const contacts = Array.from({ length: random.int(1, 3) }, () => all.relayContact()).filter(
         (step) => step !== undefined,
       );
-      const supply =
-        contacts.length > 0
-          ? board.source({ volts: 24, current: 'DC' }, 'Controller signals', false)
-          : source;
-      contacts.forEach((contact, point) => {
-        const signal = random.pick(signals);
-        const word = random.chance(0.5) ? signal.acted : signal.rest;
-        board.inputLine(supply, [contact], board.input(supply, '24V-1', `${word.text}, ${point + 1}`));
-      });
+      if (contacts.length > 0) {
+        const supply = board.source({ volts: 24, current: 'DC' }, 'Controller signals', false);
+        const inputs = board.inputs(supply, '24V-1');
+        contacts.forEach((contact, point) => {
+          const signal = random.pick(signals);
+          const word = random.chance(0.5) ? signal.acted : signal.rest;
+          board.input(inputs, [contact], `${word.text}, ${point + 1}`);
+        });
+      }
     }
     maybeSupplyLamp(random, opening, 0.1);
     const toggles = used.map(({ part }) => part.toggle);

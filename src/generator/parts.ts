@@ -60,3 +60,10 @@ export interface LoadPart {
   readonly name: string;
   readonly hop: Step;
 }
+
+/** A controller's input module. */
+export interface InputsPart {
+  readonly source: Source;
+  /** The next point, its text beside it. */
+  next(text: string): Step;
+}

@@ -90,7 +90,7 @@ describe('generate', () => {
         "make-only": "6b8ad02b4e84508dfa8fc88f0826abb1 make -B11; make -B13; break -B13",
         "off-delay": "ca8ad90ff0f65e3f63da579add15107a break -B3; wait 5 s",
         "on-delay": "c3cf6d5c642d6a6af90a8dd167ab53a8 make -B91; wait 35 s; break -B91",
-        "permissive": "d9deace3e6defdff1bf2c2fdbfaae68d make -B602",
+        "permissive": "d9deace3e6defdff1bf2c2fdbfaae68d make -B2",
         "pump-out": "cfa84e0a4fabcdcc14c4e0b18cf20082 make -B502; make -B501; break -B501",
         "relay-chain": "d7b5db742f7fd4b114d0ba4be59b764c make -B1",
         "seal-in": "19cd21f95b1119bef31863b6888cb3a5 press -S103",
@@ -110,16 +110,16 @@ describe('generate', () => {
       supply B 24 V DC "Controller signals"
       -F1  breaker 1 A "Control supply"
       -F2  breaker 1 A "Controller signals"
+      -A1  inputs 3 24V-3 "Controller inputs" "Elevator belt 2 on track"
       -B1  limit-switch make "Elevator belt 2 off track"
       -K1  relay 4 poles
       -H1  lamp green "Elevator belt 2 on track"
       -H2  lamp red "Elevator belt 2 off track"
-      -A1  inputs 1 24V-3 "Controller inputs" "Elevator belt 2 on track"
 
       A:L  -F1:1-2  -B1:13-14  -K1:A1-A2  A:N
       -F1:2  -K1:21-22  -H1:X1-X2  A:N
       -K1:21-24  -H2:X1-X2  A:N
-      B:L+  -F2:1-2  -K1:31-32  -A1:I1-COM  B:L-
+      B:L+  -F2:1-2  -K1:11-12  -A1:I1-COM  B:L-
       "
     `);
   });

@@ -20,6 +20,7 @@ export const lampTest: Family = {
     const { plant, board, source } = open(random);
     const signals = castSignals(random, plant, size + 1);
     const button = board.button('Lamp test', 'hold-to-run');
+    // One test relay serves four lamps.
     let test: CoilPart | undefined;
     let left = 0;
     const testContact = () => {
@@ -31,7 +32,7 @@ export const lampTest: Family = {
       left--;
       return test!.made();
     };
-    // A direct test relay each for four lamps; where one is enough for a single lamp the button serves alone.
+    // Of the first two lamps one is on the test and one is not, so that neither is a rule.
     const parts = signals.map((signal, index) => {
       const sensor = board.sensor(signal.sensor, signal.text);
       const relay = board.relay(source, { poles: 4 });

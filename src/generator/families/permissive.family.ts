@@ -67,20 +67,16 @@ export const permissive: Family = {
           case 0:
             return well;
           case 1:
-            return [
-              ...well,
-              random.pick(all).on === well.at(-1)
-                ? random.pick(all).off
-                : random.pick(going.length > 0 ? going : coming).on,
-            ];
+            return [...well, random.pick(going.length > 0 ? going : coming).on];
           case 2:
-            return coming.length > 0 ? [...well, random.pick(coming).off] : [random.pick(going).on];
+            return [...well, ...(coming.length > 0 ? [random.pick(coming).off] : [])];
           case 3:
             return well.slice(1);
-          case 4:
-            return bypass
-              ? [...well.slice(1), bypass.turn('On')]
-              : [...well, ...(going.length > 0 ? [going[0]!.on, going[0]!.off] : [])];
+          case 4: {
+            if (bypass) return [...well.slice(1), bypass.turn('On')];
+            const passing = going[0];
+            return passing ? [...well, passing.on, passing.off] : well;
+          }
           default:
             return randomActs(random, all, random.int(1, size + 2));
         }

@@ -25,6 +25,7 @@ export const twoSupplies: Family = {
     const { plant, board, source } = open(random);
     const { volts, type } = random.pick(INPUTS);
     const signals = board.source({ volts, current: 'DC' }, 'Controller signals', false);
+    const inputs = board.inputs(signals, type);
     const [direct, ...cast] = castSignals(random, plant, size + 1);
     const toggles = cast.map((signal) => {
       const sensor = board.sensor(signal.sensor, signal.text);
@@ -45,16 +46,18 @@ export const twoSupplies: Family = {
       if (shown !== 1) acted(shown !== 0);
       const inputPole = relay.pole();
       const onRest = random.chance(0.4);
-      const point = board.input(signals, type, onRest ? signal.rest.text : signal.acted.text);
-      board.inputLine(signals, [onRest ? inputPole.rest : inputPole.made], point);
+      board.input(
+        inputs,
+        [onRest ? inputPole.rest : inputPole.made],
+        (onRest ? signal.rest : signal.acted).text,
+      );
       return random.chance(0.25) ? relay.held : sensor.toggle;
     });
     // At 24 V a field contact may also come straight to the controller.
     if (volts === 24 && size >= 2 && random.chance(0.7)) {
       const signal = direct!;
       const sensor = board.sensor(signal.sensor, signal.text);
-      const point = board.input(signals, type, signal.acted.text);
-      board.inputLine(signals, [random.chance(0.65) ? sensor.rest() : sensor.made()], point);
+      board.input(inputs, [random.chance(0.65) ? sensor.rest() : sensor.made()], signal.acted.text);
       toggles.push(sensor.toggle);
     }
     const lose = (): Act => ({ kind: 'open', device: random.pick([source, signals]).protection });
