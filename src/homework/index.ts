@@ -2,6 +2,29 @@
  * Homework: sets, papers of their own for every learner, marking, reports, and the formats in which results and people go
  * to other systems. Pure; keeping is the store's. docs/homework.md and docs/interchange.md say it in words.
  */
+
+export { type Cell, type CsvOptions, type CsvTable, readCsv, writeCsv } from './interchange/csv.ts';
+export { type MarksRow, marksCsv } from './interchange/marks-csv.ts';
+export type { QtiVersion } from './interchange/qti/dialect.ts';
+export { type QtiRequest, qtiFiles, qtiPackage } from './interchange/qti/package.ts';
+export { MANIFEST_FILES, ROSTER_COLUMNS } from './interchange/roster/columns.ts';
+export { readRoster } from './interchange/roster/read-roster.ts';
+export type {
+  Roster,
+  RosterClass,
+  RosterEnrollment,
+  RosterFrame,
+  RosterUser,
+} from './interchange/roster/types.ts';
+export { writeRoster } from './interchange/roster/write-roster.ts';
+export {
+  isoDuration,
+  XAPI_VERSION,
+  type XapiRequest,
+  type XapiStatement,
+  xapiStatements,
+} from './interchange/xapi.ts';
+export { zipFiles } from './interchange/zip.ts';
 export { countedAnswers } from './marking/count.ts';
 export { markPaper } from './marking/mark-paper.ts';
 export { recordsOf } from './marking/records.ts';
