@@ -16,7 +16,7 @@ const rows = measured.map((apart) => {
     .map((id) => ({ id, made: apart.made.get(id) ?? 0, offered: apart.offered.get(id)! }))
     .sort((a, b) => b.made - a.made)
     .map(({ id, made, offered }) => `${id} ${percent(made)} (${percent(offered)})`);
-  return `| ${apart.family} | ${apart.told.toFixed(1)} | ${apart.answers.toFixed(1)} | ${list.join(', ')} |`;
+  return `| ${apart.family} | ${percent(apart.accepted)} | ${apart.drafts.toFixed(1)} | ${apart.told.toFixed(1)} | ${apart.answers.toFixed(1)} | ${list.join(', ')} |`;
 });
 const pairs = measured.flatMap((apart) =>
   allowed(apart).map((id) => ({ made: apart.made.get(id) ?? 0, offered: apart.offered.get(id)! })),
@@ -28,8 +28,8 @@ const table = [
   `Over ${SEEDS} seeds a family. Of ${pairs.length} pairs of a family and a misconception that it allows, a question made`,
   `tells one apart in ${percent(mean(pairs.map(({ made }) => made)))} % of cases; scenarios as they come would in ${percent(mean(pairs.map(({ offered }) => offered)))} %.`,
   '',
-  '| family | told apart | wrong answers | % of questions that tell each apart (in brackets: of scenarios as they come) |',
-  '|---|---|---|---|',
+  '| family | scenarios accepted % | drafts a question | told apart | wrong answers | % of questions that tell each apart (in brackets: of scenarios as they come) |',
+  '|---|---|---|---|---|---|',
   ...rows,
   END,
 ].join('\n');

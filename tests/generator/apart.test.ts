@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { WEIGHTS } from '../../src/generator/difficulty.ts';
 import { families, free } from '../../src/generator/index.ts';
 import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
 import { allowed, apartOf } from './apart.ts';
@@ -37,8 +38,16 @@ describe('docs/generator.md', () => {
 
   it('states about what is measured', () => {
     for (const { family, told } of measured) {
-      const stated = Number(new RegExp(`^\\| ${family} \\| ([0-9.]+) \\|`, 'm').exec(table)?.[1]);
+      const stated = Number(
+        new RegExp(`^\\| ${family} \\| [0-9]+ \\| [0-9.]+ \\| ([0-9.]+) \\|`, 'm').exec(table)?.[1],
+      );
       expect(Math.abs(stated - told), family).toBeLessThan(0.8);
     }
+  });
+
+  it('states the weights of the difficulty', () => {
+    const section = documentation.split('## Difficulty')[1]!.split('## Cost')[0]!;
+    const stated = [...section.matchAll(/^\| .* \| ([0-9.]+) \|$/gm)].map((match) => Number(match[1]));
+    expect(stated).toEqual(Object.values(WEIGHTS));
   });
 });

@@ -10,6 +10,8 @@ export interface Apart {
   /** Mean number told apart, and of different wrong answers, of the questions made. */
   readonly told: number;
   readonly answers: number;
+  /** Share of all scenarios drafted that are accepted. */
+  readonly accepted: number;
   /** Drafts needed for one question. */
   readonly drafts: number;
 }
@@ -38,12 +40,16 @@ export function apartOf(family: Family, seeds: number): Apart {
   );
   const made: { tellsApart: readonly string[]; wrongAnswers: number; drafts: number }[] = [];
   const offered: (readonly string[])[] = [];
+  let judgements = 0;
+  let accepted = 0;
   for (let seed = 0; seed < seeds; seed++) {
     const size = sizes[seed % sizes.length]!;
     const generated = generate({ seed: `apart-${seed}`, family: family.id, size });
     if (generated.ok) made.push({ ...generated.accepted, drafts: generated.drafts });
     const draft = family.draft(randomOf(`offered-${family.id}-${seed}`), { size });
     for (const judged of accept(draft, { plain: false, judged: 5 })) {
+      judgements++;
+      if (judged.kind === 'accepted') accepted++;
       if (judged.kind === 'accepted') offered.push(judged.tellsApart);
       else if (judged.reason === 'tells-nothing-apart') offered.push([]);
     }
@@ -54,6 +60,7 @@ export function apartOf(family: Family, seeds: number): Apart {
     offered: shares(offered),
     told: mean(made.map(({ tellsApart }) => tellsApart.length)),
     answers: mean(made.map(({ wrongAnswers }) => wrongAnswers)),
+    accepted: accepted / judgements,
     drafts: mean(made.map(({ drafts }) => drafts)),
   };
 }
