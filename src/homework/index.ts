@@ -35,7 +35,15 @@ export {
   questionDifficulty,
   toleranceOf,
 } from './papers/difficulty.ts';
-export { paperAgain, paperFor, papersFor, publicPaper, type Taken, takenBy } from './papers/paper.ts';
+export {
+  joinPapers,
+  paperAgain,
+  paperFor,
+  papersFor,
+  publicPaper,
+  type Taken,
+  takenBy,
+} from './papers/paper.ts';
 export { type Level, type PlacesRequest, type PlaceWish, placeFor, placesFor } from './places.ts';
 export {
   HOMEWORK_PROBLEMS,
@@ -79,4 +87,5 @@ export {
   type Scores,
   upperLower,
 } from './reports/statistics.ts';
+export { type TermReport, type TermRow, type TermWork, termReport } from './reports/term-report.ts';
 export { checkSet, mayReview, type Phase, phaseOf } from './set.ts';

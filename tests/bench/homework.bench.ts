@@ -1,7 +1,14 @@
 /** What homework costs: papers for a class, marking one, a class report. One core; the figures of issue 5 are for two. */
 import { performance } from 'node:perf_hooks';
 import type { Paper } from '../../shared/homework.ts';
-import { classReport, markPaper, paperFor, papersFor, takenBy } from '../../src/homework/index.ts';
+import {
+  classReport,
+  markPaper,
+  paperFor,
+  papersFor,
+  takenBy,
+  termReport,
+} from '../../src/homework/index.ts';
 import { blankAnswer, rightAnswer } from '../../src/questions/index.ts';
 import { course, places, seats, setOf } from '../homework/course.ts';
 
@@ -54,6 +61,17 @@ export function bench(papers = 100): readonly Row[] {
   const report = Array.from({ length: 5 }, () =>
     timed(() => classReport({ set, course, learners, marks, papers: made })),
   );
+  // 300 learners and 20 sets, the marks of those papers over again.
+  const many = Array.from({ length: 300 }, (_, index) => ({
+    ...marks[index % marks.length]!,
+    learner: `l${index}`,
+  }));
+  const class300 = many.map(({ learner }) => learner);
+  const sets = Array.from({ length: 20 }, () => ({ set, marks: many }));
+  const term = Array.from({ length: 3 }, () => timed(() => termReport({ course, learners: class300, sets })));
+  const one = Array.from({ length: 3 }, () =>
+    timed(() => classReport({ set, course, learners: class300, marks: many })),
+  );
   const small = setOf(places(['make-contact'], 4));
   const whole = timed(() => papersFor(small, seats(30)));
   const total = times.reduce((sum, ms) => sum + ms, 0);
@@ -72,6 +90,16 @@ export function bench(papers = 100): readonly Row[] {
     {
       name: `homework: report over ${papers} papers of 20 items`,
       median: median(report.map(({ ms }) => ms)),
+      unit: 'ms',
+    },
+    {
+      name: 'homework: report over 300 learners and one set',
+      median: median(one.map(({ ms }) => ms)),
+      unit: 'ms',
+    },
+    {
+      name: 'homework: report over 300 learners and 20 sets',
+      median: median(term.map(({ ms }) => ms)),
       unit: 'ms',
     },
     { name: 'homework: 30 papers of 4 small items', median: whole.ms, unit: 'ms' },

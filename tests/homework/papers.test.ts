@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { type Paper, paper as paperSchema, publicPaper as publicSchema } from '../../shared/homework.ts';
 import { canonicalForm } from '../../src/generator/index.ts';
 import {
+  joinPapers,
   paperAgain,
   paperFor,
   papersFor,
@@ -84,6 +85,25 @@ describe('a paper', () => {
       expect(circuit).not.toBe(other!.items[index]!.circuit);
       expect(circuit).not.toBe(again.value[0]!.items[index]!.circuit);
     }
+  });
+
+  it('is the same whether the class was made in one go or in parts, but where circuits clash', () => {
+    const set = setOf(places(['make-contact', 'status-lamps'], 3));
+    const all = seats(8);
+    const apart = all.flatMap((seat) => {
+      const made = paperFor(set, seat);
+      return made.ok ? [made.value] : [];
+    });
+    const whole_ = papersFor(set, all);
+    if (!whole_.ok) throw new Error('no papers');
+    expect(joinPapers(set, all, apart)).toEqual(whole_);
+    // The last learner got the first one's paper by mischance: only that paper changes.
+    const clash = [...apart.slice(0, 7), { ...apart[0]!, learner: all[7]!.learner }];
+    const joined = joinPapers(set, all, clash);
+    if (!joined.ok) throw new Error('no papers');
+    expect(joined.value.slice(0, 7)).toEqual(apart.slice(0, 7));
+    for (const [place, { circuit }] of joined.value[7]!.items.entries())
+      expect(joined.value.slice(0, 7).map(({ items }) => items[place]!.circuit)).not.toContain(circuit);
   });
 
   it('has no circuit twice', () => {

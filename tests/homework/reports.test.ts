@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { PaperMark } from '../../shared/homework.ts';
-import { classReport, FIRM_IDEA, ideasIn, learnerReport, REVISE_BELOW } from '../../src/homework/index.ts';
+import {
+  classReport,
+  FIRM_IDEA,
+  ideasIn,
+  learnerReport,
+  REVISE_BELOW,
+  termReport,
+} from '../../src/homework/index.ts';
 import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
 import { type Answering, believing, notAtAll, rightly, work } from './class-work.ts';
 import { course, places, setOf } from './course.ts';
@@ -131,5 +138,46 @@ describe('a class report', () => {
         ({ kind }) => kind,
       ),
     ).toEqual(['half-left-out', 'low-marks']);
+  });
+});
+
+describe('a report over several sets', () => {
+  const second = setOf(places(['relay-chains', 'seal-in'], 4), { id: 'week-41' });
+  const later = work(second, [rightly, halfRight, notAtAll]);
+  const term = termReport({
+    course,
+    learners: everybody,
+    sets: [
+      { set, marks },
+      { set: second, marks: later.marks },
+    ],
+  });
+
+  it('has each learner with the share of every set, and nothing where nothing was handed in', () => {
+    expect(term.rows.map(({ learner }) => learner)).toEqual(everybody);
+    expect(term.rows[0]!.bySet).toEqual([1, 1]);
+    expect(term.rows[2]!.bySet[1]).toBe(0);
+    expect(term.rows[3]!.bySet[1]).toBeNull();
+    expect(term.rows.at(-1)!.bySet).toEqual([null, null]);
+  });
+
+  it('weighs a skill by the marks it had in all sets together', () => {
+    expect(term.skills.map(({ skill }) => skill)).toEqual([
+      'make-contact',
+      'status-lamps',
+      'relay-chains',
+      'seal-in',
+    ]);
+    const own = [marks[2]!, later.marks[2]!].flatMap(({ items }) =>
+      items.filter(({ skill }) => skill === 'relay-chains'),
+    );
+    const earned = own.reduce((sum, item) => sum + Math.round(item.mark.share * item.marks * 100) / 100, 0);
+    expect(term.rows[2]!.bySkill[2]).toBeCloseTo(earned / (2 * own.length), 9);
+    expect(term.rows[3]!.bySkill[3]).toBeNull();
+  });
+
+  it('counts wrong ideas over all of them', () => {
+    const { times } = term.ideas.find(({ id }) => id === idea)!;
+    expect(times).toBe(ideasIn([...marks, ...later.marks]).find(({ id }) => id === idea)!.times);
   });
 });

@@ -120,6 +120,28 @@ export function papersFor(
 }
 
 /**
+ * Papers that were made apart (by several workers, each for a part of the class) as those of one class: where two have the
+ * same circuit in the same place, the later one is made anew. Seats and papers stand in the same order.
+ */
+export function joinPapers(
+  set: HomeworkSet,
+  seats: readonly Seat[],
+  papers: readonly Paper[],
+): Checked<readonly Paper[]> {
+  const { taken, add } = takenBy([]);
+  const joined: Paper[] = [];
+  for (const [index, seat] of seats.entries()) {
+    const paper = papers[index]!;
+    const clashes = paper.items.some(({ circuit }, place) => taken(place, circuit));
+    const made: Checked<Paper> = clashes ? paperFor(set, seat, taken) : { ok: true, value: paper };
+    if (!made.ok) return made;
+    add(made.value);
+    joined.push(made.value);
+  }
+  return { ok: true, value: joined };
+}
+
+/**
  * The same paper again from the set, the seed and the draws that are kept with it, without asking who else has what.
  * Undefined where this version of the program no longer makes those questions; the kept paper is what counts.
  */
