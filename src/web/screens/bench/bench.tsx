@@ -2,6 +2,7 @@ import './bench.css';
 import { useEffect, useState } from 'preact/hooks';
 import type { Problem } from '../../../../shared/problem.ts';
 import type { Drawn, Live, Requests } from '../../engine/messages.ts';
+import { Board } from '../../parts/board.tsx';
 import { Drawing } from '../../parts/drawing.tsx';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { theme } from '../../theme.ts';
@@ -112,9 +113,9 @@ export function Bench({ ground }: ScreenProps) {
           />
         </label>
         <div class="result">
-          <div class="board">
+          <Board>
             {drawn ? <Drawing drawn={drawn} description="The circuit as it is written" /> : <p>…</p>}
-          </div>
+          </Board>
           <div role="status">
             <Problems title="Mistakes" problems={read?.problems ?? []} onGo={go} />
             <Problems title="Against the drawing rules" problems={read?.findings ?? []} onGo={go} />

@@ -1,10 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { FixedQuestion as Fixed } from '../../../../shared/bank.ts';
 import type { Asked, Mark } from '../../../../shared/question.ts';
+import { Board } from '../../parts/board.tsx';
 import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import type { Ground } from '../../start.ts';
 import { answerOf } from '../practise/answer.ts';
 import { AnswerForm } from '../practise/answer-form.tsx';
+import { Situation } from '../practise/situation.tsx';
 
 /** A question of a lesson: it is marked and explained here and says nothing about the memory. */
 export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed }) {
@@ -26,16 +28,14 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
         if (answer) ground.engine.call('mark', { question, answer }).then(setMark, () => undefined);
       }}
     >
-      <div class="board">
+      <Board>
         <CircuitDrawing
           ground={ground}
           circuit={question.circuit}
           scenario={mark ? question.scenario : null}
         />
-      </div>
-      {asked.situation.map((sentence) => (
-        <p key={sentence}>{sentence}</p>
-      ))}
+      </Board>
+      <Situation sentences={asked.situation} />
       {asked.cautions.map((caution) => (
         <p key={caution} class="caution">
           {caution}

@@ -1,5 +1,6 @@
 import './lessons.css';
 import type { Bank, LessonPart, Topic } from '../../../../shared/bank.ts';
+import { Board } from '../../parts/board.tsx';
 import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { Markdown } from '../../parts/markdown.tsx';
@@ -13,12 +14,14 @@ function Part({ ground, topic, part }: { ground: Ground; topic: Topic; part: Les
     case 'drawing': {
       const shown = topic.circuits.find(({ id }) => id === part.circuit);
       return shown ? (
-        <div class="board">
-          <CircuitDrawing ground={ground} circuit={shown.circuit} scenario={part.scenario} />
+        <>
+          <Board>
+            <CircuitDrawing ground={ground} circuit={shown.circuit} scenario={part.scenario} />
+          </Board>
           <p class="under">
             <a href={`#/try/${topic.id}.${shown.id}`}>Try this circuit</a>
           </p>
-        </div>
+        </>
       ) : null;
     }
     case 'question': {

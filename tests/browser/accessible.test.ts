@@ -1,0 +1,178 @@
+/** WCAG 2.2 A and AA as far as axe-core can tell, on every screen in both themes; sizes, zoom and motion by hand. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launch } from './support/chromium.ts';
+import { builtPage, type PageServer, pageServer } from './support/page-server.ts';
+import { asking, check, DESK, device, fillIn, next, openPractice, PHONE } from './support/practising.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+interface AxeResult {
+  readonly violations: readonly {
+    readonly id: string;
+    readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
+  }[];
+  readonly passes: readonly unknown[];
+}
+
+/** What axe-core finds; its script is run in the page without being part of it. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  const { violations: found, passes } = await page.evaluate(
+    (tags) =>
+      (globalThis as unknown as { axe: { run(of: Document, options: unknown): Promise<AxeResult> } }).axe.run(
+        document,
+        {
+          runOnly: { type: 'tag', values: tags },
+        },
+      ),
+    TAGS,
+  );
+  expect(passes.length).toBeGreaterThan(5);
+  return found.flatMap(({ id, nodes }) =>
+    nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary ?? ''}`),
+  );
+}
+
+let browser: Browser;
+let server: PageServer;
+const built = { done: () => {} };
+
+beforeAll(async () => {
+  const page = builtPage();
+  built.done = page.done;
+  [browser, server] = await Promise.all([launch(), pageServer(page.folder)]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.end();
+  built.done();
+});
+
+/** Every screen, and the practice in each of its states: what makes it stand there. */
+const SCREENS: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = [
+  ['the first visit', (page) => openPractice(page, server.address)],
+  [
+    'an answer half given, with a hint',
+    async (page) => {
+      await page.locator('button.spot').first().click();
+      await page.getByRole('button', { name: /^Hint/ }).click();
+      await page.waitForSelector('.hint:not(.empty)');
+    },
+  ],
+  [
+    'a mark',
+    async (page) => {
+      await fillIn(page, 1);
+      await check(page);
+      await page.waitForSelector('.transport');
+      await page.locator('.in-words summary').click();
+      await page.waitForSelector('.in-words li');
+    },
+  ],
+  [
+    'a placement',
+    async (page) => {
+      await next(page);
+      await asking(page);
+    },
+  ],
+  [
+    'lessons',
+    (page) => page.goto(`${server.address}/#/lessons`).then(() => page.waitForSelector('.contents li')),
+  ],
+  [
+    'a lesson',
+    async (page) => {
+      await page.goto(`${server.address}/#/lessons/changeover-pole`);
+      await page.waitForSelector('.lesson .lines img');
+      await page.waitForSelector('.lesson-question fieldset');
+    },
+  ],
+  [
+    'progress',
+    (page) => page.goto(`${server.address}/#/progress`).then(() => page.waitForSelector('.strengths')),
+  ],
+  ['try it', (page) => page.goto(`${server.address}/#/try`).then(() => page.waitForSelector('.readings li'))],
+  [
+    'write',
+    (page) => page.goto(`${server.address}/#/bench`).then(() => page.waitForSelector('.bench .lines img')),
+  ],
+];
+
+describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {
+  it.each([
+    ['on a phone', PHONE],
+    ['on a desk', DESK],
+  ])('axe-core finds nothing on any screen %s', async (_, size) => {
+    const { context, page } = await device(browser, { ...size, colorScheme });
+    const found: string[] = [];
+    for (const [name, open] of SCREENS) {
+      await open(page);
+      found.push(...(await violations(page)).map((text) => `${name}: ${text}`));
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+        name,
+      ).toBeLessThanOrEqual(0);
+    }
+    expect(found).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('the page', () => {
+  it('has targets of 44 pixels on a phone; only terminals that stand close together are smaller', async () => {
+    const { context, page } = await device(browser, PHONE);
+    for (const [name, open] of SCREENS) {
+      await open(page);
+      const small = await page.evaluate(() =>
+        [
+          ...document.querySelectorAll<HTMLElement>(
+            'button, nav a, select, summary, label.choice, input:not([type=radio], [type=checkbox])',
+          ),
+        ]
+          .filter((element) => element.checkVisibility() && !element.matches('.spot.terminal'))
+          .map((element) => ({ text: element.outerHTML.slice(0, 120), box: element.getBoundingClientRect() }))
+          .filter(({ box }) => box.height < 43.5 || box.width < 43.5)
+          .map(({ text, box }) => `${text} ${box.width} x ${box.height}`),
+      );
+      expect(small, name).toEqual([]);
+    }
+    await context.close();
+  });
+
+  it('loses nothing at twice the size: all of it is there and nothing sticks out', async () => {
+    // 1280 by 800 at 200 % has 640 by 400 pixels to lay out in.
+    const { context, page } = await device(browser, {
+      viewport: { width: 640, height: 400 },
+      deviceScaleFactor: 2,
+    });
+    for (const [name, open] of SCREENS) {
+      await open(page);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+        name,
+      ).toBeLessThanOrEqual(0);
+      for (const link of ['Practise', 'Lessons', 'Progress', 'Try it', 'Write'])
+        expect(await page.getByRole('link', { name: link, exact: true }).first().isVisible(), name).toBe(
+          true,
+        );
+    }
+    await context.close();
+  });
+
+  it('moves nothing by itself', async () => {
+    const { context, page } = await device(browser, { ...DESK, reducedMotion: 'reduce' });
+    await openPractice(page, server.address);
+    await fillIn(page);
+    await check(page);
+    await page.waitForSelector('.transport');
+    const moving = await page.evaluate(() => document.getAnimations().length);
+    expect(moving).toBe(0);
+    expect(await page.locator('.transport .count').textContent()).toMatch(/^(\d+)\/\1$/);
+    await context.close();
+  });
+});

@@ -1,0 +1,229 @@
+/** The whole way of a new apprentice: by touch on a phone, and by keyboard alone at a desk. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { launch } from './support/chromium.ts';
+import { builtPage, type PageServer, pageServer } from './support/page-server.ts';
+import {
+  allSent,
+  answerOne,
+  asking,
+  check,
+  DESK,
+  device,
+  fillIn,
+  marked,
+  next,
+  openPractice,
+  PHONE,
+} from './support/practising.ts';
+
+let browser: Browser;
+let server: PageServer;
+const built = { folder: '', done: () => {} };
+
+beforeAll(async () => {
+  Object.assign(built, builtPage());
+  browser = await launch();
+});
+afterAll(async () => {
+  await browser?.close();
+  built.done();
+});
+beforeEach(async () => {
+  server = await pageServer(built.folder);
+});
+afterEach(() => server.end());
+
+/** Presses Tab until what has the focus fits, as somebody does who sees where the focus is. */
+async function tabTo(page: Page, fits: string): Promise<void> {
+  for (let presses = 0; presses < 80; presses++) {
+    await page.keyboard.press('Tab');
+    const there = await page.evaluate((selector) => {
+      const element = document.activeElement;
+      if (!element?.matches(selector)) return false;
+      // Whatever the browser draws round it, it has to be seen.
+      const box = element.getBoundingClientRect();
+      return box.width > 0 && box.bottom > 0 && box.top < innerHeight;
+    }, fits);
+    if (there) return;
+  }
+  throw new Error(`the keyboard never reaches ${fits}`);
+}
+
+describe('by touch on a phone', () => {
+  it('a newcomer answers on the drawing at once, sees why, and finds every screen', async () => {
+    const { context, page, complaints } = await device(browser, PHONE);
+    await openPractice(page, server.address);
+
+    // The first question stands there, with what is to be touched, before anything has to be read or chosen.
+    const spots = page.locator('button.spot');
+    expect(await spots.count()).toBeGreaterThan(0);
+    for (const spot of await spots.all()) expect(await spot.locator('.tag').isVisible()).toBe(true);
+    const submit = page.locator('.bar button[type=submit]');
+    expect(await submit.isDisabled()).toBe(true);
+    for (const spot of await spots.all()) await spot.tap();
+    const first = await spots.first().getAttribute('data-state');
+    expect(first).toBeTruthy();
+    await spots.first().tap();
+    expect(await spots.first().getAttribute('data-state')).not.toBe(first);
+    // The same answer stands in the form.
+    expect(await page.locator('input[type=radio]:checked').count()).toBe(await spots.count());
+    expect(await submit.isEnabled()).toBe(true);
+    await submit.tap();
+    await marked(page);
+    expect(await page.getByRole('status').filter({ hasText: /right/i }).first().textContent()).toMatch(
+      /right\.$/i,
+    );
+    expect(await page.locator('.why li').count()).toBeGreaterThan(0);
+
+    // The run can be played, stepped and scrubbed.
+    await page.waitForSelector('.transport');
+    const caption = page.locator('.transport .caption');
+    const end = await caption.textContent();
+    await page.getByRole('button', { name: 'Back', exact: true }).tap();
+    expect(await caption.textContent()).not.toBe(end);
+    await page.getByRole('button', { name: 'On', exact: true }).tap();
+    expect(await caption.textContent()).toBe(end);
+    await page.locator('.scrub input').fill('0');
+    expect(await caption.textContent()).toMatch(/^1\//);
+
+    await next(page);
+    await asking(page);
+    expect(await page.evaluate(() => scrollY)).toBe(0);
+    for (let count = 0; count < 3; count++) await answerOne(page, count % 2);
+    await allSent(page);
+    expect(await server.kept()).toHaveLength(4);
+
+    // Every screen is one touch away.
+    await page.getByRole('link', { name: 'Lessons', exact: true }).tap();
+    await page.locator('.contents a').first().tap();
+    await page.waitForSelector('.lesson .lines img');
+    await page.getByRole('link', { name: 'Progress', exact: true }).tap();
+    await page.waitForSelector('.strengths tbody tr');
+    await page.getByLabel('Minutes a day').fill('15');
+    const day = await page.evaluate(() => new Date(Date.now() + 20 * 86_400_000).toISOString().slice(0, 10));
+    await page.getByLabel('Assessment on').fill(day);
+    await page.waitForSelector('.days li');
+    await page.getByRole('link', { name: 'Try it', exact: true }).tap();
+    await page.waitForSelector('.try button.spot');
+    const standing = await page.locator('.try .cell').textContent();
+    await page.locator('.try button.spot').first().tap();
+    await page.waitForFunction(
+      (before) => document.querySelector('.try .cell')?.textContent !== before,
+      standing,
+    );
+    await page.getByRole('link', { name: 'Write', exact: true }).tap();
+    await page
+      .locator('#notation')
+      .fill('# Broken\nsupply A 24 V AC\n-H1 lamp green "On"\nA:L -H1:X1-X9 A:N\n');
+    await page.waitForSelector('.problems li');
+    // The practice is where it was left.
+    await page.getByRole('link', { name: 'Practise', exact: true }).tap();
+    expect(await page.locator('.question:not(.try *) .title-block .cell').last().textContent()).toBe(
+      'Question 5',
+    );
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('finds where to begin in at most eight questions, and goes on from there', async () => {
+    const { context, page, complaints } = await device(browser, PHONE);
+    await openPractice(page, server.address);
+    const skill = await page.locator('.title-block .wide').textContent();
+    await page.getByRole('button', { name: /Find where to begin/ }).tap();
+    await page.waitForSelector('.begin.placing');
+    let asked = 0;
+    for (; asked < 8; asked++) {
+      // The solver behind the page knows the right answer: an apprentice who knows everything gives it.
+      await fillIn(page, asked % 2);
+      await check(page);
+      await page.locator('.bar .main').tap();
+      await page.waitForSelector('.begin.placing, .opening h1');
+      if ((await page.locator('.opening h1').count()) > 0) break;
+    }
+    expect(asked).toBeLessThan(8);
+    await page.getByRole('button', { name: 'Practise', exact: true }).tap();
+    await asking(page);
+    expect(await page.locator('.begin').count()).toBe(0);
+    expect(await page.locator('.title-block .wide').textContent()).toBeTruthy();
+    expect(skill).toBeTruthy();
+    await allSent(page);
+    const settings = (await (await fetch(`${server.address}/api/settings`)).json()) as { placement: unknown };
+    expect(settings.placement).not.toBeNull();
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('by keyboard alone at a desk', () => {
+  it('a newcomer answers, takes a hint, reads why, and goes on', async () => {
+    const { context, page, complaints } = await device(browser, DESK);
+    await openPractice(page, server.address);
+
+    // On the drawing: each place says what it is and how it is answered.
+    await tabTo(page, 'button.spot');
+    await page.keyboard.press('Space');
+    const name = await page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? '');
+    expect(name).toMatch(/^-[A-Z]+\d+.*: \w+$/);
+    // In the form: the rest.
+    const groups = await page.locator('.talk fieldset.item').count();
+    for (let group = 0; group < groups; group++) {
+      if (await page.locator('.bar button[type=submit]').isEnabled()) break;
+      await tabTo(page, '.talk fieldset.item:not(:has(input:checked)) input');
+      await page.keyboard.press('Space');
+    }
+    await tabTo(page, '.bar button.plain');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('.hint:not(.empty)');
+    await page.keyboard.press('Shift+Tab');
+    await tabTo(page, '.bar button[type=submit]');
+    await page.keyboard.press('Enter');
+    await marked(page);
+    await page.waitForFunction(() => document.activeElement?.textContent === 'Next');
+
+    // Back to the reasons: each points at the drawing, and at the run.
+    for (let presses = 0; presses < 40; presses++) {
+      await page.keyboard.press('Shift+Tab');
+      if (await page.evaluate(() => document.activeElement?.matches('.why .step') ?? false)) break;
+    }
+    await page.waitForSelector('.pointed');
+    await page.waitForSelector('.transport');
+    for (let presses = 0; presses < 40; presses++) {
+      await page.keyboard.press('Shift+Tab');
+      if (await page.evaluate(() => document.activeElement?.matches('.scrub input') ?? false)) break;
+    }
+    await page.keyboard.press('Home');
+    expect(await page.locator('.transport .count').textContent()).toMatch(/^1\//);
+
+    await tabTo(page, '.bar .main');
+    await page.keyboard.press('Enter');
+    await asking(page);
+    // Reading begins at the new question.
+    await page.waitForFunction(() => document.activeElement?.tagName === 'H1');
+    await allSent(page);
+    expect(await server.kept()).toHaveLength(1);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('reaches every screen, and presses a button of a live circuit', async () => {
+    const { context, page, complaints } = await device(browser, DESK);
+    await openPractice(page, server.address);
+    for (const [hash, seen] of [
+      ['lessons', '.contents li'],
+      ['progress', '.progress h1'],
+      ['bench', '#notation'],
+      ['try', '.acts button'],
+    ] as const) {
+      await page.keyboard.press('Control+Home');
+      await tabTo(page, `a[href="#/${hash}"]`);
+      await page.keyboard.press('Enter');
+      await page.waitForSelector(seen);
+    }
+    await tabTo(page, '.acts button');
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() => document.querySelector('.try .cell')?.textContent === 'After 1 act');
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});

@@ -1,0 +1,71 @@
+/** What a learner does on the page, waiting for what is seen and never for a time. */
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+
+export const PHONE: BrowserContextOptions = {
+  viewport: { width: 360, height: 740 },
+  hasTouch: true,
+  isMobile: true,
+};
+export const DESK: BrowserContextOptions = { viewport: { width: 1280, height: 800 } };
+
+/** A page of a device of its own, and everything it complains of. */
+export async function device(
+  browser: Browser,
+  options: BrowserContextOptions,
+): Promise<{ context: BrowserContext; page: Page; complaints: string[] }> {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  page.setDefaultTimeout(30_000);
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    // A request that finds no network is told there as well, and is expected.
+    if (message.type() === 'error' && !message.text().startsWith('Failed to load resource'))
+      complaints.push(message.text());
+  });
+  return { context, page, complaints };
+}
+
+export const asking = (page: Page): Promise<unknown> =>
+  page.waitForSelector('.question .bar button[type=submit]');
+export const marked = (page: Page): Promise<unknown> => page.waitForSelector('.question .explained');
+
+/** Opens the page and waits for its first question. */
+export async function openPractice(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await asking(page);
+}
+
+/** Answers everything by the form, with the choice at `at` of each. */
+export async function fillIn(page: Page, at = 0): Promise<void> {
+  const items = page.locator('.talk fieldset.item');
+  for (let index = 0; index < (await items.count()); index++) {
+    const radios = items.nth(index).locator('input[type=radio]');
+    const count = await radios.count();
+    if (count > 0) await radios.nth(Math.min(at, count - 1)).check();
+    else await items.nth(index).locator('input[type=text]').fill('24');
+  }
+}
+
+/** Checks what has been answered and waits for the mark. */
+export async function check(page: Page): Promise<void> {
+  await page.locator('.bar button[type=submit]').click();
+  await marked(page);
+}
+
+export async function next(page: Page): Promise<void> {
+  await page.locator('.bar .main', { hasText: 'Next' }).click();
+  await page.waitForSelector('.explained', { state: 'detached' });
+}
+
+/** Answers the question that is open, whatever it is, and goes to the next. */
+export async function answerOne(page: Page, at = 0): Promise<void> {
+  await fillIn(page, at);
+  await check(page);
+  await next(page);
+  await asking(page);
+}
+
+/** Waits until nothing waits for the server any more. */
+export const allSent = (page: Page): Promise<unknown> =>
+  page.waitForFunction(() => (document.querySelector('.standing')?.textContent ?? '') === '');
