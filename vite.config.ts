@@ -27,6 +27,26 @@ function precache(): Plugin {
   };
 }
 
+/** Has the engine and the bank on their way while the page's own script is still being read. */
+function fetchedEarly(): Plugin {
+  return {
+    name: 'polewise-fetched-early',
+    apply: 'build',
+    enforce: 'post',
+    transformIndexHtml: {
+      order: 'post',
+      handler: (_html, { bundle }) => {
+        const engine = Object.keys(bundle ?? {}).find((name) => /^assets\/worker-[^.]+\.js$/.test(name));
+        const links = [
+          ...(engine ? [{ rel: 'modulepreload', as: 'worker', href: `/${engine}` }] : []),
+          { rel: 'preload', as: 'fetch', href: '/api/bank', crossorigin: true },
+        ];
+        return links.map((attrs) => ({ tag: 'link', attrs, injectTo: 'head' as const }));
+      },
+    },
+  };
+}
+
 /** Files that are sent compressed, once they are worth it. */
 const COMPRESSIBLE = /\.(js|css|html|svg|webmanifest)$/;
 const WORTH_COMPRESSING = 1024;
@@ -69,7 +89,7 @@ const treeshake = {
 
 export default defineConfig({
   root: 'src/web',
-  plugins: [precache(), compressed()],
+  plugins: [fetchedEarly(), precache(), compressed()],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   worker: { format: 'es', rollupOptions: { treeshake } },
   build: {

@@ -1,20 +1,31 @@
 import type { Bank } from '../../shared/bank.ts';
 import type { Local } from './local/database.ts';
 
+/** A question bank, and what is left to do about it once the first question stands there. */
+export interface Loaded {
+  readonly bank: Bank;
+  /** Keeps the server's newer one for next time, after checking it. */
+  readonly keepNewer: () => Promise<void>;
+}
+
 /**
- * The question bank: what this device has, at once, and the server's newer one for next time; from the server when
- * there is none yet. What comes from the page's own server is used as it comes, and kept once it has been checked.
+ * The question bank: what this device has, at once; from the server when there is none yet. What comes from the page's
+ * own server is used as it comes, and kept once it has been checked.
  *
  * @throws Error with words for a person when there is neither
  */
-export async function loadBank(local: Local): Promise<Bank> {
+export async function loadBank(opening: Promise<Local>): Promise<Loaded> {
+  // Asked for before it is known whether it is needed: a first visit waits for nothing else.
+  const fresh = fetchBank().catch(() => undefined);
+  const local = await opening;
   const kept = await local.value('bank');
-  const fresh = fetchBank(kept?.etag ?? null);
-  const keeping = fresh.then((found) => found && keep(local, found)).catch(() => undefined);
-  if (kept) return kept.bank;
-  const found = await fresh.catch(() => undefined);
-  if (found) return found.bank;
-  await keeping;
+  const keepNewer = async (): Promise<void> => {
+    const found = await fresh;
+    if (found && (!kept || found.etag === null || found.etag !== kept.etag)) await keep(local, found);
+  };
+  if (kept) return { bank: kept.bank, keepNewer };
+  const found = await fresh;
+  if (found) return { bank: found.bank, keepNewer };
   throw new Error(
     'The questions have not been loaded yet. Connect once, then everything works without network.',
   );
@@ -25,8 +36,9 @@ interface Found {
   readonly bank: Bank;
 }
 
-async function fetchBank(etag: string | null): Promise<Found | undefined> {
-  const response = await fetch('/api/bank', etag ? { headers: { 'if-none-match': etag } } : {});
+async function fetchBank(): Promise<Found | undefined> {
+  // Where it hasn't changed the browser has it, and the server says so.
+  const response = await fetch('/api/bank');
   if (!response.ok) return undefined;
   return { etag: response.headers.get('etag'), bank: (await response.json()) as Bank };
 }

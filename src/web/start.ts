@@ -11,28 +11,32 @@ export interface Ground {
   readonly learner: Learner;
   readonly engine: Engine;
   readonly bank: Bank;
+  /** Called once the first question stands there: from then on the page is in step with the server. */
+  settle(): void;
 }
 
 /** Opens the device's store, the learner's history, the bank and the engine. Rejects with words for a person. */
 export async function start(): Promise<Ground> {
   const engine = startEngine();
-  const local = await Local.open().catch(() => {
+  const opening = Local.open().catch(() => {
     throw new Error(
       'This browser does not let the page keep anything, so no answer would be kept. A private window may be why.',
     );
   });
-  await loadTheme(local);
+  const banking = loadBank(opening).then(async (loaded) => {
+    await engine.call('open', { bank: loaded.bank });
+    return loaded;
+  });
+  const local = await opening;
   const learner = new Learner(local, (fresh) =>
     engine.call('remember', {
       answers: fresh.map(({ id, skill, circuit, at, attempt }) => ({ id, skill, circuit, at, attempt })),
     }),
   );
-  const [bank] = await Promise.all([
-    loadBank(local).then(async (found) => {
-      await engine.call('open', { bank: found });
-      return found;
-    }),
-    learner.load(),
-  ]);
-  return { local, learner, engine, bank };
+  const [{ bank, keepNewer }] = await Promise.all([banking, learner.load(), loadTheme(local)]);
+  const settle = (): void => {
+    learner.keepInStep();
+    keepNewer().catch(() => undefined);
+  };
+  return { local, learner, engine, bank, settle };
 }

@@ -18,6 +18,8 @@ interface Props {
   readonly onTouch?: (item: string) => void;
   /** Devices and terminals to point at. */
   readonly about?: readonly string[];
+  /** Places that are asked about and can't be answered on the drawing. */
+  readonly asked?: readonly string[];
 }
 
 const percent = (share: number): string => `${(100 * share).toFixed(3)}%`;
@@ -114,11 +116,13 @@ function pointedAt(spots: readonly Spot[], about: readonly string[]): Spot[] {
 
 function SheetView({
   sheet,
+  widest,
   description,
   touchable,
   onTouch,
   about,
-}: { sheet: Sheet } & Omit<Props, 'drawn'>) {
+  asked,
+}: { sheet: Sheet; widest: number } & Omit<Props, 'drawn'>) {
   // As a picture of its own, the drawing's style can't reach the page and the page's policy needs no exception.
   const source = useMemo(() => `data:image/svg+xml,${encodeURIComponent(sheet.svg)}`, [sheet.svg]);
   const spots = sheet.spots.filter(({ item, kind }) => {
@@ -127,13 +131,25 @@ function SheetView({
   });
   const pointed = about ? pointedAt(sheet.spots, about) : [];
   return (
-    <figure class="sheet" style={{ '--w': sheet.width, '--ratio': sheet.width / sheet.height }}>
+    <figure class="sheet" style={{ width: percent(sheet.width / widest) }}>
       {sheet.title && <figcaption>{sheet.title}</figcaption>}
       <div class="lines" style={{ aspectRatio: `${sheet.width} / ${sheet.height}` }}>
         <img src={source} alt={description} width={sheet.width} height={sheet.height} />
         {pointed.map((spot, index) => (
           <span key={`${spot.item} ${index}`} class="pointed" style={boxed(spot)} />
         ))}
+        {sheet.spots
+          .filter(({ item, kind }) => asked?.includes(item) && kind !== 'contact')
+          .map((spot, index) => (
+            <span
+              key={`${spot.item} ${index}`}
+              class={`spot ${spot.kind} shown`}
+              style={placed(spot, sheet)}
+              aria-hidden="true"
+            >
+              <span class="ring" />
+            </span>
+          ))}
         {touchable &&
           spots.map((spot, index) => (
             <SpotButton
@@ -149,12 +165,14 @@ function SheetView({
   );
 }
 
-/** A drawing with what can be touched laid over it as real buttons. */
+/** A drawing with what can be touched laid over it as real buttons. Its sheets are all drawn to one scale. */
 export function Drawing({ drawn, ...rest }: Props) {
+  const widest = Math.max(...drawn.sheets.map(({ width }) => width));
+  const highest = Math.max(...drawn.sheets.map(({ height }) => height));
   return (
-    <div class="drawing">
+    <div class="drawing" style={{ '--w': widest, '--ratio': widest / highest }}>
       {drawn.sheets.map((sheet, index) => (
-        <SheetView key={`${index} ${sheet.title}`} sheet={sheet} {...rest} />
+        <SheetView key={`${index} ${sheet.title}`} sheet={sheet} widest={widest} {...rest} />
       ))}
     </div>
   );

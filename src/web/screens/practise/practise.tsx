@@ -10,10 +10,7 @@ export function Practise({ ground }: { ground: Ground }) {
   const session = useMemo(() => new Session(ground, currentView), [ground]);
   useEffect(() => {
     // The first question is on the screen before anything else is fetched.
-    session.begin().then(
-      () => ground.learner.keepInStep(),
-      () => ground.learner.keepInStep(),
-    );
+    session.begin().then(ground.settle, ground.settle);
   }, [session, ground]);
   const phase = session.phase.value;
   switch (phase.kind) {

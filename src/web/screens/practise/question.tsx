@@ -19,6 +19,9 @@ import { PlacingUnderWay, WhereToBegin } from './where-to-begin.tsx';
 /** In its first questions somebody is told that the drawing itself is answered on. */
 const TOLD_FOR = 3;
 
+/** A relay is answered at its coil, not at each of its contacts. */
+const PLACES = ['load', 'coil', 'input', 'terminal'] as const;
+
 /** What can be answered on the drawing: every item that stands at one place of it and in one state. */
 function touchableOf(
   { asked, task }: Prepared,
@@ -30,7 +33,7 @@ function touchableOf(
   return new Map(
     asked.items.map(({ item, label }) => {
       const part = parts?.get(item);
-      return [item, { label, state: chosen.get(item), ...(part ? { mark: part } : {}) }];
+      return [item, { label, state: chosen.get(item), at: PLACES, ...(part ? { mark: part } : {}) }];
     }),
   );
 }
@@ -63,7 +66,7 @@ function Heading({ session, phase }: Omit<Props, 'ground'>) {
   const heading = useRef<HTMLHeadingElement>(null);
   // The focus follows the question, so that a keyboard and a screen reader begin where reading does.
   useEffect(() => {
-    if (session.number.peek() < 2) return;
+    if (session.put < 2) return;
     heading.current?.focus({ preventScroll: true });
     scrollTo({ top: 0 });
   }, [session, prepared]);
@@ -169,6 +172,7 @@ export function Question({ session, ground, phase }: Props) {
               drawn={drawn}
               description={`Control drawing: ${task.question.circuit.title ?? asked.title}. Everything is drawn at rest. Further down it stands in words.`}
               touchable={touchable}
+              {...(touchable.size === 0 ? { asked: asked.items.flatMap(({ about: at }) => at) } : {})}
               onTouch={(item) =>
                 session.turn(item, asked.items.find((entry) => entry.item === item)?.choices ?? [])
               }

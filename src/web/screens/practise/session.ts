@@ -41,6 +41,8 @@ export class Session {
   private readonly ground: Ground;
   private readonly view: () => View;
   private readonly seed = nanoid(10);
+  /** Questions put since the page was opened, one that a reload brought back among them. */
+  put = 0;
   private recent: readonly string[] = [];
   private shownAt = 0;
   /** Seconds used before a reload. */
@@ -65,6 +67,7 @@ export class Session {
       const prepared = await this.ground.engine.call('show', { task: open.task, view: this.view() });
       this.recent = open.recent;
       this.number.value = open.number;
+      this.put = 1;
       this.chosen.value = new Map(open.chosen);
       this.before = open.secondsUsed;
       this.shownAt = performance.now();
@@ -131,6 +134,7 @@ export class Session {
       }
       this.chosen.value = new Map();
       this.number.value += 1;
+      this.put += 1;
       this.before = 0;
       this.shownAt = performance.now();
       this.phase.value = { kind: 'asking', prepared: made, hint: undefined };
@@ -142,6 +146,7 @@ export class Session {
 
   /** Leaves the question that is open and looks for where to begin. */
   async startPlacing(): Promise<void> {
+    this.phase.value = { kind: 'preparing' };
     await this.setPlacing([]);
     this.ready = undefined;
     await this.next();
