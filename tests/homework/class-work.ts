@@ -3,7 +3,7 @@ import type { HomeworkSet, Paper, PaperMark } from '../../shared/homework.ts';
 import type { Answer, Question } from '../../shared/question.ts';
 import { countedAnswers, markPaper, papersFor } from '../../src/homework/index.ts';
 import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
-import { blankAnswer, KINDS, rightAnswer } from '../../src/questions/index.ts';
+import { KINDS, rightAnswer } from '../../src/questions/index.ts';
 import { rightSolver, wrongSolve } from '../../src/questions/solving.ts';
 import { HOUR, seats } from './course.ts';
 
@@ -12,7 +12,6 @@ export type Answering = (question: Question, item: number) => Answer | undefined
 
 export const rightly: Answering = (question) => rightAnswer(question);
 export const notAtAll: Answering = () => undefined;
-export const blankly: Answering = (question) => blankAnswer(question);
 
 /** As somebody with this misconception answers; right where it makes no difference. */
 export const believing =

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { homeworkSet } from '../../shared/homework.ts';
+import * as homework from '../../src/homework/index.ts';
 import {
   checkSet,
   HOMEWORK_PROBLEMS,
@@ -110,5 +111,19 @@ describe('docs/errors.md', () => {
   it('has the codes of homework and of interchange, and no others', () => {
     expect(told('homework')).toEqual(Object.entries(HOMEWORK_PROBLEMS));
     expect(told('interchange')).toEqual(Object.entries(INTERCHANGE_PROBLEMS));
+  });
+});
+
+describe('docs/homework.md', () => {
+  const page = readFileSync(new URL('../../docs/homework.md', import.meta.url), 'utf8');
+
+  it('gives every value as the code has it', () => {
+    const told = [...page.matchAll(/^\| `([A-Z_]+)` \| ([\d.]+) \|$/gm)].map(([, name, value]) => [
+      name,
+      Number(value),
+    ]);
+    const numbers = Object.entries(homework).filter(([, value]) => typeof value === 'number');
+    expect(numbers.length).toBeGreaterThan(4);
+    expect(Object.fromEntries(told)).toEqual(Object.fromEntries(numbers));
   });
 });
