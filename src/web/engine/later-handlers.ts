@@ -8,7 +8,7 @@ import { liveActs } from './live-acts.ts';
 import type { Handlers, RequestName } from './messages.ts';
 import type { Opened } from './opened.ts';
 import type { PracticeRequest } from './practice-handlers.ts';
-import { progressOf } from './progress.ts';
+import { plannedToday, progressOf } from './progress.ts';
 import { draw } from './sheets.ts';
 
 const REST: Scenario = { start: 'live', faults: [], acts: [] };
@@ -26,6 +26,8 @@ export function laterHandlers(held: Opened): Handlers<LaterRequest> {
     },
     progress: ({ at, wishes, placement }) =>
       progressOf(held.course, held.memory.recalls, placement, at, wishes),
+    planned: ({ at, wishes, placement }) =>
+      plannedToday(held.course, held.memory.recalls, placement, at, wishes),
     live: ({ circuit, acts, faults, meter: points, view }) => {
       const solved = solve(circuit, { ...REST, acts: [...acts], faults: [...faults] });
       const { lamps, loads, inputs, coils, outcome } = solved.solution;

@@ -106,6 +106,8 @@ export interface Requests {
       number: number;
       recent: readonly string[];
       placement: Placement | null;
+      /** Skills that a plan wants today. */
+      planned?: readonly string[];
       only?: string;
       view: View;
     };
@@ -137,6 +139,11 @@ export interface Requests {
   progress: {
     take: { at: number; wishes: PlanWishes | null; placement: Placement | null };
     give: Progress;
+  };
+  /** The skills that a plan towards an assessment wants today; null when there can be none. */
+  planned: {
+    take: { at: number; wishes: PlanWishes; placement: Placement | null };
+    give: readonly string[] | null;
   };
   live: {
     take: {

@@ -70,3 +70,15 @@ export function progressOf(
     },
   };
 }
+
+/** The skills that the plan towards an assessment wants on the day of `at`; null when there can be no plan. */
+export function plannedToday(
+  course: Course,
+  answered: Recalls,
+  placement: Placement | null,
+  at: number,
+  wishes: PlanWishes,
+): readonly string[] | null {
+  const plan = planTowards({ graph: course.graph, recalls: withPlacement(answered, placement), at, wishes });
+  return plan.ok ? (plan.value.days[0]?.practice.map(({ skill }) => skill) ?? []) : null;
+}

@@ -8,6 +8,7 @@ import { settings } from '../../learner.ts';
 import type { OpenQuestion, PlacedAnswer } from '../../local/database.ts';
 import type { Ground } from '../../start.ts';
 import { lastCircuit } from '../../try-circuit.ts';
+import { wishesOf } from '../../wishes.ts';
 
 export type Judgement = Requests['judge']['give'];
 
@@ -105,12 +106,19 @@ export class Session {
     const placing = this.placing.value;
     const asked = placing && (await engine.call('placing', { answers: placing }));
     if (asked?.kind === 'found') return 'found';
+    const at = Date.now();
+    const { placement } = settings.value;
+    const wishes = wishesOf(settings.value);
+    // Where it can't be worked out, practice goes on without a plan.
+    const planned =
+      wishes && !asked ? await engine.call('planned', { at, wishes, placement }).catch(() => null) : null;
     return engine.call('next', {
-      at: Date.now(),
+      at,
       seed: this.seed,
       number: this.number.value,
       recent: this.recent,
-      placement: settings.value.placement,
+      placement,
+      ...(planned ? { planned } : {}),
       ...(asked ? { only: asked.skill } : {}),
       view: this.view(),
     });

@@ -6,6 +6,7 @@ import type { Progress as Report, SkillProgress } from '../../engine/messages.ts
 import { answers, settings as kept } from '../../learner.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { whenInWords } from '../../when.ts';
+import { wishesOf } from '../../wishes.ts';
 
 const STANDING: Readonly<Record<SkillProgress['standing'], string>> = {
   held: 'held',
@@ -14,8 +15,6 @@ const STANDING: Readonly<Record<SkillProgress['standing'], string>> = {
   open: 'can be begun',
   shut: 'opens later',
 };
-
-const SECONDS_A_QUESTION = 45;
 
 function Chance({ chance }: { chance: number }) {
   const percent = Math.round(100 * chance);
@@ -213,11 +212,8 @@ export function Progress({ ground }: ScreenProps) {
   const settings = kept.value;
   const all = answers.value;
   useEffect(() => {
-    const { assessmentAt, minutesADay, placement } = settings;
-    const wishes =
-      assessmentAt && minutesADay
-        ? { assessmentAt, minutesADay, secondsPerQuestion: SECONDS_A_QUESTION }
-        : null;
+    const { placement } = settings;
+    const wishes = wishesOf(settings);
     ground.engine.call('progress', { at: now, wishes, placement }).then(setReport, () => undefined);
   }, [ground, settings, all, now]);
   if (!report) return <p role="status">Working out how you stand…</p>;
