@@ -151,6 +151,35 @@ describe('answers kept on a device', () => {
     expect((await kept(server)).toSorted()).toEqual(['answer-1', 'answer-2']);
   });
 
+  it('go in smaller pieces when together they are too much; one that is too much by itself stays here', async () => {
+    const server = await start();
+    const local = await device();
+    const all = Array.from({ length: 9 }, (_, minute) => given(`answer-${minute}`, minute));
+    for (const answer of all) await local.keep(answer);
+    const most = 3 * JSON.stringify(all[0]).length;
+    const behind = network(server);
+    const narrow: Fetch = async (path, init) => {
+      const body = String(init?.body ?? '');
+      const problem = { code: 'body-too-large', message: 'Too large.', hint: 'Send fewer.' };
+      if (body.length > most || body.includes('"answer-4"'))
+        return new Response(JSON.stringify(problem), { status: 413 });
+      return behind(path, init);
+    };
+    expect((await exchange(local, narrow)).result).toBe('done');
+    expect(await kept(server)).toEqual(all.map(({ id }) => id).filter((id) => id !== 'answer-4'));
+    expect(await ids(local)).toContain('answer-4');
+  });
+
+  it('wait when a network in between refuses with a page of its own', async () => {
+    const local = await device();
+    await local.keep(given('answer-1', 1));
+    for (const status of [400, 403, 404, 413, 429, 500, 503])
+      expect(
+        (await exchange(local, async () => new Response('<html>sign in</html>', { status }))).result,
+      ).toBe('offline');
+    expect(await local.waiting()).toBe(1);
+  });
+
   it('wait when the server answers nonsense', async () => {
     const local = await device();
     await local.keep(given('answer-1', 1));

@@ -51,17 +51,42 @@ const sending = (method: 'POST' | 'PUT', body: unknown): RequestInit => ({
   body: JSON.stringify(body),
 });
 
+/** Refusals of what was sent, for which sending the same again is no use. */
+const REFUSED: ReadonlySet<string> = new Set(['body-too-large', 'bad-json', 'bad-request', 'bad-value']);
+
+/** Whether this reply is the server's own refusal, and not some network's page with the same number. */
+async function isRefusal(response: Response): Promise<boolean> {
+  const problem = await response.json().catch(() => undefined);
+  const read = (await checks()).apiProblem.safeParse(problem);
+  return read.success && REFUSED.has(read.data.code);
+}
+
 async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
+  let most = BATCH;
   for (;;) {
-    const line = await local.inLine(BATCH);
+    const line = await local.inLine(most);
     if (line.length === 0) return 'done';
-    const results = await json(
-      fetch('/api/answers', sending('POST', { answers: line.map(({ answer }) => answer) })),
-      ({ answerResults }) => answerResults,
-    );
-    if (!results) return 'offline';
-    // Kept, there already, or refused for good: none of them needs sending again. A refused one stays on this device.
-    await local.arrived(line.slice(0, results.results.length).map(({ key }) => key));
+    const keys = line.map(({ key }) => key);
+    let refused = false;
+    const asked = fetch('/api/answers', sending('POST', { answers: line.map(({ answer }) => answer) }));
+    const seen = asked.then(async (response) => {
+      if (response.status >= 400 && response.status < 500) refused = await isRefusal(response.clone());
+      return response;
+    });
+    const results = await json(seen, ({ answerResults }) => answerResults);
+    if (results) {
+      // Kept, there already, or refused for good: none of them needs sending again. A refused one stays on this device.
+      await local.arrived(keys.slice(0, results.results.length));
+      most = BATCH;
+    } else if (!refused) {
+      return 'offline';
+    } else if (line.length > 1) {
+      // One of them is at fault, or all together are too much.
+      most = Math.ceil(line.length / 2);
+    } else {
+      await local.arrived(keys);
+      most = BATCH;
+    }
   }
 }
 

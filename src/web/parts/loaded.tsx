@@ -15,7 +15,6 @@ export function Loaded({
 }: ScreenProps & { load: () => Promise<FunctionComponent<ScreenProps>> }) {
   const [Screen, setScreen] = useState<{ of: FunctionComponent<ScreenProps> }>();
   const [failed, setFailed] = useState(false);
-  const [tries, setTries] = useState(0);
   useEffect(() => {
     let here = true;
     load().then(
@@ -25,20 +24,14 @@ export function Loaded({
     return () => {
       here = false;
     };
-  }, [load, tries]);
+  }, [load]);
   if (Screen) return <Screen.of {...props} />;
   if (!failed) return <p role="status">Loading…</p>;
   return (
     <div role="status">
+      {/* Or the page was renewed meanwhile, and the script goes by another name now. */}
       <p>This part of the page could not be loaded. Once it has been, it works without network.</p>
-      <button
-        type="button"
-        class="button"
-        onClick={() => {
-          setFailed(false);
-          setTries(tries + 1);
-        }}
-      >
+      <button type="button" class="button" onClick={() => location.reload()}>
         Try again
       </button>
     </div>
