@@ -38,7 +38,7 @@ function fetchedEarly(): Plugin {
       handler: (_html, { bundle }) => {
         const engine = Object.keys(bundle ?? {}).find((name) => /^assets\/worker-[^.]+\.js$/.test(name));
         const links = [
-          ...(engine ? [{ rel: 'modulepreload', as: 'worker', href: `/${engine}` }] : []),
+          ...(engine ? [{ rel: 'modulepreload', href: `/${engine}` }] : []),
           { rel: 'preload', as: 'fetch', href: '/api/bank', crossorigin: true },
         ];
         return links.map((attrs) => ({ tag: 'link', attrs, injectTo: 'head' as const }));

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Drawn, Frame } from '../engine/messages.ts';
 import { Board } from './board.tsx';
 import { Drawing, type Touchable } from './drawing.tsx';
+import { unbroken } from './unbroken.ts';
 
 /** Milliseconds for which each moment stands: long enough to read what happened. */
 const BETWEEN = 1600;
@@ -62,7 +63,7 @@ export function Player({ drawn, frames, about, marks }: Props) {
             <span class="count">
               {at + 1}/{last + 1}
             </span>{' '}
-            {caption}
+            {unbroken(caption)}
           </p>
           <div class="row">
             <button type="button" class="button" onClick={() => go(at - 1)} disabled={at === 0}>

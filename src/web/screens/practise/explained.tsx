@@ -1,5 +1,6 @@
 import { CircuitTiming } from '../../parts/circuit-timing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
+import { unbroken } from '../../parts/unbroken.ts';
 import type { Ground } from '../../start.ts';
 import type { Phase } from './session.ts';
 
@@ -42,7 +43,7 @@ export function Explained({ ground, phase, onAbout }: Props) {
                 onFocus={() => onAbout(about)}
                 onMouseEnter={() => onAbout(about)}
               >
-                {text}
+                {unbroken(text)}
               </button>
             </li>
           ))}

@@ -6,6 +6,7 @@ import { Board } from '../../parts/board.tsx';
 import { Drawing, type Touchable } from '../../parts/drawing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
 import { Player } from '../../parts/player.tsx';
+import { unbroken } from '../../parts/unbroken.ts';
 import type { Ground } from '../../start.ts';
 import { theme } from '../../theme.ts';
 import { currentView } from '../../view.ts';
@@ -189,11 +190,11 @@ export function Question({ session, ground, phase }: Props) {
         )}
       </div>
       <div class="talk">
-        <Situation sentences={asked.situation} />
-        <h2>{asked.task}</h2>
         {phase.kind === 'asking' && touchable.size > 0 && answers.value.length < TOLD_FOR && (
-          <p class="told">Touch each blue ring on the drawing, or choose here.</p>
+          <p class="told">Touch each blue ring on the drawing, or choose below.</p>
         )}
+        <Situation sentences={asked.situation} />
+        <h2>{unbroken(asked.task)}</h2>
         <AnswerForm
           asked={asked}
           chosen={chosen}
@@ -201,7 +202,7 @@ export function Question({ session, ground, phase }: Props) {
           {...(parts ? { parts } : {})}
         />
         <p class={phase.kind === 'asking' && phase.hint ? 'hint' : 'hint empty'} role="status">
-          {phase.kind === 'asking' ? phase.hint : ''}
+          {phase.kind === 'asking' ? unbroken(phase.hint ?? '') : ''}
         </p>
         {phase.kind === 'marked' && <Explained ground={ground} phase={phase} onAbout={setAbout} />}
         {asked.cautions.length > 0 && (

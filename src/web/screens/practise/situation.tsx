@@ -1,14 +1,16 @@
+import { unbroken } from '../../parts/unbroken.ts';
+
 /** What a question starts from: the state in one paragraph, what is done as a list in its order. */
 export function Situation({ sentences }: { sentences: readonly string[] }) {
   const isAct = (sentence: string): boolean => /^\d+\. /.test(sentence);
   const acts = sentences.filter(isAct);
   return (
     <div class="situation">
-      <p>{sentences.filter((sentence) => !isAct(sentence)).join(' ')}</p>
+      <p>{unbroken(sentences.filter((sentence) => !isAct(sentence)).join(' '))}</p>
       {acts.length > 0 && (
         <ol>
           {acts.map((sentence) => (
-            <li key={sentence}>{sentence.replace(/^\d+\. /, '')}</li>
+            <li key={sentence}>{unbroken(sentence.replace(/^\d+\. /, ''))}</li>
           ))}
         </ol>
       )}
