@@ -1,13 +1,12 @@
 /** WCAG 2.2 A and AA as far as axe-core can tell, on every screen in both themes; sizes, zoom and motion by hand. */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { PALETTES } from '../../src/drawing/index.ts';
 import { launch } from './support/chromium.ts';
 import { builtPage, type PageServer, pageServer } from './support/page-server.ts';
 import { asking, check, DESK, device, fillIn, next, openPractice, PHONE } from './support/practising.ts';
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
 
 interface AxeResult {
@@ -20,7 +19,7 @@ interface AxeResult {
 
 /** What axe-core finds; its script is run in the page without being part of it. */
 async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
+  await page.evaluate(axe.source);
   const { violations: found, passes } = await page.evaluate(
     (tags) =>
       (globalThis as unknown as { axe: { run(of: Document, options: unknown): Promise<AxeResult> } }).axe.run(
@@ -173,6 +172,44 @@ describe('the page', () => {
     const moving = await page.evaluate(() => document.getAnimations().length);
     expect(moving).toBe(0);
     expect(await page.locator('.transport .count').textContent()).toMatch(/^(\d+)\/\1$/);
+    await context.close();
+  });
+
+  it('is drawn anew when the theme changes or the phone is turned, whatever stands there', async () => {
+    const { context, page, complaints } = await device(browser, { ...PHONE, colorScheme: 'light' });
+    const drawnIn = (colour: string, width: number): Promise<unknown> =>
+      page.waitForFunction(
+        ([paper, most]) => {
+          const image = document.querySelector<HTMLImageElement>('.question .lines img');
+          return (
+            decodeURIComponent(image?.src ?? '').includes(`fill="${paper}"`) &&
+            (image?.width ?? 0) > 0 &&
+            image?.naturalWidth !== most
+          );
+        },
+        [colour, width] as const,
+      );
+    await openPractice(page, server.address);
+    await page.locator('button.spot').first().tap();
+    const chosen = await page.locator('button.spot').first().getAttribute('data-state');
+    await page.getByRole('button', { name: 'Dark', exact: true }).tap();
+    await drawnIn(PALETTES.dark.paper, 0);
+    expect(await page.locator('button.spot').first().getAttribute('data-state')).toBe(chosen);
+    await fillIn(page);
+    await check(page);
+    await page.waitForSelector('.transport');
+    await page.getByRole('button', { name: 'Light', exact: true }).tap();
+    await drawnIn(PALETTES.light.paper, 0);
+    await page.waitForSelector('.transport');
+    const narrow = await page.evaluate(
+      () => document.querySelector<HTMLImageElement>('.question .lines img')?.naturalWidth ?? 0,
+    );
+    await page.setViewportSize({ width: 740, height: 360 });
+    await drawnIn(PALETTES.light.paper, narrow);
+    expect(await page.locator('.bar .verdict').textContent()).toMatch(/right/i);
+    await next(page);
+    await asking(page);
+    expect(complaints).toEqual([]);
     await context.close();
   });
 });

@@ -3,8 +3,7 @@ import type { Circuit } from '../../../shared/circuit.ts';
 import type { Scenario } from '../../../shared/scenario.ts';
 import type { Drawn } from '../engine/messages.ts';
 import type { Ground } from '../start.ts';
-import { theme } from '../theme.ts';
-import { currentView } from '../view.ts';
+import { view } from '../view.ts';
 import { Drawing } from './drawing.tsx';
 
 /** A circuit drawn at rest, or as it stands after a scenario. */
@@ -19,17 +18,17 @@ export function CircuitDrawing({
 }) {
   const [drawn, setDrawn] = useState<Drawn>();
   const [failure, setFailure] = useState<string>();
-  const now = theme.value;
+  const wanted = view.value;
   useEffect(() => {
     let here = true;
-    ground.engine.call('draw', { circuit, scenario, view: { ...currentView(), theme: now } }).then(
+    ground.engine.call('draw', { circuit, scenario, view: wanted }).then(
       (made) => here && setDrawn(made),
       (error: Error) => here && setFailure(error.message),
     );
     return () => {
       here = false;
     };
-  }, [ground, circuit, scenario, now]);
+  }, [ground, circuit, scenario, wanted]);
   if (failure) return <p role="status">The drawing could not be made: {failure}</p>;
   if (!drawn) return <p class="waiting">Drawing…</p>;
   const title = circuit.title ?? 'a circuit';

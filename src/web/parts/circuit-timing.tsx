@@ -3,8 +3,7 @@ import type { Circuit } from '../../../shared/circuit.ts';
 import type { Scenario } from '../../../shared/scenario.ts';
 import type { Picture } from '../engine/messages.ts';
 import type { Ground } from '../start.ts';
-import { theme } from '../theme.ts';
-import { currentView } from '../view.ts';
+import { view } from '../view.ts';
 
 /** What changes when, as lines over time. */
 export function CircuitTiming({
@@ -17,17 +16,17 @@ export function CircuitTiming({
   scenario: Scenario;
 }) {
   const [picture, setPicture] = useState<Picture>();
-  const now = theme.value;
+  const wanted = view.value;
   useEffect(() => {
     let here = true;
-    ground.engine.call('timing', { circuit, scenario, view: { ...currentView(), theme: now } }).then(
+    ground.engine.call('timing', { circuit, scenario, view: wanted }).then(
       (made) => here && setPicture(made),
       () => here && setPicture(undefined),
     );
     return () => {
       here = false;
     };
-  }, [ground, circuit, scenario, now]);
+  }, [ground, circuit, scenario, wanted]);
   if (!picture) return null;
   return (
     <figure class="timing">

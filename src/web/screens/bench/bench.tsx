@@ -5,8 +5,7 @@ import type { Drawn, Live, Requests } from '../../engine/messages.ts';
 import { Board } from '../../parts/board.tsx';
 import { Drawing } from '../../parts/drawing.tsx';
 import type { ScreenProps } from '../../parts/loaded.tsx';
-import { theme } from '../../theme.ts';
-import { currentView } from '../../view.ts';
+import { view } from '../../view.ts';
 
 const EXAMPLE = `# Vent fan 2: running and tripped
 supply A 24 V AC earthed "Control supply"
@@ -58,18 +57,17 @@ export function Bench({ ground }: ScreenProps) {
   const [drawn, setDrawn] = useState<Drawn>();
   const [live, setLive] = useState<Live>();
   const [acts, setActs] = useState<Live['acts'][number]['act'][]>([]);
-  const now = theme.value;
+  const wanted = view.value;
   useEffect(() => {
     let here = true;
     const timer = setTimeout(async () => {
-      const view = { ...currentView(), theme: now };
-      const found = await ground.engine.call('read', { text, view });
+      const found = await ground.engine.call('read', { text, view: wanted });
       if (!here) return;
       setRead(found);
       if (!found.circuit) return;
       const [sheet, standing] = await Promise.all([
-        ground.engine.call('draw', { circuit: found.circuit, scenario: null, view }),
-        ground.engine.call('live', { circuit: found.circuit, acts, faults: [], view }),
+        ground.engine.call('draw', { circuit: found.circuit, scenario: null, view: wanted }),
+        ground.engine.call('live', { circuit: found.circuit, acts, faults: [], view: wanted }),
       ]);
       if (!here) return;
       setDrawn(acts.length > 0 ? standing.drawn : sheet);
@@ -79,7 +77,7 @@ export function Bench({ ground }: ScreenProps) {
       here = false;
       clearTimeout(timer);
     };
-  }, [ground, text, acts, now]);
+  }, [ground, text, acts, wanted]);
   const go = ({ line, column }: Problem): void => {
     const area = document.querySelector<HTMLTextAreaElement>('#notation');
     if (!area || !line) return;

@@ -1,17 +1,24 @@
-import { useEffect, useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Ground } from '../../start.ts';
-import { currentView } from '../../view.ts';
+import { view } from '../../view.ts';
 import { Question } from './question.tsx';
 import { Session } from './session.ts';
 import { Placed } from './where-to-begin.tsx';
 
 /** The practice: one question after another. */
 export function Practise({ ground }: { ground: Ground }) {
-  const session = useMemo(() => new Session(ground, currentView), [ground]);
+  const session = useMemo(() => new Session(ground, () => view.peek()), [ground]);
   useEffect(() => {
     // The first question is on the screen before anything else is fetched.
     session.begin().then(ground.settle, ground.settle);
   }, [session, ground]);
+  const wanted = view.value;
+  const before = useRef(wanted);
+  useEffect(() => {
+    if (before.current === wanted) return;
+    before.current = wanted;
+    session.redraw().catch(() => undefined);
+  }, [session, wanted]);
   const phase = session.phase.value;
   switch (phase.kind) {
     case 'preparing':

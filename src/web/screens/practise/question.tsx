@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { MarkPart } from '../../../../shared/question.ts';
-import type { Drawn, Prepared } from '../../engine/messages.ts';
+import type { Prepared } from '../../engine/messages.ts';
 import { answers, settings } from '../../learner.ts';
 import { Board } from '../../parts/board.tsx';
 import { Drawing, type Touchable } from '../../parts/drawing.tsx';
@@ -8,8 +8,6 @@ import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
 import { Player } from '../../parts/player.tsx';
 import { unbroken } from '../../parts/unbroken.ts';
 import type { Ground } from '../../start.ts';
-import { theme } from '../../theme.ts';
-import { currentView } from '../../view.ts';
 import { answerOf } from './answer.ts';
 import { AnswerForm } from './answer-form.tsx';
 import { Explained } from './explained.tsx';
@@ -39,23 +37,6 @@ function touchableOf(
   );
 }
 
-/** A drawing in the colours and width of the page as it is now, whatever it was made for. */
-function useRedrawn(ground: Ground, prepared: Prepared): Drawn {
-  const [drawn, setDrawn] = useState({ of: prepared, drawn: prepared.drawn });
-  const now = theme.value;
-  const [madeFor, setMadeFor] = useState({ of: prepared, theme: now });
-  if (madeFor.of !== prepared) setMadeFor({ of: prepared, theme: now });
-  useEffect(() => {
-    if (madeFor.theme === now) return;
-    const { circuit } = prepared.task.question;
-    ground.engine.call('draw', { circuit, scenario: null, view: currentView() }).then(
-      (made) => setDrawn({ of: prepared, drawn: made }),
-      () => undefined,
-    );
-  }, [ground, prepared, now, madeFor]);
-  return drawn.of === prepared ? drawn.drawn : prepared.drawn;
-}
-
 interface Props {
   readonly session: Session;
   readonly ground: Ground;
@@ -64,20 +45,21 @@ interface Props {
 
 function Heading({ session, phase }: Omit<Props, 'ground'>) {
   const { prepared } = phase;
+  const number = session.number.value;
   const heading = useRef<HTMLHeadingElement>(null);
   // The focus follows the question, so that a keyboard and a screen reader begin where reading does.
   useEffect(() => {
     if (session.put < 2) return;
     heading.current?.focus({ preventScroll: true });
     scrollTo({ top: 0 });
-  }, [session, prepared]);
+  }, [session, number]);
   return (
     <div class="title-block">
       <h1 ref={heading} tabIndex={-1}>
         {prepared.task.question.circuit.title ?? prepared.asked.title}
       </h1>
       <p class="cell wide">{prepared.skillTitle}</p>
-      <p class="cell">Question {session.number.value}</p>
+      <p class="cell">Question {number}</p>
     </div>
   );
 }
@@ -141,7 +123,6 @@ export function Question({ session, ground, phase }: Props) {
     phase.kind === 'marked'
       ? new Map(phase.judgement.judged.mark.parts.map((part) => [part.item, part]))
       : undefined;
-  const drawn = useRedrawn(ground, prepared);
   const [busy, setBusy] = useState(false);
   const [about, setAbout] = useState<readonly string[]>([]);
   const answer = answerOf(task.question, asked, chosen);
@@ -170,7 +151,7 @@ export function Question({ session, ground, phase }: Props) {
         {phase.kind === 'asking' ? (
           <Board>
             <Drawing
-              drawn={drawn}
+              drawn={prepared.drawn}
               description={`Control drawing: ${task.question.circuit.title ?? asked.title}. Everything is drawn at rest. Further down it stands in words.`}
               touchable={touchable}
               {...(touchable.size === 0 ? { asked: asked.items.flatMap(({ about: at }) => at) } : {})}

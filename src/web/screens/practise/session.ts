@@ -22,6 +22,7 @@ export type Phase =
   | {
       readonly kind: 'marked';
       readonly prepared: Prepared;
+      readonly given: Given;
       readonly judgement: Judgement;
       /** The run, once it has been worked out. */
       readonly frames: readonly Frame[] | undefined;
@@ -243,18 +244,46 @@ export class Session {
       ]);
     this.recent = [...this.recent, task.skill];
     lastCircuit.value = task.question.circuit;
-    const marked = { kind: 'marked', prepared, judgement, frames: undefined } as const;
-    this.phase.value = marked;
+    this.showMarked({ kind: 'marked', prepared, given, judgement, frames: undefined }, view);
+    this.makeReady();
+  }
+
+  private makeReady(): void {
     const made = this.make();
     made.catch(() => undefined);
     this.ready = { at: Date.now(), made };
-    const items = judgement.judged.mark.parts.map(({ item }) => item);
-    engine.call('run', { question: task.question, items, view }).then(
+  }
+
+  /** Shows a mark, and the run under it as soon as it has been worked out. */
+  private showMarked(marked: Extract<Phase, { kind: 'marked' }>, view: View): void {
+    this.phase.value = marked;
+    const items = marked.judgement.judged.mark.parts.map(({ item }) => item);
+    this.ground.engine.call('run', { question: marked.prepared.task.question, items, view }).then(
       ({ frames }) => {
         if (this.phase.value === marked) this.phase.value = { ...marked, frames };
       },
       // The mark stands without the run.
       () => undefined,
     );
+  }
+
+  /** Draws anew what stands there and what was made ready: the theme or the width has changed. */
+  async redraw(): Promise<void> {
+    const { engine } = this.ground;
+    const view = this.view();
+    const before = this.phase.value;
+    if (before.kind !== 'asking' && before.kind !== 'marked') return;
+    const { task } = before.prepared;
+    const prepared = await engine.call('show', { task, view });
+    const now = this.phase.value;
+    if ((now.kind !== 'asking' && now.kind !== 'marked') || now.prepared !== before.prepared) return;
+    if (now.kind === 'asking') {
+      this.phase.value = { ...now, prepared };
+      return;
+    }
+    const judgement = await engine.call('judge', { task, given: now.given, view });
+    if (this.phase.value.kind !== 'marked' || this.phase.value.prepared !== now.prepared) return;
+    this.showMarked({ ...now, prepared, judgement, frames: undefined }, view);
+    this.makeReady();
   }
 }

@@ -8,9 +8,8 @@ import { CircuitTiming } from '../../parts/circuit-timing.tsx';
 import { Drawing, type Touchable } from '../../parts/drawing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
 import type { ScreenProps } from '../../parts/loaded.tsx';
-import { theme } from '../../theme.ts';
 import { lastCircuit } from '../../try-circuit.ts';
-import { currentView } from '../../view.ts';
+import { view } from '../../view.ts';
 
 interface Named {
   readonly id: string;
@@ -117,20 +116,18 @@ function Bench({ ground, circuit }: { ground: ScreenProps['ground']; circuit: Ci
     () => ({ start: 'live', faults: [...faults], acts: [...acts] }),
     [faults, acts],
   );
-  const now = theme.value;
+  const wanted = view.value;
   useEffect(() => {
     let here = true;
     const meter = points[0] && points[1] ? { meter: points } : {};
-    ground.engine
-      .call('live', { circuit, acts, faults, ...meter, view: { ...currentView(), theme: now } })
-      .then(
-        (made) => here && setLive(made),
-        (error: Error) => here && setFailure(error.message),
-      );
+    ground.engine.call('live', { circuit, acts, faults, ...meter, view: wanted }).then(
+      (made) => here && setLive(made),
+      (error: Error) => here && setFailure(error.message),
+    );
     return () => {
       here = false;
     };
-  }, [ground, circuit, acts, faults, points, now]);
+  }, [ground, circuit, acts, faults, points, wanted]);
   if (failure) return <p role="status">{failure}</p>;
   if (!live) return <p role="status">Switching on…</p>;
   const act = (wanted: Act): void => setActs([...acts, wanted].slice(-MOST_ACTS));
