@@ -4,6 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PALETTES } from '../../src/drawing/index.ts';
 import { launch } from './support/chromium.ts';
+import { everyKind, openTask } from './support/every-kind.ts';
 import { builtPage, type PageServer, pageServer } from './support/page-server.ts';
 import { asking, check, DESK, device, fillIn, next, openPractice, PHONE } from './support/practising.ts';
 
@@ -118,6 +119,38 @@ describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {
       ).toBeLessThanOrEqual(0);
     }
     expect(found).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('every kind of question', () => {
+  it.each([
+    ['on a phone', { ...PHONE, colorScheme: 'dark' as const }],
+    ['on a desk', { ...DESK, colorScheme: 'light' as const }],
+  ])('asked and marked, axe-core finds nothing %s', async (_, size) => {
+    const { context, page, complaints } = await device(browser, size);
+    await openPractice(page, server.address);
+    const found: string[] = [];
+    const look = async (name: string): Promise<void> => {
+      found.push(...(await violations(page)).map((text) => `${name}: ${text}`));
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+        name,
+      ).toBeLessThanOrEqual(0);
+    };
+    const kinds = everyKind();
+    expect(kinds.size).toBeGreaterThan(6);
+    for (const [name, task] of kinds) {
+      await openTask(page, task);
+      for (const spot of (await page.locator('button.spot').all()).slice(0, 2)) await spot.click();
+      await look(name);
+      await fillIn(page, 1);
+      await check(page);
+      if (name.endsWith('with waits')) await page.waitForSelector('.timing img');
+      await look(`${name}, marked`);
+    }
+    expect(found).toEqual([]);
+    expect(complaints).toEqual([]);
     await context.close();
   });
 });
