@@ -2,10 +2,11 @@
 import { signal } from '@preact/signals';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Settings } from '../../shared/settings.ts';
+import { type AnswerLine, lineOf } from './local/answer-line.ts';
 import type { Local } from './local/database.ts';
 import { type SyncResult, synchronise } from './local/sync.ts';
 
-export const answers = signal<readonly AnswerRecord[]>([]);
+export const answers = signal<readonly AnswerLine[]>([]);
 export const waiting = signal(0);
 export const connection = signal<'unknown' | SyncResult>('unknown');
 
@@ -25,20 +26,20 @@ const RETRY_LAST = 300;
 export class Learner {
   private readonly local: Local;
   /** Told of answers that are new here, whichever device they come from. */
-  private readonly tell: (fresh: readonly AnswerRecord[]) => Promise<unknown>;
+  private readonly tell: (fresh: readonly AnswerLine[]) => Promise<unknown>;
   private running: Promise<void> | undefined;
   private again = false;
   private retry = RETRY_FIRST;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(local: Local, tell: (fresh: readonly AnswerRecord[]) => Promise<unknown>) {
+  constructor(local: Local, tell: (fresh: readonly AnswerLine[]) => Promise<unknown>) {
     this.local = local;
     this.tell = tell;
   }
 
   /** Reads what is on this device. */
   async load(): Promise<void> {
-    answers.value = await this.local.answers();
+    answers.value = await this.local.lines();
     waiting.value = await this.local.waiting();
     settings.value = { ...UNSET, ...(await this.local.value('settings')) };
     await this.tell(answers.value);
@@ -100,7 +101,7 @@ export class Learner {
 
   private takeIn(fresh: readonly AnswerRecord[]): void {
     const known = new Set(answers.value.map(({ id }) => id));
-    const unknown = fresh.filter(({ id }) => !known.has(id));
+    const unknown = fresh.filter(({ id }) => !known.has(id)).map(lineOf);
     if (unknown.length === 0) return;
     answers.value = [...answers.value, ...unknown].sort((one, other) => one.at - other.at);
     this.tell(unknown).catch(() => undefined);

@@ -18,11 +18,7 @@ export interface Ground {
 /** Opens the device's store, the learner's history, the bank and the engine. Rejects with words for a person. */
 export async function start(): Promise<Ground> {
   const engine = startEngine();
-  const opening = Local.open().catch(() => {
-    throw new Error(
-      'This browser does not let the page keep anything, so no answer would be kept. A private window may be why.',
-    );
-  });
+  const opening = Local.open();
   const banking = loadBank(opening).then(async (loaded) => {
     await engine.call('open', { bank: loaded.bank });
     return loaded;
@@ -36,6 +32,8 @@ export async function start(): Promise<Ground> {
   const [{ bank, keepNewer }] = await Promise.all([banking, learner.load(), loadTheme(local)]);
   const settle = (): void => {
     learner.keepInStep();
+    // Installed, it is meant to work for weeks: the browser shouldn't throw its store away when space is short.
+    if (matchMedia('(display-mode: standalone)').matches) navigator.storage.persist().catch(() => undefined);
     keepNewer().catch(() => undefined);
   };
   return { local, learner, engine, bank, settle };

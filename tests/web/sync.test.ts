@@ -49,7 +49,7 @@ function exchange(local: Local, fetch: Fetch) {
 
 const kept = async (server: Serving): Promise<string[]> => (await allAnswers(server)).map(({ id }) => id);
 
-const ids = async (local: Local): Promise<string[]> => (await local.answers()).map(({ id }) => id);
+const ids = async (local: Local): Promise<string[]> => (await local.lines()).map(({ id }) => id);
 
 async function start(): Promise<Serving> {
   open.server = await serving();
@@ -190,6 +190,55 @@ describe('answers kept on a device', () => {
     ])
       expect((await exchange(local, async () => new Response(reply))).result).toBe('offline');
     expect(await local.waiting()).toBe(1);
+  });
+});
+
+describe('a device', () => {
+  /** A store as the page's first version made it, open in another tab. */
+  const older = (name: string): Promise<IDBDatabase> =>
+    new Promise((resolve, reject) => {
+      const opening = indexedDB.open(name, 1);
+      opening.onerror = () => reject(opening.error);
+      opening.onupgradeneeded = () => {
+        opening.result.createObjectStore('answers', { keyPath: 'id' }).createIndex('by-time', 'at');
+        opening.result.createObjectStore('waiting', { autoIncrement: true });
+        opening.result.createObjectStore('values');
+      };
+      opening.onsuccess = () => resolve(opening.result);
+    });
+
+  it('that was used before answers were kept in short has the old ones in short as well', async () => {
+    const name = `device-${++names}`;
+    const old = await older(name);
+    await new Promise<void>((resolve) => {
+      const kept = old.transaction(['answers', 'waiting'], 'readwrite');
+      for (const minute of [2, 1]) kept.objectStore('answers').put(given(`old-${minute}`, minute));
+      kept.objectStore('waiting').put({ id: 'old-1' });
+      kept.oncomplete = () => resolve();
+    });
+    old.close();
+    const local = await Local.open(name);
+    open.devices.push(local);
+    expect(await ids(local)).toEqual(['old-1', 'old-2']);
+    expect(await local.waiting()).toBe(1);
+  });
+
+  it('says what is in the way when another tab holds an older store', async () => {
+    const name = `device-${++names}`;
+    const old = await older(name);
+    await expect(Local.open(name)).rejects.toThrow('Close that tab.');
+    old.close();
+  });
+
+  it('keeps an answer once, whole and in short', async () => {
+    const local = await device();
+    const answer = given('answer-1', 1);
+    await local.keep(answer);
+    await local.keep({ ...answer, at: answer.at + 1 });
+    expect(await local.inLine(10)).toEqual([{ key: 1, answer }]);
+    expect(await local.lines()).toMatchObject([
+      { id: 'answer-1', at: answer.at, correct: answer.mark.correct },
+    ]);
   });
 });
 

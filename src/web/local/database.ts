@@ -4,10 +4,13 @@ import type { Bank } from '../../../shared/bank.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Settings } from '../../../shared/settings.ts';
 import type { Given, PlacingAnswer, Task } from '../../practice/index.ts';
+import { type AnswerLine, lineOf } from './answer-line.ts';
 
 interface Schema extends DBSchema {
   /** All answers of this learner, from this device and others, by id. */
   answers: { key: string; value: AnswerRecord; indexes: { 'by-time': number } };
+  /** The same in short. */
+  lines: { key: string; value: AnswerLine; indexes: { 'by-time': number } };
   /** Answers given here that no server has acknowledged, in the order in which they were given. */
   waiting: { key: number; value: { id: string } };
   /** One value a name. */
@@ -50,24 +53,49 @@ export class Local {
     this.db = db;
   }
 
-  /** Opens the device's store; rejects where the browser refuses one (some private windows). */
+  /**
+   * Opens the device's store.
+   *
+   * @throws Error with words for a person where the browser refuses one (some private windows), or another tab is in the way
+   */
   static async open(name = 'polewise'): Promise<Local> {
-    const db = await openDB<Schema>(name, 1, {
-      upgrade(made) {
-        made.createObjectStore('answers', { keyPath: 'id' }).createIndex('by-time', 'at');
-        made.createObjectStore('waiting', { autoIncrement: true });
-        made.createObjectStore('values');
-      },
+    let blocked: () => void = () => undefined;
+    const inTheWay = new Promise<never>((_, reject) => {
+      blocked = () =>
+        reject(new Error('The page is open in another tab as it was before it was renewed. Close that tab.'));
     });
-    return new Local(db);
+    const opening = openDB<Schema>(name, 2, {
+      async upgrade(made, from, _to, transaction) {
+        if (from < 1) {
+          made.createObjectStore('answers', { keyPath: 'id' }).createIndex('by-time', 'at');
+          made.createObjectStore('waiting', { autoIncrement: true });
+          made.createObjectStore('values');
+        }
+        const lines = made.createObjectStore('lines', { keyPath: 'id' });
+        lines.createIndex('by-time', 'at');
+        for (const answer of await transaction.objectStore('answers').getAll())
+          await lines.put(lineOf(answer));
+      },
+      blocked: () => blocked(),
+      // A newer page in another tab wants to change the store: this one lets go of it.
+      blocking: (_from, _to, event) => (event.target as IDBDatabase).close(),
+    }).catch(() => {
+      throw new Error(
+        'This browser does not let the page keep anything, so no answer would be kept. A private window may be why.',
+      );
+    });
+    return new Local(await Promise.race([opening, inTheWay]));
   }
 
   /** Keeps an answer given here and puts it in line for the server, both or neither. */
   async keep(answer: AnswerRecord): Promise<void> {
-    const transaction = this.db.transaction(['answers', 'waiting'], 'readwrite', { durability: 'strict' });
+    const transaction = this.db.transaction(['answers', 'lines', 'waiting'], 'readwrite', {
+      durability: 'strict',
+    });
     const known = await transaction.objectStore('answers').get(answer.id);
     if (!known) {
       await transaction.objectStore('answers').put(answer);
+      await transaction.objectStore('lines').put(lineOf(answer));
       await transaction.objectStore('waiting').add({ id: answer.id });
     }
     await transaction.done;
@@ -75,13 +103,17 @@ export class Local {
 
   /** Takes in answers that came from the server. */
   async takeIn(answers: readonly AnswerRecord[]): Promise<void> {
-    const transaction = this.db.transaction('answers', 'readwrite');
-    for (const answer of answers) await transaction.store.put(answer);
+    const transaction = this.db.transaction(['answers', 'lines'], 'readwrite');
+    for (const answer of answers) {
+      await transaction.objectStore('answers').put(answer);
+      await transaction.objectStore('lines').put(lineOf(answer));
+    }
     await transaction.done;
   }
 
-  answers(): Promise<AnswerRecord[]> {
-    return this.db.getAllFromIndex('answers', 'by-time');
+  /** All answers in short, in the order of their time. */
+  lines(): Promise<AnswerLine[]> {
+    return this.db.getAllFromIndex('lines', 'by-time');
   }
 
   /** The first answers in line, with the keys that take them out of it. */
@@ -110,9 +142,9 @@ export class Local {
 
   /** Puts every answer in line again: the server has another history than the one it was told. */
   async sendAllAgain(): Promise<void> {
-    const transaction = this.db.transaction(['answers', 'waiting'], 'readwrite');
+    const transaction = this.db.transaction(['lines', 'waiting'], 'readwrite');
     await transaction.objectStore('waiting').clear();
-    for (const { id } of await transaction.objectStore('answers').index('by-time').getAll()) {
+    for (const { id } of await transaction.objectStore('lines').index('by-time').getAll()) {
       await transaction.objectStore('waiting').add({ id });
     }
     await transaction.done;
@@ -128,13 +160,6 @@ export class Local {
 
   async remove(name: keyof ValueTypes): Promise<void> {
     await this.db.delete('values', name);
-  }
-
-  async eraseAll(): Promise<void> {
-    const transaction = this.db.transaction(['answers', 'waiting', 'values'], 'readwrite');
-    for (const store of ['answers', 'waiting', 'values'] as const)
-      await transaction.objectStore(store).clear();
-    await transaction.done;
   }
 
   close(): void {

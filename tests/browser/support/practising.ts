@@ -17,6 +17,11 @@ export async function device(
   const page = await context.newPage();
   page.setDefaultTimeout(30_000);
   const complaints: string[] = [];
+  page.on('request', (request) => {
+    const { protocol, hostname } = new URL(request.url());
+    if (protocol !== 'data:' && hostname !== '127.0.0.1')
+      complaints.push(`it asks elsewhere: ${request.url()}`);
+  });
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => {
     // A request that finds no network is told there as well, and is expected.

@@ -1,9 +1,9 @@
 import './progress.css';
 import { useEffect, useState } from 'preact/hooks';
-import type { AnswerRecord } from '../../../../shared/practice.ts';
 import type { Settings } from '../../../../shared/settings.ts';
 import type { Progress as Report, SkillProgress } from '../../engine/messages.ts';
 import { answers, settings as kept } from '../../learner.ts';
+import type { AnswerLine } from '../../local/answer-line.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { whenInWords } from '../../when.ts';
 import { wishesOf } from '../../wishes.ts';
@@ -78,14 +78,14 @@ function Skills({ report, now }: { report: Report; now: number }) {
   );
 }
 
-/** Wrong ideas that alone explained an answer of the last weeks, the commonest first. */
-function ideasOf(records: readonly AnswerRecord[]): { idea: string; advice: string; times: number }[] {
+/** Of so many answers, the latest, wrong ideas are counted: older ones may be overcome. */
+const LATEST = 200;
+
+/** Wrong ideas that alone explained an answer, the commonest first. */
+function ideasOf(lines: readonly AnswerLine[]): { idea: string; advice: string; times: number }[] {
   const found = new Map<string, { idea: string; advice: string; times: number }>();
-  for (const { mark } of records.slice(-200)) {
-    const [only, another] = mark.misconceptions;
-    if (!only || another) continue;
-    found.set(only.id, { ...only, times: (found.get(only.id)?.times ?? 0) + 1 });
-  }
+  for (const { idea } of lines.slice(-LATEST))
+    if (idea) found.set(idea.id, { ...idea, times: (found.get(idea.id)?.times ?? 0) + 1 });
   return [...found.values()].sort((one, other) => other.times - one.times).slice(0, 3);
 }
 
@@ -108,14 +108,14 @@ function Ideas() {
 
 function History() {
   const days = new Map<string, { right: number; all: number }>();
-  for (const { at, mark } of answers.value) {
+  for (const { at, correct } of answers.value) {
     const day = new Date(at).toLocaleDateString(undefined, {
       day: 'numeric',
       month: 'short',
       year: 'numeric',
     });
     const before = days.get(day) ?? { right: 0, all: 0 };
-    days.set(day, { right: before.right + (mark.correct ? 1 : 0), all: before.all + 1 });
+    days.set(day, { right: before.right + (correct ? 1 : 0), all: before.all + 1 });
   }
   if (days.size === 0) return null;
   return (
