@@ -1,15 +1,5 @@
 /** The front matter as YAML: a plain value, and where each part of it stands. */
-import {
-  type Document,
-  isMap,
-  isPair,
-  isScalar,
-  isSeq,
-  LineCounter,
-  type Node,
-  parseDocument,
-  visit,
-} from 'yaml';
+import { type Document, isMap, isPair, isScalar, isSeq, type Node, parseDocument, visit } from 'yaml';
 import { BANK_LIMITS } from '../limits.ts';
 import type { BankReport } from '../report.ts';
 import type { Lines, Spot } from '../source.ts';
@@ -48,20 +38,20 @@ export function readYaml({ first: firstLine, lines }: Lines, report: BankReport)
     );
     return undefined;
   }
-  const counter = new LineCounter();
-  const document = parseDocument(text, { lineCounter: counter, prettyErrors: false, version: '1.2' });
+  const document = parseDocument(text, { prettyErrors: false, version: '1.2' });
+  // The library's own counting of lines misses line ends inside texts that are wrong.
   const spotAt = (offset: number): Spot => {
-    const { line, col } = counter.linePos(offset);
-    return { line: firstLine + line - 1, column: col };
+    const before = text.slice(0, offset).split('\n');
+    return { line: firstLine + before.length - 1, column: before.at(-1)!.length + 1 };
   };
-  const mistakes = [...document.errors, ...document.warnings];
+  const mistakes = [...document.errors, ...document.warnings].toSorted((a, b) => a.pos[0] - b.pos[0]);
   // What comes after the first mistake of grammar mostly follows from it. A key that is there twice is none.
   const first = mistakes.find(({ code }) => code !== 'DUPLICATE_KEY');
   for (const { code, message, pos } of mistakes.filter((each) => !first || each.pos[0] <= first.pos[0]))
     report.add(
       'bank-front-matter',
       spotAt(pos[0]),
-      `The front matter can't be read here: ${message.split('\n')[0]}.`,
+      `The front matter can't be read here: ${message.split('\n')[0]!.slice(0, 120)}.`,
       YAML_ADVICE[code] ?? 'Write keys and values as docs/writing-a-bank.md shows.',
     );
   if (mistakes.length > 0) return undefined;
