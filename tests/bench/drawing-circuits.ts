@@ -89,14 +89,26 @@ export function twelveRelays(): Circuit {
       paths.push(
         {
           sheet: 1,
-          steps: [...feed(k === 1), hop(other, '41', '42'), hop(button, '13', '14'), hop(relay, 'A1', 'A2'), at('A', 'N')],
+          steps: [
+            ...feed(k === 1),
+            hop(other, '41', '42'),
+            hop(button, '13', '14'),
+            hop(relay, 'A1', 'A2'),
+            at('A', 'N'),
+          ],
         },
         { sheet: 1, steps: [at(other, '42'), hop(relay, '11', '14'), at(button, '14')] },
       );
     } else {
       paths.push({
         sheet: 1,
-        steps: [...feed(false), hop(`-K${k - 1}`, '21', '24'), hop(`-K${k - 1}`, '31', '32'), hop(relay, 'A1', 'A2'), at('A', 'N')],
+        steps: [
+          ...feed(false),
+          hop(`-K${k - 1}`, '21', '24'),
+          hop(`-K${k - 1}`, '31', '32'),
+          hop(relay, 'A1', 'A2'),
+          at('A', 'N'),
+        ],
       });
     }
     if (k <= 4) {
@@ -109,8 +121,20 @@ export function twelveRelays(): Circuit {
       const [common, rest, operated] = pole as [string, string, string];
       const spare = `-K${13 - k}`;
       paths.push(
-        { sheet: 1, steps: [...feed(false), hop(spare, '11', '14'), hop(relay, common, operated), hop(on, 'X1', 'X2'), at('A', 'N')] },
-        { sheet: 1, steps: [at(relay, common), hop(relay, common, rest), hop(off, 'X1', 'X2'), at('A', 'N')] },
+        {
+          sheet: 1,
+          steps: [
+            ...feed(false),
+            hop(spare, '11', '14'),
+            hop(relay, common, operated),
+            hop(on, 'X1', 'X2'),
+            at('A', 'N'),
+          ],
+        },
+        {
+          sheet: 1,
+          steps: [at(relay, common), hop(relay, common, rest), hop(off, 'X1', 'X2'), at('A', 'N')],
+        },
       );
     }
   }

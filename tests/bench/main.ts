@@ -1,0 +1,45 @@
+/** `npm run bench`: every benchmark, as a table or with `--json`. Name some to run only those: `npm run bench -- solver`. */
+import type { Row } from './row.ts';
+
+const benches: Readonly<Record<string, () => Promise<readonly Row[]> | readonly Row[]>> = {
+  solver: async () => (await import('./solver.bench.ts')).bench(),
+  generator: async () => (await import('./generator.bench.ts')).generatorBench(),
+  memory: async () =>
+    (await import('./memory.bench.ts'))
+      .memoryRows()
+      .map(({ name, median, unit }) => ({ name, value: median, unit })),
+  homework: async () =>
+    (await import('./homework.bench.ts')).bench().map(({ median, ...row }) => ({ value: median, ...row })),
+  server: async () => (await import('./server.bench.ts')).bench(),
+  page: async () => (await import('./page.bench.ts')).bench(),
+};
+
+const words = process.argv.slice(2);
+const json = words.includes('--json');
+const wanted = words.filter((word) => !word.startsWith('-'));
+const unknown = wanted.filter((name) => !(name in benches));
+if (unknown.length > 0) {
+  process.stderr.write(
+    `There is no benchmark ${unknown.join(', ')}. There are ${Object.keys(benches).join(', ')}.\n`,
+  );
+  process.exit(2);
+}
+const rows: (Row & { readonly bench: string })[] = [];
+for (const [name, run] of Object.entries(benches)) {
+  if (wanted.length > 0 && !wanted.includes(name)) continue;
+  if (!json) process.stderr.write(`${name}…\n`);
+  for (const row of await run()) rows.push({ bench: name, ...row });
+}
+if (json) process.stdout.write(`${JSON.stringify(rows, null, 2)}\n`);
+else {
+  const number = (value: number): string => String(Number(value.toPrecision(4)));
+  for (const { bench, name, value, unit, bound, peer, ratio } of rows) {
+    const limit = bound === undefined ? '' : `  (bound ${bound})`;
+    const beside =
+      peer === undefined || ratio === undefined ? '' : `  ${Math.round(ratio)} times faster than ${peer}`;
+    process.stdout.write(
+      `${bench.padEnd(10)} ${name.padEnd(64)} ${number(value).padStart(9)} ${unit}${limit}${beside}\n`,
+    );
+  }
+}
+process.exit(0);
