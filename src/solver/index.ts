@@ -11,7 +11,7 @@ export { planOf } from './plan-of.ts';
 export { begin, doAct, play } from './play.ts';
 export { inputStateAt, lampStateAt, type Readings, readState } from './readings.ts';
 export { runTimed, type TimedRun, type Watch } from './run.ts';
-export { shortCircuit } from './short-circuit.rule.ts';
+export { everyRule, shortCircuit } from './short-circuit.rule.ts';
 export { type Solved, solve, solvePlan, tell } from './solve.ts';
 export { copyState, restoreState, type State, startState } from './state.ts';
 export { advance } from './time.ts';

@@ -1,7 +1,7 @@
 /** The one drawing rule that has to be solved: no short circuit in any state that somebody can bring about. */
 import type { Circuit, Device } from '../../shared/circuit.ts';
 import type { Act } from '../../shared/scenario.ts';
-import { actInWords, type CircuitView, type Rule } from '../circuit/index.ts';
+import { actInWords, type CircuitView, drawingRules, type Rule } from '../circuit/index.ts';
 import { Joining } from './joining.ts';
 import { type Machine, machineOf } from './machine.ts';
 import { everyBeginning, everyOutcome, type Standing } from './outcomes.ts';
@@ -121,3 +121,6 @@ export const shortCircuit: Rule = {
     ];
   },
 };
+
+/** All drawing rules: those that are read off the drawing, and the one that is solved. */
+export const everyRule: readonly Rule[] = [...drawingRules, shortCircuit];

@@ -62,6 +62,26 @@ export function openSqliteFile(file: string): Database.Database {
   }
 }
 
+/** How long between two tries to open a file that another program is just beginning. */
+const AGAIN_AFTER = 25;
+
+/**
+ * Opens the file as `openSqliteFile` does, within the same patience. Changing to the write-ahead journal needs the file for
+ * itself, and SQLite refuses that at once, without waiting, when two programs begin a store together.
+ */
+async function openPatiently(file: string): Promise<Database.Database> {
+  const until = Date.now() + WAIT;
+  for (;;) {
+    try {
+      return openSqliteFile(file);
+    } catch (error) {
+      const busy = error instanceof Database.SqliteError && error.code.startsWith('SQLITE_BUSY');
+      if (!busy || Date.now() >= until) throw error;
+      await new Promise((resolve) => setTimeout(resolve, AGAIN_AFTER));
+    }
+  }
+}
+
 /** All migrations or none, and one program at a time: two that begin a store together don't get in each other's way. */
 async function migrateAlone(database: Database.Database, db: Kysely<Tables>): Promise<void> {
   database.exec('BEGIN IMMEDIATE');
@@ -84,7 +104,7 @@ async function migrateAlone(database: Database.Database, db: Kysely<Tables>): Pr
 export async function openSqliteStore(file: string, options: StoreOptions = {}): Promise<Store> {
   let database: Database.Database | undefined;
   try {
-    database = openSqliteFile(file);
+    database = await openPatiently(file);
     const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });
     await migrateAlone(database, db);
     return new KyselyStore(db, sqliteBackend(database), options.now ?? Date.now);

@@ -4,9 +4,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { topic as topicSchema } from '../../shared/bank.ts';
 import { BANK_PROBLEMS, readBank, readTopic } from '../../src/banks/index.ts';
-import { drawingRules } from '../../src/circuit/index.ts';
 import { CIRCUIT_PROBLEMS } from '../../src/circuit/problem-codes.ts';
 import { QUESTION_PROBLEMS } from '../../src/questions/index.ts';
+import { everyRule } from '../../src/solver/index.ts';
 import { SAMPLE } from './sample.ts';
 
 const folder = new URL('../../question-banks/', import.meta.url);
@@ -16,7 +16,7 @@ const REAL = readdirSync(folder)
 
 const CODES: ReadonlySet<string> = new Set([
   ...[BANK_PROBLEMS, CIRCUIT_PROBLEMS, QUESTION_PROBLEMS].flatMap((table) => Object.keys(table)),
-  ...drawingRules.map(({ name }) => name),
+  ...everyRule.map(({ name }) => name),
 ]);
 
 /** Each problem has a known code, words, and a place in the file (the end of a line counts). */

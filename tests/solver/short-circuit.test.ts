@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkRules, readCircuit } from '../../src/circuit/index.ts';
 import { families, generate } from '../../src/generator/index.ts';
@@ -42,6 +43,12 @@ describe('the rule against short circuits', () => {
   it('finds none across a changeover whose legs go to the two poles: it breaks before it makes', () => {
     const text = `${HEAD}-S1 push-button make\n-K1 relay\n-H1 lamp\nA:L+ -F1:1-2 -S1:13-14 -K1:A1-A2 A:L-\n-F1:2 -K1:14\n-K1:12 A:L-\n-K1:11 -H1:X1-X2 A:L-`;
     expect(findings(text)).toEqual([]);
+  });
+
+  it('stands in docs/errors.md with its reason and source', () => {
+    const { name, reason, source } = shortCircuit;
+    const page = readFileSync(new URL('../../docs/errors.md', import.meta.url), 'utf8');
+    expect(page).toContain(`| \`${name}\` | solved drawing rule | ${reason} Source: ${source}. |`);
   });
 
   it('finds none in the circuits of any family', () => {

@@ -2,6 +2,7 @@
 import type { Circuit } from '../../../shared/circuit.ts';
 import { type Places, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
 import { checkRules } from '../../circuit/rules/index.ts';
+import { everyRule } from '../../solver/index.ts';
 import { BANK_LIMITS } from '../limits.ts';
 import type { BankReport } from '../report.ts';
 import type { Spot } from '../source.ts';
@@ -42,7 +43,7 @@ export function keepRules(
   report: BankReport,
   drawn: Circuit = circuit,
 ): void {
-  const findings = checkRules(drawn);
+  const findings = checkRules(drawn, everyRule);
   for (const finding of findings.filter(({ code }) => !off?.rules.has(code))) {
     const problem = problemOf(finding, drawn, places);
     const hint = `${problem.hint} (Where a lesson shows this on purpose, write: rules: off ${finding.code} because …)`;

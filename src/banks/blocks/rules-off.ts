@@ -1,6 +1,6 @@
 /** `rules: off only-legs-wired because the lesson shows this mistake`: drawing rules that a circuit breaks on purpose. */
-import { drawingRules } from '../../circuit/rules/index.ts';
 import { anyOf, didYouMean, shown } from '../../circuit/wording.ts';
+import { everyRule } from '../../solver/index.ts';
 import type { BankReport } from '../report.ts';
 import type { Spot } from '../source.ts';
 
@@ -9,7 +9,7 @@ export interface RulesOff {
   readonly spot: Spot;
 }
 
-const NAMES = drawingRules.map(({ name }) => name);
+const NAMES = everyRule.map(({ name }) => name);
 
 /** Reads the value of `rules`; undefined when it is wrong (reported). */
 export function readRulesOff(text: string, spot: Spot, report: BankReport): RulesOff | undefined {

@@ -3,7 +3,7 @@ import type { Scenario } from '../../../shared/scenario.ts';
 import { actInWords, checkRules, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
 import { describe, shownState, svgOf, timingPicture } from '../../drawing/index.ts';
 import { askQuestion, markAnswer } from '../../questions/index.ts';
-import { meter, solve } from '../../solver/index.ts';
+import { everyRule, meter, solve } from '../../solver/index.ts';
 import { liveActs } from './live-acts.ts';
 import type { Handlers, RequestName } from './messages.ts';
 import type { Opened } from './opened.ts';
@@ -58,7 +58,7 @@ export function laterHandlers(held: Opened): Handlers<LaterRequest> {
       const { circuit, places } = read.value;
       return {
         problems: [],
-        findings: checkRules(circuit).map((finding) => problemOf(finding, circuit, places)),
+        findings: checkRules(circuit, everyRule).map((finding) => problemOf(finding, circuit, places)),
         circuit,
       };
     },
