@@ -5,6 +5,8 @@ export interface Io {
   err(text: string): void;
   /** Reads a whole file as text; `-` is standard input. Throws what the system says when it can't. */
   readText(file: string): string;
+  /** Writes a whole file, over one that is there. Throws what the system says when it can't. */
+  writeFile(file: string, content: string | Uint8Array): void;
   /** Asks for one line; undefined at the end of input. */
   question(prompt: string): Promise<string | undefined>;
   /** Characters a line may have. */

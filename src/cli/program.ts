@@ -2,12 +2,14 @@ import { Command, CommanderError } from 'commander';
 import { addAsk } from './commands/ask.ts';
 import { addBackup } from './commands/backup.ts';
 import { addBank } from './commands/bank-commands.ts';
+import { addDraw } from './commands/draw.ts';
 import { addDrill } from './commands/drill.ts';
 import { addLearner } from './commands/learner.ts';
 import { addMark } from './commands/mark.ts';
 import { addRebuild } from './commands/rebuild.ts';
 import { addServe } from './commands/serve.ts';
 import { addSolve } from './commands/solve.ts';
+import { addTiming } from './commands/timing.ts';
 import { type Io, UsageError } from './io.ts';
 
 /** What a command leaves behind: its exit code. */
@@ -43,6 +45,8 @@ export function createProgram(io: Io): Program {
     addAsk,
     addMark,
     addSolve,
+    addDraw,
+    addTiming,
     addBank,
     addLearner,
     addBackup,

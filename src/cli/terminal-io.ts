@@ -1,5 +1,5 @@
 import { randomBytes } from 'node:crypto';
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { createInterface, type Interface } from 'node:readline';
 import type { Io } from './io.ts';
@@ -46,6 +46,7 @@ export function terminalIo(): Io & { close(): void } {
       process.stderr.write(`${text}\n`);
     },
     readText: (file) => readFileSync(file === '-' ? 0 : file, 'utf8'),
+    writeFile: (file, content) => writeFileSync(file, content),
     question: (prompt) => {
       const terminal = open();
       if (!interactive) stdout.write(prompt);

@@ -27,9 +27,11 @@ describe('ask', () => {
   });
 
   it.each(questionKind.options)('can ask for %s in some family', async (kind) => {
-    const families = { 'input-states': 'two-supplies', 'still-live': 'two-supplies', sequence: 'seal-in' } as Readonly<
-      Record<string, string>
-    >;
+    const families = {
+      'input-states': 'two-supplies',
+      'still-live': 'two-supplies',
+      sequence: 'seal-in',
+    } as Readonly<Record<string, string>>;
     const { code, out, err } = await ask(
       '--kind',
       kind,

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import type { Io } from '../../src/cli/io.ts';
 import { createProgram, runProgram } from '../../src/cli/program.ts';
 
@@ -49,6 +49,7 @@ export async function runCommand(words: readonly string[], options: FakeOptions 
       if (file === '-') return '';
       return readFileSync(file, 'utf8');
     },
+    writeFile: (file, content) => writeFileSync(file, content),
     question: (prompt) => {
       out += prompt;
       clock += secondsALine * 1000;

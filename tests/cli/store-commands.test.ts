@@ -37,6 +37,7 @@ async function run(
       err += `${text}\n`;
     },
     readText: (file) => readFileSync(file, 'utf8'),
+    writeFile: () => undefined,
     question: async () => typed,
     columns: 80,
     colour: false,

@@ -1,12 +1,10 @@
 import type { Command } from 'commander';
 import type { Circuit } from '../../../shared/circuit.ts';
-import type { Checked } from '../../../shared/problem.ts';
 import type { Blocker, LoadTrace, Outcome, Solution, TraceHop } from '../../../shared/solution.ts';
-import { actInWords, readActs, readCircuit, readCircuitJson, readFaults } from '../../circuit/index.ts';
+import { actInWords } from '../../circuit/index.ts';
 import { solve } from '../../solver/index.ts';
-import { readGiven } from '../files.ts';
+import { givenCircuit } from '../given-circuit.ts';
 import type { Io } from '../io.ts';
-import { reportProblems } from '../problems.ts';
 import type { Running } from '../program.ts';
 import { type Style, styleFor, wrapText } from '../style.ts';
 
@@ -16,10 +14,6 @@ interface Options {
   readonly dead?: boolean;
   readonly json?: boolean;
 }
-
-/** Reads a circuit in the notation or, when the text begins with a brace, in JSON. */
-export const readEither = (text: string): Checked<Circuit> =>
-  text.trimStart().startsWith('{') ? readCircuitJson(text) : readCircuit(text);
 
 export function addSolve(program: Command, io: Io, running: Running): void {
   program
@@ -45,28 +39,15 @@ Acts: press, release, turn, make, break, open, close, trip, reset, on, off, hold
 Exit code 0 whatever the outcome; 2 for a mistake in the circuit, the acts or the faults.`,
     )
     .action((file: string, options: Options) => {
-      const circuit = readEither(readGiven(io, file));
-      if (!circuit.ok) {
-        running.code = reportProblems(circuit.problems, file, io);
+      const given = givenCircuit(io, file, options);
+      if (!given) {
+        running.code = 2;
         return;
       }
-      const acts = readActs(options.do ?? '', circuit.value);
-      const faults = readFaults((options.fault ?? []).join('; '), circuit.value);
-      if (!acts.ok || !faults.ok) {
-        if (!acts.ok) running.code = reportProblems(acts.problems, '--do', io);
-        if (!faults.ok) running.code = reportProblems(faults.problems, '--fault', io);
-        return;
-      }
-      const scenario = {
-        start: options.dead ? ('dead' as const) : ('live' as const),
-        faults: faults.value,
-        acts: acts.value,
-      };
-      const { solution, complete } = solve(circuit.value, { ...scenario }, (act) =>
-        actInWords(act, circuit.value),
-      );
+      const { circuit, scenario } = given;
+      const { solution, complete } = solve(circuit, scenario, (act) => actInWords(act, circuit));
       if (options.json) io.out(JSON.stringify(solution, null, 2));
-      else io.out(solutionText(circuit.value, solution, complete, io));
+      else io.out(solutionText(circuit, solution, complete, io));
     });
 }
 

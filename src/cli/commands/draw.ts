@@ -1,0 +1,102 @@
+import { type Command, Option } from 'commander';
+import {
+  drawText,
+  type Letters,
+  layOut,
+  PROFILES,
+  picturesOf,
+  renameFor,
+  shownState,
+  stepsOf,
+  type Width,
+} from '../../drawing/index.ts';
+import { solve } from '../../solver/index.ts';
+import { type GivenCircuit, givenCircuit, type ScenarioOptions } from '../given-circuit.ts';
+import { type Io, UsageError } from '../io.ts';
+import { wholeNumber } from '../numbers.ts';
+import type { Running } from '../program.ts';
+import { writePictures } from '../written.ts';
+
+interface Options extends ScenarioOptions {
+  readonly sheet?: string;
+  readonly width?: Width;
+  readonly letters: Letters;
+  readonly steps?: boolean;
+  readonly output?: string;
+}
+
+/** Pictures of every sheet, at rest or in the state that the acts lead to; with `steps` of every moment on the way. */
+function picturesFor({ circuit, scenario }: GivenCircuit, options: Options, sheet: number | undefined) {
+  const width = options.width ?? (options.output && /\.pdf$/i.test(options.output) ? 'a4' : 'screen');
+  const rename = renameFor(circuit, options.letters);
+  const only = sheet === undefined ? {} : { sheet };
+  const paper = width === 'a4';
+  const sheetsOf = (state?: ReturnType<typeof shownState>, note?: string) => {
+    const scene = layOut(circuit, PROFILES[width], { rename, ...only, ...(note ? { note } : {}) });
+    const { picture } = picturesOf(scene, state);
+    return scene.sheets.map((_, at) => picture(at));
+  };
+  if (options.steps)
+    return {
+      paper,
+      pictures: stepsOf(circuit, scenario, { rename }).steps.flatMap(({ state, caption }) =>
+        sheetsOf(state, caption),
+      ),
+    };
+  const moved = options.do !== undefined || (options.fault ?? []).length > 0;
+  if (!moved) return { paper, pictures: sheetsOf() };
+  return { paper, pictures: sheetsOf(shownState(solve(circuit, scenario)), options.do) };
+}
+
+export function addDraw(program: Command, io: Io, running: Running): void {
+  program
+    .command('draw')
+    .summary('a circuit as a drawing')
+    .description(
+      'Draws a circuit at rest, or as it stands after acts: as SVG, as PDF, or as text in the terminal.',
+    )
+    .argument('<file>', 'a circuit in the notation or in JSON; - for standard input')
+    .option('-o, --output <file>', 'write to this .svg or .pdf; without it the drawing is shown as text')
+    .option('--do <acts>', 'show the state after these acts')
+    .option('--fault <fault...>', 'what is wrong from the start')
+    .option('--steps', 'one picture for each moment on the way')
+    .option('--sheet <number>', 'only this sheet')
+    .addOption(new Option('--width <width>', 'laid out for').choices(['phone', 'screen', 'a4']))
+    .addOption(
+      new Option('--letters <letters>', 'letter codes of designations')
+        .choices(['as-written', 'old', 'new'])
+        .default('as-written'),
+    )
+    .addHelpText(
+      'after',
+      `
+Examples:
+  polewise draw fan.txt
+  polewise draw fan.txt -o fan.svg --do "make -B1"
+  polewise draw fan.txt -o fan.pdf --letters new
+  polewise draw fan.txt -o steps.pdf --steps --do "press -S1; release -S1"`,
+    )
+    .action(async (file: string, options: Options) => {
+      const sheet = options.sheet === undefined ? undefined : wholeNumber('--sheet', options.sheet, 1, 99);
+      const given = givenCircuit(io, file, options);
+      if (!given) {
+        running.code = 2;
+        return;
+      }
+      const { circuit } = given;
+      const sheets = [...new Set(circuit.paths.map((path) => path.sheet))].sort((one, other) => one - other);
+      if (sheet !== undefined && !sheets.includes(sheet)) {
+        throw new UsageError(`There is no sheet ${sheet}.`, `Sheets: ${sheets.join(', ')}.`);
+      }
+      if (options.output === undefined && !options.steps && options.do === undefined) {
+        io.out(drawText(circuit, { columns: io.columns, ...(sheet === undefined ? {} : { sheet }) }));
+        return;
+      }
+      const { pictures, paper } = picturesFor(given, options, sheet);
+      await writePictures(io, pictures, {
+        file: options.output,
+        title: circuit.title ?? 'Control drawing',
+        paper,
+      });
+    });
+}

@@ -1,0 +1,43 @@
+import { type Command, Option } from 'commander';
+import { timingPicture, type Width } from '../../drawing/index.ts';
+import { givenCircuit, type ScenarioOptions } from '../given-circuit.ts';
+import type { Io } from '../io.ts';
+import type { Running } from '../program.ts';
+import { writePictures } from '../written.ts';
+
+interface Options extends ScenarioOptions {
+  readonly width?: Width;
+  readonly output?: string;
+}
+
+export function addTiming(program: Command, io: Io, running: Running): void {
+  program
+    .command('timing')
+    .summary('what happens when, as a diagram')
+    .description('Draws what every coil, lamp and input does over time, while acts are done and timers run.')
+    .argument('<file>', 'a circuit in the notation or in JSON; - for standard input')
+    .requiredOption('--do <acts>', 'what is done, in order')
+    .option('--fault <fault...>', 'what is wrong from the start')
+    .option('-o, --output <file>', 'write to this .svg or .pdf; without it the SVG is printed')
+    .addOption(new Option('--width <width>', 'laid out for').choices(['phone', 'screen', 'a4']))
+    .addHelpText(
+      'after',
+      `
+Examples:
+  polewise timing pump.txt --do "press -S1; wait 6 s; release -S1" -o pump.svg`,
+    )
+    .action(async (file: string, options: Options) => {
+      const given = givenCircuit(io, file, options);
+      if (!given) {
+        running.code = 2;
+        return;
+      }
+      const { circuit, scenario } = given;
+      const width = options.width ?? (options.output && /\.pdf$/i.test(options.output) ? 'a4' : 'screen');
+      await writePictures(io, [timingPicture(circuit, scenario, { width })], {
+        file: options.output,
+        title: `Timing: ${circuit.title ?? 'control circuit'}`,
+        paper: width === 'a4',
+      });
+    });
+}

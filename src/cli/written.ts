@@ -1,0 +1,56 @@
+import { type Picture, svgOf } from '../drawing/index.ts';
+import { drawPdf } from '../drawing/pdf/draw-pdf.ts';
+import { type Io, UsageError } from './io.ts';
+
+/** Millimetres a unit of the paper layout has. */
+const PAPER_UNIT = 0.25;
+
+export interface Writing {
+  /** Where to; undefined prints the first picture's SVG. */
+  readonly file: string | undefined;
+  readonly title: string;
+  /** Whether the pictures are laid out for paper. */
+  readonly paper: boolean;
+}
+
+function write(io: Io, file: string, content: string | Uint8Array): void {
+  try {
+    io.writeFile(file, content);
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    throw new UsageError(
+      `${file} can't be written (${code ?? String(error)}).`,
+      'Give a path in a folder that is there and that you may write to.',
+    );
+  }
+}
+
+/** `fan.svg` of one picture; `fan-1.svg`, `fan-2.svg` of several. */
+const numbered = (file: string, at: number, of: number): string =>
+  of === 1 ? file : file.replace(/\.svg$/i, `-${at + 1}.svg`);
+
+/** Writes pictures as SVG, one file each, or as one PDF, by the name of the file. */
+export async function writePictures(
+  io: Io,
+  pictures: readonly Picture[],
+  { file, title, paper }: Writing,
+): Promise<void> {
+  const svg = (picture: Picture): string =>
+    svgOf(picture, { label: title, ...(paper ? { millimetres: PAPER_UNIT } : {}) });
+  if (file === undefined) {
+    for (const picture of pictures) io.out(svg(picture));
+    return;
+  }
+  if (/\.pdf$/i.test(file)) {
+    write(io, file, await drawPdf(pictures, { title, made: new Date(io.now()) }));
+    return;
+  }
+  if (!/\.svg$/i.test(file))
+    throw new UsageError(
+      `${file}: neither .svg nor .pdf.`,
+      'Name the file for what it is to be, such as fan.svg.',
+    );
+  pictures.forEach((picture, at) => {
+    write(io, numbered(file, at, pictures.length), svg(picture));
+  });
+}
