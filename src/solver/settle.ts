@@ -5,7 +5,7 @@
 import { command } from './coils.ts';
 import { evaluateIsland } from './evaluate.ts';
 import { DRIVE, type Machine } from './machine.ts';
-import { evaluateWhole, solveNetwork } from './network.ts';
+import { evaluateWhole } from './network.ts';
 import { partitionFor } from './partition.ts';
 import { clearShort } from './protection.ts';
 import type { State } from './state.ts';
@@ -191,7 +191,3 @@ export function settleAfter(machine: Machine, state: State, mechanisms: readonly
       consider(machine, mechanism, pending);
   return settleFrom(machine, state, pending);
 }
-
-/** Whether the supplies are short-circuited as things stand; for checks, not for settling. */
-export const shortedSupplies = (machine: Machine, state: State): readonly number[] =>
-  solveNetwork(machine, state.at, state.supplyOn).shorted;

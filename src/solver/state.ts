@@ -1,4 +1,4 @@
-import { DRIVE, type Machine } from './machine.ts';
+import type { Machine } from './machine.ts';
 import { type Partition, partitionFor } from './partition.ts';
 
 /** Where everything stands. Mutable, owned by whoever runs the machine; `copyState` makes an independent one. */
@@ -100,7 +100,3 @@ export function restoreState(into: State, from: State): void {
   into.shorted.length = 0;
   for (const item of from.shorted) into.shorted.push(item);
 }
-
-/** Whether a mechanism that coils move has its coil's command; by acts and feeds never. */
-export const movedByCoil = (machine: Machine, mechanism: number): boolean =>
-  machine.drive[mechanism]! < DRIVE.act;

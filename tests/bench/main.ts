@@ -4,6 +4,7 @@ import type { Row } from './row.ts';
 const benches: Readonly<Record<string, () => Promise<readonly Row[]> | readonly Row[]>> = {
   solver: async () => (await import('./solver.bench.ts')).bench(),
   generator: async () => (await import('./generator.bench.ts')).generatorBench(),
+  drawing: async () => (await import('./drawing.bench.ts')).bench(),
   memory: async () =>
     (await import('./memory.bench.ts'))
       .memoryRows()

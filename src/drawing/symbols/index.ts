@@ -1,7 +1,7 @@
 /** Every symbol by the form of its part, with what stands beside it. */
 import type { Actuator, Delay, PartForm } from '../parts/index.ts';
 import { ACTUATOR, actuatorStrokes, JOIN } from './actuators.ts';
-import { type Pose, type SymbolArt, turnedOver } from './art.ts';
+import { type SymbolArt, turnedOver } from './art.ts';
 import { breaks } from './break.symbol.ts';
 import { breakerPole } from './breaker-pole.symbol.ts';
 import { changeover } from './changeover.symbol.ts';
@@ -22,7 +22,7 @@ import { sounder } from './sounder.symbol.ts';
 import { terminal } from './terminal.symbol.ts';
 import { valve } from './valve.symbol.ts';
 
-export { HEIGHT, LEG, PHASE, type Point, type Pose, type Stroke, type SymbolArt } from './art.ts';
+export { LEG, PHASE, type Pose, type Stroke, type SymbolArt } from './art.ts';
 
 /** Which symbol: what of a part decides how it looks. */
 export interface Looks {
@@ -107,5 +107,4 @@ export function symbolFor(looks: Looks): SymbolArt {
   };
 }
 
-export const restPose = (art: SymbolArt, ports: readonly number[]): Pose => ({ closed: art.rest, ports });
 export { JOIN };
