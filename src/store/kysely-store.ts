@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import { nanoid } from 'nanoid';
 import type { Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
@@ -87,8 +88,8 @@ export class KyselyStore implements Store {
     return putSettings(this.db, learner, settings, this.now());
   }
 
-  learners(): Promise<readonly LearnerSummary[]> {
-    return this.db.selectFrom('histories').select(['learner', 'answers']).orderBy('learner').execute();
+  learners(db: Kysely<Tables> = this.db): Promise<readonly LearnerSummary[]> {
+    return db.selectFrom('histories').select(['learner', 'answers']).orderBy('learner').execute();
   }
 
   exportOf(learner: string): AsyncIterable<string> {
@@ -120,6 +121,17 @@ export class KyselyStore implements Store {
       left += one.left;
     });
     return { marked, changed, left };
+  }
+
+  async renameHistories(): Promise<void> {
+    await this.db.transaction().execute(async (transaction) => {
+      for (const { learner } of await this.learners(transaction))
+        await transaction
+          .updateTable('histories')
+          .set({ history: nanoid() })
+          .where('learner', '=', learner)
+          .execute();
+    });
   }
 
   async check(progress?: Progress): Promise<readonly Fault[]> {

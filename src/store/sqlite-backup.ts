@@ -1,6 +1,7 @@
 import { closeSync, existsSync, fsyncSync, openSync, renameSync, rmSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
+import { nanoid } from 'nanoid';
 import { StoreFailure } from './failures.ts';
 import type { Progress } from './types.ts';
 
@@ -35,7 +36,8 @@ async function copyTo(part: string, source: string, progress?: Progress): Promis
   }
 }
 
-function checkCopy(part: string): void {
+/** Checks the copy, and gives its histories new names: when it is put back, devices see that and send what it lacks. */
+function finishCopy(part: string): void {
   const copy = new Database(part, { fileMustExist: true });
   try {
     // A copy is one file; its journal comes back when it is opened as a store.
@@ -47,6 +49,11 @@ function checkCopy(part: string): void {
         `The copy is damaged: ${result?.quick_check}.`,
         'Check the disk, and the store itself with `polewise rebuild --check`.',
       );
+    const rename = copy.prepare('update histories set history = ? where learner = ?');
+    const learners = copy.prepare('select learner from histories').pluck().all();
+    copy.transaction(() => {
+      for (const learner of learners) rename.run(nanoid(), learner);
+    })();
   } finally {
     copy.close();
   }
@@ -73,7 +80,7 @@ export async function backupSqlite(source: string, file: string, progress?: Prog
   rmSync(part, { force: true });
   try {
     await copyTo(part, source, progress);
-    checkCopy(part);
+    finishCopy(part);
     flush(part);
     renameSync(part, file);
     flush(dirname(file));

@@ -104,6 +104,11 @@ export interface Store {
    * @param markAgain - null when it can't be marked
    */
   correctMarks(markAgain: (record: AnswerRecord) => Mark | null, progress?: Progress): Promise<Corrected>;
+  /**
+   * Gives every history a new name, after a backup was put back by other means than `backup`'s: devices see that and send
+   * again what they have.
+   */
+  renameHistories(): Promise<void>;
   /** Looks through everything; finds nothing when all is well. Changes nothing. */
   check(progress?: Progress): Promise<readonly Fault[]>;
   /** Resolves when the database answers, throws when it doesn't. */

@@ -102,6 +102,21 @@ describe('rebuild', () => {
     expect(await run(['rebuild', '--check'])).toMatchObject({ code: 0, err: '' });
   });
 
+  it('lets devices send again what they have after a backup was put back', async () => {
+    await keep(['a']);
+    const named = async () => {
+      const store = await openSqliteStore(storeFile(data));
+      const { history } = await store.entriesAfter('me', 0, 1);
+      await store.close();
+      return history;
+    };
+    const before = await named();
+    expect((await run(['rebuild'])).code).toBe(0);
+    expect(await named()).toBe(before);
+    expect((await run(['rebuild', '--restored'])).code).toBe(0);
+    expect(await named()).not.toBe(before);
+  });
+
   it('marks again with the solver and keeps the first mark beside the new one', async () => {
     const record = answerWith({ id: 'a', at: MORNING });
     const right = { ...record, answer: rightAnswer(record.question) };

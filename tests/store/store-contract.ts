@@ -428,6 +428,21 @@ export function storeContract(name: string, database: Database): void {
         expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(remembered(records));
       }));
 
+    it('gives its histories new names when a backup was put back', () =>
+      inStore(async (store) => {
+        await store.keepAnswers(
+          ['me', 'somebody'].map((learner) => answerWith({ id: 'one', at: MORNING, learner })),
+        );
+        const named = async () =>
+          Promise.all(['me', 'somebody'].map(async (one) => (await store.entriesAfter(one, 0, 1)).history));
+        const before = await named();
+        await store.renameHistories();
+        const after = await named();
+        expect(new Set([...before, ...after]).size).toBe(4);
+        expect(await store.check()).toEqual([]);
+        expect(await store.answersOf('me')).toHaveLength(1);
+      }));
+
     it('finds what is missing', () =>
       inStore(async (store, place) => {
         await store.keepAnswers(upTo(3).map((at) => answerWith({ id: `a${at}`, at: MORNING + at })));

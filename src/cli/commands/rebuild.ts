@@ -12,6 +12,7 @@ interface Options {
   readonly data?: string;
   readonly check?: boolean;
   readonly marks?: boolean;
+  readonly restored?: boolean;
 }
 
 /** The mark that the solver gives today; null for a question that it can't answer any more. */
@@ -63,6 +64,7 @@ export function addRebuild(program: Command, io: Io, running: Running): void {
     )
     .option('--check', 'only look: is everything that is kept whole and consistent?')
     .option('--marks', 'mark every answer again with the solver first')
+    .option('--restored', 'a backup was put back: let devices send again what they have')
     .option('--data <folder>', 'the data folder (default: the one that serve and drill use)')
     .addHelpText(
       'after',
@@ -80,6 +82,7 @@ Exit code 1 when --check finds something.`,
           running.code = await check(store, io);
           return;
         }
+        if (options.restored) await store.renameHistories();
         if (options.marks) await correctMarks(store, io);
         await rebuildRecalls(store, io);
       }),
