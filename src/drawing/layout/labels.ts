@@ -105,7 +105,11 @@ export function labelsOf(
     const value = ratingOf(device);
     if (value && (part.mechanism === undefined || part.form === 'coil' || !isCoilDevice(places, part)))
       lines.push({ text: value, role: 'text' });
-    const text = [part.text, device.text].filter(Boolean).join(': ');
+    // A controller's point says what it is for; its controller need not be told at each.
+    const point = part.form === 'input' || part.form === 'output';
+    const text = point
+      ? (part.text ?? device.text ?? '')
+      : [part.text, device.text].filter(Boolean).join(': ');
     if (isCoilDevice(places, part)) {
       const coil = places.coilOf.get(part.mechanism as string) as Part;
       lines.push({ text: places.placeOfRun(places.drawn.runOfPart[coil.index] as number), role: 'place' });

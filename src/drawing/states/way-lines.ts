@@ -1,6 +1,6 @@
 /** Which pieces of which lines lie on a traced path: the conductors between its stops, and no branch beside them. */
 import type { TraceHop } from '../../../shared/solution.ts';
-import type { Dot, Scene, Wire } from '../scene/types.ts';
+import type { Dot, Scene, SceneSymbol, Wire } from '../scene/types.ts';
 
 export interface WayLine {
   readonly x1: number;
@@ -142,6 +142,16 @@ function placesOf(scene: Scene, terminal: string): string[] {
   ]);
 }
 
+/** A motor's inner star point: a terminal that is not drawn. */
+const INNER = '*';
+
+/** The symbol's terminals that a hop passes, where it goes through this symbol. */
+function passedBy({ device, ports }: SceneSymbol, through: string, names: readonly string[]): string[] {
+  if (device !== through) return [];
+  const drawn = names.filter((name) => name !== INNER).map((name) => `${device}:${name}`);
+  return drawn.every((name) => ports.some(({ terminal }) => terminal === name)) ? drawn : [];
+}
+
 export function waysOf(scene: Scene, paths: readonly (readonly TraceHop[])[]): Way {
   const lines: WayLine[][] = scene.sheets.map(() => []);
   const symbols = new Map<string, Set<string>>();
@@ -149,19 +159,13 @@ export function waysOf(scene: Scene, paths: readonly (readonly TraceHop[])[]): W
   const graph = new Lines(scene);
   for (const path of paths) {
     for (const { device, enter, leave } of path)
-      for (const sheet of scene.sheets)
-        for (const symbol of sheet.symbols)
-          if (
-            symbol.device === device &&
-            leave !== undefined &&
-            [enter, leave].every((name) =>
-              symbol.ports.some(({ terminal }) => terminal === `${device}:${name}`),
-            )
-          )
-            symbols.set(
-              symbol.id,
-              new Set([...(symbols.get(symbol.id) ?? []), `${device}:${enter}`, `${device}:${leave}`]),
-            );
+      if (leave !== undefined)
+        for (const sheet of scene.sheets)
+          for (const symbol of sheet.symbols) {
+            const passed = passedBy(symbol, device, [enter, leave]);
+            if (passed.length > 0)
+              symbols.set(symbol.id, new Set([...(symbols.get(symbol.id) ?? []), ...passed]));
+          }
     path.slice(1).forEach((hop, index) => {
       const before = path[index] as TraceHop;
       const from = `${before.device}:${before.leave ?? before.enter}`;

@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest';
+import type { Circuit } from '../../shared/circuit.ts';
+import { readActs } from '../../src/circuit/index.ts';
+import { drawSvgs, layOut, PROFILES, picturesOf, type Scene, shownState } from '../../src/drawing/index.ts';
+import type { Group, Ink, Picture } from '../../src/drawing/picture/types.ts';
+import { REST } from '../../src/drawing/states/shown-state.ts';
+import { waysOf } from '../../src/drawing/states/way-lines.ts';
+import { solve } from '../../src/solver/index.ts';
+import { galleryCircuit } from './gallery-circuits.ts';
+
+function solvedAfter(circuit: Circuit, acts: string) {
+  const read = readActs(acts);
+  if (!read.ok) throw new Error(acts);
+  return solve(circuit, { start: 'live', faults: [], acts: [...read.value] });
+}
+
+const groupOf = (picture: Picture, part: string): Group => {
+  const found = picture.items.find((item): item is Group => item.kind === 'group' && item.part === part);
+  if (!found) throw new Error(part);
+  return found;
+};
+
+const inksOf = ({ items }: Group): Ink[] =>
+  items.flatMap((item) => (item.kind === 'shape' ? [item.ink] : []));
+
+const netWith = (scene: Scene, terminal: string): number =>
+  scene.conductors.findIndex((terminals) => terminals.includes(terminal));
+
+function inkOfNet(picture: Picture, net: number): Ink | undefined {
+  const found = picture.items.find((item) => item.kind === 'shape' && item.net === net);
+  return found?.kind === 'shape' ? found.ink : undefined;
+}
+
+describe('a drawing in a state', () => {
+  const circuit = galleryCircuit('vent-fan');
+  const scene = layOut(circuit, PROFILES.screen);
+
+  it('at rest is the drawing itself', () => {
+    expect(drawSvgs(scene, { state: REST })).toEqual(drawSvgs(scene));
+  });
+
+  it('fills energised coils and lit lamps, and colours energised conductors', () => {
+    const rest = picturesOf(scene, shownState(solvedAfter(circuit, ''))).picture(0);
+    expect(inksOf(groupOf(rest, '-K3:A1'))).not.toContain('lit');
+    expect(inksOf(groupOf(rest, '-H1:X1'))).toContain('lit');
+    expect(inksOf(groupOf(rest, '-H2:X1'))).not.toContain('lit');
+    expect(inkOfNet(rest, netWith(scene, '-F1:2'))).toBe('live');
+    expect(inkOfNet(rest, netWith(scene, '-K3:14'))).toBe('wire');
+    const tripped = picturesOf(scene, shownState(solvedAfter(circuit, 'make -B1'))).picture(0);
+    expect(inksOf(groupOf(tripped, '-K3:A1'))).toContain('lit');
+    expect(inksOf(groupOf(tripped, '-H1:X1'))).not.toContain('lit');
+    expect(inksOf(groupOf(tripped, '-H2:X1'))).toContain('lit');
+    expect(inkOfNet(tripped, netWith(scene, '-K3:14'))).toBe('live');
+    expect(inkOfNet(tripped, netWith(scene, 'A:N'))).toBe('wire');
+  });
+
+  it('moves the blade of every contact that its mechanism has moved', () => {
+    const blade = (acts: string): string => {
+      const group = groupOf(picturesOf(scene, shownState(solvedAfter(circuit, acts))).picture(0), '-K3:11');
+      return group.items
+        .flatMap((item) => (item.kind === 'shape' && /blade/.test(item.ink) ? [item.d] : []))
+        .join('');
+    };
+    expect(blade('')).not.toBe(blade('make -B1'));
+    expect(blade('make -B1; break -B1')).toBe(blade(''));
+  });
+
+  it('marks the contact that stops a load, in words of ink and shape, and no other', () => {
+    const shown = shownState(solvedAfter(circuit, 'make -B1'), ['-H1']);
+    const picture = picturesOf(scene, shown).picture(0);
+    const marked = picture.items.filter((item) => item.kind === 'group' && inksOf(item).includes('stop'));
+    expect(marked.map((item) => item.kind === 'group' && item.part)).toEqual(['-K3:11']);
+  });
+});
+
+describe('the path that is picked out', () => {
+  const onWire = (scene: Scene, sheet: number, x: number, y: number): boolean =>
+    scene.sheets[sheet]?.wires.some(
+      (wire) =>
+        x >= Math.min(wire.x1, wire.x2) - 0.01 &&
+        x <= Math.max(wire.x1, wire.x2) + 0.01 &&
+        y >= Math.min(wire.y1, wire.y2) - 0.01 &&
+        y <= Math.max(wire.y1, wire.y2) + 0.01,
+    ) === true ||
+    // Through a through terminal's ring.
+    scene.sheets[sheet]?.symbols.some(
+      ({ form, x: line, top, bottom }) => form === 'terminal' && x === line && y >= top && y <= bottom,
+    ) === true;
+
+  it.each([
+    ['vent-fan', 'make -B1'],
+    ['mist-line', 'press -S1; release -S1'],
+    ['ramp-hoist', 'press -S2'],
+    ['brine-pump', 'make -B1; wait 6 s'],
+    ['two-supplies', ''],
+    ['two-switches', ''],
+  ] as const)('in %s after "%s" runs along conductors from pole to pole, at every width', (name, acts) => {
+    const circuit = galleryCircuit(name);
+    const { solution } = solvedAfter(circuit, acts);
+    const fed = solution.trace.filter((trace) => trace.fed);
+    expect(fed.length).toBeGreaterThan(0);
+    for (const width of ['phone', 'screen', 'a4'] as const) {
+      const scene = layOut(circuit, PROFILES[width]);
+      for (const { load, path } of fed) {
+        const { lines, symbols } = waysOf(scene, [path]);
+        lines.forEach((list, sheet) => {
+          for (const { x1, y1, x2, y2 } of list)
+            for (const share of [0, 0.3, 0.7, 1])
+              expect(
+                onWire(scene, sheet, x1 + (x2 - x1) * share, y1 + (y2 - y1) * share),
+                `${load} ${width}`,
+              ).toBe(true);
+        });
+        // Every port that the path goes through is an end of one of its lines.
+        const ends = lines.flatMap((list, sheet) =>
+          list.flatMap(({ x1, y1, x2, y2 }) => [`${sheet} ${x1} ${y1}`, `${sheet} ${x2} ${y2}`]),
+        );
+        for (const { device, enter, leave } of path) {
+          if (leave === undefined) continue;
+          // A three-terminal motor's star point is inside it.
+          for (const terminal of [enter, leave].filter((name) => name !== '*')) {
+            const places = scene.sheets.flatMap((sheet, index) =>
+              sheet.symbols.flatMap(({ ports }) =>
+                ports
+                  .filter((port) => port.terminal === `${device}:${terminal}`)
+                  .map(({ x, y }) => `${index} ${x} ${y}`),
+              ),
+            );
+            expect(
+              places.some((place) => ends.includes(place)),
+              `${load} ${device}:${terminal} ${width}`,
+            ).toBe(true);
+          }
+        }
+        expect(symbols.size).toBe(
+          new Set(
+            path
+              .filter(({ leave }) => leave !== undefined)
+              .map(({ device, enter }) => (device.startsWith('-M') ? device : `${device}:${enter}`)),
+          ).size,
+        );
+      }
+    }
+  });
+});
