@@ -9,23 +9,25 @@ import { applyAct } from './acts.ts';
 import { band } from './coils.ts';
 import type { Machine } from './machine.ts';
 import { inputStateAt, lampStateAt } from './readings.ts';
-import { clearCandidates, moved, nothingPending, update } from './settle.ts';
+import { clearCandidates, consider, moved, nothingPending, update } from './settle.ts';
 import { type State, startState } from './state.ts';
-import { fireTimers, nextDue } from './time.ts';
+import { fireTimers, nextDue, postpone } from './time.ts';
 
 export interface TimedRun {
   readonly happenings: readonly Happening[];
   /** Where everything stands at the end. */
   readonly state: State;
-  /** False when an act was given up on because the circuit kept switching. */
+  /** False when an act was given up on because the circuit kept switching; a wait is then cut short in what it shows. */
   readonly rested: boolean;
 }
 
 /** Told after each moment at which something changed: the state then (not to be kept), and how much has happened so far. */
 export type Watch = (state: State, happenings: number) => void;
 
-/** Events after which one act is taken to go on for ever. */
-const MOST_EVENTS = 2_000;
+/** Moments after which one act is taken to go on for ever, beyond two for each mechanism in a chain. */
+const MOST_MOMENTS = 2_000;
+/** Happenings of a whole scenario, beyond some for each mechanism; nothing more is shown then. */
+const MOST_HAPPENINGS = 20_000;
 const SAME_MOMENT = 1e-9;
 
 class Run {
@@ -39,6 +41,7 @@ class Run {
   private readonly shown: string[];
   private trips = 0;
   private act = -1;
+  private readonly most: number;
   private readonly watch: Watch | undefined;
 
   constructor(machine: Machine, start: Scenario['start'], watch: Watch | undefined) {
@@ -49,6 +52,7 @@ class Run {
     this.shown = machine.plan.loads.map(({ role }) =>
       role === 'input' ? '0' : role === 'dirt' ? '' : 'off',
     );
+    this.most = MOST_HAPPENINGS + 8 * machine.mechanisms;
     this.pending.all = true;
     this.refresh();
     this.until(undefined);
@@ -139,18 +143,28 @@ class Run {
 
   /** Runs until nothing moves (`end` undefined), or until a moment, timers included. */
   until(end: number | undefined): void {
-    for (let events = 0; ; events++) {
-      const next = Math.min(...this.event);
-      const timer = nextDue(this.state);
-      const when = Math.min(next, timer);
+    const most = MOST_MOMENTS + 2 * this.machine.mechanisms;
+    for (let moments = 0; ; moments++) {
+      let next = Infinity;
+      for (const event of this.event) if (event < next) next = event;
+      const when = Math.min(next, nextDue(this.state));
       if (end === undefined ? next === Infinity : when > end + SAME_MOMENT || when === Infinity) break;
-      if (events >= MOST_EVENTS) {
+      if (moments >= most || this.happenings.length >= this.most) {
         this.rested = false;
+        // What is left of the wait passes without being looked at.
+        if (end !== undefined) this.jump(end - this.state.now);
         break;
       }
       this.step(when);
     }
     if (end !== undefined && this.state.now < end) this.state.now = end;
+  }
+
+  private jump(seconds: number): void {
+    if (seconds <= 0) return;
+    postpone(this.state, seconds);
+    for (let mechanism = 0; mechanism < this.event.length; mechanism++)
+      this.event[mechanism] = this.event[mechanism]! + seconds;
   }
 
   do(act: Act, index: number, words: string): void {
@@ -163,10 +177,7 @@ class Run {
     }
     const effect = applyAct(this.machine, this.state, act);
     if (effect.supplies) this.pending.all = true;
-    for (const mechanism of effect.mechanisms) {
-      this.machine.candidate[mechanism] = 1;
-      this.machine.candidates[this.pending.candidates++] = mechanism;
-    }
+    for (const mechanism of effect.mechanisms) consider(this.machine, mechanism, this.pending);
     this.refresh();
     this.until(undefined);
   }

@@ -1,9 +1,32 @@
 import type { LoadTrace } from '../../shared/solution.ts';
-import { blockersOf } from './blockers.ts';
-import { fedPath } from './fed-path.ts';
+import { Blocking } from './blockers.ts';
+import { Feeding } from './fed-path.ts';
 import type { Machine } from './machine.ts';
-import { type Network, solveNetwork } from './network.ts';
+import { solveNetwork } from './network.ts';
 import type { State } from './state.ts';
+
+/** What conducts and what is open in one state; each is made when it is first asked for. */
+class Tracer {
+  private readonly machine: Machine;
+  private readonly state: State;
+  private feeding: Feeding | undefined;
+  private blocking: Blocking | undefined;
+
+  constructor(machine: Machine, state: State) {
+    this.machine = machine;
+    this.state = state;
+  }
+
+  trace(load: number): LoadTrace {
+    const { machine, state } = this;
+    const { id } = machine.plan.loads[load]!;
+    this.feeding ??= new Feeding(machine, state, solveNetwork(machine, state.at, state.supplyOn));
+    const path = this.feeding.path(load);
+    if (path) return { load: id, fed: true, path, stoppedBy: [] };
+    this.blocking ??= new Blocking(machine, state);
+    return { load: id, fed: false, path: [], stoppedBy: this.blocking.of(load) };
+  }
+}
 
 /**
  * Why a load is in its state: the path that feeds it, or the smallest set of open contacts that stops it.
@@ -13,22 +36,11 @@ import type { State } from './state.ts';
  */
 export function traceLoad(machine: Machine, state: State, id: string): LoadTrace | undefined {
   const load = machine.plan.loads.findIndex((entry) => entry.id === id);
-  return load < 0
-    ? undefined
-    : traceIndex(machine, state, solveNetwork(machine, state.at, state.supplyOn), load);
-}
-
-function traceIndex(machine: Machine, state: State, network: Network, load: number): LoadTrace {
-  const { id } = machine.plan.loads[load]!;
-  const path = fedPath(machine, state, network, load);
-  if (path) return { load: id, fed: true, path, stoppedBy: [] };
-  return { load: id, fed: false, path: [], stoppedBy: blockersOf(machine, state, load) };
+  return load < 0 ? undefined : new Tracer(machine, state).trace(load);
 }
 
 /** Every coil, lamp, load and input of a settled state. */
 export function traceAll(machine: Machine, state: State): LoadTrace[] {
-  const network = solveNetwork(machine, state.at, state.supplyOn);
-  return machine.plan.loads.flatMap(({ role }, load) =>
-    role === 'dirt' ? [] : [traceIndex(machine, state, network, load)],
-  );
+  const tracer = new Tracer(machine, state);
+  return machine.plan.loads.flatMap(({ role }, load) => (role === 'dirt' ? [] : [tracer.trace(load)]));
 }
