@@ -24,6 +24,22 @@ function solveLinked(machine: Machine, island: Island, { parent, re, im }: Scrat
   for (const point of floating) re[point] = Number.NaN;
 }
 
+/** All loads hang on one rail: each has the difference of the rail its other end is joined to, or nothing. */
+function evaluateHung(state: State, island: Island, phases: boolean): void {
+  const { rails, loads, loadA, loadB, common } = island;
+  const { parent, re, im } = island.scratch;
+  for (let load = 0; load < loads.length; load++) {
+    const a = loadA[load]!;
+    let root = a < rails ? loadB[load]! : a;
+    while (parent[root] !== root) root = parent[root]!;
+    const index = loads[load]!;
+    const sign = a < rails ? -1 : 1;
+    const fed = root < rails;
+    state.re[index] = fed ? sign * (re[root]! - re[common]!) : 0;
+    if (phases) state.im[index] = fed ? sign * (im[root]! - im[common]!) : 0;
+  }
+}
+
 /**
  * Works out the voltage across each load of an island into `state.re` and `state.im`.
  *
@@ -38,14 +54,25 @@ export function evaluateIsland(machine: Machine, state: State, island: Island): 
   for (let point = 0; point < points; point++) parent[point] = point;
   for (let index = 0; index < mechanism.length; index++) {
     if ((at[mechanism[index]!]! & ~closedMask[index]!) !== 0) continue;
+    // Path halving keeps the ways short where hundreds of contacts hang together.
     let a = switchA[index]!;
-    while (parent[a] !== a) a = parent[a]!;
+    while (parent[a] !== a) {
+      parent[a] = parent[parent[a]!]!;
+      a = parent[a]!;
+    }
     let b = switchB[index]!;
-    while (parent[b] !== b) b = parent[b]!;
+    while (parent[b] !== b) {
+      parent[b] = parent[parent[b]!]!;
+      b = parent[b]!;
+    }
     if (a === b) continue;
     if (a < rails && b < rails) return false;
     if (a < b) parent[b] = a;
     else parent[a] = b;
+  }
+  if (island.common >= 0) {
+    evaluateHung(state, island, phases);
+    return true;
   }
   // Parents always have a smaller index, so one ascending pass flattens every chain.
   for (let point = rails; point < points; point++) {

@@ -33,6 +33,8 @@ export interface Island {
   readonly loadA: Int32Array;
   readonly loadB: Int32Array;
   readonly siemens: Float64Array;
+  /** The rail on which one end of every load hangs, the other being no rail; -1 where that isn't so. */
+  readonly common: number;
   /** Touches rails that share no reference, so only the whole network tells. */
   readonly mixed: boolean;
   readonly scratch: Scratch;
@@ -223,6 +225,13 @@ function makeIsland(
   const switches = members.filter((part) => !parts.load[part]);
   const loads = members.filter((part) => parts.load[part]);
   const end = (side: readonly number[], part: number): number => local[keyOf(side[part]!)]!;
+  const rail = (part: number): number => {
+    const a = end(parts.a, part);
+    const b = end(parts.b, part);
+    return a < railNodes.length === b < railNodes.length ? -1 : Math.min(a, b);
+  };
+  const siemens = Float64Array.from(loads, (part) => plan.loads[parts.index[part]!]!.siemens);
+  const hung = loads.length > 0 ? rail(loads[0]!) : -1;
   const island: Island = {
     rails: railNodes.length,
     points: keys.length,
@@ -234,7 +243,8 @@ function makeIsland(
     loads: Int32Array.from(loads, (part) => parts.index[part]!),
     loadA: Int32Array.from(loads, (part) => end(parts.a, part)),
     loadB: Int32Array.from(loads, (part) => end(parts.b, part)),
-    siemens: Float64Array.from(loads, (part) => plan.loads[parts.index[part]!]!.siemens),
+    siemens,
+    common: siemens.every((g) => g > 0) && loads.every((part) => rail(part) === hung) ? hung : -1,
     mixed: railNodes.some((node) => group[node] !== group[railNodes[0]!]),
     scratch: scratchFor(keys.length, railNodes, rails),
   };
