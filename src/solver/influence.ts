@@ -3,8 +3,9 @@
  * remembers (a latch, a timer, a coil between its limits), every order of operation ends in the same state, and nothing
  * needs exploring.
  */
+import { Joining } from './joining.ts';
 import { DRIVE, type Machine } from './machine.ts';
-import type { Island, Partition } from './partition.ts';
+import type { Partition } from './partition.ts';
 import { strongComponents } from './strong-components.ts';
 
 /** A contact, as far as it matters to exploring. */
@@ -27,21 +28,19 @@ export interface Influence {
 }
 
 /** Whether contacts of the island could join two rails: then a wrong order may trip a protective device. */
-function canShort({ rails, points, switchA, switchB, closedMask }: Island): boolean {
+function canShort(partition: Partition, island: number): boolean {
+  const { switchA, switchB, closedMask, switchStart, pointStart } = partition;
+  const first = pointStart[island]!;
+  const rails = partition.railEnd[island]! - first;
   if (rails < 2) return false;
-  const parent = Int32Array.from({ length: points }, (_, index) => index);
-  const find = (point: number): number => {
-    let at = point;
-    while (parent[at] !== at) at = parent[at]!;
-    return at;
-  };
-  for (let index = 0; index < switchA.length; index++) {
+  const joining = new Joining(pointStart[island + 1]! - first);
+  for (let index = switchStart[island]!; index < switchStart[island + 1]!; index++) {
     if (closedMask[index] === 0) continue;
-    const a = find(switchA[index]!);
-    const b = find(switchB[index]!);
-    if (a === b) continue;
-    if (Math.max(a, b) < rails) return true;
-    parent[Math.max(a, b)] = Math.min(a, b);
+    const a = joining.find(switchA[index]! - first);
+    const b = joining.find(switchB[index]! - first);
+    // The smaller one leads, so a rail always does.
+    if (a !== b && a < rails && b < rails) return true;
+    joining.join(a, b);
   }
   return false;
 }
@@ -51,30 +50,27 @@ function canShort({ rails, points, switchA, switchB, closedMask }: Island): bool
  * that can't be: a lone load has the difference of two rails or nothing, and loads that all hang on one rail have
  * nothing in series with them.
  */
-function mayLandBetween(machine: Machine, { rails, loads, loadA, loadB, siemens, scratch }: Island): boolean {
-  if (rails < 2) return false;
-  let common = -1;
-  let mixed = false;
+function mayLandBetween(machine: Machine, partition: Partition, island: number): boolean {
+  const { loads, loadA, loadB, siemens, loadStart, re, im } = partition;
+  const first = partition.pointStart[island]!;
+  const railEnd = partition.railEnd[island]!;
+  if (railEnd - first < 2) return false;
+  const from = loadStart[island]!;
+  const end = loadStart[island + 1]!;
   let conducting = 0;
-  for (let load = 0; load < loads.length; load++) {
-    if (siemens[load] === 0) continue;
-    conducting++;
-    const a = loadA[load]!;
-    const b = loadB[load]!;
-    if (a < rails && b < rails) continue;
-    const rail = a < rails ? a : b < rails ? b : -1;
-    if (rail < 0 || (common >= 0 && rail !== common)) mixed = true;
-    common = rail;
-  }
-  const within = (load: number, one: number, other: number): boolean => {
-    const volts = Math.hypot(scratch.re[one]! - scratch.re[other]!, scratch.im[one]! - scratch.im[other]!);
-    return volts > machine.releaseVolts[load]! && volts < machine.operateVolts[load]!;
-  };
-  for (let load = 0; load < loads.length; load++) {
-    if (machine.loadMechanism[loads[load]!]! < 0 || (loadA[load]! < rails && loadB[load]! < rails)) continue;
-    if (mixed && conducting > 1) return true;
-    for (let one = 0; one < rails; one++)
-      for (let other = 0; other < one; other++) if (within(loads[load]!, one, other)) return true;
+  for (let load = from; load < end; load++) if (siemens[load]! > 0) conducting++;
+  const hung = partition.common[island]! >= 0;
+  for (let load = from; load < end; load++) {
+    const index = loads[load]!;
+    const atRails = loadA[load]! < railEnd && loadB[load]! < railEnd;
+    if (machine.loadMechanism[index]! < 0 || atRails) continue;
+    if (!hung && conducting > 1) return true;
+    for (let one = first; one < railEnd; one++) {
+      for (let other = first; other < one; other++) {
+        const volts = Math.hypot(re[one]! - re[other]!, im[one]! - im[other]!);
+        if (volts > machine.releaseVolts[index]! && volts < machine.operateVolts[index]!) return true;
+      }
+    }
   }
   return false;
 }
@@ -109,28 +105,37 @@ const everything = (machine: Machine): Influence => ({
 
 function findInfluence(machine: Machine, partition: Partition): Influence {
   const { mechanisms, drive, loadMechanism } = machine;
-  const { islands, islandsOf } = partition;
-  const coilsIn = islands.map(({ loads }) => {
-    const coils = new Set<number>();
-    for (const load of loads) if (loadMechanism[load]! >= 0) coils.add(loadMechanism[load]!);
-    return [...coils];
+  const { loads, loadStart, listStart, islandList } = partition;
+  const coilsIn: number[][] = [];
+  const shortable: boolean[] = [];
+  const lingering = new Uint8Array(mechanisms);
+  for (let island = 0; island < partition.islands; island++) {
+    const coils: number[] = [];
+    for (let load = loadStart[island]!; load < loadStart[island + 1]!; load++) {
+      const mechanism = loadMechanism[loads[load]!]!;
+      if (mechanism >= 0 && !coils.includes(mechanism)) coils.push(mechanism);
+    }
+    coilsIn.push(coils);
+    shortable.push(canShort(partition, island));
+    if (coils.length > 0 && mayLandBetween(machine, partition, island))
+      for (const mechanism of coils) lingering[mechanism] = 1;
+  }
+  const islandsOf = (mechanism: number): Int32Array =>
+    islandList.subarray(listStart[mechanism]!, listStart[mechanism + 1]!);
+  const bears: number[][] = Array.from({ length: mechanisms }, (_, mechanism) => {
+    const found = new Set<number>();
+    for (const island of islandsOf(mechanism)) for (const coil of coilsIn[island]!) found.add(coil);
+    return [...found];
   });
-  const shortable = islands.map(canShort);
-  const lingering = new Set(
-    islands.flatMap((island, number) => (mayLandBetween(machine, island) ? coilsIn[number]! : [])),
-  );
-  const bears: number[][] = Array.from({ length: mechanisms }, (_, mechanism) => [
-    ...new Set([...islandsOf[mechanism]!].flatMap((island) => coilsIn[island]!)),
-  ]);
   const components = strongComponents(mechanisms, (mechanism) => bears[mechanism]!);
   const sizes = new Map<number, number>();
   for (const component of components) sizes.set(component, (sizes.get(component) ?? 0) + 1);
   const remembers = (mechanism: number): boolean =>
     (drive[mechanism]! > DRIVE.coil && drive[mechanism]! < DRIVE.act) ||
-    lingering.has(mechanism) ||
+    lingering[mechanism] === 1 ||
     sizes.get(components[mechanism]!)! > 1 ||
     bears[mechanism]!.includes(mechanism) ||
-    islandsOf[mechanism]!.some((island) => shortable[island]!);
+    islandsOf(mechanism).some((island) => shortable[island]!);
 
   // Everything that leads to something that remembers, found backwards.
   const bornBy: number[][] = Array.from({ length: mechanisms }, () => []);
@@ -149,11 +154,12 @@ function findInfluence(machine: Machine, partition: Partition): Influence {
 
   const touches: Touch[][] = Array.from({ length: mechanisms }, () => []);
   const relevantCoils = coilsIn.map((coils) => coils.filter((mechanism) => matters[mechanism]));
-  islands.forEach(({ mechanism, closedMask }, island) => {
-    if (relevantCoils[island]!.length === 0 && !shortable[island]) return;
-    for (let index = 0; index < mechanism.length; index++)
-      touches[mechanism[index]!]!.push({ island, closedMask: closedMask[index]! });
-  });
+  const { mechanism: mover, closedMask, switchStart } = partition;
+  for (let island = 0; island < partition.islands; island++) {
+    if (relevantCoils[island]!.length === 0 && !shortable[island]) continue;
+    for (let index = switchStart[island]!; index < switchStart[island + 1]!; index++)
+      touches[mover[index]!]!.push({ island, closedMask: closedMask[index]! });
+  }
   const relevant: number[] = [];
   for (let mechanism = 0; mechanism < mechanisms; mechanism++)
     if (matters[mechanism]) relevant.push(mechanism);

@@ -55,38 +55,55 @@ export interface Machine {
  */
 export function machineOf(plan: Plan): Machine {
   const { mechanisms, switches, loads } = plan;
+  const drive = new Uint8Array(mechanisms.length);
+  const frozen = new Uint8Array(mechanisms.length);
+  const mechanismOf = new Map<string, number>();
+  const feeds: number[] = [];
+  for (let index = 0; index < mechanisms.length; index++) {
+    const { id, frozenAt, drive: moved } = mechanisms[index]!;
+    drive[index] = DRIVE[moved];
+    if (frozenAt !== undefined) frozen[index] = 1 << frozenAt;
+    mechanismOf.set(id, index);
+    if (moved === 'feed') feeds.push(index);
+  }
+  const closedMask = new Uint8Array(switches.length);
+  const switchMechanism = new Int32Array(switches.length);
+  for (let index = 0; index < switches.length; index++) {
+    const { fixed, closedIn, mechanism } = switches[index]!;
+    switchMechanism[index] = mechanism;
+    if (fixed === 'closed') closedMask[index] = 255;
+    else if (fixed !== 'open') for (const position of closedIn) closedMask[index]! |= 1 << position;
+  }
   const coilOf = new Int32Array(mechanisms.length).fill(-1);
   const resetOf = new Int32Array(mechanisms.length).fill(-1);
-  loads.forEach((load, index) => {
-    if (load.mechanism < 0) return;
-    if (load.role === 'reset') resetOf[load.mechanism] = index;
-    else coilOf[load.mechanism] = index;
-  });
-  const mask = (positions: readonly number[]): number =>
-    positions.reduce((sum, position) => sum | (1 << position), 0);
+  const loadMechanism = new Int32Array(loads.length);
+  // A burnt coil has its voltage and never operates.
+  const operateVolts = new Float64Array(loads.length).fill(Infinity);
+  const releaseVolts = new Float64Array(loads.length).fill(Infinity);
+  for (let index = 0; index < loads.length; index++) {
+    const { mechanism, role, limits, volts, dead } = loads[index]!;
+    loadMechanism[index] = mechanism;
+    if (mechanism >= 0) (role === 'reset' ? resetOf : coilOf)[mechanism] = index;
+    if (!limits || dead) continue;
+    operateVolts[index] = limits.operate * volts;
+    releaseVolts[index] = limits.release * volts;
+  }
   return {
     plan,
     mechanisms: mechanisms.length,
-    drive: Uint8Array.from(mechanisms, ({ drive }) => DRIVE[drive]),
-    frozen: Uint8Array.from(mechanisms, ({ frozenAt }) => (frozenAt === undefined ? 0 : 1 << frozenAt)),
-    mechanismOf: new Map(mechanisms.map(({ id }, index) => [id, index])),
-    closedMask: Uint8Array.from(switches, ({ fixed, closedIn }) =>
-      fixed === 'closed' ? 255 : fixed === 'open' ? 0 : mask(closedIn),
-    ),
-    switchMechanism: Int32Array.from(switches, ({ mechanism }) => mechanism),
+    drive,
+    frozen,
+    mechanismOf,
+    closedMask,
+    switchMechanism,
     coilOf,
     resetOf,
-    loadMechanism: Int32Array.from(loads, ({ mechanism }) => mechanism),
-    // A burnt coil has its voltage and never operates.
-    operateVolts: Float64Array.from(loads, ({ limits, volts, dead }) =>
-      limits && !dead ? limits.operate * volts : Infinity,
-    ),
-    releaseVolts: Float64Array.from(loads, ({ limits, volts, dead }) =>
-      limits && !dead ? limits.release * volts : Infinity,
-    ),
+    loadMechanism,
+    operateVolts,
+    releaseVolts,
     phases: plan.supplies.some(({ poles }) => poles.some(({ im }) => im !== 0)),
     partitions: new Map(),
-    feeds: mechanisms.flatMap(({ drive }, index) => (drive === 'feed' ? [index] : [])),
+    feeds,
     effort: { steps: 0 },
     candidate: new Uint8Array(mechanisms.length),
     candidates: new Int32Array(mechanisms.length),

@@ -16,10 +16,10 @@ export function moved(machine: Machine, state: State, mechanism: number, pending
     pending.all = true;
     return;
   }
-  const { dirty, queue, islandsOf } = state.partition;
-  const islands = islandsOf[mechanism]!;
-  for (let index = 0; index < islands.length; index++) {
-    const island = islands[index]!;
+  const { dirty, queue, listStart, islandList } = state.partition;
+  const end = listStart[mechanism + 1]!;
+  for (let index = listStart[mechanism]!; index < end; index++) {
+    const island = islandList[index]!;
     if (dirty[island]) continue;
     dirty[island] = 1;
     queue[pending.islands++] = island;
@@ -56,7 +56,7 @@ function evaluateAll(machine: Machine, state: State, pending: Pending): void {
     let shorted: readonly number[] = [];
     let apart = !(state.whole || state.partition.whole);
     if (apart) {
-      for (const island of state.partition.islands) {
+      for (let island = 0; island < state.partition.islands; island++) {
         if (!evaluateIsland(machine, state, island)) {
           apart = false;
           break;
@@ -78,15 +78,15 @@ function evaluateAll(machine: Machine, state: State, pending: Pending): void {
 export function update(machine: Machine, state: State, pending: Pending): void {
   if (state.whole || state.partition.whole) pending.all = true;
   if (!pending.all) {
-    const { dirty, queue, islands } = state.partition;
+    const { dirty, queue, loads, loadStart } = state.partition;
     for (let index = 0; index < pending.islands; index++) {
-      const island = islands[queue[index]!]!;
+      const island = queue[index]!;
       if (!evaluateIsland(machine, state, island)) {
         pending.all = true;
         break;
       }
-      const { loads } = island;
-      for (let load = 0; load < loads.length; load++) {
+      const end = loadStart[island + 1]!;
+      for (let load = loadStart[island]!; load < end; load++) {
         const mechanism = machine.loadMechanism[loads[load]!]!;
         if (mechanism >= 0) consider(machine, mechanism, pending);
       }

@@ -29,19 +29,14 @@ function sameWiring(one: Plan, other: Plan): boolean {
   return true;
 }
 
-/** The islands of a partition with the contacts of another plan in them. */
+/** A partition with the contacts of another plan in it. */
 function remasked(partition: Partition, closedMask: Uint8Array): Partition {
-  let changed = false;
-  const islands = partition.islands.map((island) => {
-    const { switches } = island;
-    let same = true;
-    for (let index = 0; index < switches.length && same; index++)
-      same = island.closedMask[index] === closedMask[switches[index]!];
-    if (same) return island;
-    changed = true;
-    return { ...island, closedMask: Uint8Array.from(switches, (part) => closedMask[part]!) };
-  });
-  return changed ? { ...partition, islands } : partition;
+  const { switches } = partition;
+  let same = true;
+  for (let index = 0; index < switches.length && same; index++)
+    same = partition.closedMask[index] === closedMask[switches[index]!];
+  if (same) return partition;
+  return { ...partition, closedMask: partition.closedMask.map((_, index) => closedMask[switches[index]!]!) };
 }
 
 /**
