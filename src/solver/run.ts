@@ -28,6 +28,8 @@ export type Watch = (state: State, happenings: number) => void;
 const MOST_MOMENTS = 2_000;
 /** Happenings of a whole scenario, beyond some for each mechanism; nothing more is shown then. */
 const MOST_HAPPENINGS = 20_000;
+/** Steps of evaluating, some seconds of them, after which nothing more is shown. */
+const MOST_EFFORT = 150_000_000;
 const SAME_MOMENT = 1e-9;
 
 class Run {
@@ -42,6 +44,7 @@ class Run {
   private trips = 0;
   private act = -1;
   private readonly most: number;
+  private readonly effortBefore: number;
   private readonly watch: Watch | undefined;
 
   constructor(machine: Machine, start: Scenario['start'], watch: Watch | undefined) {
@@ -52,6 +55,7 @@ class Run {
     this.shown = machine.plan.loads.map(({ role }) =>
       role === 'input' ? '0' : role === 'dirt' ? '' : 'off',
     );
+    this.effortBefore = machine.effort.steps;
     this.most = MOST_HAPPENINGS + 8 * machine.mechanisms;
     this.pending.all = true;
     this.refresh();
@@ -149,7 +153,7 @@ class Run {
       for (const event of this.event) if (event < next) next = event;
       const when = Math.min(next, nextDue(this.state));
       if (end === undefined ? next === Infinity : when > end + SAME_MOMENT || when === Infinity) break;
-      if (moments >= most || this.happenings.length >= this.most) {
+      if (moments >= most || this.spent) {
         this.rested = false;
         // What is left of the wait passes without being looked at.
         if (end !== undefined) this.jump(end - this.state.now);
@@ -160,6 +164,10 @@ class Run {
     if (end !== undefined && this.state.now < end) this.state.now = end;
   }
 
+  private get spent(): boolean {
+    return this.happenings.length >= this.most || this.machine.effort.steps - this.effortBefore > MOST_EFFORT;
+  }
+
   private jump(seconds: number): void {
     if (seconds <= 0) return;
     postpone(this.state, seconds);
@@ -168,6 +176,10 @@ class Run {
   }
 
   do(act: Act, index: number, words: string): void {
+    if (this.spent) {
+      this.rested = false;
+      return;
+    }
     this.act = index;
     this.note('act', act.kind === 'wait' ? '' : 'device' in act ? act.device : act.supply, words);
     if (act.kind === 'wait') {

@@ -2,8 +2,13 @@
  * Node voltages of a resistive network with some nodes held: unknown nodes are eliminated one by one by the star-mesh
  * transformation (A. Rosen, 1924), fewest neighbours first, and found again in reverse order as the conductance-weighted
  * mean of their neighbours. All conductances stay positive, so nothing is lost to cancellation, and a tree costs linear
- * time.
+ * time. Where every node that is left has very many neighbours, the rest is left to gradients.ts.
  */
+import { solveCore } from './gradients.ts';
+
+/** Neighbours from which on a node isn't eliminated any more. */
+const TOO_MANY_NEIGHBOURS = 48;
+
 export interface Resistors {
   readonly a: readonly number[];
   readonly b: readonly number[];
@@ -83,7 +88,8 @@ export function solveResistors(
   }
   const currents = injections(resistors);
   const { order, steps } = eliminate(links, currents);
-  const floating = new Set<number>();
+  const core = links.size > 0 ? solveCore(links, currents, re, im) : undefined;
+  const floating = new Set<number>(core?.floating);
   for (let index = order.length - 1; index >= 0; index--) {
     const { node, neighbours } = order[index]!;
     const [currentRe, currentIm] = currents.get(node) ?? [0, 0];
@@ -101,10 +107,10 @@ export function solveResistors(
     im[node] = sum === 0 ? 0 : sumIm / sum;
     if (loose) floating.add(node);
   }
-  return { floating: [...floating], steps };
+  return { floating: [...floating], steps: steps + (core?.steps ?? 0) };
 }
 
-/** Takes the nodes out one by one; what each was joined to is kept in the order they went. */
+/** Takes nodes out one by one; what each was joined to is kept in the order they went. What is left stays in `links`. */
 function eliminate(
   links: Map<number, Map<number, number>>,
   currents: Map<number, [re: number, im: number]>,
@@ -119,7 +125,7 @@ function eliminate(
     buckets[degree]!.push(node);
   };
   for (const node of links.keys()) enter(node);
-  for (let degree = 0; degree < buckets.length; ) {
+  for (let degree = 0; degree < buckets.length && degree < TOO_MANY_NEIGHBOURS; ) {
     const node = buckets[degree]!.pop();
     if (node === undefined) {
       degree++;
