@@ -29,7 +29,7 @@ export async function bench(): Promise<Row[]> {
   return [
     {
       name: 'layout and SVG of a 12-relay circuit',
-      value: timed(60, () => drawSvg(layOut(twelve, PROFILES.screen), 0)),
+      value: timed(500, () => drawSvg(layOut(twelve, PROFILES.screen), 0)),
       unit: 'ms',
       bound: 2,
       better: 'less',

@@ -73,6 +73,7 @@ function symbolAt(form: Form, x: number, device: string, trait: Trait, terminals
     id: `${device}:${form}`,
     device,
     form,
+    look: JSON.stringify([form, trait, terminals]),
     flipped: looks.flipped,
     ...trait,
     mechanism: device,

@@ -3,7 +3,7 @@ import type { Survey } from '../parts/index.ts';
 import { Collected } from './collected.ts';
 import { drawBand, drawLinks, drawSymbol } from './draw-symbols.ts';
 import { drawTrunk } from './draw-trunks.ts';
-import { findColumns, type LabelsFor } from './extents.ts';
+import type { Columns, LabelsFor } from './extents.ts';
 import { stackRows } from './heights.ts';
 import type { Profile } from './profile.ts';
 import type { Cluster, Section, Trunk } from './section-types.ts';
@@ -21,9 +21,9 @@ export interface Drafting {
 
 export function drawSection(
   section: Section,
+  columns: Columns,
   { drawn, profile, labels, columnName, namesOf }: Drafting,
 ): Collected {
-  const columns = findColumns(section, labels, profile);
   const across = new Across(section, columns, profile);
   const channels = fillChannels(section.rows, findSideways(section, across), profile.gap);
   const heights = stackRows(

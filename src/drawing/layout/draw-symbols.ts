@@ -41,17 +41,15 @@ export function drawSymbol(
     portY.set(first + spot, y);
     return { terminal: `${part.device.name}:${terminal}`, x: xs[spot] as number, y };
   });
-  const { form, actuator, delay, latch, mechanism, ways, id } = part;
+  const { form, ways, id, look, traits } = part;
   out.symbols.push({
     id,
     device: part.device.name,
     form,
     flipped,
     ways,
-    ...(actuator ? { actuator } : {}),
-    ...(delay ? { delay } : {}),
-    ...(latch ? { latch } : {}),
-    ...(mechanism ? { mechanism } : {}),
+    look,
+    ...traits,
     x,
     left: Math.min(x - body.left, ...xs),
     right: Math.max(x + body.right, ...xs),

@@ -1,7 +1,6 @@
 /** What is written at each part: name and texts to its left, and below the return pole what belongs to a load. */
 import type { Device } from '../../../shared/circuit.ts';
-import { anatomyOf } from '../../circuit/anatomy/index.ts';
-import { isLoad, type Part } from '../parts/index.ts';
+import { isLoad, type Part, plansOf } from '../parts/index.ts';
 import type { TextRole } from '../scene/types.ts';
 import type { Places } from './places.ts';
 import type { Profile } from './profile.ts';
@@ -67,14 +66,10 @@ export function contactList(
     return `${terminals} ${placeOfRun(drawn.runOfPart[part.index] as number)}`;
   });
   const taken = new Set(parts.flatMap((part) => part.spots.map((spot) => spot.terminal)));
-  const poles = new Map<number, string[]>();
-  for (const contact of anatomyOf(coil.device).contacts) {
-    const pole = poles.get(contact.pole) ?? [];
-    for (const terminal of [contact.from, contact.to])
-      if (!taken.has(terminal) && !pole.includes(terminal)) pole.push(terminal);
-    poles.set(contact.pole, pole);
-  }
-  return { wired, free: [...poles.values()].filter((pole) => pole.length > 0).map((pole) => pole.join('-')) };
+  const free = plansOf(coil.device)
+    .filter(({ form, mechanism }) => form !== 'coil' && mechanism === coil.mechanism)
+    .map(({ spots }) => spots.map(({ terminal }) => terminal).filter((terminal) => !taken.has(terminal)));
+  return { wired, free: free.filter((pole) => pole.length > 0).map((pole) => pole.join('-')) };
 }
 
 export function labelsOf(

@@ -38,15 +38,11 @@ function meetings(places: Places): number[][] {
   const byNet: number[][] = wiring.nets.map(() => []);
   for (const { columns } of sheets)
     for (const run of columns) {
-      const seen = new Set<number>();
       for (const { part } of run.parts) {
         const first = wiring.firstPort[part] as number;
         parts[part]?.spots.forEach((_, spot) => {
-          const net = wiring.netOfPort[first + spot] as number;
-          if (net >= 0 && !seen.has(net)) {
-            seen.add(net);
-            byNet[net]?.push(run.index);
-          }
+          const list = byNet[wiring.netOfPort[first + spot] as number];
+          if (list && list[list.length - 1] !== run.index) list.push(run.index);
         });
       }
     }
@@ -118,17 +114,25 @@ class Drawer {
     const last = (columns: readonly Run[]): number => at(columns[columns.length - 1]?.index ?? 0);
     const isRail = (net: number): boolean => (this.places.drawn.wiring.nets[net]?.rails.length ?? 0) > 0;
     const { placeOfRun } = this.places;
+    const earlier = (net: number, columns: readonly Run[]): number | undefined => {
+      const met = this.met[net] ?? [];
+      const from = first(columns);
+      for (let index = met.length - 1; index >= 0; index--)
+        if (at(met[index] as number) < from) return met[index];
+      return undefined;
+    };
     return {
       before: (net, columns) => {
-        const earlier = (this.met[net] ?? []).filter((run) => at(run) < first(columns)).pop();
         if (isRail(net)) return this.conductorName(net);
-        return earlier === undefined ? '' : `${this.conductorName(net)} ${placeOfRun(earlier)}`;
+        const run = earlier(net, columns);
+        return run === undefined ? '' : `${this.conductorName(net)} ${placeOfRun(run)}`;
       },
       after: (net, columns) => {
-        const later = (this.met[net] ?? []).find((run) => at(run) > last(columns));
+        const to = last(columns);
+        const later = this.met[net]?.find((run) => at(run) > to);
         if (later === undefined) return '';
         // Named at its left end already, it says here only where it goes on.
-        const named = isRail(net) || (this.met[net] ?? []).some((run) => at(run) < first(columns));
+        const named = isRail(net) || earlier(net, columns) !== undefined;
         return named ? placeOfRun(later) : `${this.conductorName(net)} ${placeOfRun(later)}`;
       },
     };
@@ -152,8 +156,10 @@ class Drawer {
     // Measured without conductors first: mostly the whole does not fit, and need not be planned.
     const measured = findColumns(outline(drawn, columns, levels), labels, profile);
     if (measured.width <= profile.width) {
-      const whole = drawSection(planSection(drawn, columns, ends, levels), drafting);
-      if (whole.width <= profile.width || columns.length === 1) return [whole];
+      const whole = planSection(drawn, columns, ends, levels);
+      const across = findColumns(whole, labels, profile);
+      if (across.width <= profile.width || columns.length === 1)
+        return [drawSection(whole, across, drafting)];
     }
     const foldable = {
       left: measured.left,
@@ -161,21 +167,19 @@ class Drawer {
       cuts: this.cuts(columns, measured.tied),
       lead: this.leads(columns, measured),
     };
-    const draw = (from: number, to: number): Collected =>
-      drawSection(planSection(drawn, columns.slice(from, to), ends), drafting);
     const rows: Collected[] = [];
     for (let from = 0; from < columns.length; ) {
-      let [end, row] = [from, undefined as Collected | undefined];
       // What is cut needs room for its marks: a row that comes out too wide is folded again, narrower.
-      for (let width = profile.width; !row; ) {
-        end = from + (fold(slice(foldable, from, columns.length), width)[1] ?? columns.length - from);
-        const tried = draw(from, end);
-        const over = tried.width - profile.width;
-        if (over <= 0 || end - from < 2) row = tried;
-        else width = Math.min(width, tried.width) - Math.max(over, profile.width * 0.03);
+      for (let width = profile.width, start = from; from === start; ) {
+        const end = from + (fold(slice(foldable, from, columns.length), width)[1] ?? columns.length - from);
+        const section = planSection(drawn, columns.slice(from, end), ends);
+        const across = findColumns(section, labels, profile);
+        const over = across.width - profile.width;
+        if (over <= 0 || end - from < 2) {
+          rows.push(drawSection(section, across, drafting));
+          from = end;
+        } else width = Math.min(width, across.width) - Math.max(over, profile.width * 0.03);
       }
-      rows.push(row);
-      from = end;
     }
     return rows;
   }

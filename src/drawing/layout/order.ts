@@ -7,7 +7,7 @@ import { laneShifts } from './lanes.ts';
 import type { Levels } from './levels.ts';
 
 /** Columns further than this from a run's neighbours are not tried: keeps long sheets linear. */
-const REACH = 10;
+const REACH = 8;
 const CROSSING = 6;
 const BACKWARDS = 2;
 /** Between poles of one power device; and between contacts of one hand or process device. */
@@ -112,14 +112,18 @@ class Spans {
   }
 }
 
-/** Crossings weigh most, then the length of conductors; how far columns stand from the written order breaks ties. */
-function costOf(columns: readonly Ranked[], spans: Spans): number {
+/**
+ * Crossings weigh most, then the length of conductors; how far columns stand from the written order breaks ties. Stops
+ * counting at `limit`.
+ */
+function costOf(columns: readonly Ranked[], spans: Spans, limit: number): number {
   spans.begin();
   for (let x = 0; x < columns.length; x++)
     for (const { net, channel, dx } of (columns[x] as Ranked).pins)
       if (spans.ignored[net] === 0) spans.add(net, x + dx, channel);
-  let cost = 0;
+  let cost = gaps(columns);
   for (const net of spans.touched) {
+    if (cost >= limit) return cost;
     const [min, max, channel] = [
       spans.min[net] as number,
       spans.max[net] as number,
@@ -136,7 +140,7 @@ function costOf(columns: readonly Ranked[], spans: Spans): number {
         cost += upright.from < channel && channel < upright.to ? CROSSING : 0.5;
       }
   }
-  return cost + gaps(columns);
+  return cost;
 }
 
 /** What the columns between poles of one device cost. */
@@ -191,10 +195,10 @@ function improve(columns: Ranked[], spans: Spans): void {
       .sort((a, b) => a.run.index - b.run.index);
     if (block.length < 2) continue;
     const rest = columns.filter((column) => !block.includes(column));
-    let least = costOf(columns, spans) + disorder(columns);
+    let least = costOf(columns, spans, Number.POSITIVE_INFINITY) + disorder(columns);
     for (let place = rest.length; place >= 0; place--) {
       const tried = [...rest.slice(0, place), ...block, ...rest.slice(place)];
-      const cost = costOf(tried, spans) + disorder(tried);
+      const cost = costOf(tried, spans, least) + disorder(tried);
       if (cost >= least - 1e-9) continue;
       least = cost;
       columns.splice(0, columns.length, ...tried);
@@ -229,8 +233,9 @@ function bestPlace(columns: readonly Ranked[], next: Ranked, neighbour: number, 
       if (passed.run.index < next.run.index) written += 1;
     }
     // Each further place to the left costs at least this.
-    if (BACKWARDS * written >= least) break;
-    const cost = costOf(tried, spans) + BACKWARDS * written;
+    const back = BACKWARDS * written;
+    if (back >= least) break;
+    const cost = costOf(tried, spans, least - back) + back;
     if (cost < least) {
       least = cost;
       best = from + place;

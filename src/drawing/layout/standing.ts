@@ -31,7 +31,8 @@ function motorLanes(
 
 /** One actuator moves all the contacts that the dashed line joins: it is drawn at the first. */
 function withoutActuator({ actuator: _, ...part }: Part): Part {
-  return { ...part, look: `${part.look} linked` };
+  const { actuator: __, ...traits } = part.traits;
+  return { ...part, traits, look: `${part.look} linked` };
 }
 
 export function stand(drawn: Survey, columns: readonly Run[], levels: Levels, links: Links): Standing[] {

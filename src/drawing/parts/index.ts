@@ -1,3 +1,4 @@
+export { plansOf } from './of-device.ts';
 export type { Actuator, Delay, Part, PartForm, Way } from './part.ts';
 export { isLoad, poleMechanism } from './part.ts';
 export type { Run, RunPart } from './runs.ts';

@@ -137,7 +137,20 @@ function polesOf(contacts: readonly Contact[]): Contact[][] {
   return [...poles.values()];
 }
 
-export function plansOf(device: Device): PartPlan[] {
+/** Devices never change, and are drawn again and again: at other widths, in other states. */
+const planned = new WeakMap<Device, readonly PartPlan[]>();
+
+/** Everything a device could be drawn as, in the order of its anatomy. */
+export function plansOf(device: Device): readonly PartPlan[] {
+  let plans = planned.get(device);
+  if (!plans) {
+    plans = makePlans(device);
+    planned.set(device, plans);
+  }
+  return plans;
+}
+
+function makePlans(device: Device): PartPlan[] {
   const anatomy = anatomyOf(device);
   if (device.kind === 'terminals')
     return anatomy.terminals.map((terminal) => ({

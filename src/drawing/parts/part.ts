@@ -62,7 +62,11 @@ export interface Part extends PartPlan {
   readonly device: Device;
   /** Parts with the same look are drawn by the same symbol. */
   readonly look: string;
+  readonly traits: Traits;
 }
+
+/** What of a part, beside its form, decides how it is drawn and what moves it. */
+export type Traits = Pick<PartPlan, 'actuator' | 'delay' | 'latch' | 'mechanism'>;
 
 /** Parts that use the current: drawn in one row at the return side. */
 export const isLoad = (form: PartForm): boolean => {

@@ -1,7 +1,7 @@
 /** Each step of each path, as a stop at a part that is drawn; and the parts themselves. */
 import type { Circuit, Device, Step } from '../../../shared/circuit.ts';
 import { plansOf, trimmed } from './of-device.ts';
-import type { Part, PartPlan } from './part.ts';
+import type { Part, PartPlan, Traits } from './part.ts';
 
 /** Where a path meets a part. `enter` and `leave` are indexes into the part's spots. */
 export type Stop =
@@ -34,6 +34,15 @@ type Raw =
       readonly leave: string;
     }
   | { readonly kind: 'touch'; readonly candidate: Candidate; readonly terminal: string };
+
+function traitsOf({ actuator, delay, latch, mechanism }: PartPlan): Traits {
+  return {
+    ...(actuator ? { actuator } : {}),
+    ...(delay ? { delay } : {}),
+    ...(latch ? { latch } : {}),
+    ...(mechanism ? { mechanism } : {}),
+  };
+}
 
 const hasSpot = (plan: PartPlan, terminal: string): boolean =>
   plan.spots.some((spot) => spot.terminal === terminal);
@@ -96,6 +105,7 @@ export function findStops(circuit: Circuit): Stops {
         id: `${candidate.device.name}:${plan.spots[0]?.terminal ?? ''}`,
         device: candidate.device,
         look: `${plan.form} ${plan.actuator ?? ''} ${plan.delay ?? ''} ${plan.latch ?? ''} ${plan.spots.length}`,
+        traits: traitsOf(plan),
       };
       parts.push(candidate.part);
     }

@@ -70,22 +70,13 @@ const KEEP = 2000;
 
 function bodyItems(symbol: SceneSymbol, state: ShownState): readonly (Shape | Lettering)[] {
   const pose = poseOf(symbol, positionOf(state, symbol.mechanism));
-  const looks = looksOf(symbol);
   const live = symbol.ports.map(({ terminal }) => state.energised.has(terminal));
-  const key = [
-    looks.form,
-    looks.actuator,
-    looks.delay,
-    looks.latch,
-    looks.flipped,
-    looks.above,
-    pose.closed,
-    live,
-    looks.form === 'motor' ? pose.ports : '',
-  ].join('|');
+  const above = symbol.ports[0]?.y === symbol.top;
+  const spread = symbol.form === 'motor' ? pose.ports.join() : '';
+  const key = `${symbol.look}|${symbol.flipped}|${above}|${pose.closed.join()}|${live.join()}|${spread}`;
   const known = drawn.get(key);
   if (known) return known;
-  const art = symbolFor(looks);
+  const art = symbolFor(looksOf(symbol));
   const gathered = new Gathered();
   for (const stroke of art.strokes(pose))
     gathered.add(stroke, stroke.kind === 'line' && stroke.spot !== undefined && live[stroke.spot] === true);

@@ -49,6 +49,8 @@ export interface SceneSymbol {
   readonly id: string;
   readonly device: string;
   readonly form: PartForm;
+  /** Equal looks are equal drawings, but for what is turned over or moved. */
+  readonly look: string;
   readonly flipped: boolean;
   readonly actuator?: Actuator;
   readonly delay?: Delay;
