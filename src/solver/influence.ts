@@ -17,6 +17,11 @@ export interface Touch {
 export interface Influence {
   /** Mechanisms for which the order of operation can matter, ascending; all others follow from them. */
   readonly relevant: readonly number[];
+  /**
+   * By mechanism: 1 where it matters that its contacts are all open on its way, because a relevant coil, or a short circuit,
+   * may see it.
+   */
+  readonly slow: Uint8Array;
   /** By mechanism: its contacts in islands with a relevant coil, or in which a short circuit could come about. */
   readonly touches: readonly (readonly Touch[])[];
   /** By island: the relevant mechanisms that have a coil in it. */
@@ -97,6 +102,7 @@ export function influenceOf(machine: Machine, partition: Partition): Influence {
 
 const everything = (machine: Machine): Influence => ({
   relevant: Array.from({ length: machine.mechanisms }, (_, index) => index),
+  slow: new Uint8Array(machine.mechanisms).fill(1),
   touches: [],
   coilsIn: [],
   shortable: [],
@@ -163,5 +169,8 @@ function findInfluence(machine: Machine, partition: Partition): Influence {
   const relevant: number[] = [];
   for (let mechanism = 0; mechanism < mechanisms; mechanism++)
     if (matters[mechanism]) relevant.push(mechanism);
-  return { relevant, touches, coilsIn: relevantCoils, shortable, whole: false };
+  const slow = Uint8Array.from({ length: mechanisms }, (_, mechanism) =>
+    touches[mechanism]!.length > 0 ? 1 : 0,
+  );
+  return { relevant, slow, touches, coilsIn: relevantCoils, shortable, whole: false };
 }

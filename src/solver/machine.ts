@@ -47,6 +47,8 @@ export interface Machine {
   /** Working memory of settling: mechanisms whose coil may have changed. */
   readonly candidate: Uint8Array;
   readonly candidates: Int32Array;
+  /** Those that have left in this wave. */
+  readonly travellers: Int32Array;
 }
 
 /**
@@ -107,5 +109,6 @@ export function machineOf(plan: Plan): Machine {
     effort: { steps: 0 },
     candidate: new Uint8Array(mechanisms.length),
     candidates: new Int32Array(mechanisms.length),
+    travellers: new Int32Array(mechanisms.length),
   };
 }

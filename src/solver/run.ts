@@ -29,7 +29,7 @@ const MOST_MOMENTS = 2_000;
 /** Happenings of a whole scenario, beyond some for each mechanism; nothing more is shown then. */
 const MOST_HAPPENINGS = 20_000;
 /** Steps of evaluating, some seconds of them, after which nothing more is shown. */
-const MOST_EFFORT = 150_000_000;
+const MOST_EFFORT = 80_000_000;
 const SAME_MOMENT = 1e-9;
 
 class Run {

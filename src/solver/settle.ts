@@ -1,9 +1,11 @@
 /**
- * Settling without time: in each wave every mechanism that is commanded elsewhere gets there, all at once, until none
- * is. Where the order can't matter this is the answer; explore.ts tells whether it can.
+ * Settling without time: in each wave every mechanism that is commanded elsewhere goes, all at once, until none is. Those
+ * whose opening on the way somebody may notice take two waves: all their contacts are open between. Where the order can't
+ * matter this is the answer; explore.ts tells whether it can.
  */
 import { command } from './coils.ts';
 import { evaluateIsland } from './evaluate.ts';
+import { influenceOf } from './influence.ts';
 import { DRIVE, type Machine } from './machine.ts';
 import { evaluateWhole } from './network.ts';
 import { partitionFor } from './partition.ts';
@@ -146,23 +148,38 @@ const mix = (mechanism: number, mask: number): number => {
  */
 export function settleFrom(machine: Machine, state: State, pending: Pending): number {
   const { at, goal } = state;
-  const { candidate, candidates } = machine;
-  const most = MOST_WAVES + machine.mechanisms;
+  const { candidate, candidates, travellers } = machine;
+  let partition = state.partition;
+  let { slow } = influenceOf(machine, partition);
+  const most = MOST_WAVES + 2 * machine.mechanisms;
   let round: Round | undefined;
   for (let waves = 0; ; waves++) {
     update(machine, state, pending);
+    if (state.partition !== partition) {
+      partition = state.partition;
+      slow = influenceOf(machine, partition).slow;
+    }
     const count = pending.candidates;
     let any = false;
+    let travelling = 0;
     for (let index = 0; index < count; index++) {
       const mechanism = candidates[index]!;
       candidate[mechanism] = 0;
-      if (at[mechanism] === goal[mechanism]) continue;
-      round?.moved(mechanism, at[mechanism]!, goal[mechanism]!);
-      at[mechanism] = goal[mechanism]!;
+      const from = at[mechanism]!;
+      const to = goal[mechanism]!;
+      if (from === to) continue;
+      const leaves = slow[mechanism] === 1 && (from & (from - 1)) === 0;
+      const mask = leaves ? from | to : to;
+      round?.moved(mechanism, from, mask);
+      at[mechanism] = mask;
       any = true;
       moved(machine, state, mechanism, pending);
+      if (!leaves) continue;
+      state.heading[mechanism] = to;
+      travellers[travelling++] = mechanism;
     }
     pending.candidates = 0;
+    while (travelling > 0) consider(machine, travellers[--travelling]!, pending);
     if (!any) {
       state.restless = false;
       return waves;

@@ -127,7 +127,7 @@ export function tell(machine: Machine, standing: Standing, nominal: State): Told
 }
 
 /** Steps of evaluating, some seconds of them, after which the acts that are left are not done. */
-const MOST_EFFORT = 150_000_000;
+const MOST_EFFORT = 80_000_000;
 
 export interface Solved {
   readonly solution: Solution;

@@ -9,6 +9,9 @@ const TOGETHER = 1e-9;
 /** Firings of timers that one scenario may take, what comes round again not counted; more is given up on. */
 export const MOST_FIRINGS = 10_000;
 
+/** Steps of evaluating that one wait may take. */
+const MOST_EFFORT = 50_000_000;
+
 /** When the next timer is due, in seconds; Infinity when none runs. */
 export function nextDue(state: State): number {
   let next = Infinity;
@@ -79,8 +82,9 @@ export function advance(
 ): boolean {
   const until = state.now + seconds;
   const rounds = new Rounds();
+  const enough = machine.effort.steps + MOST_EFFORT;
   while (isDue(state, until)) {
-    if (state.firings >= MOST_FIRINGS) {
+    if (state.firings >= MOST_FIRINGS || machine.effort.steps > enough) {
       postpone(state, until - state.now);
       return false;
     }
