@@ -161,6 +161,16 @@ describe('any file', () => {
     );
   });
 
+  it('that the Markdown library itself gives up on is refused at its line', () => {
+    const lesson = 'Some words.\n\n  - id: x\n\t>-\n?';
+    const read = readTopic('sample.md', FRONT + lesson);
+    if (read.ok) throw new Error('it was read');
+    const problem = read.problems.find(({ code }) => code === 'bank-markdown');
+    const line = (FRONT + lesson).split('\n').indexOf('\t>-') + 1;
+    expect(problem?.line).toBeGreaterThanOrEqual(line);
+    expect(problem?.line).toBeLessThanOrEqual(line + 1);
+  });
+
   it('of pieces in any order is read or refused with a place', () => {
     fc.assert(
       fc.property(pieces, pieces, (front, lesson) => {

@@ -10,6 +10,30 @@ export interface MarkdownBlock {
   readonly source: Lines;
 }
 
+// Options of its own, so that nothing set elsewhere on the library changes what a bank means.
+const newLexer = (): Lexer => new Lexer({ gfm: true, breaks: false, pedantic: false });
+
+/** The library's reader gives up on a few texts, such as a tab before a quote in a list: undefined then. */
+function blocksOf(lexer: Lexer, text: string): MarkedToken[] | undefined {
+  try {
+    return lexer.blockTokens(text) as MarkedToken[];
+  } catch {
+    return undefined;
+  }
+}
+
+/** The index of the line from which on it gives up, found by halving. */
+function lineOfTrouble(lines: readonly string[]): number {
+  let good = 0;
+  let bad = lines.length;
+  while (bad - good > 1) {
+    const middle = (good + bad) >> 1;
+    if (blocksOf(newLexer(), `${lines.slice(0, middle).join('\n')}\n`)) good = middle;
+    else bad = middle;
+  }
+  return bad - 1;
+}
+
 const lineCount = (text: string): number => text.split('\n').length - 1;
 
 /** Reads Markdown; undefined when it holds something that would take too long to read (reported). */
@@ -19,9 +43,17 @@ export function readMarkdown(
 ): readonly MarkdownBlock[] | undefined {
   // Blanks at line ends mean nothing here, and marked drops some of them from its tokens, which would spoil the places.
   const text = `${lines.map((line) => line.trimEnd()).join('\n')}\n`;
-  // Options of its own, so that nothing set elsewhere on the library changes what a bank means.
-  const lexer = new Lexer({ gfm: true, breaks: false, pedantic: false });
-  const tokens = lexer.blockTokens(text) as MarkedToken[];
+  const lexer = newLexer();
+  const tokens = blocksOf(lexer, text);
+  if (!tokens) {
+    report.add(
+      'bank-markdown',
+      { line: first + lineOfTrouble(lines), column: 1 },
+      "The lesson can't be read from here on.",
+      'Indent with spaces instead of tabs, and put a quote at the start of its line, outside lists.',
+    );
+    return undefined;
+  }
   let at = 0;
   const blocks = tokens.map((token): MarkdownBlock => {
     const from = at;
