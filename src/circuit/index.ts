@@ -1,4 +1,5 @@
 /** Circuits: the notation's reader and writer, the JSON form, and what a circuit's devices are made of. */
+export { actsOn } from './acts-on.ts';
 export {
   type Anatomy,
   anatomyOf,

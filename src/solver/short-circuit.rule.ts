@@ -1,7 +1,7 @@
 /** The one drawing rule that has to be solved: no short circuit in any state that somebody can bring about. */
-import type { Circuit, Device } from '../../shared/circuit.ts';
+import type { Circuit } from '../../shared/circuit.ts';
 import type { Act } from '../../shared/scenario.ts';
-import { actInWords, type CircuitView, drawingRules, type Rule } from '../circuit/index.ts';
+import { actInWords, actsOn, type CircuitView, drawingRules, type Rule } from '../circuit/index.ts';
 import { Joining } from './joining.ts';
 import { type Machine, machineOf } from './machine.ts';
 import { everyBeginning, everyOutcome, type Standing } from './outcomes.ts';
@@ -12,39 +12,11 @@ import { planOf } from './plan-of.ts';
 const MOST_STANDINGS = 400;
 const LIMITS = { states: 2_000, work: 2_000_000 };
 
-/** What a person or the process can do to a device. Feeding devices stay closed: open ones can't add a short circuit. */
-function actsOn(device: Device): Act[] {
-  const { name } = device;
-  switch (device.kind) {
-    case 'push-button':
-    case 'emergency-stop':
-      return [
-        { kind: 'press', device: name },
-        { kind: 'release', device: name },
-      ];
-    case 'selector':
-      return device.positions.map((to) => ({ kind: 'turn', device: name, to }));
-    case 'field-contact':
-    case 'limit-switch':
-    case 'float-switch':
-      return [
-        { kind: 'make', device: name },
-        { kind: 'break', device: name },
-      ];
-    case 'overload':
-      return [
-        { kind: 'trip', device: name },
-        { kind: 'reset', device: name },
-      ];
-    case 'outputs':
-      return Array.from({ length: device.count }, (_, at) => `Q${at + 1}`).flatMap((point): Act[] => [
-        { kind: 'on', device: name, point },
-        { kind: 'off', device: name, point },
-      ]);
-    default:
-      return [];
-  }
-}
+/**
+ * Acts that the search doesn't need: feeding devices stay closed, since open ones can't add a short circuit, and a relay
+ * held by hand is no state that the plant comes to.
+ */
+const LEFT_OUT: ReadonlySet<Act['kind']> = new Set(['open', 'close', 'hold', 'free']);
 
 /** Whether two poles of a supply would be joined if every contact were closed: if not, no state has a short circuit. */
 function couldShort({ nodes, joins, switches, supplies }: Plan): boolean {
@@ -72,7 +44,7 @@ const keyOf = ({ endings }: Standing): string =>
 
 /** The shortest list of acts after which something has tripped, in any order of operation; undefined when none is found. */
 function actsToShort(machine: Machine, circuit: Circuit): Act[] | undefined {
-  const acts: Act[] = circuit.devices.flatMap(actsOn);
+  const acts: Act[] = circuit.devices.flatMap(actsOn).filter(({ kind }) => !LEFT_OUT.has(kind));
   // Timers get their turn: once the longest has run, all have.
   const longest = Math.max(0, ...machine.plan.mechanisms.flatMap(({ delays }) => delays));
   if (longest > 0) acts.push({ kind: 'wait', seconds: Math.min(86_400, longest) });
