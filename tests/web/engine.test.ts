@@ -96,7 +96,10 @@ describe('the engine', () => {
     expect(engine.remember({ answers: [answers[2]!, answers[0]!] })).toEqual({ answers: 2 });
     expect(engine.remember({ answers })).toEqual({ answers: 3 });
     const { skills: report } = engine.progress({ at: AT, wishes: null, placement: null });
-    expect(report.filter(({ standing }) => standing === 'begun').map(({ skill }) => skill)).toHaveLength(3);
+    const begun = report.filter(({ standing }) => standing === 'begun');
+    expect(begun).toHaveLength(3);
+    // One answer each proves nothing yet, so no chance is told.
+    expect(begun.map(({ chance }) => chance)).toEqual([null, null, null]);
   });
 
   it('gives no circuit twice', () => {

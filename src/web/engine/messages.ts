@@ -76,8 +76,11 @@ export interface SkillProgress {
   readonly topic: string;
   /** shut: what it stands on is not held yet. */
   readonly standing: 'held' | 'fading' | 'begun' | 'open' | 'shut';
-  /** Chance of a right answer now, 0 to 1; 0 for what was never begun. */
-  readonly chance: number;
+  /**
+   * Chance of a right answer now, 0 to 1. Null until the skill has been proven on enough circuits: just after an answer the
+   * memory model says 1, which of one that was wrong would be a lie.
+   */
+  readonly chance: number | null;
   readonly due: number | null;
 }
 

@@ -43,7 +43,7 @@ export function progressOf(
         title,
         topic: topic.title,
         standing: standingOf(recalls, id, at, open),
-        chance: recall.kind === 'new' ? 0 : retrievability(recall, at),
+        chance: isProven(recall) ? retrievability(recall, at) : null,
         due: dueAt(recall),
       };
     }),

@@ -53,9 +53,7 @@ function Skills({ report, now }: { report: Report; now: number }) {
               <tr key={skill} class={standing}>
                 <th scope="row">{title}</th>
                 <td>{STANDING[standing]}</td>
-                <td>
-                  <Chance chance={chance} />
-                </td>
+                <td>{chance === null ? 'not proven yet' : <Chance chance={chance} />}</td>
                 <td>{due === null ? '–' : whenInWords(due, now)}</td>
               </tr>
             ))}
