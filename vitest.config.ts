@@ -2,6 +2,7 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    setupFiles: ['tests/support/seeded.ts'],
     include: ['tests/**/*.test.ts'],
     // Published comparisons run thousands of circuits; nothing here asserts on time.
     testTimeout: 300_000,

@@ -1,5 +1,5 @@
 /** What is to be expected of a skill's memory on a later day if it is practised on given days. */
-import { chanceAfter, type Memory, memoryAfter } from './model.ts';
+import { chanceAfter, LEAST_STABILITY, type Memory, MOST_STABILITY, memoryAfter } from './model.ts';
 
 /** A skill as it is now. Days are counted from now; `last` is the day of its last review, 0 or less. */
 export interface Start {
@@ -24,10 +24,12 @@ function together(cases: readonly Case[]): Case[] {
   if (weight < 1e-9) return [];
   const mean = (of: (part: Case) => number): number =>
     cases.reduce((sum, part) => sum + part.weight * of(part), 0) / weight;
+  // A mean of equal numbers may be a rounding beside them, and the model refuses what is beside its bounds.
+  const stability = Math.exp(mean((part) => Math.log(part.stability)));
   return [
     {
       weight,
-      stability: Math.exp(mean(({ stability }) => Math.log(stability))),
+      stability: Math.min(Math.max(stability, LEAST_STABILITY), MOST_STABILITY),
       difficulty: mean(({ difficulty }) => difficulty),
     },
   ];

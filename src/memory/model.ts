@@ -8,11 +8,15 @@ import type { Grade } from '../../shared/memory.ts';
 
 /** What the model keeps of one skill. */
 export interface Memory {
-  /** Days until the chance of a right answer has fallen to 90 %; 0.001 to 36,500. */
+  /** Days until the chance of a right answer has fallen to 90 %; `LEAST_STABILITY` to `MOST_STABILITY`. */
   readonly stability: number;
   /** 1 to 10. */
   readonly difficulty: number;
 }
+
+/** The stabilities, in days, that the model takes and gives. */
+export const LEAST_STABILITY = 0.001;
+export const MOST_STABILITY = 36_500;
 
 const model = new FSRSAlgorithm(generatorParameters({ enable_fuzz: false, enable_short_term: false }));
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planWishes, type Recall } from '../../shared/memory.ts';
 import { problem } from '../../shared/problem.ts';
+import { expectedChance } from '../../src/memory/expectation.ts';
 import {
   FURTHEST_DAYS,
   NEW_A_DAY,
@@ -13,6 +14,7 @@ import {
   review,
   TARGET,
 } from '../../src/memory/index.ts';
+import { LEAST_STABILITY } from '../../src/memory/model.ts';
 import { arbitraryHistory, arbitrarySkills, DAY, graphOf, START, skill } from './arbitraries.ts';
 
 const chain = (length: number, width: number) =>
@@ -206,6 +208,17 @@ describe('any plan', () => {
       }),
       { numRuns: 40 },
     );
+  });
+
+  it('reckons with a skill that is forgotten as fast as the model knows', () => {
+    const least: Recall = { ...proven(-1), stability: LEAST_STABILITY, lapses: 5 } as Recall;
+    const plan = planOf(
+      request({ graph: graphOf([skill('s0')]), recalls: new Map([['s0', least]]), questions: 1 }),
+    );
+    expect(plan.prospects.map(({ kind }) => kind)).not.toContain('not-begun');
+    const lapsed = { stability: LEAST_STABILITY, difficulty: 10 };
+    const days = [0, 1, 2, 3, 4, 5];
+    expect(expectedChance({ memory: lapsed, last: 0 }, days, 6)).toBeGreaterThan(0);
   });
 
   it('is the same for the same request', () => {
