@@ -28,7 +28,8 @@ const server = new EmbeddedPostgres({
   user: 'postgres',
   password: 'only-for-tests',
   port,
-  persistent: false,
+  // Its data outlives a stop, so that it can come back; the folder goes with this process.
+  persistent: true,
   createPostgresUser: process.getuid?.() === 0,
   initdbFlags: ['--encoding=UTF8', '--locale=C', '--no-sync'],
   postgresFlags: ['-c', 'listen_addresses=127.0.0.1', '-c', 'max_connections=60'],
@@ -43,10 +44,17 @@ async function end(): Promise<never> {
 }
 process.on('disconnect', () => void end());
 
-process.on('message', (message) => {
-  const { create } = message as { create: string };
-  server.createDatabase(create).then(
-    () => process.send?.({ created: create }),
+export type Order = { readonly create: string } | { readonly run: boolean };
+
+async function obey(order: Order): Promise<void> {
+  if ('create' in order) await server.createDatabase(order.create);
+  else if (order.run) await server.start();
+  else await server.stop();
+}
+
+process.on('message', (order: Order) => {
+  obey(order).then(
+    () => process.send?.({ done: true }),
     (error: unknown) => process.send?.({ failed: String(error) }),
   );
 });
