@@ -173,6 +173,7 @@ export function faultsOf(scene: Scene): string[] {
       sheet.dots.some((dot) => near(dot.x, x) && near(dot.y, y));
     jointFaults(sheet, pieces, isDot, say);
     crossingFaults(sheet, pieces, isDot, cell ? 0 : CLEAR, say);
+    wayHomeFaults(sheet, pieces, say);
     const inside = cell ? 0.4 : 0.5;
     for (const symbol of sheet.symbols) {
       const body = bodyOf(symbol);
@@ -242,6 +243,20 @@ function jointFaults(
       ports.filter((port) => port.x === x && port.y === y).length
     )
       say(`two lines at ${terminal}`);
+}
+
+/** A terminal that is drawn in several places (a controller's common at each of its points) is wired at all of them or at none. */
+function wayHomeFaults(sheet: SceneSheet, pieces: readonly Piece[], say: (what: string) => void): void {
+  const wired = new Map<string, boolean>();
+  for (const { id, form, ports } of sheet.symbols)
+    for (const { terminal, x, y } of ports) {
+      // Both sides of a through terminal have one number; a conductor may come to one of them only.
+      if (form === 'terminal') continue;
+      const here = pieces.some((piece) => ends(piece, x, y));
+      const before = wired.get(terminal);
+      if (before !== undefined && before !== here) say(`no conductor at ${terminal} of ${id}`);
+      wired.set(terminal, here || before === true);
+    }
 }
 
 /** Lines cross at right angles, clear of joints and corners, and never run on each other. */

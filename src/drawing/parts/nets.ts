@@ -94,24 +94,30 @@ export function findNets({ parts, paths }: Stops): Wiring {
   return collect({ parts, firstPort, partOf, spotOf, used, rails, joins });
 }
 
-/** A terminal that is drawn at several parts (the common of a controller's points) is one terminal still. */
+/** A terminal that is drawn at several parts (the common of a controller's points) is one terminal still: wired at all of them. */
 function joinSharedTerminals(
   parts: readonly Part[],
   used: Uint8Array,
   port: (part: number, spot: number) => number,
   joins: Joins,
 ): void {
-  const first = new Map<string, number>();
-  for (const part of parts) {
-    if (part.form === 'terminal') continue;
-    part.spots.forEach(({ terminal }, spot) => {
-      const at = port(part.index, spot);
-      if (!used[at]) return;
-      const key = `${part.device.name}:${terminal}`;
-      const earlier = first.get(key);
-      if (earlier === undefined) first.set(key, at);
-      else joins.join(earlier, at);
+  const shared = new Map<string, number[]>();
+  for (const { form, index, device, spots } of parts) {
+    if (form !== 'input' && form !== 'output' && form !== 'common') continue;
+    spots.forEach(({ terminal }, spot) => {
+      const key = `${device.name}:${terminal}`;
+      const at = port(index, spot);
+      const others = shared.get(key);
+      if (others) others.push(at);
+      else shared.set(key, [at]);
     });
+  }
+  for (const ports of shared.values()) {
+    if (!ports.some((at) => used[at])) continue;
+    for (const at of ports) {
+      used[at] = 1;
+      joins.join(ports[0] as number, at);
+    }
   }
 }
 

@@ -56,7 +56,7 @@ function itemsOf({ parts, paths }: Stops): { readonly path: number; readonly ite
         items.push({ part: stop.part, enter: stop.enter, leave: stop.leave });
         return;
       }
-      if (gone[stop.part] || placed[stop.part]) return;
+      if (stop.shared || gone[stop.part] || placed[stop.part]) return;
       placed[stop.part] = 1;
       const item = { part: stop.part, enter: stop.spot, leave: stop.spot };
       if (index === 0 || index === stops.length - 1) items.push(item);

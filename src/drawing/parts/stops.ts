@@ -8,8 +8,8 @@ export type Stop =
   | { readonly kind: 'rail'; readonly terminal: string }
   /** Through the part. */
   | { readonly kind: 'hop'; readonly part: number; readonly enter: number; readonly leave: number }
-  /** At one terminal of it only. */
-  | { readonly kind: 'touch'; readonly part: number; readonly spot: number };
+  /** At one terminal of it only. `shared`: at the common of several points, so that the path joins it but does not hold it. */
+  | { readonly kind: 'touch'; readonly part: number; readonly spot: number; readonly shared: boolean };
 
 export interface Stops {
   readonly parts: readonly Part[];
@@ -44,12 +44,24 @@ function traitsOf({ actuator, delay, latch, mechanism }: PartPlan): Traits {
   };
 }
 
+/** Every terminal that a path comes to. */
+function terminalsMet(circuit: Circuit): Set<string> {
+  const met = new Set<string>();
+  for (const { steps } of circuit.paths)
+    for (const { device, enter, leave } of steps) {
+      met.add(`${device}:${enter}`);
+      if (leave !== undefined) met.add(`${device}:${leave}`);
+    }
+  return met;
+}
+
 const hasSpot = (plan: PartPlan, terminal: string): boolean =>
   plan.spots.some((spot) => spot.terminal === terminal);
 
 export function findStops(circuit: Circuit): Stops {
   const devices = new Map(circuit.devices.map((device) => [device.name, device]));
   const known = new Map<string, Candidate[]>();
+  const met = terminalsMet(circuit);
   const candidatesOf = (name: string): Candidate[] => {
     let candidates = known.get(name);
     if (!candidates) {
@@ -75,14 +87,23 @@ export function findStops(circuit: Circuit): Stops {
   );
   const touch = (name: string, terminal: string): Raw[] => {
     const holding = candidatesOf(name).filter(({ plan }) => hasSpot(plan, terminal));
-    // A common shared by several points belongs to the point it is traced through, else to a box of its own.
+    // A common of several points is drawn at each point that is wired; only where none is, as a box of its own.
     const candidate =
-      holding.find(({ used }) => used.has(terminal)) ??
+      holding.find(({ plan }) =>
+        plan.spots.some((spot) => spot.terminal !== terminal && met.has(`${name}:${spot.terminal}`)),
+      ) ??
       holding.find(({ plan }) => plan.form === 'common') ??
       holding[0];
     if (!candidate) return [];
     candidate.used.add(terminal);
     return [{ kind: 'touch', candidate, terminal }];
+  };
+  /** The module's common, where it is wired: a point that a path ends at goes on to it. */
+  const commonOf = ({ device, plan }: Candidate): string | undefined => {
+    if (plan.form !== 'input' && plan.form !== 'output') return undefined;
+    const common = candidatesOf(device.name).find((other) => other.plan.form === 'common');
+    const terminal = common?.plan.spots[0]?.terminal;
+    return terminal !== undefined && met.has(`${device.name}:${terminal}`) ? terminal : undefined;
   };
   const raw = circuit.paths.map((path, p) =>
     path.steps.flatMap((step: Step, s): Raw[] => {
@@ -113,7 +134,7 @@ export function findStops(circuit: Circuit): Stops {
   };
   const spotOf = (part: Part, terminal: string): number =>
     part.spots.findIndex((spot) => spot.terminal === terminal);
-  const stopOf = (step: Raw): Stop => {
+  const stopOf = (step: Raw, first: boolean, last: boolean): Stop => {
     if (step.kind === 'rail') return step;
     const part = partOf(step.candidate);
     if (step.kind === 'hop')
@@ -124,8 +145,18 @@ export function findStops(circuit: Circuit): Stops {
         leave: spotOf(part, step.leave),
       };
     if (part.form === 'terminal') return { kind: 'hop', part: part.index, enter: 0, leave: 1 };
-    return { kind: 'touch', part: part.index, spot: spotOf(part, step.terminal) };
+    const spot = spotOf(part, step.terminal);
+    const common = commonOf(step.candidate);
+    if (common === undefined) return { kind: 'touch', part: part.index, spot, shared: false };
+    const shared = spotOf(part, common);
+    if (spot === shared || !(first || last))
+      return { kind: 'touch', part: part.index, spot, shared: spot === shared };
+    return last
+      ? { kind: 'hop', part: part.index, enter: spot, leave: shared }
+      : { kind: 'hop', part: part.index, enter: shared, leave: spot };
   };
-  const paths = raw.map((steps) => steps.map((step) => stopOf(step)));
+  const paths = raw.map((steps) =>
+    steps.map((step, index) => stopOf(step, index === 0, index === steps.length - 1)),
+  );
   return { parts, paths };
 }

@@ -130,11 +130,19 @@ class Lines {
   }
 }
 
-/** Places at which a terminal stands on a sheet: its ports, or where a supply's conductor begins. */
-function placesOf(scene: Scene, terminal: string): string[] {
+/**
+ * Places at which a hop's terminal stands on a sheet: its ports, or where a supply's conductor begins. Of a common that
+ * is drawn at each of a controller's points, the one at the point that the hop goes through.
+ */
+function placesOf(scene: Scene, { device, enter, leave }: TraceHop, which: 'enter' | 'leave'): string[] {
+  const terminal = `${device}:${which === 'leave' ? (leave ?? enter) : enter}`;
+  const passed = (symbol: SceneSymbol): boolean =>
+    leave === undefined || passedBy(symbol, device, [enter, leave]).length > 0;
   return scene.sheets.flatMap((sheet, index) => [
-    ...sheet.symbols.flatMap(({ ports }) =>
-      ports.filter((port) => port.terminal === terminal).map(({ x, y }) => keyOf(index, x, y)),
+    ...sheet.symbols.flatMap((symbol) =>
+      passed(symbol)
+        ? symbol.ports.filter((port) => port.terminal === terminal).map(({ x, y }) => keyOf(index, x, y))
+        : [],
     ),
     ...sheet.marks
       .filter(({ kind, side, names }) => kind === 'supply' && side === 'left' && names.includes(terminal))
@@ -168,10 +176,8 @@ export function waysOf(scene: Scene, paths: readonly (readonly TraceHop[])[]): W
           }
     path.slice(1).forEach((hop, index) => {
       const before = path[index] as TraceHop;
-      const from = `${before.device}:${before.leave ?? before.enter}`;
-      const to = `${hop.device}:${hop.enter}`;
-      for (const { sheet, line } of graph.way(placesOf(scene, from), new Set(placesOf(scene, to))))
-        lines[sheet]?.push(line);
+      const to = new Set(placesOf(scene, hop, 'enter'));
+      for (const { sheet, line } of graph.way(placesOf(scene, before, 'leave'), to)) lines[sheet]?.push(line);
     });
   }
   return { lines, symbols };
