@@ -1,40 +1,26 @@
 /**
- * The HTTP interface: every route with what it takes and gives, and the ways in which it refuses. The server answers by
- * this table, its OpenAPI description is made from it, and the page calls by it. In words: docs/api.md.
+ * The HTTP interface: every route of practice with who may call it, what it takes and gives, and the ways in which it
+ * refuses. The server answers by this table, its OpenAPI description is made from it, and the page calls by it. Routes of
+ * people and classes are in api-people.ts, all together in every-route.ts. In words: docs/api.md.
  */
 import { z } from 'zod';
+import { apiProblem } from './api-problem.ts';
+import type { ApiRoute } from './api-route.ts';
 import { bank } from './bank.ts';
 import { moment, recall, skillId } from './memory.ts';
 import { answerRecord } from './practice.ts';
 import { mark } from './question.ts';
 import { settings } from './settings.ts';
 
-/** Why a request, or one answer in it, was refused. docs/api.md has each with its status; none is ever used again. */
-export const apiProblemCode = z.enum([
-  'body-too-large',
-  'bad-json',
-  'bad-request',
-  'headers-too-large',
-  'too-slow',
-  'bad-value',
-  'wrong-media-type',
-  'no-such-route',
-  'wrong-method',
-  'foreign-host',
-  'foreign-site',
-  'bad-answer',
-  'answer-too-large',
-  'foreign-learner',
-  'not-confirmed',
-  'page-not-built',
-  'too-busy',
-  'stopping',
-  'store-unavailable',
-  'internal-fault',
-]);
-
-/** What was wrong, in words, and what would be right. */
-export const apiProblem = z.strictObject({ code: apiProblemCode, message: z.string(), hint: z.string() });
+export {
+  type ApiProblem,
+  type ApiProblemCode,
+  apiProblem,
+  apiProblemCode,
+  commonProblems,
+  roleProblems,
+} from './api-problem.ts';
+export { type ApiMethod, type ApiRoute, done, type FileReply, fileReply } from './api-route.ts';
 
 /** How many answers one request may carry. */
 export const MOST_ANSWERS = 200;
@@ -127,24 +113,12 @@ export const learnerExport = z.strictObject({
 export const health = z.strictObject({ status: z.literal('alive'), version: z.string() });
 export const readiness = z.strictObject({ status: z.literal('ready') });
 
-export type ApiMethod = 'GET' | 'POST' | 'PUT' | 'DELETE';
-
-/** One route: what it is for, what it takes, what it gives, and its own problems beside those that any route has. */
-export interface ApiRoute {
-  readonly method: ApiMethod;
-  readonly path: string;
-  readonly summary: string;
-  readonly query?: z.ZodObject;
-  readonly body?: z.ZodType;
-  readonly reply: z.ZodType;
-  readonly problems: readonly ApiProblemCode[];
-}
-
 export const apiRoutes = {
   bank: {
     method: 'GET',
     path: '/api/bank',
     summary: 'The topics, with lessons, skills, recipes and written questions. Has an ETag.',
+    role: 'learner',
     reply: bank,
     problems: [],
   },
@@ -152,6 +126,7 @@ export const apiRoutes = {
     method: 'POST',
     path: '/api/answers',
     summary: 'Keeps answers, each exactly once by its id; when the reply comes, they are on the disk.',
+    role: 'learner',
     body: answerBatch,
     reply: answerResults,
     problems: ['bad-answer', 'answer-too-large', 'foreign-learner', 'too-busy', 'store-unavailable'],
@@ -160,6 +135,7 @@ export const apiRoutes = {
     method: 'GET',
     path: '/api/answers',
     summary: 'Answers in the order in which they arrived, a page at a time.',
+    role: 'learner',
     query: answersQuery,
     reply: answerPage,
     problems: ['store-unavailable'],
@@ -168,6 +144,7 @@ export const apiRoutes = {
     method: 'GET',
     path: '/api/recalls',
     summary: 'The recall states that follow from all answers.',
+    role: 'learner',
     reply: recalls,
     problems: ['store-unavailable'],
   },
@@ -175,6 +152,7 @@ export const apiRoutes = {
     method: 'GET',
     path: '/api/settings',
     summary: 'What the learner has set.',
+    role: 'learner',
     reply: settings,
     problems: ['store-unavailable'],
   },
@@ -182,6 +160,7 @@ export const apiRoutes = {
     method: 'PUT',
     path: '/api/settings',
     summary: 'Sets it; older settings than those kept change nothing. The reply is what holds now.',
+    role: 'learner',
     body: settings,
     reply: settings,
     problems: ['store-unavailable'],
@@ -190,6 +169,7 @@ export const apiRoutes = {
     method: 'GET',
     path: '/api/export',
     summary: 'Everything kept about the learner, as one file.',
+    role: 'learner',
     reply: learnerExport,
     problems: ['store-unavailable'],
   },
@@ -197,6 +177,7 @@ export const apiRoutes = {
     method: 'DELETE',
     path: '/api/learner',
     summary: 'Erases everything kept about the learner, for good.',
+    role: 'learner',
     query: eraseQuery,
     reply: erased,
     problems: ['not-confirmed', 'store-unavailable'],
@@ -205,6 +186,7 @@ export const apiRoutes = {
     method: 'GET',
     path: '/api/health',
     summary: 'Whether the server is alive.',
+    role: 'nobody',
     reply: health,
     problems: [],
   },
@@ -212,6 +194,7 @@ export const apiRoutes = {
     method: 'GET',
     path: '/api/ready',
     summary: 'Whether the server can do its work: the store answers, and it is not being stopped.',
+    role: 'nobody',
     reply: readiness,
     problems: ['stopping', 'store-unavailable'],
   },
@@ -219,30 +202,12 @@ export const apiRoutes = {
     method: 'GET',
     path: '/api/openapi.json',
     summary: 'This description.',
+    role: 'nobody',
     reply: z.looseObject({ openapi: z.string() }),
     problems: [],
   },
 } as const satisfies Readonly<Record<string, ApiRoute>>;
 
-/** Problems that any route may answer with. */
-export const commonProblems = [
-  'body-too-large',
-  'bad-json',
-  'bad-request',
-  'headers-too-large',
-  'too-slow',
-  'bad-value',
-  'wrong-media-type',
-  'no-such-route',
-  'wrong-method',
-  'foreign-host',
-  'foreign-site',
-  'stopping',
-  'internal-fault',
-] as const satisfies readonly ApiProblemCode[];
-
-export type ApiProblemCode = z.infer<typeof apiProblemCode>;
-export type ApiProblem = Readonly<z.infer<typeof apiProblem>>;
 export type AnswerBatch = Readonly<z.infer<typeof answerBatch>>;
 export type AnswerResult = Readonly<z.infer<typeof answerResult>>;
 export type KeptAnswer = Readonly<z.infer<typeof keptAnswer>>;

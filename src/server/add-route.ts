@@ -2,12 +2,16 @@ import type { FastifyInstance, FastifyReply, FastifyRequest, RouteOptions } from
 import { z } from 'zod';
 import type { ApiRoute } from '../../shared/api.ts';
 import { issueText } from './failure-of.ts';
-import { ApiFailure } from './problems.ts';
+import type { Asking, Gate } from './people/gate.ts';
+import { ApiFailure, noSuchThing } from './problems.ts';
 
 type ValueOf<S> = S extends z.ZodType ? z.output<S> : undefined;
 
 /** What a handler is given: checked, and typed by the contract. */
 export interface Given<R extends ApiRoute, B> {
+  /** Who asks, who may call this route. */
+  readonly person: R['role'] extends 'nobody' ? Asking | null : Asking;
+  readonly params: ValueOf<R['params']>;
   readonly query: ValueOf<R['query']>;
   readonly body: B;
   readonly request: FastifyRequest;
@@ -48,9 +52,20 @@ function checked(schema: z.ZodType, value: unknown, what: string): unknown {
   );
 }
 
-/** Adds a route of the contract. Its query and body are checked here and nowhere else. */
+/** An address whose parts can't be names of anything. */
+function paramsOf(schema: z.ZodObject, params: unknown): unknown {
+  const reading = schema.safeParse(params);
+  if (reading.success) return reading.data;
+  throw noSuchThing();
+}
+
+/**
+ * Adds a route of the contract. Whether the one who asks may call it is looked at before its body is read; parameters,
+ * query and body are checked here and nowhere else.
+ */
 export function addRoute<const R extends ApiRoute, B = ValueOf<R['body']>>(
   app: FastifyInstance,
+  gate: Gate,
   route: R,
   handler: (given: Given<R, B>) => unknown,
   { bodyLimit = 16_384, body: ownBody }: RouteManner<B> = {},
@@ -60,12 +75,21 @@ export function addRoute<const R extends ApiRoute, B = ValueOf<R['body']>>(
     method: route.method,
     url: route.path,
     bodyLimit,
+    onRequest: (request) => gate.admit(request, route),
     handler: (request, reply) => {
+      const params = route.params ? paramsOf(route.params, request.params) : undefined;
       const query = route.query
         ? checked(route.query, withNumbers(route.query, request.query as Record<string, unknown>), 'query')
         : undefined;
       const value = body ? checked(body, request.body, 'body') : undefined;
-      return handler({ query: query as ValueOf<R['query']>, body: value as B, request, reply });
+      return handler({
+        person: gate.personOf(request) as Given<R, B>['person'],
+        params: params as ValueOf<R['params']>,
+        query: query as ValueOf<R['query']>,
+        body: value as B,
+        request,
+        reply,
+      });
     },
   };
   app.route(options);

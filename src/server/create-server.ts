@@ -3,6 +3,7 @@ import compress from '@fastify/compress';
 import Fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify';
 import { type ApiMethod, type ApiRoute, apiRoutes } from '../../shared/api.ts';
 import type { Bank } from '../../shared/bank.ts';
+import { everyRoute } from '../../shared/every-route.ts';
 import type { Store } from '../store/index.ts';
 import { addRoute } from './add-route.ts';
 import { replyToClientError } from './client-error.ts';
@@ -11,6 +12,7 @@ import { Intake } from './intake.ts';
 import { openApi } from './openapi.ts';
 import { checkHost, checkSite } from './own-site.ts';
 import { addPage } from './page.ts';
+import { soloGate } from './people/gate.ts';
 import { ApiFailure } from './problems.ts';
 import { addAnswers } from './routes/answers.ts';
 import { addBank } from './routes/bank.ts';
@@ -18,9 +20,6 @@ import { addLearner } from './routes/learner.ts';
 import { addState } from './routes/state.ts';
 import { SAFE_HEADERS } from './safe-headers.ts';
 import type { Service } from './service.ts';
-
-/** Without a sign-in everything belongs to whoever sits at the machine. */
-const SOLO_LEARNER = 'me';
 
 export type LogLevel = 'silent' | 'error' | 'warn' | 'info' | 'debug';
 
@@ -45,10 +44,19 @@ const sendFailure = (reply: FastifyReply, { status, problem }: ApiFailure): Fast
     .type('application/json; charset=utf-8')
     .send(JSON.stringify(problem));
 
+/** Whether an address is one of this route's. */
+const isAt = (route: ApiRoute, address: string): boolean => {
+  const [wanted, given] = [route.path.split('/'), address.split('/')];
+  return (
+    wanted.length === given.length &&
+    wanted.every((part, at) => (part.startsWith(':') ? given[at] !== '' : part === given[at]))
+  );
+};
+
 /** What no route answers: the page's own addresses, a method that the route hasn't got, or nothing at all. */
 function missing(request: FastifyRequest): ApiFailure {
-  const methods = (Object.values(apiRoutes) as readonly ApiRoute[])
-    .filter((route) => route.path === path(request))
+  const methods = (Object.values(everyRoute) as readonly ApiRoute[])
+    .filter((route) => isAt(route, path(request)))
     .map(({ method }): ApiMethod => method);
   if (methods.length > 0)
     return new ApiFailure(
@@ -87,7 +95,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     bank,
     version,
     intake: new Intake(store),
-    learnerOf: () => SOLO_LEARNER,
+    ...soloGate,
     isStopping: () => stopping,
   };
   const hosts = new Set((options.hosts ?? []).map((name) => name.toLowerCase()));
@@ -116,7 +124,8 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   app.setErrorHandler((error, request, reply) => {
     const failure = apiFailureOf(error);
     if (failure.status >= 500) request.log.error(error);
-    if (failure.status === 503) reply.header('retry-after', '5');
+    const retryAfter = failure.retryAfter ?? (failure.status === 503 ? 5 : null);
+    if (retryAfter !== null) reply.header('retry-after', String(retryAfter));
     return sendFailure(reply, failure);
   });
 
@@ -131,7 +140,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   addAnswers(app, service);
   addLearner(app, service);
   let description: unknown;
-  addRoute(app, apiRoutes.description, ({ reply }) => {
+  addRoute(app, service, apiRoutes.description, ({ reply }) => {
     description ??= openApi(version);
     return reply.header('cache-control', 'no-cache').send(description);
   });

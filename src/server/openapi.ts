@@ -5,17 +5,20 @@ import {
   type ApiRoute,
   answerResult,
   apiProblem,
-  apiRoutes,
   commonProblems,
+  type FileReply,
   keptAnswer,
+  roleProblems,
 } from '../../shared/api.ts';
 import { bank, lessonSection, topic } from '../../shared/bank.ts';
 import { circuit, device } from '../../shared/circuit.ts';
+import { everyRoute } from '../../shared/every-route.ts';
 import { attempt, recall } from '../../shared/memory.ts';
 import { answerRecord } from '../../shared/practice.ts';
 import { answer, mark, question } from '../../shared/question.ts';
 import { act, fault, scenario } from '../../shared/scenario.ts';
 import { settings } from '../../shared/settings.ts';
+import { SESSION_COOKIE } from './people/cookie.ts';
 import { API_PROBLEMS } from './problems.ts';
 
 /** Schemas that have a name in the description; what contains them refers to it. */
@@ -48,7 +51,9 @@ const replyName = (name: string): string => `${upper(name)}Reply`;
 const reference = (name: string): Json => ({ $ref: `#/components/schemas/${name}` });
 const jsonContent = (schema: Json): Json => ({ 'application/json': { schema } });
 
-const routes = Object.entries(apiRoutes) as readonly (readonly [name: string, route: ApiRoute])[];
+const isFile = (reply: ApiRoute['reply']): reply is FileReply => 'kind' in reply;
+
+const routes = Object.entries(everyRoute) as readonly (readonly [name: string, route: ApiRoute])[];
 
 /** All schemas, each under its name; whatever is in one and has a name is a reference. */
 function componentSchemas(): Readonly<Record<string, Json>> {
@@ -59,7 +64,7 @@ function componentSchemas(): Readonly<Record<string, Json>> {
   for (const [id, schema] of Object.entries(NAMED)) add(schema, id);
   for (const [name, { body, reply }] of routes) {
     if (body) add(body, bodyName(name));
-    add(reply, replyName(name));
+    if (!isFile(reply)) add(reply, replyName(name));
   }
   const { schemas } = z.toJSONSchema(registry, {
     uri: (id) => `#/components/schemas/${id}`,
@@ -76,11 +81,12 @@ function componentSchemas(): Readonly<Record<string, Json>> {
 const nameOf = (schema: z.ZodType, otherwise: string): string =>
   Object.entries(NAMED).find(([, named]) => named === schema)?.[0] ?? otherwise;
 
-function parameters(query: z.ZodObject): readonly Json[] {
+function parameters(query: z.ZodObject | undefined, place: 'query' | 'path'): readonly Json[] {
+  if (!query) return [];
   const { properties = {}, required = [] } = z.toJSONSchema(query, { io: 'input' });
   return Object.entries(properties).map(([name, schema]) => ({
     name,
-    in: 'query',
+    in: place,
     required: required.includes(name),
     schema,
   }));
@@ -104,17 +110,27 @@ function refusals(codes: readonly ApiProblemCode[]): Json {
   );
 }
 
-function operation(name: string, { summary, query, body, reply, problems }: ApiRoute): Json {
+const replyContent = (name: string, reply: ApiRoute['reply']): Json =>
+  isFile(reply)
+    ? Object.fromEntries(reply.types.map((type) => [type, {}]))
+    : jsonContent(reference(nameOf(reply, replyName(name))));
+
+function operation(name: string, route: ApiRoute): Json {
+  const { summary, role, params, query, body, reply, problems } = route;
+  const given = [...parameters(params, 'path'), ...parameters(query, 'query')];
   return {
     operationId: name,
     summary,
-    ...(query ? { parameters: parameters(query) } : {}),
+    ...(role === 'nobody'
+      ? {}
+      : { description: `For the role ${role} and above.`, security: [{ session: [] }] }),
+    ...(given.length > 0 ? { parameters: given } : {}),
     ...(body
       ? { requestBody: { required: true, content: jsonContent(reference(nameOf(body, bodyName(name)))) } }
       : {}),
     responses: {
-      '200': { description: 'Done.', content: jsonContent(reference(nameOf(reply, replyName(name)))) },
-      ...refusals([...commonProblems, ...problems]),
+      '200': { description: 'Done.', content: replyContent(name, reply) },
+      ...refusals([...new Set([...commonProblems, ...roleProblems[role], ...problems])]),
     },
   };
 }
@@ -122,8 +138,10 @@ function operation(name: string, { summary, query, body, reply, problems }: ApiR
 /** The description; `version` is the program's. */
 export function openApi(version: string): Json {
   const paths: Record<string, Record<string, Json>> = {};
-  for (const [name, route] of routes)
-    paths[route.path] = { ...paths[route.path], [route.method.toLowerCase()]: operation(name, route) };
+  for (const [name, route] of routes) {
+    const path = route.path.replaceAll(/:(\w+)/g, '{$1}');
+    paths[path] = { ...paths[path], [route.method.toLowerCase()]: operation(name, route) };
+  }
   return {
     openapi: '3.1.0',
     info: {
@@ -135,6 +153,9 @@ export function openApi(version: string): Json {
     jsonSchemaDialect: 'https://json-schema.org/draft/2020-12/schema',
     servers: [{ url: '/' }],
     paths,
-    components: { schemas: componentSchemas() },
+    components: {
+      schemas: componentSchemas(),
+      securitySchemes: { session: { type: 'apiKey', in: 'cookie', name: SESSION_COOKIE } },
+    },
   };
 }

@@ -14,13 +14,25 @@ export const API_PROBLEMS: Readonly<Record<ApiProblemCode, ProblemRow>> = {
   'bad-json': row(400, 'The body is not JSON, is empty, or names a forbidden key.'),
   'bad-value': row(400, 'The body or the query is not of the form that the route takes.'),
   'not-confirmed': row(400, 'Erasing was not confirmed by naming the learner.'),
+  'sign-in-first': row(401, 'Nobody has signed in, or the session has ended.'),
+  'sign-in-refused': row(403, 'The name or the password is wrong.'),
+  'link-refused': row(403, 'The link is unknown, used, replaced or too old.'),
+  'first-run-refused': row(403, 'The key is wrong, or there is an administrator already.'),
+  'not-yours': row(403, 'Somebody with another role may do this.'),
+  'not-secure': row(403, 'Passwords would cross the network in the clear.'),
   'foreign-host': row(403, 'The request is for another host name than those this server has.'),
   'foreign-site': row(403, 'The request comes from a page of another site.'),
   'no-such-route': row(404, 'There is nothing at this address.'),
+  'no-such-thing': row(404, 'There is no such thing, or it belongs to others.'),
+  'code-refused': row(404, 'The joining code is of no class that may be joined.'),
   'wrong-method': row(405, 'The address is right and the method is not.'),
   'too-slow': row(408, 'The request did not arrive within half a minute.'),
+  'name-taken': row(409, 'Somebody else signs in with this name.'),
+  'last-admin': row(409, 'There would be no administrator left.'),
+  'class-full': row(409, 'The class would have more than 1,000 learners.'),
   'body-too-large': row(413, 'The body is larger than the route takes.'),
   'wrong-media-type': row(415, 'The body is not sent as application/json.'),
+  'too-many-tries': row(429, 'Too many tries; Retry-After says when the next one is taken.'),
   'headers-too-large': row(431, 'The headers are larger than 16 KiB.'),
   'internal-fault': row(500, 'A fault of the program itself; the log says more.'),
   'page-not-built': row(503, 'The page has not been built.'),
@@ -36,11 +48,14 @@ export const API_PROBLEMS: Readonly<Record<ApiProblemCode, ProblemRow>> = {
 export class ApiFailure extends Error {
   readonly code: ApiProblemCode;
   readonly hint: string;
+  /** Seconds until it is worth trying again; null where that isn't known. */
+  readonly retryAfter: number | null;
 
-  constructor(code: ApiProblemCode, message: string, hint: string) {
+  constructor(code: ApiProblemCode, message: string, hint: string, retryAfter: number | null = null) {
     super(message);
     this.code = code;
     this.hint = hint;
+    this.retryAfter = retryAfter;
   }
 
   get status(): number {
@@ -51,3 +66,11 @@ export class ApiFailure extends Error {
     return { code: this.code, message: this.message, hint: this.hint };
   }
 }
+
+/** What isn't there, and what isn't for the one who asks, look alike: so an id that was guessed tells nothing. */
+export const noSuchThing = (): ApiFailure =>
+  new ApiFailure(
+    'no-such-thing',
+    'There is no such thing here.',
+    'It may have been removed, or belong to others.',
+  );

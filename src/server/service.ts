@@ -1,15 +1,13 @@
-import type { FastifyRequest } from 'fastify';
 import type { Bank } from '../../shared/bank.ts';
 import type { Store } from '../store/index.ts';
 import type { Intake } from './intake.ts';
+import type { Gate } from './people/gate.ts';
 
 /** What the routes work with. */
-export interface Service {
+export interface Service extends Gate {
   readonly store: Store;
   readonly bank: Bank;
   readonly intake: Intake;
   readonly version: string;
-  /** Who asks. */
-  learnerOf(request: FastifyRequest): string;
   isStopping(): boolean;
 }

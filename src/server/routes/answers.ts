@@ -56,15 +56,17 @@ function keptAnswer(entry: AnswerEntry): KeptAnswer {
     : { kind: 'unreadable', number, arrivedAt, id: entry.id, message: entry.message };
 }
 
-export function addAnswers(app: FastifyInstance, { store, intake, learnerOf }: Service): void {
+export function addAnswers(app: FastifyInstance, service: Service): void {
+  const { store, intake } = service;
   addRoute(
     app,
+    service,
     apiRoutes.keepAnswers,
-    async ({ body, request }) => ({ results: await resultsOf(body.answers, learnerOf(request), intake) }),
+    async ({ body, person }) => ({ results: await resultsOf(body.answers, person.id, intake) }),
     { bodyLimit: BATCH_BYTES, body: answerBatchEnvelope },
   );
-  addRoute(app, apiRoutes.answers, async ({ query, request }) => {
-    const page = await store.entriesAfter(learnerOf(request), query.after, query.limit);
+  addRoute(app, service, apiRoutes.answers, async ({ query, person }) => {
+    const page = await store.entriesAfter(person.id, query.after, query.limit);
     return { history: page.history, last: page.last, answers: page.entries.map(keptAnswer) };
   });
 }

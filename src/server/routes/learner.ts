@@ -18,23 +18,24 @@ async function streamOf(pieces: AsyncIterable<string>): Promise<Readable> {
 }
 
 /** What a learner has: recall states, settings, the export, and the end of it all. */
-export function addLearner(app: FastifyInstance, { store, learnerOf }: Service): void {
-  addRoute(app, apiRoutes.recalls, async ({ request }) => ({
-    recalls: Object.fromEntries(await store.recallsOf(learnerOf(request))),
+export function addLearner(app: FastifyInstance, service: Service): void {
+  const { store } = service;
+  addRoute(app, service, apiRoutes.recalls, async ({ person }) => ({
+    recalls: Object.fromEntries(await store.recallsOf(person.id)),
   }));
-  addRoute(app, apiRoutes.settings, ({ request }) => store.settingsOf(learnerOf(request)));
-  addRoute(app, apiRoutes.putSettings, ({ body, request }) => store.putSettings(learnerOf(request), body), {
+  addRoute(app, service, apiRoutes.settings, ({ person }) => store.settingsOf(person.id));
+  addRoute(app, service, apiRoutes.putSettings, ({ body, person }) => store.putSettings(person.id, body), {
     bodyLimit: 128 * 1024,
   });
-  addRoute(app, apiRoutes.exportLearner, async ({ request, reply }) => {
-    const stream = await streamOf(store.exportOf(learnerOf(request)));
+  addRoute(app, service, apiRoutes.exportLearner, async ({ person, reply }) => {
+    const stream = await streamOf(store.exportOf(person.id));
     return reply
       .type('application/json; charset=utf-8')
       .header('content-disposition', 'attachment; filename="polewise-export.json"')
       .send(stream);
   });
-  addRoute(app, apiRoutes.eraseLearner, ({ query, request }) => {
-    const learner = learnerOf(request);
+  addRoute(app, service, apiRoutes.eraseLearner, ({ query, person }) => {
+    const learner = person.id;
     if (query.confirm !== learner)
       throw new ApiFailure(
         'not-confirmed',

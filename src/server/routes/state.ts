@@ -5,9 +5,10 @@ import { ApiFailure } from '../problems.ts';
 import type { Service } from '../service.ts';
 
 /** Whether the server is alive, and whether it can do its work. */
-export function addState(app: FastifyInstance, { store, version, isStopping }: Service): void {
-  addRoute(app, apiRoutes.health, () => ({ status: 'alive', version }));
-  addRoute(app, apiRoutes.ready, async () => {
+export function addState(app: FastifyInstance, service: Service): void {
+  const { store, version, isStopping } = service;
+  addRoute(app, service, apiRoutes.health, () => ({ status: 'alive', version }));
+  addRoute(app, service, apiRoutes.ready, async () => {
     if (isStopping())
       throw new ApiFailure('stopping', 'The server is being stopped.', 'Ask again when it has been started.');
     await store.ping();
