@@ -5,7 +5,7 @@
 import type { Circuit, Supply } from '../../../shared/circuit.ts';
 import { findPlaces, type Places } from '../layout/places.ts';
 import { plainLetters, type Rename } from '../letters.ts';
-import type { Part, Run, RunPart } from '../parts/index.ts';
+import { footOfJoined, type Part, type Run, type RunPart } from '../parts/index.ts';
 import { isAbove } from '../parts/survey.ts';
 import { partWords } from './part-words.ts';
 
@@ -80,14 +80,29 @@ class Telling {
     return ` (coil in ${this.path(this.places.drawn.runOfPart[coil.index] as number)})`;
   }
 
-  run(run: Run): string {
-    const stops = run.parts.map((item) => {
+  private stretch(run: Run, items: readonly RunPart[], head: number, foot: number): string {
+    const stops = items.map((item) => {
       const part = this.part(item.part);
       return `${partWords(part, this.passed(item), this.rename)}${this.coil(part)}${this.leg(item)}`;
     });
-    const [from, to] = [this.end(run.head, run), this.end(run.foot, run)];
+    const [from, to] = [this.end(head, run), this.end(foot, run)];
+    return [...(from ? [`from ${from}`] : []), ...stops, ...(to ? [`to ${to}`] : [])].join('; ');
+  }
+
+  run(run: Run): string {
+    const { parts, joined, head, foot } = run;
     const column = this.places.columnOfRun[run.index];
-    return `Path ${column}: ${[...(from ? [`from ${from}`] : []), ...stops, ...(to ? [`to ${to}`] : [])].join('; ')}.`;
+    const { wiring } = this.places.drawn;
+    const first = this.stretch(run, parts.slice(0, joined), head, footOfJoined(run, wiring));
+    if (joined === parts.length) return `Path ${column}: ${first}.`;
+    const above = parts[joined]?.above ?? -1;
+    const under = this.stretch(
+      run,
+      parts.slice(joined),
+      above < 0 ? -1 : (wiring.netOfPort[above] as number),
+      foot,
+    );
+    return `Path ${column}: ${first}. Further down in path ${column}: ${under}.`;
   }
 }
 

@@ -54,6 +54,20 @@ export class Collected {
     this.dots.push({ net, x, y });
   }
 
+  /** Puts another drawing to the right of this one. */
+  takeBeside(other: Collected): void {
+    const from = this.width + this.profile.gap;
+    other.shift(from, 0);
+    this.symbols.push(...other.symbols);
+    this.wires.push(...other.wires);
+    this.dots.push(...other.dots);
+    this.marks.push(...other.marks);
+    this.links.push(...other.links);
+    this.texts.push(...other.texts);
+    this.width = from + other.width;
+    this.height = Math.max(this.height, other.height);
+  }
+
   /** Puts the whole where it belongs on its sheet. */
   shift(dx: number, dy: number): void {
     for (const symbol of this.symbols) {

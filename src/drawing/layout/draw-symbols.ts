@@ -118,7 +118,14 @@ export function drawLinks({ standing }: Section, { profile }: SymbolDrafting, ou
     const from = symbols.get(last.get(key)?.part.id ?? '');
     const to = symbols.get(place.part.id);
     if (place.linked && from && to)
-      out.links.push({ mechanism, x1: from.x, x2: to.x, y: from.top + profile.join });
+      out.links.push({
+        mechanism,
+        from: from.id,
+        to: to.id,
+        x1: from.x,
+        x2: to.x,
+        y: from.top + profile.join,
+      });
     last.set(key, place);
   }
 }

@@ -110,7 +110,8 @@ export function labelsOf(
       lines.push({ text: places.placeOfRun(places.drawn.runOfPart[coil.index] as number), role: 'place' });
       return { beside: label(lines), band: label([]) };
     }
-    if (!isLoad(part.form) || !lastOfRun)
+    // A motor has room beside it, and mostly stands high above the return.
+    if (!isLoad(part.form) || !lastOfRun || part.form === 'motor')
       return { beside: label([...lines, ...wrapped(text)]), band: label(bandList(part)) };
     return { beside: label(lines), band: label([...wrapped(text), ...bandList(part)]) };
   };

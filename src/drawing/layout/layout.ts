@@ -3,15 +3,17 @@ import type { Circuit, Supply } from '../../../shared/circuit.ts';
 import { plainLetters, type Rename } from '../letters.ts';
 import type { Run } from '../parts/index.ts';
 import type { Scene } from '../scene/types.ts';
+import { blocksOf } from './blocks.ts';
 import type { Collected } from './collected.ts';
 import { type Drafting, drawSection } from './draw-section.ts';
-import { findColumns, type LabelsFor } from './extents.ts';
+import { type Columns, findColumns, type LabelsFor } from './extents.ts';
 import { type Foldable, fold } from './fold.ts';
 import { labelsOf } from './labels.ts';
+import type { Levels } from './levels.ts';
 import { findPlaces, type Places, type SheetColumns } from './places.ts';
 import type { Profile } from './profile.ts';
 import { outline, planSection } from './section.ts';
-import type { Ends } from './section-types.ts';
+import type { Ends, Section } from './section-types.ts';
 import { REST_NOTE, sheetsOf } from './sheets.ts';
 
 export interface LayoutOptions {
@@ -55,6 +57,12 @@ const slice = ({ left, right, cuts, lead }: Foldable, from: number, to: number):
   cuts: cuts.slice(from, to),
   lead: lead.slice(from, to),
 });
+
+/** One row of columns before it is drawn. */
+interface Planned {
+  readonly blocks: readonly { readonly section: Section; readonly across: Columns }[];
+  readonly width: number;
+}
 
 class Drawer {
   private readonly circuit: Circuit;
@@ -153,13 +161,24 @@ class Drawer {
       },
     };
     const ends = this.ends();
+    const planRow = (list: readonly Run[], known?: Levels): Planned => {
+      const blocks = blocksOf(drawn, list).map((block) => {
+        const section = planSection(drawn, block, ends, block.length === list.length ? known : undefined);
+        return { section, across: findColumns(section, labels, profile) };
+      });
+      const gaps = (blocks.length - 1) * profile.gap;
+      return { blocks, width: blocks.reduce((sum, { across }) => sum + across.width, gaps) };
+    };
+    const drawRow = ({ blocks }: Planned): Collected => {
+      const [first, ...others] = blocks.map(({ section, across }) => drawSection(section, across, drafting));
+      for (const other of others) first?.takeBeside(other);
+      return first as Collected;
+    };
     // Measured without conductors first: mostly the whole does not fit, and need not be planned.
     const measured = findColumns(outline(drawn, columns, levels), labels, profile);
     if (measured.width <= profile.width) {
-      const whole = planSection(drawn, columns, ends, levels);
-      const across = findColumns(whole, labels, profile);
-      if (across.width <= profile.width || columns.length === 1)
-        return [drawSection(whole, across, drafting)];
+      const whole = planRow(columns, levels);
+      if (whole.width <= profile.width || columns.length === 1) return [drawRow(whole)];
     }
     const foldable = {
       left: measured.left,
@@ -172,13 +191,12 @@ class Drawer {
       // What is cut needs room for its marks: a row that comes out too wide is folded again, narrower.
       for (let width = profile.width, start = from; from === start; ) {
         const end = from + (fold(slice(foldable, from, columns.length), width)[1] ?? columns.length - from);
-        const section = planSection(drawn, columns.slice(from, end), ends);
-        const across = findColumns(section, labels, profile);
-        const over = across.width - profile.width;
+        const row = planRow(columns.slice(from, end));
+        const over = row.width - profile.width;
         if (over <= 0 || end - from < 2) {
-          rows.push(drawSection(section, across, drafting));
+          rows.push(drawRow(row));
           from = end;
-        } else width = Math.min(width, across.width) - Math.max(over, profile.width * 0.03);
+        } else width = Math.min(width, row.width) - Math.max(over, profile.width * 0.03);
       }
     }
     return rows;

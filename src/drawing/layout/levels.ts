@@ -132,6 +132,7 @@ export function findLevels(drawn: Survey, runs: readonly Run[], links: Links): L
   const last = parts.filter(
     (part) =>
       isLoad(drawn.parts[part]?.form ?? 'make') &&
+      drawn.parts[part]?.form !== 'motor' &&
       portsOf(drawn, part).every(
         (port) => isAbove(drawn, port) || onReturn(drawn.wiring.netOfPort[port] as number),
       ),
@@ -148,7 +149,7 @@ type Found = ReturnType<typeof descend>;
 const sameRow = ({ row }: Found, parts: readonly number[]): boolean =>
   parts.every((part) => row[part] === row[parts[0] as number]);
 
-/** The loads at the return side stand in the row of the lowest of them. */
+/** The loads at the return side stand in the row of the lowest of them; a motor close under what feeds it. */
 function loadsInOneRow(here: Here, loads: readonly number[]): Found {
   let found = descend(here);
   for (let round = 0; round < 3 && !sameRow(found, loads); round++) {

@@ -63,7 +63,7 @@ function rank(drawn: Survey, run: Run, { row, channel }: Levels): Ranked {
       uprights.push({ net: upper, from: channel[upper] as number, to: at + 0.5, dx: dxOf(above) });
     const lower = below < 0 ? -1 : (wiring.netOfPort[below] as number);
     if (lower < 0) return;
-    const next = run.parts[index + 1];
+    const next = index + 1 === run.joined ? undefined : run.parts[index + 1];
     const to = next ? (row[next.part] as number) + 0.5 : (channel[lower] as number);
     uprights.push({ net: lower, from: at + 0.5, to, dx: dxOf(below) });
   });

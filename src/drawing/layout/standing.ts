@@ -1,5 +1,5 @@
 /** Where each part of a row of columns stands, and on which lines its terminals are. */
-import { isLoad, type Part, type Run, type Survey } from '../parts/index.ts';
+import { footOfJoined, isLoad, type Part, type Run, type Survey } from '../parts/index.ts';
 import { laneShifts } from './lanes.ts';
 import type { Levels, Links } from './levels.ts';
 import type { Lane, Standing } from './section-types.ts';
@@ -21,7 +21,7 @@ function motorLanes(
       const net = drawn.wiring.netOfPort[first + spot] as number;
       if (net < 0) return false;
       const only = run.parts.some((item) => item.part === part.index);
-      return (only ? offset === 0 : run.foot === net) && shift === 0;
+      return (only ? offset === 0 : footOfJoined(run, drawn.wiring) === net) && shift === 0;
     });
   const spread = over(true);
   return part.spots.map(({ dx }) =>

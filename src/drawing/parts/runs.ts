@@ -21,6 +21,14 @@ export interface Run {
   /** Nets at its upper and lower end, -1 for none. */
   readonly head: number;
   readonly foot: number;
+  /** How many of its parts are joined one to the next; those after them stand below a neighbour's motor, in the same column. */
+  readonly joined: number;
+}
+
+/** The net at which the joined parts of a run end. */
+export function footOfJoined(run: Run, { netOfPort }: Wiring): number {
+  const port = run.parts[run.joined - 1]?.below ?? -1;
+  return port < 0 ? -1 : (netOfPort[port] as number);
 }
 
 interface Item {
@@ -112,7 +120,7 @@ export function findRuns(circuit: Circuit, stops: Stops, wiring: Wiring): Run[] 
   const hill = new Downhill();
   const net = (part: number, spot: number): number =>
     wiring.netOfPort[(wiring.firstPort[part] as number) + spot] as number;
-  return itemsOf(stops).map(({ path, items }, index) => {
+  const runs = itemsOf(stops).map(({ path, items }, index): Run => {
     const first = items[0] as Item;
     const last = items[items.length - 1] as Item;
     const start = net(first.part, first.enter);
@@ -143,8 +151,39 @@ export function findRuns(circuit: Circuit, stops: Stops, wiring: Wiring): Run[] 
       parts,
       head: netOfPort(wiring, parts[0]?.above),
       foot: netOfPort(wiring, parts[parts.length - 1]?.below),
+      joined: parts.length,
     };
   });
+  return belowMotors(stops, runs, wiring);
+}
+
+/**
+ * What begins at a winding's lower end stands below that winding, in the column that leads to its upper end: the poles that
+ * join the star point, or bridge the windings, hang under the motor.
+ */
+function belowMotors({ parts }: Stops, runs: readonly Run[], wiring: Wiring): Run[] {
+  const merged = new Map<Run, Run>();
+  const gone = new Set<Run>();
+  for (const motor of parts) {
+    if (motor.form !== 'motor') continue;
+    const net = (terminal: string): number => {
+      const spot = motor.spots.findIndex((other) => other.terminal === terminal);
+      return spot < 0 ? -1 : (wiring.netOfPort[(wiring.firstPort[motor.index] as number) + spot] as number);
+    };
+    for (const phase of ['V', 'W']) {
+      const [upper, lower] = [net(`${phase}1`), net(`${phase}2`)];
+      if (upper < 0 || lower < 0) continue;
+      const over = runs.find((run) => run.foot === upper && !gone.has(run) && !merged.has(run));
+      const under = runs.find((run) => run.head === lower && run.sheet === over?.sheet && !gone.has(run));
+      const holdsMotor = (run: Run): boolean => run.parts.some(({ part }) => parts[part]?.form === 'motor');
+      if (!over || !under || over === under || merged.has(under) || holdsMotor(over) || holdsMotor(under))
+        continue;
+      gone.add(under);
+      merged.set(over, { ...over, parts: [...over.parts, ...under.parts], foot: under.foot });
+    }
+  }
+  if (gone.size === 0) return [...runs];
+  return runs.filter((run) => !gone.has(run)).map((run, index) => ({ ...(merged.get(run) ?? run), index }));
 }
 
 const netOfPort = (wiring: Wiring, port = -1): number => (port < 0 ? -1 : (wiring.netOfPort[port] as number));

@@ -4,7 +4,7 @@ import { looksOf, poseOf } from '../scene/pose.ts';
 import type { Scene, SceneSheet, SceneSymbol, SceneText } from '../scene/types.ts';
 import { positionOf, REST, type ShownState } from '../states/shown-state.ts';
 import { type Way, waysOf } from '../states/way-lines.ts';
-import { type Stroke, symbolFor } from '../symbols/index.ts';
+import { bladeAt, type Stroke, symbolFor } from '../symbols/index.ts';
 import { pathOf, round } from './shapes.ts';
 import { effectsOf, stopMark } from './state-marks.ts';
 import type { Group, Ink, Lettering, Picture, Shape } from './types.ts';
@@ -147,6 +147,27 @@ function fedItems(lines: Way['lines'][number]): { readonly under: Shape[]; reado
   return { under: shape('fed', line), over: shape('fed-arrow', arrows) };
 }
 
+/** Dashed lines from one moving part to the next. */
+function linkItems({ links, symbols }: SceneSheet, state: ShownState): Shape[] {
+  if (links.length === 0) return [];
+  const known = new Map(symbols.map((symbol) => [symbol.id, symbol]));
+  const bladeOf = (id: string, side: 'left' | 'right'): number => {
+    const symbol = known.get(id);
+    if (!symbol) return 0;
+    const { closed } = poseOf(symbol, positionOf(state, symbol.mechanism));
+    return bladeAt(symbol.form, closed, side);
+  };
+  return shape(
+    'dashed',
+    links
+      .map(({ from, to, x1, x2, y }) => {
+        const [start, end] = [x1 + bladeOf(from, 'right'), x2 + bladeOf(to, 'left')];
+        return `M${round(start)} ${round(y)}H${round(end)}`;
+      })
+      .join(''),
+  );
+}
+
 /** The arrow at the end of a conductor that goes on elsewhere; the ring where a supply's begins. */
 function markItems({ marks }: SceneSheet): Shape[] {
   const arrows = marks
@@ -193,7 +214,6 @@ export function picturesOf(scene: Scene, state: ShownState = REST): Pictures {
           .map(({ x, y }) => pathOf({ kind: 'circle', at: [0, 0], r: which ? 3.2 : 2.6 }, x, y))
           .join('');
       const fed = fedItems(way.lines[index] ?? []);
-      const links = sheet.links.map(({ x1, x2, y }) => `M${round(x1)} ${round(y)}H${round(x2)}`).join('');
       return {
         width: Math.ceil(sheet.width),
         height: Math.ceil(sheet.height),
@@ -208,7 +228,7 @@ export function picturesOf(scene: Scene, state: ShownState = REST): Pictures {
           ...fed.over,
           ...shape('dot', dots(false)),
           ...shape('live-dot', dots(true)),
-          ...shape('dashed', links),
+          ...linkItems(sheet, state),
           ...markItems(sheet),
           ...sheet.symbols.map((symbol) => symbolGroup(symbol, state)),
           ...sheet.texts.map(lettering),

@@ -98,6 +98,9 @@ export interface Mark {
 /** The dashed line between contacts that one mechanism moves. */
 export interface Link {
   readonly mechanism: string;
+  /** The symbols that it joins, left and right. */
+  readonly from: string;
+  readonly to: string;
   readonly x1: number;
   readonly x2: number;
   readonly y: number;

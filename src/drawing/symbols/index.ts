@@ -80,11 +80,21 @@ function artOf({ form, delay, latch, terminals, above }: Looks): SymbolArt {
 
 const isContact = (form: PartForm): boolean => form === 'make' || form === 'break' || form === 'changeover';
 
-/** Where the blade stands at the height of the dashed line. */
-function bladeAt(form: PartForm, closed: readonly boolean[]): number {
-  if (form === 'make') return closed[0] ? 0 : -4.5;
-  if (form === 'break') return closed[0] === false ? 10 : 4.1;
-  return closed[1] ? 5.5 : closed[0] ? -3.6 : 1;
+/** Where the moving part stands at the height of the dashed line, seen from either side. */
+export function bladeAt(form: PartForm, closed: readonly boolean[], side: 'left' | 'right' = 'left'): number {
+  switch (form) {
+    case 'break':
+    case 'main-break':
+      return closed[0] === false ? 10 : 4.1;
+    case 'changeover':
+      return closed[1] ? 5.5 : closed[0] ? -3.6 : 1;
+    case 'heater':
+      return side === 'left' ? -9 : 9;
+    case 'fuse':
+      return side === 'left' ? -5 : 5;
+    default:
+      return closed[0] ? 0 : -4.5;
+  }
 }
 
 /** A symbol complete: its size, and its strokes in a state (without one: at rest). */
