@@ -26,8 +26,9 @@ export {
 } from './interchange/xapi.ts';
 export { zipFiles } from './interchange/zip.ts';
 export { countedAnswers } from './marking/count.ts';
-export { markPaper } from './marking/mark-paper.ts';
+export { markInSteps, markPaper } from './marking/mark-paper.ts';
 export { recordsOf } from './marking/records.ts';
+export { markFromShort, type ShortMark, shortMark } from './marking/short-mark.ts';
 export { countingAttempt, earnedOf, overrideMark, type Total, totalOf } from './marking/totals.ts';
 export {
   DIFFICULTY_LEAST,
@@ -39,12 +40,20 @@ export {
   joinPapers,
   paperAgain,
   paperFor,
+  paperInSteps,
   papersFor,
   publicPaper,
   type Taken,
   takenBy,
 } from './papers/paper.ts';
-export { type Level, type PlacesRequest, type PlaceWish, placeFor, placesFor } from './places.ts';
+export {
+  type Level,
+  type PlacesRequest,
+  type PlaceWish,
+  placeFor,
+  placesFor,
+  placesInSteps,
+} from './places.ts';
 export {
   HOMEWORK_PROBLEMS,
   type HomeworkCode,
@@ -89,3 +98,4 @@ export {
 } from './reports/statistics.ts';
 export { type TermReport, type TermRow, type TermWork, termReport } from './reports/term-report.ts';
 export { checkSet, mayReview, type Phase, phaseOf } from './set.ts';
+export { mayRemember, nextAttempt, type PaperTimes, type Standing, standingOf } from './standing.ts';

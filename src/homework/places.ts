@@ -7,6 +7,7 @@ import type { Course } from '../practice/index.ts';
 import { candidateFor } from './papers/candidate.ts';
 import { toleranceOf } from './papers/difficulty.ts';
 import { homeworkProblem } from './problem-codes.ts';
+import { finish } from './steps.ts';
 
 /** Which part of a recipe's range of sizes. */
 export type Level = 'small' | 'middle' | 'large';
@@ -114,7 +115,14 @@ export interface PlacesRequest {
  * Places for a whole set: the skills take turns and so do the ways in which each is asked, because mixed practice is kept
  * better than one thing after the other (Rohrer 2014). Fails as `placeFor` does, with every problem once.
  */
-export function placesFor(course: Course, request: PlacesRequest): Checked<readonly HomeworkPlace[]> {
+export const placesFor = (course: Course, request: PlacesRequest): Checked<readonly HomeworkPlace[]> =>
+  finish(placesInSteps(course, request));
+
+/** The same in steps of one place each, for whoever has other things to do in between. */
+export function* placesInSteps(
+  course: Course,
+  request: PlacesRequest,
+): Generator<undefined, Checked<readonly HomeworkPlace[]>> {
   const { skills, items, level, marksEach, seed } = request;
   const known = new Map<string, Checked<HomeworkPlace>>();
   const places: HomeworkPlace[] = [];
@@ -131,6 +139,7 @@ export function placesFor(course: Course, request: PlacesRequest): Checked<reado
       if (!made.ok) problems.push(...made.problems);
     }
     if (made.ok) places.push(made.value);
+    yield undefined;
   }
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: places };
 }

@@ -7,6 +7,8 @@ import { questionDifficulty } from './difficulty.ts';
 
 export interface Candidate {
   readonly question: Question;
+  /** Fingerprint of the circuit that it asks about. */
+  readonly circuit: string;
   readonly difficulty: number;
 }
 
@@ -36,14 +38,23 @@ type Recipe = Pick<HomeworkPlace, 'kind' | 'families' | 'size'>;
 
 /**
  * Candidate `draw` for the place at `index`; undefined where that draw comes to nothing. Nothing about the difficulty is
- * held yet.
+ * held yet. With `taken`, one whose circuit somebody has is `'taken'`, mostly before any question is thought of.
  */
+export function candidateFor(place: Recipe, seed: string, index: number, draw: number): Candidate | undefined;
 export function candidateFor(
   place: Recipe,
   seed: string,
   index: number,
   draw: number,
-): Candidate | undefined {
+  taken: (circuit: string) => boolean,
+): Candidate | 'taken' | undefined;
+export function candidateFor(
+  place: Recipe,
+  seed: string,
+  index: number,
+  draw: number,
+  taken?: (circuit: string) => boolean,
+): Candidate | 'taken' | undefined {
   const child = `${seed}/${index}/${draw}`;
   const family = randomOf(`${child}/family`).pick(place.families);
   const made = generate({
@@ -53,12 +64,17 @@ export function candidateFor(
     want: (accepted) => suits(accepted, place.kind),
   });
   if (!made.ok) return undefined;
-  const question = proposeQuestion(made.accepted.draft, [place.kind], randomOf(`${child}/question`));
+  const { draft } = made.accepted;
+  // A wiring question leaves conductors out: its circuit is known only with the question.
+  const drawn = place.kind === 'wiring' ? undefined : fingerprint(draft.circuit);
+  if (drawn !== undefined && taken?.(drawn)) return 'taken';
+  const question = proposeQuestion(draft, [place.kind], randomOf(`${child}/question`));
   if (!question) return undefined;
+  const circuit = drawn ?? fingerprint(question.circuit);
+  if (drawn === undefined && taken?.(circuit)) return 'taken';
   return {
     question: { ...question, seed: child },
+    circuit,
     difficulty: questionDifficulty(made.accepted, question),
   };
 }
-
-export const circuitOf = ({ question }: Candidate): string => fingerprint(question.circuit);

@@ -1,9 +1,17 @@
 /** A learner's own paper: the same skills, kinds and difficulty as everybody's, place by place, on circuits of its own. */
-import type { HomeworkSet, Paper, PaperItem, PublicPaper, Seat } from '../../../shared/homework.ts';
+import type {
+  HomeworkPlace,
+  HomeworkSet,
+  Paper,
+  PaperItem,
+  PublicPaper,
+  Seat,
+} from '../../../shared/homework.ts';
 import type { Checked, Problem } from '../../../shared/problem.ts';
 import { publicQuestion, secondsExpected } from '../../questions/index.ts';
 import { homeworkProblem } from '../problem-codes.ts';
-import { candidateFor, circuitOf } from './candidate.ts';
+import { finish } from '../steps.ts';
+import { type Candidate, candidateFor } from './candidate.ts';
 import { toleranceOf } from './difficulty.ts';
 
 /** Candidates looked at for one place before it is said that there are no more. */
@@ -14,43 +22,47 @@ export type Taken = (place: number, circuit: string) => boolean;
 
 const nobody: Taken = () => false;
 
+const itemOf = (
+  { skill, marks }: HomeworkPlace,
+  { question, circuit, difficulty }: Candidate,
+  draw: number,
+): PaperItem => ({
+  skill,
+  question,
+  circuit,
+  difficulty,
+  secondsExpected: secondsExpected(question),
+  marks,
+  draw,
+});
+
 interface Sought {
   readonly item: PaperItem | undefined;
-  /** Candidates that fitted but for the circuit, which somebody has. */
-  readonly taken: number;
+  /** Whether a candidate fitted but for its circuit, which somebody has. */
+  readonly taken: boolean;
 }
 
 function seek(set: HomeworkSet, seed: string, index: number, taken: Taken): Sought {
   const place = set.places[index]!;
   const tolerance = toleranceOf(place.difficulty);
-  let refused = 0;
+  const fits = ({ difficulty }: Candidate): boolean => Math.abs(difficulty - place.difficulty) <= tolerance;
+  const passed: number[] = [];
   for (let draw = 0; draw < MOST_DRAWS; draw++) {
-    const candidate = candidateFor(place, seed, index, draw);
-    if (!candidate || Math.abs(candidate.difficulty - place.difficulty) > tolerance) continue;
-    const circuit = circuitOf(candidate);
-    if (taken(index, circuit)) {
-      refused++;
-      continue;
-    }
-    const { question, difficulty } = candidate;
-    const { skill, marks } = place;
-    const item = {
-      skill,
-      question,
-      circuit,
-      difficulty,
-      secondsExpected: secondsExpected(question),
-      marks,
-      draw,
-    };
-    return { item, taken: refused };
+    const candidate = candidateFor(place, seed, index, draw, (circuit) => taken(index, circuit));
+    if (candidate === 'taken') passed.push(draw);
+    else if (candidate && fits(candidate)) return { item: itemOf(place, candidate, draw), taken: false };
   }
-  return { item: undefined, taken: refused };
+  // What was passed over unasked is asked only now that the reason has to be given.
+  const fitted = passed.some((draw) => {
+    const candidate = candidateFor(place, seed, index, draw);
+    return candidate !== undefined && fits(candidate);
+  });
+  return { item: undefined, taken: fitted };
 }
 
-const noItem = (set: HomeworkSet, index: number, taken: number): Problem => {
+const noItem = (set: HomeworkSet, index: number, taken: boolean): Problem => {
   const { kind, families } = set.places[index]!;
-  return taken > 0
+  return taken
     ? homeworkProblem(
         'homework-too-few-circuits',
         `Place ${index + 1} has no circuits left that nobody has.`,
@@ -69,7 +81,15 @@ const noItem = (set: HomeworkSet, index: number, taken: number): Problem => {
  *
  * Fails with `homework-no-question` and `homework-too-few-circuits`, all places at once.
  */
-export function paperFor(set: HomeworkSet, seat: Seat, taken: Taken = nobody): Checked<Paper> {
+export const paperFor = (set: HomeworkSet, seat: Seat, taken: Taken = nobody): Checked<Paper> =>
+  finish(paperInSteps(set, seat, taken));
+
+/** The same in steps of one item each, for whoever has other things to do in between. */
+export function* paperInSteps(
+  set: HomeworkSet,
+  seat: Seat,
+  taken: Taken = nobody,
+): Generator<undefined, Checked<Paper>> {
   const items: PaperItem[] = [];
   const problems: Problem[] = [];
   const own = new Set<string>();
@@ -79,6 +99,7 @@ export function paperFor(set: HomeworkSet, seat: Seat, taken: Taken = nobody): C
       items.push(sought.item);
       own.add(sought.item.circuit);
     } else problems.push(noItem(set, index, sought.taken));
+    yield undefined;
   }
   const { learner, attempt } = seat;
   return problems.length > 0
@@ -151,17 +172,7 @@ export function paperAgain(set: HomeworkSet, seat: Seat, draws: readonly number[
     const draw = draws[index];
     const candidate = draw === undefined ? undefined : candidateFor(place, seat.seed, index, draw);
     if (!candidate || draw === undefined) return undefined;
-    const { question, difficulty } = candidate;
-    const { skill, marks } = place;
-    items.push({
-      skill,
-      question,
-      circuit: circuitOf(candidate),
-      difficulty,
-      secondsExpected: secondsExpected(question),
-      marks,
-      draw,
-    });
+    items.push(itemOf(place, candidate, draw));
   }
   return { set: set.id, learner: seat.learner, attempt: seat.attempt, items };
 }

@@ -2,6 +2,7 @@
 import type { HomeworkSet, Paper, PaperItem, PaperMark } from '../../../shared/homework.ts';
 import type { Mark } from '../../../shared/question.ts';
 import type { Course } from '../../practice/index.ts';
+import { hopsOf } from '../marking/short-mark.ts';
 import { earnedOf, type Total, totalOf } from '../marking/totals.ts';
 import { ideasIn, type ShownIdea } from './ideas.ts';
 import { skillMarks } from './learner-report.ts';
@@ -63,9 +64,6 @@ export interface ClassWork {
   readonly papers?: readonly Paper[];
 }
 
-const hops = ({ question }: PaperItem): number =>
-  question.circuit.paths.reduce((sum, { steps }) => sum + steps.length, 0);
-
 function exampleOf(
   { shownIn }: ShownIdea,
   marks: ReadonlyMap<string, PaperMark>,
@@ -78,7 +76,7 @@ function exampleOf(
     // A paper of another attempt has other drawings in the same places.
     if (!paper || !marked || paper.attempt !== marked.attempt) continue;
     const item = paper.items[index]!;
-    if (!best || hops(item) < hops(best.item)) best = { item, mark: marked.items[index]!.mark };
+    if (!best || hopsOf(item) < hopsOf(best.item)) best = { item, mark: marked.items[index]!.mark };
   }
   return best;
 }
