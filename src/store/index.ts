@@ -1,6 +1,19 @@
 /** What is kept, on SQLite or PostgreSQL. */
 export { failureOf, StoreFailure, type StoreFailureCode } from './failures.ts';
 export { openStore, type StorePlace, storeFile } from './open-store.ts';
+export {
+  type AddedPerson,
+  type ClassChange,
+  type JoinRefusal,
+  LINK_LASTS,
+  type MadeLink,
+  type NewPerson,
+  type People,
+  SESSION_LASTS,
+  type SessionHolder,
+  type SessionView,
+  type TryLimit,
+} from './people/index.ts';
 export { openPostgresStore } from './postgres.ts';
 export { openSqliteStore, type StoreOptions } from './sqlite.ts';
 export type {

@@ -1,4 +1,4 @@
-import type { Kysely } from 'kysely';
+import type { Kysely, Transaction } from 'kysely';
 import { nanoid } from 'nanoid';
 import type { Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
@@ -8,17 +8,20 @@ import type { Backend } from './backend.ts';
 import { checkLearner, checkOrphans } from './check-store.ts';
 import { correctMarksOf } from './correct-marks.ts';
 import { putRecalls, rebuildRecalls, recallIn } from './derive-recalls.ts';
+import { eraseClass, erasePerson, erasePractice } from './erase.ts';
 import { keepAnswers } from './keep-answers.ts';
 import { putSettings, settingsOf } from './keep-settings.ts';
 import { exportPieces } from './learner-export.ts';
 import { lockHistory } from './lock-history.ts';
+import { type People, peopleOn } from './people/index.ts';
 import { entriesAfter, entryOf, rowsAfter } from './read-entries.ts';
-import type { Tables } from './schema.ts';
+import { type Tables, TEMPORARY_TABLES } from './schema.ts';
 import type { Corrected, EntryPage, Fault, Kept, LearnerSummary, Progress, Store } from './types.ts';
 
 /** The store on any database that Kysely speaks to; what only one of them has is in its backend. */
 export class KyselyStore implements Store {
   readonly kind: Store['kind'];
+  readonly people: People;
   private readonly db: Kysely<Tables>;
   private readonly backend: Backend;
   private readonly now: () => number;
@@ -28,6 +31,7 @@ export class KyselyStore implements Store {
     this.db = db;
     this.backend = backend;
     this.now = now;
+    this.people = peopleOn(db, now);
   }
 
   async keepAnswers(records: readonly AnswerRecord[]): Promise<readonly Kept[]> {
@@ -96,15 +100,23 @@ export class KyselyStore implements Store {
     return exportPieces(this.db, this, learner, this.now());
   }
 
-  async erase(learner: string): Promise<{ readonly answers: number }> {
-    const answers = await this.db.transaction().execute(async (transaction) => {
-      const history = await lockHistory(transaction, learner);
-      for (const table of ['answers', 'recalls', 'settings', 'histories'] as const)
-        await transaction.deleteFrom(table).where('learner', '=', learner).execute();
-      return history.answers;
-    });
+  erase(learner: string): Promise<{ readonly answers: number }> {
+    return this.erasing((transaction) => erasePerson(transaction, learner));
+  }
+
+  erasePractice(learner: string): Promise<{ readonly answers: number }> {
+    return this.erasing((transaction) => erasePractice(transaction, learner));
+  }
+
+  eraseClass(id: string): Promise<void> {
+    return this.erasing((transaction) => eraseClass(transaction, id));
+  }
+
+  /** Erases in one transaction, and then what the database itself still has of it. */
+  private async erasing<T>(work: (transaction: Transaction<Tables>) => Promise<T>): Promise<T> {
+    const result = await this.db.transaction().execute(work);
     await this.backend.afterErase();
-    return { answers };
+    return result;
   }
 
   async correctMarks(
@@ -131,6 +143,7 @@ export class KyselyStore implements Store {
           .set({ history: nanoid() })
           .where('learner', '=', learner)
           .execute();
+      for (const table of TEMPORARY_TABLES) await transaction.deleteFrom(table).execute();
     });
   }
 

@@ -1,6 +1,7 @@
 import { Kysely, PostgresDialect, sql } from 'kysely';
 import pg from 'pg';
 import type { Backend } from './backend.ts';
+import { ERASED_TABLES } from './erase.ts';
 import { failureOf, StoreFailure } from './failures.ts';
 import { KyselyStore } from './kysely-store.ts';
 import { migrate } from './migrate.ts';
@@ -20,8 +21,7 @@ const postgresBackend = (db: Kysely<Tables>): Backend => ({
   kind: 'postgres',
   async afterErase() {
     // Takes the erased rows out of the tables' pages; a transaction that still sees them keeps them until the next one.
-    for (const table of ['answers', 'recalls', 'settings', 'histories'])
-      await sql`vacuum ${sql.table(table)}`.execute(db);
+    for (const table of ERASED_TABLES) await sql`vacuum ${sql.table(table)}`.execute(db);
   },
   async structureFaults() {
     return [];

@@ -1,4 +1,5 @@
 /** The tables, as Kysely sees them. Texts that end in `json` hold a value of the schema named beside them. */
+import type { PeopleTables } from './people/tables.ts';
 
 /** One row for each learner that something was kept about; locking it orders writers. */
 export interface HistoriesTable {
@@ -53,9 +54,12 @@ export interface SettingsTable {
   settings_json: string;
 }
 
-export interface Tables {
+export interface Tables extends PeopleTables {
   histories: HistoriesTable;
   answers: AnswersTable;
   recalls: RecallsTable;
   settings: SettingsTable;
 }
+
+/** What lets people in for a time. A backup is never put back with these: what was revoked since would work again. */
+export const TEMPORARY_TABLES = ['sessions', 'links', 'tries'] as const satisfies readonly (keyof Tables)[];

@@ -3,6 +3,7 @@ import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { nanoid } from 'nanoid';
 import { StoreFailure } from './failures.ts';
+import { TEMPORARY_TABLES } from './schema.ts';
 import type { Progress } from './types.ts';
 
 /** Pages of 4 KiB copied before others get a turn. */
@@ -36,12 +37,16 @@ async function copyTo(part: string, source: string, progress?: Progress): Promis
   }
 }
 
-/** Checks the copy, and gives its histories new names: when it is put back, devices see that and send what it lacks. */
+/**
+ * Checks the copy, and gives its histories new names: when it is put back, devices see that and send what it lacks. Who
+ * was signed in has to sign in again.
+ */
 function finishCopy(part: string): void {
   const copy = new Database(part, { fileMustExist: true });
   try {
     // A copy is one file; its journal comes back when it is opened as a store.
     copy.pragma('journal_mode = DELETE');
+    copy.pragma('secure_delete = ON');
     const [result] = copy.pragma('quick_check') as { quick_check: string }[];
     if (result?.quick_check !== 'ok')
       throw new StoreFailure(
@@ -53,6 +58,7 @@ function finishCopy(part: string): void {
     const learners = copy.prepare('select learner from histories').pluck().all();
     copy.transaction(() => {
       for (const learner of learners) rename.run(nanoid(), learner);
+      for (const table of TEMPORARY_TABLES) copy.exec(`delete from ${table}`);
     })();
   } finally {
     copy.close();

@@ -2,6 +2,7 @@ import type { Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import type { Settings } from '../../shared/settings.ts';
+import type { People } from './people/index.ts';
 
 /** What became of an answer: kept now, or there already; either way on the disk, under this number. */
 export interface Kept {
@@ -60,6 +61,8 @@ export interface Corrected {
  */
 export interface Store {
   readonly kind: 'sqlite' | 'postgres';
+  /** People and classes, where people sign in. */
+  readonly people: People;
   /**
    * Keeps answers and the recall states that follow, all or none; when it returns, they are on the disk. Each counts
    * once by its id and its learner, also when it is sent twice at the same moment; the first one stays.
@@ -95,8 +98,15 @@ export interface Store {
   learners(): Promise<readonly LearnerSummary[]>;
   /** Everything kept about one learner, as the text of one JSON value (`learnerExport` of shared/api.ts) in pieces. */
   exportOf(learner: string): AsyncIterable<string>;
-  /** Erases everything about one learner for good; docs/backup.md says what that means on each database. */
+  /**
+   * Erases everything about one learner for good, the person included; docs/backup.md says what that means on each
+   * database.
+   */
   erase(learner: string): Promise<{ readonly answers: number }>;
+  /** Erases what one learner has practised and set. The person stays, with classes and homework. */
+  erasePractice(learner: string): Promise<{ readonly answers: number }>;
+  /** Erases a class with its homework for good. Its people stay, with what they have practised. */
+  eraseClass(id: string): Promise<void>;
   /**
    * Marks every answer again and notes the marks that come out otherwise beside the records, which stay as they are;
    * recall states follow the new marks.
@@ -105,8 +115,8 @@ export interface Store {
    */
   correctMarks(markAgain: (record: AnswerRecord) => Mark | null, progress?: Progress): Promise<Corrected>;
   /**
-   * Gives every history a new name, after a backup was put back by other means than `backup`'s: devices see that and send
-   * again what they have.
+   * Gives every history a new name and ends all sessions and links, after a backup was put back by other means than
+   * `backup`'s: devices see that and send again what they have, and what was revoked since doesn't come back.
    */
   renameHistories(): Promise<void>;
   /** Looks through everything; finds nothing when all is well. Changes nothing. */

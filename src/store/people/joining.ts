@@ -1,0 +1,105 @@
+/** How people come into a class: by its code, by their names, or from a roster. A class is never more than full. */
+import type { Kysely, Transaction } from 'kysely';
+import { MOST_IN_CLASS } from '../../../shared/api-people.ts';
+import type { Person } from '../../../shared/people.ts';
+import type { Tables } from '../schema.ts';
+import { insertMember, learnersIn, lockClass } from './classes.ts';
+import { type MadeLink, makeLink } from './links.ts';
+import { insertPerson, type NewPerson } from './persons.ts';
+
+export type JoinRefusal = 'code-refused' | 'class-full' | 'name-taken';
+export interface AddedPerson {
+  readonly person: Person;
+  readonly link: MadeLink;
+}
+
+/** Thrown inside a transaction to undo it, and told as a result outside. */
+class Refused extends Error {
+  readonly why: JoinRefusal;
+
+  constructor(why: JoinRefusal) {
+    super(why);
+    this.why = why;
+  }
+}
+
+const orRefusal = async <T>(work: Promise<T>): Promise<T | JoinRefusal> => {
+  try {
+    return await work;
+  } catch (error) {
+    if (error instanceof Refused) return error.why;
+    throw error;
+  }
+};
+
+const openByCode = (db: Kysely<Tables>, code: string) =>
+  db
+    .selectFrom('classes')
+    .select(['id', 'title'])
+    .where('joining_code', '=', code)
+    .where('joining_open', '=', 1)
+    .where('ended_at', 'is', null)
+    .executeTakeFirst();
+
+/** The class of a code, locked, with room for one more. */
+async function roomByCode(db: Transaction<Tables>, code: string): Promise<string> {
+  const found = await db
+    .updateTable('classes')
+    .set({ joining_open: 1 })
+    .where('joining_code', '=', code)
+    .where('joining_open', '=', 1)
+    .where('ended_at', 'is', null)
+    .returning('id')
+    .executeTakeFirst();
+  if (!found) throw new Refused('code-refused');
+  if ((await learnersIn(db, found.id)) >= MOST_IN_CLASS) throw new Refused('class-full');
+  return found.id;
+}
+
+export const joiningOn = (db: Kysely<Tables>, now: () => number) => ({
+  /** The title of the class that a code lets into; null when there is none. */
+  async look(code: string): Promise<string | null> {
+    return (await openByCode(db, code))?.title ?? null;
+  },
+
+  /** Makes a learner in the class of a code, both or neither. */
+  asNew: (code: string, person: Omit<NewPerson, 'role'>): Promise<Person | JoinRefusal> =>
+    orRefusal(
+      db.transaction().execute(async (transaction) => {
+        const id = await roomByCode(transaction, code);
+        const made = await insertPerson(transaction, { ...person, role: 'learner' }, now());
+        if (!made) throw new Refused('name-taken');
+        await insertMember(transaction, id, made.id, 'learner', now());
+        return made;
+      }),
+    ),
+
+  /** Lets somebody who is there already into the class of a code; who is in it stays in it as they were. */
+  asKnown: (code: string, person: string): Promise<'joined' | JoinRefusal> =>
+    orRefusal(
+      db.transaction().execute(async (transaction) => {
+        const id = await roomByCode(transaction, code);
+        await insertMember(transaction, id, person, 'learner', now());
+        return 'joined';
+      }),
+    ),
+
+  /** Makes learners in a class by their names, each with a link; all of them or none. Null when there is no such class. */
+  byNames: (id: string, names: readonly string[]): Promise<readonly AddedPerson[] | JoinRefusal | null> =>
+    orRefusal(
+      db.transaction().execute(async (transaction) => {
+        if (!(await lockClass(transaction, id))) return null;
+        if ((await learnersIn(transaction, id)) + names.length > MOST_IN_CLASS)
+          throw new Refused('class-full');
+        const added: AddedPerson[] = [];
+        for (const name of names) {
+          const person = (await insertPerson(transaction, { name, role: 'learner' }, now()))!;
+          await insertMember(transaction, id, person.id, 'learner', now());
+          added.push({ person, link: await makeLink(transaction, person.id, now()) });
+        }
+        return added;
+      }),
+    ),
+});
+
+export type Joining = ReturnType<typeof joiningOn>;
