@@ -30,6 +30,7 @@ export { markInSteps, markPaper } from './marking/mark-paper.ts';
 export { recordsOf } from './marking/records.ts';
 export { markFromShort, type ShortMark, shortMark } from './marking/short-mark.ts';
 export { countingAttempt, earnedOf, overrideMark, type Total, totalOf } from './marking/totals.ts';
+export { CODE_BYTES, codeInGroups, codeOf, readCode } from './paper-code.ts';
 export {
   DIFFICULTY_LEAST,
   DIFFICULTY_SHARE,

@@ -14,6 +14,9 @@ export const HOMEWORK_PROBLEMS = {
   'homework-too-few-circuits': 'There are not enough different circuits for a place.',
   'homework-no-such-item': "A mark is changed of an item that the paper hasn't got.",
   'homework-too-many-marks': 'An item is given more marks than it has.',
+  'homework-code-letter': "A character that a paper's code can't have.",
+  'homework-code-length': "A paper's code with too few or too many characters.",
+  'homework-code-check': "A paper's code that can't be one: something in it is typed wrongly.",
 } as const;
 
 export const INTERCHANGE_PROBLEMS = {
