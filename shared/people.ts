@@ -13,7 +13,8 @@ export const personId = z
   .regex(/^[A-Za-z0-9_-]+$/, 'letters, digits, - and _');
 export const classId = personId;
 
-const WITHOUT_CONTROLS = /^[^\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]*$/u;
+/** Without what would break a line, turn the direction of what follows, or can't be kept. */
+const WITHOUT_CONTROLS = /^[^\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u202A-\u202E\u2066-\u2069\uFEFF]*$/u;
 const line = (most: number) =>
   z.string().trim().min(1).max(most).regex(WITHOUT_CONTROLS, 'one line, without control characters');
 
@@ -48,7 +49,7 @@ const LOOK_ALIKES: Readonly<Record<string, string>> = {
 };
 
 /** A code as it was typed, in whatever case and grouping, as it is kept. */
-const readTyped = (typed: string): string =>
+export const readTyped = (typed: string): string =>
   typed
     .toUpperCase()
     .replace(/[\s-]/g, '')

@@ -12,11 +12,15 @@ import { Intake } from './intake.ts';
 import { openApi } from './openapi.ts';
 import { checkHost, checkSite } from './own-site.ts';
 import { addPage } from './page.ts';
+import { classGate } from './people/class-gate.ts';
 import { soloGate } from './people/gate.ts';
+import { Passwords } from './people/passwords.ts';
+import { Transport, type TransportOptions } from './people/transport.ts';
 import { ApiFailure } from './problems.ts';
 import { addAnswers } from './routes/answers.ts';
 import { addBank } from './routes/bank.ts';
 import { addLearner } from './routes/learner.ts';
+import { addPeople } from './routes/people/index.ts';
 import { addState } from './routes/state.ts';
 import { SAFE_HEADERS } from './safe-headers.ts';
 import type { Service } from './service.ts';
@@ -31,6 +35,10 @@ export interface ServerOptions {
   readonly version: string;
   /** Host names that the server answers to, beside those of the loopback. */
   readonly hosts?: readonly string[];
+  /** People sign in. Without it everything belongs to whoever sits at the machine. */
+  readonly class?: TransportOptions;
+  /** How passwords are hashed; as they should be unless it is given. */
+  readonly passwords?: Passwords;
   /** What is logged, as JSON lines; nothing unless it is given. */
   readonly log?: { readonly level: LogLevel; readonly stream?: { write(line: string): void } };
 }
@@ -78,6 +86,7 @@ function missing(request: FastifyRequest): ApiFailure {
  */
 export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
   const { store, bank, version, log } = options;
+  const transport = new Transport(options.class);
   const app = Fastify({
     logger: log && log.level !== 'silent' ? { ...log } : false,
     bodyLimit: 16_384,
@@ -95,7 +104,9 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     bank,
     version,
     intake: new Intake(store),
-    ...soloGate,
+    ...(options.class ? classGate(store.people, transport) : soloGate),
+    passwords: options.passwords ?? new Passwords(),
+    transport,
     isStopping: () => stopping,
   };
   const hosts = new Set((options.hosts ?? []).map((name) => name.toLowerCase()));
@@ -139,6 +150,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   addBank(app, service);
   addAnswers(app, service);
   addLearner(app, service);
+  addPeople(app, service);
   let description: unknown;
   addRoute(app, service, apiRoutes.description, ({ reply }) => {
     description ??= openApi(version);

@@ -2,6 +2,8 @@ import type { Bank } from '../../shared/bank.ts';
 import type { Store } from '../store/index.ts';
 import type { Intake } from './intake.ts';
 import type { Gate } from './people/gate.ts';
+import type { Passwords } from './people/passwords.ts';
+import type { Transport } from './people/transport.ts';
 
 /** What the routes work with. */
 export interface Service extends Gate {
@@ -9,5 +11,7 @@ export interface Service extends Gate {
   readonly bank: Bank;
   readonly intake: Intake;
   readonly version: string;
+  readonly passwords: Passwords;
+  readonly transport: Transport;
   isStopping(): boolean;
 }

@@ -21,6 +21,9 @@ import { ownBank } from '../support/own-bank.ts';
 
 export type Reply = Awaited<ReturnType<FastifyInstance['inject']>>;
 
+/** What a route gives that doesn't give a file. */
+export type ReplyOf<R extends ApiRoute> = R['reply'] extends z.ZodType ? z.output<R['reply']> : never;
+
 export interface Serving {
   readonly app: FastifyInstance;
   readonly store: Store;
@@ -28,10 +31,7 @@ export interface Serving {
   /** Asks on a connection that only the test knows of, for localhost and as the page would. */
   ask(options: InjectOptions): Promise<Reply>;
   /** Asks a route and gives what it replied, which has to be of the contract's form. */
-  call<R extends ApiRoute>(
-    route: R,
-    given?: { body?: unknown; query?: string },
-  ): Promise<z.output<R['reply']>>;
+  call<R extends ApiRoute>(route: R, given?: { body?: unknown; query?: string }): Promise<ReplyOf<R>>;
   /** Asks for something that has to be refused in this way. */
   refused(options: InjectOptions, code: ApiProblemCode): Promise<{ message: string; hint: string }>;
   send(answers: readonly unknown[]): Promise<readonly AnswerResult[]>;
@@ -63,6 +63,7 @@ export async function serving(
       ...(body === undefined ? {} : { payload: body as object }),
     });
     expect(reply.body && reply.statusCode).toBe(200);
+    if ('kind' in route.reply) throw new Error('This route gives a file.');
     return route.reply.parse(reply.json()) as never;
   };
   return {

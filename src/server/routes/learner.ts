@@ -1,21 +1,9 @@
-import { Readable } from 'node:stream';
 import type { FastifyInstance } from 'fastify';
 import { apiRoutes } from '../../../shared/api.ts';
 import { addRoute } from '../add-route.ts';
+import { streamOf } from '../json-stream.ts';
 import { ApiFailure } from '../problems.ts';
 import type { Service } from '../service.ts';
-
-/** The pieces as a stream. The first one is fetched here, so that a database that fails still gets a proper reply. */
-async function streamOf(pieces: AsyncIterable<string>): Promise<Readable> {
-  const source = pieces[Symbol.asyncIterator]();
-  const first = await source.next();
-  return Readable.from(
-    (async function* () {
-      if (!first.done) yield first.value;
-      for (let next = await source.next(); !next.done; next = await source.next()) yield next.value;
-    })(),
-  );
-}
 
 /** What a learner has: recall states, settings, the export, and the end of it all. */
 export function addLearner(app: FastifyInstance, service: Service): void {
@@ -42,6 +30,7 @@ export function addLearner(app: FastifyInstance, service: Service): void {
         'Erasing was not confirmed.',
         `Everything would be gone for good. Name the learner once more: ?confirm=${learner}`,
       );
-    return store.erase(learner);
+    // Where people sign in, the person, classes and papers are the class's as well: an administrator erases those.
+    return service.mode === 'solo' ? store.erase(learner) : store.erasePractice(learner);
   });
 }

@@ -80,7 +80,7 @@ export const joiningOn = (db: Kysely<Tables>, now: () => number) => ({
       db.transaction().execute(async (transaction) => {
         const id = await roomByCode(transaction, code);
         await insertMember(transaction, id, person, 'learner', now());
-        return 'joined';
+        return 'joined' as const;
       }),
     ),
 

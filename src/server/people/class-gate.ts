@@ -1,0 +1,35 @@
+import type { FastifyRequest } from 'fastify';
+import type { ApiRoute } from '../../../shared/api.ts';
+import { peopleRoutes } from '../../../shared/api-people.ts';
+import { type Role, role as roles } from '../../../shared/people.ts';
+import type { People } from '../../store/index.ts';
+import { ApiFailure } from '../problems.ts';
+import { tokenIn } from './cookie.ts';
+import type { Asking, Gate } from './gate.ts';
+import type { Transport } from './transport.ts';
+
+const rank = (role: Role): number => roles.options.indexOf(role);
+
+/** Routes that tell nothing of anybody and need no sign-in: those of the server's own state. */
+const isOpen = ({ role, mode, path }: ApiRoute): boolean =>
+  role === 'nobody' && mode === undefined && path !== peopleRoutes.me.path;
+
+/** Where people sign in: who asks is known by the cookie of a session, looked up anew for each request. */
+export function classGate(people: People, transport: Transport): Gate {
+  const known = new WeakMap<FastifyRequest, Asking>();
+  return {
+    mode: 'class',
+    async admit(request, route) {
+      if (isOpen(route)) return;
+      transport.checkSecure(request);
+      const token = tokenIn(request);
+      const holder = token === null ? null : await people.sessions.holderOf(token);
+      if (holder) known.set(request, { id: holder.person, role: holder.role, session: holder.session });
+      if (rank(holder?.role ?? 'nobody') >= rank(route.role)) return;
+      throw holder
+        ? new ApiFailure('not-yours', 'This is for others.', `It takes the role ${route.role}.`)
+        : new ApiFailure('sign-in-first', 'Nobody has signed in.', 'Sign in, then ask again.');
+    },
+    personOf: (request) => known.get(request) ?? null,
+  };
+}

@@ -1,0 +1,52 @@
+/** How often something may be tried. docs/api.md has the numbers. */
+import type { FastifyRequest } from 'fastify';
+import type { TryLimit } from '../../store/index.ts';
+import { ApiFailure } from '../problems.ts';
+import type { Service } from '../service.ts';
+
+const MINUTES = 60_000;
+
+/** Ten wrong ones in ten minutes for one account, whoever tries. */
+export const byAccount = (what: string, account: string): TryLimit => ({
+  what: `${what}|account|${account}`,
+  most: 10,
+  within: 10 * MINUTES,
+});
+
+/** A hundred wrong ones in ten minutes from one address, whichever account is tried: a whole class may sit behind it. */
+export const byAddress = (service: Service, request: FastifyRequest, what: string): TryLimit => ({
+  what: `${what}|address|${service.transport.senderOf(request)}`,
+  most: 100,
+  within: 10 * MINUTES,
+});
+
+/** Four hundred new people in an hour from one address. */
+export const joiningBy = (service: Service, request: FastifyRequest): TryLimit => ({
+  what: `join|address|${service.transport.senderOf(request)}`,
+  most: 400,
+  within: 60 * MINUTES,
+});
+
+/** Counts one try, or refuses it. */
+export async function take({ store }: Service, limit: TryLimit): Promise<void> {
+  const seconds = await store.people.tries.take(limit);
+  if (seconds === null) return;
+  throw new ApiFailure(
+    'too-many-tries',
+    'There were too many tries.',
+    `Try again in ${seconds > 90 ? `${Math.ceil(seconds / 60)} minutes` : `${seconds} seconds`}.`,
+    seconds,
+  );
+}
+
+/** Does something that may go wrong only so often; what goes right doesn't count. */
+export async function onlySoOften<T>(
+  service: Service,
+  limits: readonly TryLimit[],
+  work: () => Promise<T>,
+): Promise<T> {
+  for (const limit of limits) await take(service, limit);
+  const result = await work();
+  for (const limit of limits) await service.store.people.tries.giveBack(limit);
+  return result;
+}

@@ -1,0 +1,66 @@
+import { hash, verify } from '@node-rs/argon2';
+import { ApiFailure } from '../problems.ts';
+
+/** What one hash costs. */
+export interface HashCost {
+  /** KiB. */
+  readonly memoryCost: number;
+  readonly timeCost: number;
+  readonly parallelism: number;
+}
+
+/** Argon2id. RFC 9106 leaves the choice to the machine; OWASP's cheat sheet names 19 MiB and two passes as the least. */
+export const USUAL_COST: HashCost = { memoryCost: 19_456, timeCost: 3, parallelism: 1 };
+
+/** Hashes worked out at once: they run beside the server, and must leave room for compressing and reading files. */
+const AT_ONCE = 2;
+const MOST_WAITING = 600;
+
+/** Texts that look alike are one password, however the keyboard put them together. */
+const normal = (password: string): string => password.normalize('NFKC');
+
+/** Hashes passwords and holds them against hashes, some at a time. */
+export class Passwords {
+  private readonly cost: HashCost;
+  private readonly nobodys: Promise<string>;
+  private running = 0;
+  private readonly waiting: (() => void)[] = [];
+
+  constructor(cost: HashCost = USUAL_COST) {
+    this.cost = cost;
+    this.nobodys = hash('nobody has this password', cost);
+  }
+
+  hash(password: string): Promise<string> {
+    return this.inTurn(() => hash(normal(password), this.cost));
+  }
+
+  /**
+   * Whether a password is the one of a hash. Where there is no hash it takes as long, and is not: how long a refusal
+   * takes doesn't tell whether there is such a person.
+   */
+  async matches(password: string, known: string | null): Promise<boolean> {
+    const against = known ?? (await this.nobodys);
+    const right = await this.inTurn(() => verify(against, normal(password)));
+    return right && known !== null;
+  }
+
+  private async inTurn<T>(work: () => Promise<T>): Promise<T> {
+    if (this.running >= AT_ONCE) {
+      if (this.waiting.length >= MOST_WAITING)
+        throw new ApiFailure(
+          'too-busy',
+          'Too many people sign in at this moment.',
+          'Try again in some seconds.',
+        );
+      await new Promise<void>((go) => this.waiting.push(go));
+    } else this.running++;
+    try {
+      return await work();
+    } finally {
+      const next = this.waiting.shift();
+      if (next) next();
+      else this.running--;
+    }
+  }
+}
