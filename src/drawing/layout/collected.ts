@@ -22,9 +22,16 @@ export class Collected {
     this.profile = profile;
   }
 
-  text(role: TextRole, text: string, x: number, y: number, anchor: SceneText['anchor'], of: string): void {
+  text(
+    role: TextRole,
+    text: string,
+    x: number,
+    y: number,
+    anchor: SceneText['anchor'],
+    of: string,
+    width = this.profile.measure(text, role),
+  ): void {
     const { profile } = this;
-    const width = profile.measure(text, role);
     const left = anchor === 'start' ? x : anchor === 'end' ? x - width : x - width / 2;
     this.texts.push({
       role,
@@ -40,8 +47,8 @@ export class Collected {
 
   lines({ lines }: Label, x: number, from: number, anchor: SceneText['anchor'], of: string): void {
     let y = from;
-    for (const { text, role } of lines) {
-      this.text(role, text, x, y, anchor, of);
+    for (const { text, role, width } of lines) {
+      this.text(role, text, x, y, anchor, of, width);
       y += this.profile.lineHeight(role);
     }
   }

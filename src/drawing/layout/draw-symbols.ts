@@ -3,6 +3,7 @@ import type { Survey } from '../parts/index.ts';
 import type { Collected } from './collected.ts';
 import { type Columns, type LabelsFor, labelAt, numberSide } from './extents.ts';
 import type { Heights } from './heights.ts';
+import type { PartLabels } from './labels.ts';
 import type { Profile } from './profile.ts';
 import type { Lane, Section, Standing } from './section-types.ts';
 
@@ -25,7 +26,8 @@ export function drawSymbol(
 ): void {
   const { profile, drawn, labels, columns, heights } = on;
   const { part, flipped, row } = place;
-  const body = profile.body(part);
+  const written = labels(part, place.lastOfRun);
+  const { body, beside } = written;
   const rowTop = heights.rowY[row] as number;
   const room = heights.rowHeight[row] as number;
   const top = rowTop + halved(room - body.height, profile);
@@ -57,14 +59,20 @@ export function drawSymbol(
     bottom,
     ports,
   });
-  numberTerminals(place, on, out, top, bottom);
+  numberTerminals(place, written, on, out, top, bottom);
   if (place.linked) return;
-  const { beside } = labels(part, place.lastOfRun);
-  out.lines(beside, x - labelAt(place, profile), rowTop + halved(room - beside.height, profile), 'end', id);
+  out.lines(
+    beside,
+    x - labelAt(place, written, profile),
+    rowTop + halved(room - beside.height, profile),
+    'end',
+    id,
+  );
 }
 
 function numberTerminals(
   place: Standing,
+  written: PartLabels,
   { profile, columns }: SymbolDrafting,
   out: Collected,
   top: number,
@@ -75,7 +83,7 @@ function numberTerminals(
   // Both sides of a through terminal have the same number.
   const shown = part.form === 'terminal' ? part.spots.slice(0, 1) : part.spots;
   shown.forEach(({ terminal, side }, spot) => {
-    const left = numberSide(place, spot, profile) === 'left';
+    const left = numberSide(place, spot, written, profile) === 'left';
     const x = columns.laneX(lanes[spot] as Lane);
     const above = (side === 'top') !== flipped;
     const y =
@@ -85,7 +93,8 @@ function numberTerminals(
           ? top
           : bottom + profile.cell - height;
     const at = left ? x - profile.numberGap + profile.cell : x + profile.numberGap;
-    out.text('number', terminal, at, y, left ? 'end' : 'start', `${part.device.name}:${terminal}`);
+    const of = `${part.device.name}:${terminal}`;
+    out.text('number', terminal, at, y, left ? 'end' : 'start', of, written.numbers[spot]);
   });
 }
 

@@ -27,39 +27,42 @@ interface Reach {
 }
 
 /** Terminal numbers stand right of their line; a number too wide for the space between two legs left of it. */
-export function numberSide({ part }: Standing, spot: number, profile: Profile): 'left' | 'right' {
-  const { terminal = '', dx = 0 } = part.spots[spot] ?? {};
+export function numberSide(
+  { part }: Standing,
+  spot: number,
+  { numbers }: PartLabels,
+  profile: Profile,
+): 'left' | 'right' {
+  const dx = part.spots[spot]?.dx ?? 0;
   if (part.form !== 'changeover' || dx >= 0) return 'right';
-  return profile.measure(terminal, 'number') + profile.numberGap + 1 > 2 * profile.leg ? 'left' : 'right';
+  return (numbers[spot] ?? 0) + profile.numberGap + 1 > 2 * profile.leg ? 'left' : 'right';
 }
 
 /** From a part's line to the right end of what is written beside it. */
-export function labelAt(place: Standing, profile: Profile): number {
-  const { part } = place;
-  const body = profile.body(part).left;
-  const numbers = part.spots.map(({ terminal, dx }, spot) =>
-    numberSide(place, spot, profile) === 'left'
-      ? profile.numberGap + profile.measure(terminal, 'number') - dx * profile.leg
-      : 0,
-  );
-  return Math.max(body, ...numbers) + profile.labelGap;
+export function labelAt(place: Standing, labels: PartLabels, profile: Profile): number {
+  let furthest = labels.body.left;
+  place.part.spots.forEach(({ dx }, spot) => {
+    if (numberSide(place, spot, labels, profile) === 'right') return;
+    furthest = Math.max(furthest, profile.numberGap + (labels.numbers[spot] ?? 0) - dx * profile.leg);
+  });
+  return furthest + profile.labelGap;
 }
 
 export const spreadsOver = ({ lanes, column }: Standing): boolean =>
   lanes.some((lane) => lane.column !== column);
 
-function reachOf(place: Standing, { beside, band }: PartLabels, profile: Profile): Reach {
+function reachOf(place: Standing, labels: PartLabels, profile: Profile): Reach {
   const { part, linked } = place;
-  const body = profile.body(part);
+  const { beside, band, body, numbers } = labels;
   const middle = part.form === 'motor' ? profile.phase : 0;
   const spread = spreadsOver(place);
   let left = body.left - middle;
-  if (!linked && beside.width > 0) left = labelAt(place, profile) + beside.width - middle;
+  if (!linked && beside.width > 0) left = labelAt(place, labels, profile) + beside.width - middle;
   let right = spread ? 0 : body.right + middle;
   part.spots.forEach((spot, index) => {
-    const reach = profile.numberGap + profile.measure(spot.terminal, 'number');
+    const reach = profile.numberGap + (numbers[index] ?? 0);
     const dx = part.form === 'motor' ? (spread ? 0 : spot.dx * profile.phase) : spot.dx * profile.leg;
-    if (numberSide(place, index, profile) === 'left') left = Math.max(left, reach - dx);
+    if (numberSide(place, index, labels, profile) === 'left') left = Math.max(left, reach - dx);
     else right = Math.max(right, reach + dx);
   });
   return { left, right: Math.max(right, band.width - left) };
@@ -77,14 +80,16 @@ export function findColumns(section: Section, labels: LabelsFor, profile: Profil
   const offset = ({ shift, phase }: Lane): number => shift * profile.leg + phase * profile.phase;
   const tied = new Uint8Array(count);
   for (const place of section.standing) {
-    const { left, right } = reachOf(place, labels(place.part, place.lastOfRun), profile);
+    const written = labels(place.part, place.lastOfRun);
+    const { left, right } = reachOf(place, written, profile);
     const shift = place.shift * profile.leg;
     widen(place.column, left - shift, right + shift);
     if (place.linked) tied[place.column] = 1;
     if (!spreadsOver(place)) continue;
-    widen(place.column + 2, 0, profile.body(place.part).right - profile.phase);
-    for (const { terminal, dx } of place.part.spots)
-      widen(place.column + dx, 0, profile.numberGap + profile.measure(terminal, 'number'));
+    widen(place.column + 2, 0, written.body.right - profile.phase);
+    place.part.spots.forEach(({ dx }, spot) => {
+      widen(place.column + dx, 0, profile.numberGap + (written.numbers[spot] ?? 0));
+    });
     tied[place.column + 1] = 1;
     tied[place.column + 2] = 1;
   }

@@ -22,8 +22,8 @@ export function stackRows(
 ): Heights {
   const rowHeight = new Array<number>(rows).fill(0);
   for (const { part, row, lastOfRun, linked } of standing) {
-    const written = linked ? 0 : labels(part, lastOfRun).beside.height;
-    rowHeight[row] = Math.max(rowHeight[row] as number, profile.body(part).height, written);
+    const { beside, body } = labels(part, lastOfRun);
+    rowHeight[row] = Math.max(rowHeight[row] as number, body.height, linked ? 0 : beside.height);
   }
   const { margin, pitch, empty } = profile.channel;
   const rowY: number[] = [];

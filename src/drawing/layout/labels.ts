@@ -3,12 +3,13 @@ import type { Device } from '../../../shared/circuit.ts';
 import { isLoad, type Part, plansOf } from '../parts/index.ts';
 import type { TextRole } from '../scene/types.ts';
 import type { Places } from './places.ts';
-import type { Profile } from './profile.ts';
+import type { Body, Profile } from './profile.ts';
 import { wrapNarrow, wrapText } from './wrap.ts';
 
 export interface Line {
   readonly text: string;
   readonly role: TextRole;
+  readonly width: number;
 }
 
 export interface Label {
@@ -22,7 +23,12 @@ export interface PartLabels {
   readonly beside: Label;
   /** Below the return pole. */
   readonly band: Label;
+  /** The symbol's own size, and by spot how wide its terminal's number is. */
+  readonly body: Body;
+  readonly numbers: readonly number[];
 }
+
+type Writing = Pick<Line, 'text' | 'role'>;
 
 const duration = (seconds: number): string =>
   seconds >= 60 && seconds % 60 === 0
@@ -60,13 +66,16 @@ export function contactList(
 ): { readonly wired: string[]; readonly free: string[] } {
   const { drawn, contactsOf, placeOfRun, coilOf } = places;
   if (!coil.mechanism || coilOf.get(coil.mechanism) !== coil) return { wired: [], free: [] };
-  const parts = contactsOf.get(coil.mechanism) ?? [];
+  const plans = plansOf(coil.device);
+  const rank = ({ spots }: Part): number =>
+    plans.findIndex((plan) => plan.spots[0]?.terminal === spots[0]?.terminal);
+  const parts = [...(contactsOf.get(coil.mechanism) ?? [])].sort((a, b) => rank(a) - rank(b));
   const wired = parts.map((part) => {
     const terminals = part.spots.map((spot) => spot.terminal).join('-');
     return `${terminals} ${placeOfRun(drawn.runOfPart[part.index] as number)}`;
   });
   const taken = new Set(parts.flatMap((part) => part.spots.map((spot) => spot.terminal)));
-  const free = plansOf(coil.device)
+  const free = plans
     .filter(({ form, mechanism }) => form !== 'coil' && mechanism === coil.mechanism)
     .map(({ spots }) => spots.map(({ terminal }) => terminal).filter((terminal) => !taken.has(terminal)));
   return { wired, free: free.filter((pole) => pole.length > 0).map((pole) => pole.join('-')) };
@@ -77,16 +86,21 @@ export function labelsOf(
   profile: Profile,
   rename: (designation: string) => string,
 ): (part: Part, lastOfRun: boolean) => PartLabels {
-  const label = (lines: readonly Line[]): Label => ({
-    lines,
-    width: Math.max(0, ...lines.map(({ text, role }) => profile.measure(text, role))),
-    height: lines.reduce((sum, { role }) => sum + profile.lineHeight(role), 0),
-  });
-  const wrapped = (text: string): Line[] =>
+  const label = (writing: readonly Writing[]): Label => {
+    let [width, height] = [0, 0];
+    const lines = writing.map(({ text, role }) => {
+      const line = { text, role, width: profile.measure(text, role) };
+      width = Math.max(width, line.width);
+      height += profile.lineHeight(role);
+      return line;
+    });
+    return { lines, width, height };
+  };
+  const wrapped = (text: string): Writing[] =>
     wrapNarrow(text, profile.wraps, profile.wrapLines, (line) => profile.measure(line, 'text')).map(
       (line) => ({ text: line, role: 'text' }),
     );
-  const bandList = (part: Part): Line[] => {
+  const bandList = (part: Part): Writing[] => {
     if (part.form !== 'coil') return [];
     const { wired, free } = contactList(places, part);
     const measure = (text: string): number => profile.measure(text, 'list');
@@ -94,9 +108,9 @@ export function labelsOf(
     const rest = free.length > 0 ? wrapText(`free ${free.join(' ')}`, room, measure) : [];
     return [...wired, ...rest].map((text) => ({ text, role: 'list' }));
   };
-  return (part, lastOfRun) => {
+  const labels = (part: Part, lastOfRun: boolean): Pick<PartLabels, 'beside' | 'band'> => {
     const { device } = part;
-    const lines: Line[] = [{ text: rename(device.name), role: 'name' }];
+    const lines: Writing[] = [{ text: rename(device.name), role: 'name' }];
     const value = ratingOf(device);
     if (value && (part.mechanism === undefined || part.form === 'coil' || !isCoilDevice(places, part)))
       lines.push({ text: value, role: 'text' });
@@ -114,5 +128,10 @@ export function labelsOf(
     if (!isLoad(part.form) || !lastOfRun || part.form === 'motor')
       return { beside: label([...lines, ...wrapped(text)]), band: label(bandList(part)) };
     return { beside: label(lines), band: label([...wrapped(text), ...bandList(part)]) };
+  };
+  return (part, lastOfRun) => {
+    const { beside, band } = labels(part, lastOfRun);
+    const numbers = part.spots.map(({ terminal }) => profile.measure(terminal, 'number'));
+    return { beside, band, body: profile.body(part), numbers };
   };
 }

@@ -30,6 +30,7 @@ function way(cluster: Cluster, channel: number, taken: Occupied): 'on' | 'along'
 }
 
 function bestChannel(clusters: readonly Cluster[], wanted: number, taken: Occupied): number {
+  if (clusters.every((cluster) => way(cluster, wanted, taken) !== 'round')) return wanted;
   const channels = new Set([wanted, ...clusters.flatMap(({ from, to }) => [from, to])]);
   let best = wanted;
   let least = Number.POSITIVE_INFINITY;
