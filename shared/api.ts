@@ -7,6 +7,7 @@ import { z } from 'zod';
 import { apiProblem } from './api-problem.ts';
 import type { ApiRoute } from './api-route.ts';
 import { bank } from './bank.ts';
+import { paperMark, publicPaper, savedAnswer } from './homework.ts';
 import { moment, recall, skillId } from './memory.ts';
 import { answerRecord } from './practice.ts';
 import { mark } from './question.ts';
@@ -108,6 +109,21 @@ export const learnerExport = z.strictObject({
       correctedMark: z.unknown().nullable(),
     }),
   ),
+  /** Homework that was begun. The mark only where its learner may look through the paper. */
+  papers: z
+    .array(
+      z.strictObject({
+        paper: publicPaper,
+        begunAt: moment,
+        submittedAt: moment.nullable(),
+        answers: z.array(
+          z.strictObject({ ...savedAnswer.shape, id: z.string(), number: z.number().int().min(1) }),
+        ),
+        hints: z.array(z.number().int().min(0)),
+        mark: paperMark.nullable(),
+      }),
+    )
+    .default([]),
 });
 
 export const health = z.strictObject({ status: z.literal('alive'), version: z.string() });

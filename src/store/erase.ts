@@ -1,5 +1,6 @@
 /** What goes when somebody's practice, a person, or a class is erased. Each runs inside a transaction. */
 import type { Transaction } from 'kysely';
+import { erasePapersOf, eraseSetsOf, HOMEWORK_TABLES } from './homework/erase.ts';
 import { lockHistory } from './lock-history.ts';
 import type { Tables } from './schema.ts';
 
@@ -13,6 +14,7 @@ export const ERASED_TABLES = [
   'memberships',
   'sessions',
   'links',
+  ...HOMEWORK_TABLES,
 ] as const satisfies readonly (keyof Tables)[];
 
 export async function erasePractice(
@@ -24,17 +26,19 @@ export async function erasePractice(
   return { answers };
 }
 
-/** Also memberships, sessions and links, which go with the person's own row. */
+/** Also papers; and memberships, sessions and links, which go with the person's own row. */
 export async function erasePerson(
   db: Transaction<Tables>,
   learner: string,
 ): Promise<{ readonly answers: number }> {
   const erased = await erasePractice(db, learner);
+  await erasePapersOf(db, learner);
   await db.deleteFrom('people').where('id', '=', learner).execute();
   return erased;
 }
 
-/** Also memberships, which go with the class's own row. */
+/** Also its sets and everybody's papers; and memberships, which go with the class's own row. */
 export async function eraseClass(db: Transaction<Tables>, id: string): Promise<void> {
+  await eraseSetsOf(db, id);
   await db.deleteFrom('classes').where('id', '=', id).execute();
 }

@@ -1,5 +1,19 @@
 /** What is kept, on SQLite or PostgreSQL. */
 export { failureOf, StoreFailure, type StoreFailureCode } from './failures.ts';
+export type {
+  Handed,
+  HomeworkStore,
+  KeptAnswer,
+  KeptPaper,
+  KeptSet,
+  NewOverride,
+  NewPaper,
+  NewSave,
+  NewSet,
+  PaperHead,
+  PaperKept,
+  Saved,
+} from './homework/index.ts';
 export { openStore, type StorePlace, storeFile } from './open-store.ts';
 export {
   type AddedPerson,

@@ -9,6 +9,7 @@ import { checkLearner, checkOrphans } from './check-store.ts';
 import { correctMarksOf } from './correct-marks.ts';
 import { putRecalls, rebuildRecalls, recallIn } from './derive-recalls.ts';
 import { eraseClass, erasePerson, erasePractice } from './erase.ts';
+import { type HomeworkStore, homeworkOn } from './homework/index.ts';
 import { keepAnswers } from './keep-answers.ts';
 import { putSettings, settingsOf } from './keep-settings.ts';
 import { exportPieces } from './learner-export.ts';
@@ -22,6 +23,7 @@ import type { Corrected, EntryPage, Fault, Kept, LearnerSummary, Progress, Store
 export class KyselyStore implements Store {
   readonly kind: Store['kind'];
   readonly people: People;
+  readonly homework: HomeworkStore;
   private readonly db: Kysely<Tables>;
   private readonly backend: Backend;
   private readonly now: () => number;
@@ -32,6 +34,7 @@ export class KyselyStore implements Store {
     this.backend = backend;
     this.now = now;
     this.people = peopleOn(db, now);
+    this.homework = homeworkOn(db, now);
   }
 
   async keepAnswers(records: readonly AnswerRecord[]): Promise<readonly Kept[]> {

@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import { exportedPapers } from './homework/export-papers.ts';
 import { rowsAfter } from './read-entries.ts';
 import type { Tables } from './schema.ts';
 import type { Store } from './types.ts';
@@ -44,6 +45,12 @@ export async function* exportPieces(
       };
       yield `${row.number === 1 ? '' : ','}\n${JSON.stringify(entry)}`;
     }
+  }
+  yield '],"papers":[';
+  let first = true;
+  for await (const paper of exportedPapers(db, learner, now)) {
+    yield `${first ? '' : ','}\n${JSON.stringify(paper)}`;
+    first = false;
   }
   yield ']}\n';
 }

@@ -1,4 +1,5 @@
 /** The tables, as Kysely sees them. Texts that end in `json` hold a value of the schema named beside them. */
+import type { HomeworkTables } from './homework/tables.ts';
 import type { PeopleTables } from './people/tables.ts';
 
 /** One row for each learner that something was kept about; locking it orders writers. */
@@ -54,7 +55,7 @@ export interface SettingsTable {
   settings_json: string;
 }
 
-export interface Tables extends PeopleTables {
+export interface Tables extends PeopleTables, HomeworkTables {
   histories: HistoriesTable;
   answers: AnswersTable;
   recalls: RecallsTable;

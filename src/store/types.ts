@@ -2,6 +2,7 @@ import type { Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import type { Settings } from '../../shared/settings.ts';
+import type { HomeworkStore } from './homework/index.ts';
 import type { People } from './people/index.ts';
 
 /** What became of an answer: kept now, or there already; either way on the disk, under this number. */
@@ -63,6 +64,8 @@ export interface Store {
   readonly kind: 'sqlite' | 'postgres';
   /** People and classes, where people sign in. */
   readonly people: People;
+  /** Sets, papers, what was saved, and marks. */
+  readonly homework: HomeworkStore;
   /**
    * Keeps answers and the recall states that follow, all or none; when it returns, they are on the disk. Each counts
    * once by its id and its learner, also when it is sent twice at the same moment; the first one stays.

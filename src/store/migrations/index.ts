@@ -2,10 +2,12 @@ import type { Migration } from 'kysely';
 import { answersAndRecalls } from './001-answers-and-recalls.ts';
 import { histories } from './002-histories.ts';
 import { people } from './003-people.ts';
+import { homework } from './004-homework.ts';
 
 /** Every change to the tables, oldest first. One that has been released is never changed again. */
 export const migrations: Readonly<Record<string, Migration>> = {
   '001-answers-and-recalls': answersAndRecalls,
   '002-histories': histories,
   '003-people': people,
+  '004-homework': homework,
 };
