@@ -6,11 +6,14 @@ import { markWith } from './marking.ts';
 import { KINDS, kindOf } from './registry.ts';
 import { rightSolver } from './solving.ts';
 
+export { answerBelieving } from './believing.ts';
 export { type ItemKind, itemKind, STATES } from './items.ts';
 export type { Kind } from './kind.ts';
 export { shareOf } from './marking.ts';
+export { readingOf } from './meter.kind.ts';
 export { QUESTION_PROBLEMS, type QuestionCode } from './problem-codes.ts';
 export { KINDS } from './registry.ts';
+export { completed } from './wiring-choices.ts';
 
 /**
  * A question on an accepted draft, in one of the kinds: they are tried in random order. Undefined when none of them fits

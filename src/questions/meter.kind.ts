@@ -13,14 +13,17 @@ import { proposePoints } from './meter-points.ts';
 import type { Standpoint } from './solving.ts';
 import { timeFor } from './time-expected.ts';
 
+/** As much of a standpoint as a meter needs. */
+type Stands = Pick<Standpoint, 'machine' | 'state'>;
+
 /** Whether a reading has a sign: with alternating current a meter shows none. */
-const signed = ({ machine, state }: Standpoint, [first, second]: readonly [string, string]): boolean => {
+const signed = ({ machine, state }: Stands, [first, second]: readonly [string, string]): boolean => {
   const supplies = [first, second].map((point) => reachOf(machine, state, point)?.supply);
   return machine.plan.supplies.some(({ name, supply }) => supply.current === 'DC' && supplies.includes(name));
 };
 
 /** What the meter shows, to a millivolt. */
-export function readingOf(standpoint: Standpoint, points: readonly [string, string]): Reading {
+export function readingOf(standpoint: Stands, points: readonly [string, string]): Reading {
   const { volts, floating } = meter(standpoint.machine, standpoint.state, points[0], points[1]);
   if (floating) return null;
   const shown = signed(standpoint, points) ? volts : Math.abs(volts);

@@ -2,6 +2,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { launch } from './support/chromium.ts';
+import { everyKind, openTask } from './support/every-kind.ts';
 import { builtPage, type PageServer, pageServer } from './support/page-server.ts';
 import {
   allSent,
@@ -126,6 +127,65 @@ describe('by touch on a phone', () => {
     await context.close();
   });
 
+  it('puts a meter on a live circuit, breaks a conductor and mends it, touching the drawing', async () => {
+    const { context, page, complaints } = await device(browser, PHONE);
+    await openPractice(page, server.address);
+    await page.goto(`${server.address}/#/try/two-isolated-supplies.water-tank`);
+    await page.waitForSelector('.try button.spot');
+    const spot = (terminal: string) =>
+      page.locator(
+        `.try button.spot[aria-label="${terminal}"], .try button.spot[aria-label^="${terminal}:"]`,
+      );
+    const face = page.locator('.try .laid text:not(.number)');
+    await page.locator('.try .switch-row label', { hasText: 'Measure' }).tap();
+    await spot('-F1:2').first().tap();
+    await spot('-K1:A2').first().tap();
+    await page.getByText('-F1:2 against -K1:A2: 24 V.').waitFor();
+    expect(await face.textContent()).toBe('24 V');
+    expect(await page.locator('.try .caution').textContent()).toMatch(/isolate, lock off, prove dead/);
+    // The other supply shares no reference with this one.
+    await spot('-F2:2').first().tap();
+    await page.getByText(/-F2:2 against -K1:A2: it shows nothing.*isolated supplies/).waitFor();
+    expect(await face.textContent()).toBe('nothing');
+
+    const lamp = page.locator('.try .readings li', { hasText: '-H1' }).locator('em');
+    expect(await lamp.textContent()).toBe('lit');
+    await page.locator('.try .switch-row label', { hasText: 'Break' }).tap();
+    await spot('-K1:11').first().tap();
+    await page.waitForSelector('.try .spot.broken');
+    await lamp.filter({ hasText: 'dark' }).waitFor();
+    await spot('-K1:11').first().tap();
+    await page.waitForSelector('.try .spot.broken', { state: 'detached' });
+    await lamp.filter({ hasText: 'lit' }).waitFor();
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('wires a contact and follows a sequence, touching the drawing', async () => {
+    const { context, page, complaints } = await device(browser, PHONE);
+    await openPractice(page, server.address);
+    const kinds = everyKind();
+    await openTask(page, kinds.get('wiring')!);
+    await page.locator('button.spot').first().tap();
+    await page.locator('.laid .conductor').first().waitFor();
+    expect(await page.locator('.bar button[type=submit]').isDisabled()).toBe(true);
+    await page.locator('button.spot:not([data-state])').first().tap();
+    expect(await page.locator('.laid .conductor').count()).toBe(2);
+    // The same answer stands in the form.
+    expect(await page.locator('input[type=radio]:checked').count()).toBe(1);
+    await check(page);
+
+    await openTask(page, kinds.get('sequence')!);
+    for (const moment of await page.locator('.switch-row label').all()) {
+      await moment.tap();
+      for (const spot of await page.locator('button.spot').all()) await spot.tap();
+    }
+    expect(await page.locator('.bar button[type=submit]').isEnabled()).toBe(true);
+    await check(page);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
   it('finds where to begin in at most eight questions, and goes on from there', async () => {
     const { context, page, complaints } = await device(browser, PHONE);
     await openPractice(page, server.address);
@@ -223,6 +283,32 @@ describe('by keyboard alone at a desk', () => {
     await tabTo(page, '.acts button');
     await page.keyboard.press('Enter');
     await page.waitForFunction(() => document.querySelector('.try .cell')?.textContent === 'After 1 act');
+
+    // The meter, on two places of the drawing.
+    await page.keyboard.press('Control+Home');
+    await page.locator('.try select').first().focus();
+    await tabTo(page, '.try .switch-row input');
+    await page.keyboard.press('ArrowRight');
+    await page.waitForSelector('.try .measure button.spot');
+    await tabTo(page, '.try button.spot');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() =>
+      /against .*V\.|nothing/.test(document.querySelector('.try .reading')?.textContent ?? ''),
+    );
+    // A conductor, by the form.
+    await tabTo(page, '.try .lead-at select');
+    for (let presses = 0; presses < 40; presses++) {
+      await page.keyboard.press('Shift+Tab');
+      if (await page.evaluate(() => document.activeElement?.matches('.try .switch-row input') ?? false))
+        break;
+    }
+    await page.keyboard.press('ArrowRight');
+    await page.waitForSelector('.try .break button.spot');
+    await tabTo(page, '.try [aria-label="Take the conductor off"]');
+    await page.keyboard.press('ArrowDown');
+    await page.waitForSelector('.try .spot.broken');
     expect(complaints).toEqual([]);
     await context.close();
   });

@@ -1,10 +1,12 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
 import { rightAnswer } from '../../src/questions/index.ts';
+import { solve } from '../../src/solver/index.ts';
 import { laterHandlers } from '../../src/web/engine/later-handlers.ts';
 import type { Handlers, Prepared, View } from '../../src/web/engine/messages.ts';
 import { Opened } from '../../src/web/engine/opened.ts';
 import { practiceHandlers } from '../../src/web/engine/practice-handlers.ts';
+import { everyKind } from '../browser/support/every-kind.ts';
 import { ownBank } from '../support/own-bank.ts';
 
 const VIEW: View = { width: 'phone', theme: 'light' };
@@ -130,6 +132,103 @@ describe('the engine', () => {
         }
       }
     }
+  });
+
+  it('has every terminal of a wiring to choose from on the drawing, and shows it connected with the mark', () => {
+    const wiring = [...everyKind().values()].find(({ question }) => question.kind === 'wiring');
+    if (wiring?.question.kind !== 'wiring') throw new Error('no wiring');
+    const { drawn } = engine.show({ task: wiring, view: VIEW });
+    const places = drawn.sheets.flatMap(({ spots }) => spots.map(({ item }) => item));
+    for (const terminal of [...wiring.question.choices.flat(), ...wiring.question.ends])
+      expect(places).toContain(terminal);
+    const given = {
+      id: 'a',
+      learner: 'me',
+      at: AT,
+      answer: { kind: 'wiring' as const, choice: 0 },
+      help: { hint: false, explanation: false },
+      secondsUsed: 20,
+    };
+    const { circuit, scenario } = engine.judge({ task: wiring, given, view: VIEW });
+    const { load, state } = wiring.question.wanted.at(-1)!;
+    const shown = solve(circuit, scenario).solution;
+    expect({ ...shown.lamps, ...shown.inputs }[load]).toBe(state);
+  });
+
+  it('draws a meter on its two points, over no symbol and no text, and reads what circuit theory says', () => {
+    const text = `# Two supplies
+supply A 24 V AC earthed
+supply B 3.3 V DC
+-F1 breaker
+-F2 fuse
+-K1 relay 2 poles
+-H1 lamp green "On"
+-S1 push-button make black "On"
+A:L -F1:1-2 -S1:13-14 -K1:A1-A2 A:N
+-F1:2 -K1:11-12 -H1:X1-X2 A:N
+B:L+ -F2:1-2 -K1:21-24 B:L-
+`;
+    const { circuit, problems } = engine.read({ text, view: VIEW });
+    if (!circuit) throw new Error(JSON.stringify(problems));
+    const measured = (meter: [string, string]) =>
+      engine.live({ circuit, acts: [], faults: [], meter, view: VIEW });
+    // Kirchhoff: across a lit lamp the supply; along one closed conductor nothing; a meter for AC has no sign.
+    expect(measured(['-H1:X1', '-H1:X2']).meter).toEqual({ volts: 24 });
+    expect(measured(['-H1:X2', '-H1:X1']).meter).toEqual({ volts: 24 });
+    expect(measured(['-F1:2', '-K1:12']).meter).toEqual({ volts: 0 });
+    expect(measured(['B:L+', 'B:L-']).meter).toEqual({ volts: 3.3 });
+    expect(measured(['B:L-', 'B:L+']).meter).toEqual({ volts: -3.3 });
+    // Isolated supplies have no common reference.
+    expect(measured(['B:L+', 'A:N']).meter).toEqual({ volts: null });
+    const [sheet] = measured(['-H1:X1', '-H1:X2']).drawn.sheets;
+    const { x, y, width, height } = sheet!.meter!;
+    for (const spot of sheet!.spots) {
+      const apart =
+        Math.abs(x - (spot.x + spot.width / 2) * sheet!.width) >
+          (width + spot.width * sheet!.width) / 2 - 1 ||
+        Math.abs(y - (spot.y + spot.height / 2) * sheet!.height) >
+          (height + spot.height * sheet!.height) / 2 - 1;
+      expect(apart, spot.item).toBe(true);
+    }
+    const broken = engine.live({
+      circuit,
+      acts: [],
+      faults: [{ kind: 'loose', at: '-H1:X1' }],
+      meter: ['-K1:12', '-H1:X1'],
+      view: VIEW,
+    });
+    expect(broken.readings.find(({ item }) => item === '-H1')?.state).toBe('dark');
+    // Over a break of the only way stands the whole supply: the lamp drops nothing.
+    expect(broken.meter).toEqual({ volts: 24 });
+  });
+
+  it('has a place to touch near every terminal of a live circuit, none so close that a finger takes another', () => {
+    for (const { circuits } of ownBank().topics)
+      for (const { circuit } of circuits) {
+        const { points, drawn } = engine.live({ circuit, acts: [], faults: [], view: VIEW });
+        const wired = new Set(
+          circuit.paths.flatMap(({ steps }) =>
+            steps.flatMap(({ device, enter, leave }) =>
+              [enter, ...(leave ? [leave] : [])].map((name) => `${device}:${name}`),
+            ),
+          ),
+        );
+        points.forEach((places, index) => {
+          const { width, height } = drawn.sheets[index]!;
+          const at = places.map((spot) => ({
+            item: spot.item,
+            x: (spot.x + spot.width / 2) * width + (spot.aside ?? 0),
+            y: (spot.y + spot.height / 2) * height,
+          }));
+          for (const [first, one] of at.entries())
+            for (const other of at.slice(first + 1))
+              expect(
+                Math.max(Math.abs(one.x - other.x), Math.abs(one.y - other.y)),
+                `${circuit.title}: ${one.item} ${other.item}`,
+              ).toBeGreaterThanOrEqual(24);
+        });
+        expect(points.flat().every(({ item }) => wired.has(item))).toBe(true);
+      }
   });
 
   it('tells a drawing in words without telling what happens', () => {

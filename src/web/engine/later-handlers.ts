@@ -1,15 +1,17 @@
 /** What the other screens need of the engine; it is fetched when one of them is opened. */
 import type { Scenario } from '../../../shared/scenario.ts';
 import { actInWords, checkRules, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
-import { describe, shownState, svgOf, timingPicture } from '../../drawing/index.ts';
-import { askQuestion, markAnswer } from '../../questions/index.ts';
-import { everyRule, meter, solve } from '../../solver/index.ts';
+import { describe, layOut, PROFILES, shownState, svgOf, timingPicture } from '../../drawing/index.ts';
+import { askQuestion, markAnswer, readingOf } from '../../questions/index.ts';
+import { everyRule, solve } from '../../solver/index.ts';
+import { homeworkHandlers } from './homework-handlers.ts';
 import { liveActs } from './live-acts.ts';
 import type { Handlers, RequestName } from './messages.ts';
 import type { Opened } from './opened.ts';
+import { pointsIn } from './points.ts';
 import type { PracticeRequest } from './practice-handlers.ts';
 import { plannedToday, progressOf } from './progress.ts';
-import { draw } from './sheets.ts';
+import { drawLaidOut } from './sheets.ts';
 
 const REST: Scenario = { start: 'live', faults: [], acts: [] };
 
@@ -17,6 +19,7 @@ export type LaterRequest = Exclude<RequestName, PracticeRequest>;
 
 export function laterHandlers(held: Opened): Handlers<LaterRequest> {
   return {
+    ...homeworkHandlers,
     ask: ({ question }) => askQuestion(question),
     mark: ({ question, answer }) => markAnswer(question, answer),
     words: ({ circuit }) => describe(circuit).split('\n'),
@@ -30,13 +33,14 @@ export function laterHandlers(held: Opened): Handlers<LaterRequest> {
       plannedToday(held.course, held.memory.recalls, placement, at, wishes),
     live: ({ circuit, acts, faults, meter: points, view }) => {
       const solved = solve(circuit, { ...REST, acts: [...acts], faults: [...faults] });
+      const scene = layOut(circuit, PROFILES[view.width]);
       const { lamps, loads, inputs, coils, outcome } = solved.solution;
-      const read = points ? meter(solved.machine, solved.state, points[0], points[1]) : undefined;
       const textOf = (id: string): string =>
         circuit.devices.find(({ name }) => name === id.split(':')[0])?.text ?? '';
       return {
         outcome,
-        drawn: draw(circuit, view, shownState(solved)),
+        drawn: drawLaidOut(scene, view, shownState(solved), points),
+        points: pointsIn(scene),
         acts: liveActs(circuit, acts).map((act) => ({ act, words: actInWords(act, circuit) })),
         readings: [
           ...Object.entries(coils).map(([item, coil]) => ({
@@ -45,11 +49,7 @@ export function laterHandlers(held: Opened): Handlers<LaterRequest> {
           })),
           ...Object.entries({ ...lamps, ...loads, ...inputs }).map(([item, state]) => ({ item, state })),
         ].map(({ item, state }) => ({ item, label: textOf(item), state })),
-        meter:
-          read &&
-          (read.floating
-            ? 'nothing: the two points have no common reference'
-            : `${Number(read.volts.toPrecision(4))} V`),
+        meter: points && { volts: readingOf(solved, points) },
       };
     },
     read: ({ text }) => {

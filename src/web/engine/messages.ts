@@ -25,6 +25,20 @@ export interface Spot {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  /** How far beside its place its target stands, in the drawing's pixels. */
+  readonly aside?: number;
+}
+
+/** A meter on two points of a sheet, in the drawing's pixels: its middle and size, and where its leads end. */
+export interface MeterDrawn {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly ends: readonly [
+    { readonly x: number; readonly y: number },
+    { readonly x: number; readonly y: number },
+  ];
 }
 
 export interface Sheet {
@@ -34,6 +48,7 @@ export interface Sheet {
   readonly width: number;
   readonly height: number;
   readonly spots: readonly Spot[];
+  readonly meter?: MeterDrawn;
 }
 
 export interface Drawn {
@@ -66,8 +81,10 @@ export interface Live {
   /** Acts that make sense as things stand, with their words. */
   readonly acts: readonly { readonly act: Act; readonly words: string }[];
   readonly readings: readonly { readonly item: string; readonly label: string; readonly state: string }[];
-  /** What the meter shows, where it is connected. */
-  readonly meter: string | undefined;
+  /** What the meter shows, where it is connected: volts, or null where its points have no common reference. */
+  readonly meter: { readonly volts: number | null } | undefined;
+  /** By sheet: where a lead can be put or a conductor taken off; terminals close together on one conductor are one. */
+  readonly points: readonly (readonly Spot[])[];
 }
 
 export interface SkillProgress {
@@ -121,8 +138,13 @@ export interface Requests {
   hint: { take: { task: Task }; give: string };
   judge: {
     take: { task: Task; given: Given; view: View };
-    /** The mark, and the drawing as it stands in the end. */
-    give: { readonly judged: Judged; readonly drawn: Drawn };
+    /** The mark, and the drawing as it stands in the end; the circuit shown, of a wiring the one connected rightly. */
+    give: {
+      readonly judged: Judged;
+      readonly drawn: Drawn;
+      readonly circuit: Circuit;
+      readonly scenario: Scenario;
+    };
   };
   /** The way to that end, moment by moment; the last one is the end. */
   run: {
@@ -134,6 +156,13 @@ export interface Requests {
   draw: {
     take: { circuit: Circuit; scenario: Scenario | null; view: View };
     give: Drawn;
+  };
+  /** The drawing of a question as it is put: with what can be chosen on it, and nothing of the answer. */
+  drawAsked: { take: { question: Question; view: View }; give: Drawn };
+  /** The drawing as it stands in the end, with what `items` ask picked out; the circuit shown, as `judge` has it. */
+  drawMarked: {
+    take: { question: Question; items: readonly string[]; view: View };
+    give: { readonly drawn: Drawn; readonly circuit: Circuit; readonly scenario: Scenario };
   };
   words: { take: { circuit: Circuit }; give: readonly string[] };
   timing: { take: { circuit: Circuit; scenario: Scenario; view: View }; give: Picture };

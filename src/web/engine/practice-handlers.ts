@@ -1,4 +1,5 @@
 /** What practising needs of the engine; it is there from the beginning. */
+import type { Question } from '../../../shared/question.ts';
 import { shownState, stepsOf } from '../../drawing/index.ts';
 import { courseOf, judge, nextTask, placing, type Task } from '../../practice/index.ts';
 import { askQuestion, hintFor } from '../../questions/index.ts';
@@ -6,14 +7,23 @@ import { solve } from '../../solver/index.ts';
 import type { Frame, Handlers, Prepared, View } from './messages.ts';
 import type { Opened } from './opened.ts';
 import { draw, sheetsIn } from './sheets.ts';
+import { circuitAsked, circuitMarked } from './shown-circuit.ts';
 
 /** More moments than this nobody steps through. */
 const MOST_FRAMES = 40;
 
-/** Items of an answer as loads to pick out: `2 -H1` of a sequence is -H1. */
-const loadsAsked = (items: readonly string[]): string[] => [
-  ...new Set(items.map((item) => item.split(' ').at(-1)!)),
+/** What is asked, as loads to pick out: `2 -H1` of a sequence is -H1. */
+export const loadsAsked = (question: Question, items: readonly string[]): string[] => [
+  ...new Set(
+    question.kind === 'wiring'
+      ? question.wanted.map(({ load }) => load)
+      : items.map((item) => item.split(' ').at(-1)!),
+  ),
 ];
+
+/** Where a question puts its meter. */
+export const pointsOf = (question: Question): readonly [string, string] | undefined =>
+  question.kind === 'meter' ? question.points : undefined;
 
 export type PracticeRequest =
   | 'open'
@@ -30,7 +40,7 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
   const preparedFor = (task: Task, view: View): Prepared => ({
     task,
     asked: askQuestion(task.question),
-    drawn: draw(task.question.circuit, view),
+    drawn: draw(circuitAsked(task.question), view, undefined, pointsOf(task.question)),
     skillTitle: held.course.skills.get(task.skill)?.title ?? task.skill,
   });
   return {
@@ -57,15 +67,21 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
     hint: ({ task }) => hintFor(task.question),
     judge: ({ task, given, view }) => {
       const judged = judge(task, given, held.memory.recalls);
-      const { circuit, scenario } = task.question;
-      const asked = loadsAsked(judged.mark.parts.map(({ item }) => item));
-      return { judged, drawn: draw(circuit, view, shownState(solve(circuit, scenario), asked)) };
+      const { question } = task;
+      const { circuit, scenario } = circuitMarked(question);
+      const asked = loadsAsked(
+        question,
+        judged.mark.parts.map(({ item }) => item),
+      );
+      const state = shownState(solve(circuit, scenario), asked);
+      return { judged, circuit, scenario, drawn: draw(circuit, view, state, pointsOf(question)) };
     },
-    run: ({ question: { circuit, scenario }, items, view }) => {
+    run: ({ question, items, view }) => {
+      const { circuit, scenario } = circuitMarked(question);
       const { steps, cutOff } = stepsOf(circuit, scenario, { most: MOST_FRAMES });
       const frameOf = sheetsIn(circuit, view);
       const frames = steps.map(({ caption, state }): Frame => ({ caption, svgs: frameOf(state) }));
-      const end = shownState(solve(circuit, scenario), loadsAsked(items));
+      const end = shownState(solve(circuit, scenario), loadsAsked(question, items));
       const last = frames.pop();
       return {
         frames: [...frames, { caption: last?.caption || 'As it stands in the end.', svgs: frameOf(end) }],

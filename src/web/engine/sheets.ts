@@ -1,45 +1,8 @@
 import type { Circuit } from '../../../shared/circuit.ts';
-import { drawSvgs, layOut, PROFILES, type SceneSheet, type ShownState } from '../../drawing/index.ts';
-import type { Drawn, Spot, View } from './messages.ts';
-
-/** How far round a terminal's end a finger may be, in the drawing's pixels. */
-const REACH = 11;
-
-/** What a symbol is asked by, and what kind of thing it is. */
-function kindOf({ form }: SceneSheet['symbols'][number]): Spot['kind'] {
-  if (form === 'coil') return 'coil';
-  if (form === 'input') return 'input';
-  return form === 'lamp' || form === 'sounder' || form === 'valve' || form === 'motor' ? 'load' : 'contact';
-}
-
-function spotsOf({ symbols, width, height }: SceneSheet): Spot[] {
-  const box = (
-    item: string,
-    kind: Spot['kind'],
-    left: number,
-    top: number,
-    right: number,
-    bottom: number,
-  ): Spot => ({
-    item,
-    kind,
-    x: left / width,
-    y: top / height,
-    width: (right - left) / width,
-    height: (bottom - top) / height,
-  });
-  return symbols.flatMap((symbol) => {
-    const { device, left, right, top, bottom, ports } = symbol;
-    const kind = kindOf(symbol);
-    const item = kind === 'input' ? (ports[0]?.terminal ?? device) : device;
-    return [
-      box(item, kind, left, top, right, bottom),
-      ...ports.map(({ terminal, x, y }) =>
-        box(terminal, 'terminal', x - REACH, y - REACH, x + REACH, y + REACH),
-      ),
-    ];
-  });
-}
+import { drawSvgs, layOut, PROFILES, type Scene, type ShownState } from '../../drawing/index.ts';
+import type { Drawn, View } from './messages.ts';
+import { meterOn } from './meter-place.ts';
+import { spotsOf } from './spots.ts';
 
 /** A circuit laid out once, to be drawn in many states: the picture of each sheet. */
 export function sheetsIn(circuit: Circuit, { width, theme }: View): (state: ShownState) => string[] {
@@ -47,17 +10,34 @@ export function sheetsIn(circuit: Circuit, { width, theme }: View): (state: Show
   return (state) => drawSvgs(scene, { theme, state });
 }
 
-/** Draws a circuit at rest, or in a state. */
-export function draw(circuit: Circuit, { width, theme }: View, state?: ShownState): Drawn {
-  const scene = layOut(circuit, PROFILES[width]);
+/** Draws what has been laid out at rest, or in a state; with a meter on two of its terminals. */
+export function drawLaidOut(
+  scene: Scene,
+  { theme }: View,
+  state?: ShownState,
+  points?: readonly [string, string],
+): Drawn {
   const svgs = drawSvgs(scene, { theme, ...(state ? { state } : {}) });
   return {
-    sheets: scene.sheets.map((sheet, index) => ({
-      title: sheet.title,
-      svg: svgs[index]!,
-      width: sheet.width,
-      height: sheet.height,
-      spots: spotsOf(sheet),
-    })),
+    sheets: scene.sheets.map((sheet, index) => {
+      const spots = spotsOf(sheet);
+      const meter = points && meterOn(sheet, spots, points);
+      return {
+        title: sheet.title,
+        svg: svgs[index]!,
+        width: sheet.width,
+        height: sheet.height,
+        spots,
+        ...(meter ? { meter } : {}),
+      };
+    }),
   };
 }
+
+/** Lays a circuit out and draws it. */
+export const draw = (
+  circuit: Circuit,
+  view: View,
+  state?: ShownState,
+  points?: readonly [string, string],
+): Drawn => drawLaidOut(layOut(circuit, PROFILES[view.width]), view, state, points);

@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { Drawn, Sheet, Spot } from '../engine/messages.ts';
+import { Laid } from './laid.tsx';
 
 /** What can be touched on a drawing, by item: its name, the state it is given, and how that was marked. */
 export interface Touchable {
@@ -16,6 +17,14 @@ interface Props {
   readonly description: string;
   readonly touchable?: ReadonlyMap<string, Touchable>;
   readonly onTouch?: (item: string) => void;
+  /** By sheet: the places to touch, where they are others than the drawing's own. */
+  readonly points?: readonly (readonly Spot[])[];
+  /** What the meter on the drawing shows. */
+  readonly meter?: string;
+  /** Conductors laid from terminal to terminal by whoever answers. */
+  readonly conductors?: readonly (readonly [string, string])[];
+  /** Terminals that their conductor is off. */
+  readonly broken?: readonly string[];
   /** Devices and terminals to point at. */
   readonly about?: readonly string[];
   /** Places that are asked about and can't be answered on the drawing. */
@@ -44,6 +53,9 @@ const RINGS: Readonly<Record<Spot['kind'], readonly [number, number]>> = {
 /** From this share of the width on a tag grows to the left. */
 const NEAR_EDGE = 0.8;
 
+/** A longer word than this stands under its symbol: beside it, it would cover the next one's name. */
+const LONG = 4;
+
 /** Where a target stands and how large its ring is; it grows with the drawing. */
 function placed(spot: Spot, sheet: Sheet): Record<string, string> {
   const [across, high] = RINGS[spot.kind];
@@ -54,6 +66,7 @@ function placed(spot: Spot, sheet: Sheet): Record<string, string> {
     '--across': share(across),
     '--high': share(high),
     '--letters': share(11.5),
+    ...(spot.aside ? { '--aside': share(spot.aside) } : {}),
   };
 }
 
@@ -73,6 +86,7 @@ function SpotButton({
   const shared = {
     class: `spot ${spot.kind} ${edge} ${verdict ?? ''}`,
     'data-state': verdict ? undefined : touch.state,
+    'data-long': !verdict && touch.state !== undefined && touch.state.length > LONG ? '' : undefined,
     style: placed(spot, sheet),
   };
   // What was answered and what is right stand beside the drawing in words.
@@ -122,10 +136,14 @@ function SheetView({
   onTouch,
   about,
   asked,
-}: { sheet: Sheet; widest: number } & Omit<Props, 'drawn'>) {
+  points,
+  meter,
+  conductors = [],
+  broken = [],
+}: { sheet: Sheet; widest: number; points: readonly Spot[] | undefined } & Omit<Props, 'drawn' | 'points'>) {
   // As a picture of its own, the drawing's style can't reach the page and the page's policy needs no exception.
   const source = useMemo(() => `data:image/svg+xml,${encodeURIComponent(sheet.svg)}`, [sheet.svg]);
-  const spots = sheet.spots.filter(({ item, kind }) => {
+  const spots = (points ?? sheet.spots).filter(({ item, kind }) => {
     const touch = touchable?.get(item);
     return touch && (!touch.at || touch.at.includes(kind));
   });
@@ -150,6 +168,19 @@ function SheetView({
               <span class="ring" />
             </span>
           ))}
+        <Laid sheet={sheet} reading={meter} conductors={conductors} />
+        {sheet.spots
+          .filter(({ item }) => broken.includes(item))
+          .map((spot, index) => (
+            <span
+              key={`${spot.item} ${index}`}
+              class="spot terminal broken"
+              style={placed(spot, sheet)}
+              aria-hidden="true"
+            >
+              <span class="tag">✕</span>
+            </span>
+          ))}
         {touchable &&
           spots.map((spot, index) => (
             <SpotButton
@@ -166,13 +197,19 @@ function SheetView({
 }
 
 /** A drawing with what can be touched laid over it as real buttons. Its sheets are all drawn to one scale. */
-export function Drawing({ drawn, ...rest }: Props) {
+export function Drawing({ drawn, points, ...rest }: Props) {
   const widest = Math.max(...drawn.sheets.map(({ width }) => width));
   const highest = Math.max(...drawn.sheets.map(({ height }) => height));
   return (
     <div class="drawing" style={{ '--w': widest, '--ratio': widest / highest }}>
       {drawn.sheets.map((sheet, index) => (
-        <SheetView key={`${index} ${sheet.title}`} sheet={sheet} widest={widest} {...rest} />
+        <SheetView
+          key={`${index} ${sheet.title}`}
+          sheet={sheet}
+          widest={widest}
+          points={points?.[index]}
+          {...rest}
+        />
       ))}
     </div>
   );

@@ -15,6 +15,8 @@ interface Props {
   readonly about: readonly string[];
   /** The marks, shown at the end. */
   readonly marks: ReadonlyMap<string, Touchable>;
+  /** What a meter on the drawing shows at the end. */
+  readonly meter?: string;
 }
 
 const withPictures = (drawn: Drawn, { svgs }: Frame): Drawn => ({
@@ -22,7 +24,7 @@ const withPictures = (drawn: Drawn, { svgs }: Frame): Drawn => ({
 });
 
 /** A run as pictures that can be played, stepped and scrubbed. It starts at the end: the state that was asked about. */
-export function Player({ drawn, frames, about, marks }: Props) {
+export function Player({ drawn, frames, about, marks, meter }: Props) {
   const last = (frames?.length ?? 1) - 1;
   const [chosen, setAt] = useState<number>();
   const [playing, setPlaying] = useState(false);
@@ -55,6 +57,7 @@ export function Player({ drawn, frames, about, marks }: Props) {
             at < last ? `The circuit at this moment. ${caption}` : 'The circuit as it stands in the end.'
           }
           {...(at === last ? { about, touchable: marks } : {})}
+          {...(meter === undefined ? {} : { meter: at === last ? meter : '…' })}
         />
       </Board>
       {frames && last > 0 && (

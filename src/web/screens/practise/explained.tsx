@@ -1,20 +1,25 @@
+import type { Circuit } from '../../../../shared/circuit.ts';
+import type { Mark } from '../../../../shared/question.ts';
+import type { Scenario } from '../../../../shared/scenario.ts';
 import { CircuitTiming } from '../../parts/circuit-timing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
 import { unbroken } from '../../parts/unbroken.ts';
 import type { Ground } from '../../start.ts';
-import type { Phase } from './session.ts';
 
 interface Props {
   readonly ground: Ground;
-  readonly phase: Extract<Phase, { kind: 'marked' }>;
+  readonly mark: Mark;
+  /** What is shown beside it, as it was run. */
+  readonly circuit: Circuit;
+  readonly scenario: Scenario;
+  /** What the author of the question says about it. */
+  readonly because?: string | undefined;
   /** Points at devices on the drawing. */
   readonly onAbout: (about: readonly string[]) => void;
 }
 
 /** The idea behind a wrong answer, and why the right one is right. */
-export function Explained({ ground, phase, onAbout }: Props) {
-  const { mark } = phase.judgement.judged;
-  const { question, because } = phase.prepared.task;
+export function Explained({ ground, mark, circuit, scenario, because, onAbout }: Props) {
   return (
     <div class="explained">
       {mark.misconceptions.length > 0 && (
@@ -50,13 +55,13 @@ export function Explained({ ground, phase, onAbout }: Props) {
         </ul>
       </section>
       {because && <p class="because">{because}</p>}
-      {question.scenario.acts.some(({ kind }) => kind === 'wait') && (
-        <CircuitTiming ground={ground} circuit={question.circuit} scenario={question.scenario} />
+      {scenario.acts.some(({ kind }) => kind === 'wait') && (
+        <CircuitTiming ground={ground} circuit={circuit} scenario={scenario} />
       )}
       <p>
         <a href="#/try/last">Try this circuit: press, hold, measure</a>
       </p>
-      <DrawingInWords ground={ground} circuit={question.circuit} />
+      <DrawingInWords ground={ground} circuit={circuit} />
     </div>
   );
 }

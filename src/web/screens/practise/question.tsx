@@ -1,41 +1,23 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { MarkPart } from '../../../../shared/question.ts';
-import type { Prepared } from '../../engine/messages.ts';
+import type { QuestionKind } from '../../../../shared/question.ts';
 import { answers, settings } from '../../learner.ts';
 import { Board } from '../../parts/board.tsx';
-import { Drawing, type Touchable } from '../../parts/drawing.tsx';
+import { Drawing } from '../../parts/drawing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
 import { Player } from '../../parts/player.tsx';
+import { SwitchRow } from '../../parts/switch-row.tsx';
 import { unbroken } from '../../parts/unbroken.ts';
 import type { Ground } from '../../start.ts';
-import { answerOf } from './answer.ts';
+import { answerOf, NOTHING, voltsOf } from './answer.ts';
 import { AnswerForm } from './answer-form.tsx';
 import { Explained } from './explained.tsx';
+import { conductorsLaid, openStep, stepsAsked, touchableOf, wire } from './on-drawing.ts';
 import type { Phase, Session } from './session.ts';
 import { Situation } from './situation.tsx';
 import { PlacingUnderWay, WhereToBegin } from './where-to-begin.tsx';
 
 /** In its first questions somebody is told that the drawing itself is answered on. */
 const TOLD_FOR = 3;
-
-/** A relay is answered at its coil, not at each of its contacts. */
-const PLACES = ['load', 'coil', 'input', 'terminal'] as const;
-
-/** What can be answered on the drawing: every item that stands at one place of it and in one state. */
-function touchableOf(
-  { asked, task }: Prepared,
-  chosen: ReadonlyMap<string, string>,
-  parts: ReadonlyMap<string, MarkPart> | undefined,
-): ReadonlyMap<string, Touchable> {
-  const { kind } = task.question;
-  if (kind === 'wiring' || kind === 'sequence' || kind === 'meter') return new Map();
-  return new Map(
-    asked.items.map(({ item, label }) => {
-      const part = parts?.get(item);
-      return [item, { label, state: chosen.get(item), at: PLACES, ...(part ? { mark: part } : {}) }];
-    }),
-  );
-}
 
 interface Props {
   readonly session: Session;
@@ -113,6 +95,27 @@ function Bar({ session, phase, left, able }: Omit<Props, 'ground'> & { left: num
   );
 }
 
+/** How the drawing itself is answered on; of what is plain, only the first times. */
+function toldOf(kind: QuestionKind, answered: number): string | undefined {
+  switch (kind) {
+    case 'wiring':
+      return 'Touch the two terminals on the drawing, or choose below.';
+    case 'sequence':
+      return 'Choose a moment over the drawing and touch its rings, or choose below.';
+    case 'meter':
+      return undefined;
+    default:
+      return answered < TOLD_FOR ? 'Touch each blue ring on the drawing, or choose below.' : undefined;
+  }
+}
+
+/** What has been typed, as the meter's face shows it. */
+function faceOf(typed: string | undefined): string {
+  if (typed === NOTHING) return NOTHING;
+  const volts = voltsOf(typed ?? '');
+  return volts === undefined ? '? V' : `${volts} V`;
+}
+
 /** A question with its drawing: asked, or marked. */
 export function Question({ session, ground, phase }: Props) {
   const { prepared } = phase;
@@ -126,10 +129,15 @@ export function Question({ session, ground, phase }: Props) {
   const [busy, setBusy] = useState(false);
   const [about, setAbout] = useState<readonly string[]>([]);
   const answer = answerOf(task.question, asked, chosen);
-  const touchable = touchableOf(prepared, chosen, parts);
+  const { question } = task;
+  const [step, setStep] = useState<string>();
+  const steps = question.kind === 'sequence' ? [...stepsAsked(asked).keys()] : [];
+  const stepShown = parts ? (steps.at(-1) ?? '') : (step ?? openStep(asked, chosen));
+  const touchable = touchableOf(question, asked, chosen, stepShown, parts);
   useEffect(() => {
     if (phase.kind === 'asking') setAbout([]);
-  }, [phase.kind]);
+    setStep(undefined);
+  }, [phase.kind, task]);
   const submit = (event: Event): void => {
     event.preventDefault();
     if (!answer || busy || phase.kind !== 'asking') return;
@@ -137,7 +145,22 @@ export function Question({ session, ground, phase }: Props) {
     const free = (): void => setBusy(false);
     session.check(answer).then(free, free);
   };
-  const left = asked.items.length - asked.items.filter(({ item }) => chosen.has(item)).length;
+  const left = asked.items.filter(({ item }) => !chosen.get(item)).length;
+  const touch = (place: string): void => {
+    if (question.kind === 'wiring') session.chooseAll(wire(question, asked, chosen, place));
+    else {
+      const found =
+        question.kind === 'sequence'
+          ? stepsAsked(asked)
+              .get(stepShown)
+              ?.find((entry) => entry.place === place)?.item
+          : asked.items.find(({ item }) => item === place);
+      if (found) session.turn(found.item, found.choices);
+      // What is being turned stays, also when its step is complete.
+      setStep(stepShown);
+    }
+  };
+  const told = toldOf(question.kind, answers.value.length);
   const first = answers.value.length === 0 && !settings.value.placement && phase.kind === 'asking';
   return (
     <form class={answers.value.length < TOLD_FOR ? 'question' : 'question known'} onSubmit={submit}>
@@ -148,6 +171,17 @@ export function Question({ session, ground, phase }: Props) {
       ) : null}
       <div class="desk">
         <Heading session={session} phase={phase} />
+        {phase.kind === 'asking' && steps.length > 1 && (
+          <SwitchRow
+            label="Moment that is answered on the drawing"
+            options={steps.map((after) => ({
+              value: after,
+              text: after === '0' ? 'Start' : `After ${after}`,
+            }))}
+            chosen={stepShown}
+            onChoose={setStep}
+          />
+        )}
         {phase.kind === 'asking' ? (
           <Board>
             <Drawing
@@ -155,9 +189,9 @@ export function Question({ session, ground, phase }: Props) {
               description={`Control drawing: ${task.question.circuit.title ?? asked.title}. Everything is drawn at rest. Further down it stands in words.`}
               touchable={touchable}
               {...(touchable.size === 0 ? { asked: asked.items.flatMap(({ about: at }) => at) } : {})}
-              onTouch={(item) =>
-                session.turn(item, asked.items.find((entry) => entry.item === item)?.choices ?? [])
-              }
+              conductors={conductorsLaid(question, asked, chosen)}
+              onTouch={touch}
+              {...(question.kind === 'meter' ? { meter: faceOf(chosen.get('volts')) } : {})}
             />
           </Board>
         ) : (
@@ -167,13 +201,12 @@ export function Question({ session, ground, phase }: Props) {
             frames={phase.frames}
             about={about}
             marks={touchable}
+            {...(question.kind === 'meter' ? { meter: parts?.get('volts')?.right ?? '' } : {})}
           />
         )}
       </div>
       <div class="talk">
-        {phase.kind === 'asking' && touchable.size > 0 && answers.value.length < TOLD_FOR && (
-          <p class="told">Touch each blue ring on the drawing, or choose below.</p>
-        )}
+        {phase.kind === 'asking' && told && <p class="told">{told}</p>}
         <Situation sentences={asked.situation} />
         <h2>{unbroken(asked.task)}</h2>
         <AnswerForm
@@ -185,7 +218,16 @@ export function Question({ session, ground, phase }: Props) {
         <p class={phase.kind === 'asking' && phase.hint ? 'hint' : 'hint empty'} role="status">
           {phase.kind === 'asking' ? unbroken(phase.hint ?? '') : ''}
         </p>
-        {phase.kind === 'marked' && <Explained ground={ground} phase={phase} onAbout={setAbout} />}
+        {phase.kind === 'marked' && (
+          <Explained
+            ground={ground}
+            mark={phase.judgement.judged.mark}
+            circuit={phase.judgement.circuit}
+            scenario={phase.judgement.scenario}
+            because={task.because}
+            onAbout={setAbout}
+          />
+        )}
         {asked.cautions.length > 0 && (
           <div class="caution">
             {asked.cautions.map((caution) => (

@@ -184,7 +184,11 @@ export class Session {
   }
 
   choose(item: string, state: string): void {
-    this.chosen.value = new Map([...this.chosen.value, [item, state]]);
+    this.chooseAll([[item, state]]);
+  }
+
+  chooseAll(states: readonly (readonly [string, string])[]): void {
+    this.chosen.value = new Map([...this.chosen.value, ...states]);
     this.keepOpen().catch(() => undefined);
   }
 
@@ -243,7 +247,7 @@ export class Session {
         { id: given.id, skill: task.skill, right: judgement.judged.mark.correct && !given.help.hint },
       ]);
     this.recent = [...this.recent, task.skill];
-    lastCircuit.value = task.question.circuit;
+    lastCircuit.value = judgement.circuit;
     this.showMarked({ kind: 'marked', prepared, given, judgement, frames: undefined }, view);
     this.makeReady();
   }

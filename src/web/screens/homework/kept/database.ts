@@ -1,0 +1,139 @@
+/**
+ * What is kept on this device of homework: answers that wait for the server, and papers to go on with when there is no
+ * network. Whose it is stands in every row: several people may use one device.
+ */
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { KeptSave, LearnerSet, PaperView } from '../../../../../shared/homework-views.ts';
+import type { Answer } from '../../../../../shared/question.ts';
+
+/** An answer as it was given here; its id makes it count once. */
+export interface GivenAnswer {
+  readonly person: string;
+  readonly paper: string;
+  readonly id: string;
+  readonly item: number;
+  readonly answer: Answer;
+  /** What stands chosen, so that a reload brings it back. */
+  readonly chosen: readonly (readonly [string, string])[];
+  readonly secondsUsed: number;
+}
+
+export interface WaitingAnswer extends GivenAnswer {
+  /** Its place in line. */
+  readonly key: number;
+}
+
+/** An answer that the server will never keep, and why. */
+export interface RefusedAnswer {
+  readonly person: string;
+  readonly paper: string;
+  readonly item: number;
+  readonly code: string;
+  readonly message: string;
+}
+
+interface Schema extends DBSchema {
+  waiting: { key: number; value: GivenAnswer; indexes: { 'by-person': string } };
+  refused: { key: number; value: RefusedAnswer };
+  papers: { key: [string, string]; value: { person: string; id: string; view: PaperView } };
+  lists: { key: string; value: readonly LearnerSet[] };
+}
+
+export class KeptHomework {
+  private readonly db: IDBPDatabase<Schema>;
+
+  private constructor(db: IDBPDatabase<Schema>) {
+    this.db = db;
+  }
+
+  /** @throws Error with words for a person where the browser keeps nothing */
+  static async open(name = 'polewise-homework'): Promise<KeptHomework> {
+    const db = await openDB<Schema>(name, 1, {
+      upgrade(made) {
+        made.createObjectStore('waiting', { autoIncrement: true }).createIndex('by-person', 'person');
+        made.createObjectStore('refused', { autoIncrement: true });
+        made.createObjectStore('papers', { keyPath: ['person', 'id'] });
+        made.createObjectStore('lists');
+      },
+      blocking: (_from, _to, event) => (event.target as IDBDatabase).close(),
+    }).catch(() => {
+      throw new Error(
+        'This browser does not let the page keep anything, so answers could be lost. A private window may be why.',
+      );
+    });
+    return new KeptHomework(db);
+  }
+
+  /** Puts an answer in line; an earlier one to the same item that still waits is replaced by it. */
+  async give(given: GivenAnswer): Promise<void> {
+    const transaction = this.db.transaction('waiting', 'readwrite');
+    for (
+      let cursor = await transaction.store.index('by-person').openCursor(given.person);
+      cursor;
+      cursor = await cursor.continue()
+    )
+      if (cursor.value.paper === given.paper && cursor.value.item === given.item) await cursor.delete();
+    await transaction.store.add(given);
+    await transaction.done;
+  }
+
+  /** What waits of one person, in the order in which it was given. */
+  async waitingOf(person: string): Promise<readonly WaitingAnswer[]> {
+    const transaction = this.db.transaction('waiting');
+    const found: WaitingAnswer[] = [];
+    for (let cursor = await transaction.store.openCursor(); cursor; cursor = await cursor.continue())
+      if (cursor.value.person === person) found.push({ ...cursor.value, key: cursor.primaryKey });
+    await transaction.done;
+    return found;
+  }
+
+  /** The server has these: they leave the line, and stand among what was saved on the paper as it is kept here. */
+  async arrived(
+    person: string,
+    paper: string,
+    sent: readonly { key: number; save: KeptSave }[],
+  ): Promise<void> {
+    const transaction = this.db.transaction(['waiting', 'papers'], 'readwrite');
+    for (const { key } of sent) await transaction.objectStore('waiting').delete(key);
+    const kept = await transaction.objectStore('papers').get([person, paper]);
+    if (kept) {
+      const known = new Set(kept.view.saved.map(({ id }) => id));
+      const fresh = sent.map(({ save }) => save).filter(({ id }) => !known.has(id));
+      const saved = [...kept.view.saved, ...fresh].sort((one, other) => one.number - other.number);
+      await transaction.objectStore('papers').put({ ...kept, view: { ...kept.view, saved } });
+    }
+    await transaction.done;
+  }
+
+  async refuse(keys: readonly number[], refused: readonly RefusedAnswer[]): Promise<void> {
+    const transaction = this.db.transaction(['waiting', 'refused'], 'readwrite');
+    for (const key of keys) await transaction.objectStore('waiting').delete(key);
+    for (const each of refused) await transaction.objectStore('refused').add(each);
+    await transaction.done;
+  }
+
+  async refusedOf(person: string, paper: string): Promise<readonly RefusedAnswer[]> {
+    const all = await this.db.getAll('refused');
+    return all.filter((each) => each.person === person && each.paper === paper);
+  }
+
+  async paper(person: string, id: string): Promise<PaperView | undefined> {
+    return (await this.db.get('papers', [person, id]))?.view;
+  }
+
+  async keepPaper(person: string, view: PaperView): Promise<void> {
+    await this.db.put('papers', { person, id: view.id, view });
+  }
+
+  list(person: string): Promise<readonly LearnerSet[] | undefined> {
+    return this.db.get('lists', person);
+  }
+
+  async keepList(person: string, sets: readonly LearnerSet[]): Promise<void> {
+    await this.db.put('lists', sets, person);
+  }
+
+  close(): void {
+    this.db.close();
+  }
+}

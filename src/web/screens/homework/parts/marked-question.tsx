@@ -1,0 +1,100 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import type { Mark, Question } from '../../../../../shared/question.ts';
+import { Player } from '../../../parts/player.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
+import type { Ground } from '../../../start.ts';
+import { lastCircuit } from '../../../try-circuit.ts';
+import { AnswerForm } from '../../practise/answer-form.tsx';
+import { Explained } from '../../practise/explained.tsx';
+import { stepsAsked, touchableOf } from '../../practise/on-drawing.ts';
+import { Situation } from '../../practise/situation.tsx';
+import { type MarkedDrawing, useMarkedDrawing } from './use-drawn.ts';
+
+const NOTHING_CHOSEN: ReadonlyMap<string, string> = new Map();
+
+interface Props {
+  readonly ground: Ground;
+  readonly question: Question;
+  readonly mark: Mark;
+  /** Cells of the title block beside the circuit's title. */
+  readonly cells: readonly string[];
+  /** Said of the mark, over the answers. */
+  readonly verdict?: ComponentChildren;
+  /** Under the explanation. */
+  readonly children?: ComponentChildren;
+  /** At the foot, within reach. */
+  readonly bar?: ComponentChildren;
+}
+
+function Talk({ ground, mark, shown, verdict, children, onAbout }: Omit<Props, 'question' | 'cells' | 'bar'> & {
+  readonly shown: MarkedDrawing;
+  readonly onAbout: (about: readonly string[]) => void;
+}) {
+  const { asked, circuit, scenario } = shown;
+  return (
+    <div class="talk">
+      <Situation sentences={asked.situation} />
+      <h2>{unbroken(asked.task)}</h2>
+      {verdict}
+      <AnswerForm
+        asked={asked}
+        chosen={NOTHING_CHOSEN}
+        onChoose={() => undefined}
+        parts={new Map(mark.parts.map((part) => [part.item, part]))}
+      />
+      <Explained ground={ground} mark={mark} circuit={circuit} scenario={scenario} onAbout={onAbout} />
+      {asked.cautions.length > 0 && (
+        <div class="caution">
+          {asked.cautions.map((caution) => (
+            <p key={caution}>{caution}</p>
+          ))}
+        </div>
+      )}
+      {children}
+    </div>
+  );
+}
+
+/** A question with its mark: what is right, why, and the run in steps. */
+export function MarkedQuestion({ ground, question, mark, cells, bar, ...rest }: Props) {
+  const shown = useMarkedDrawing(ground, question, mark);
+  const [about, setAbout] = useState<readonly string[]>([]);
+  useEffect(() => setAbout([]), [question]);
+  useEffect(() => {
+    if (shown) lastCircuit.value = shown.circuit;
+  }, [shown]);
+  const parts = new Map(mark.parts.map((part) => [part.item, part]));
+  const lastStep =
+    shown && question.kind === 'sequence' ? ([...stepsAsked(shown.asked).keys()].at(-1) ?? '') : '';
+  return (
+    <div class="question known">
+      <div class="desk">
+        <div class="title-block">
+          <h1>{question.circuit.title ?? shown?.asked.title ?? 'A circuit'}</h1>
+          {cells.map((cell, at) => (
+            <p key={cell} class={at === 0 ? 'cell wide' : 'cell'}>
+              {cell}
+            </p>
+          ))}
+        </div>
+        {shown ? (
+          <Player
+            key={question.circuit.title}
+            drawn={shown.drawn}
+            frames={shown.frames}
+            about={about}
+            marks={touchableOf(question, shown.asked, NOTHING_CHOSEN, lastStep, parts)}
+            {...(question.kind === 'meter' ? { meter: parts.get('volts')?.right ?? '' } : {})}
+          />
+        ) : (
+          <p class="waiting" role="status">
+            Drawing…
+          </p>
+        )}
+      </div>
+      {shown && <Talk ground={ground} mark={mark} shown={shown} onAbout={setAbout} {...rest} />}
+      {bar && <div class="bar">{bar}</div>}
+    </div>
+  );
+}

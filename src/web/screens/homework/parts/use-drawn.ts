@@ -1,0 +1,60 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Circuit } from '../../../../../shared/circuit.ts';
+import type { Asked, Mark, Question } from '../../../../../shared/question.ts';
+import type { Scenario } from '../../../../../shared/scenario.ts';
+import type { Drawn, Frame } from '../../../engine/messages.ts';
+import type { Ground } from '../../../start.ts';
+import { view } from '../../../view.ts';
+
+/** A question drawn as it is put; the one before stays until the next is there. */
+export function useDrawnAsked(ground: Ground, question: Question): Drawn | undefined {
+  const [drawn, setDrawn] = useState<{ of: Question; drawn: Drawn }>();
+  const wanted = view.value;
+  useEffect(() => {
+    let here = true;
+    ground.engine.call('drawAsked', { question, view: wanted }).then(
+      (made) => here && setDrawn({ of: question, drawn: made }),
+      () => here && setDrawn(undefined),
+    );
+    return () => {
+      here = false;
+    };
+  }, [ground, question, wanted]);
+  return drawn?.of === question ? drawn.drawn : undefined;
+}
+
+export interface MarkedDrawing {
+  readonly asked: Asked;
+  readonly drawn: Drawn;
+  readonly circuit: Circuit;
+  readonly scenario: Scenario;
+  /** The run, once it has been worked out. */
+  readonly frames: readonly Frame[] | undefined;
+}
+
+/** A marked question in words and as it stands in the end, and a little later the way there. */
+export function useMarkedDrawing(ground: Ground, question: Question, mark: Mark): MarkedDrawing | undefined {
+  const [shown, setShown] = useState<MarkedDrawing & { of: Question }>();
+  const wanted = view.value;
+  useEffect(() => {
+    let here = true;
+    const items = mark.parts.map(({ item }) => item);
+    const { engine } = ground;
+    const work = async (): Promise<void> => {
+      const [asked, made] = await Promise.all([
+        engine.call('ask', { question }),
+        engine.call('drawMarked', { question, items, view: wanted }),
+      ]);
+      if (!here) return;
+      setShown({ of: question, asked, ...made, frames: undefined });
+      const { frames } = await engine.call('run', { question, items, view: wanted });
+      if (here) setShown({ of: question, asked, ...made, frames });
+    };
+    // Without the run the mark still stands; without the drawing nothing is shown but the words around it.
+    work().catch(() => undefined);
+    return () => {
+      here = false;
+    };
+  }, [ground, question, mark, wanted]);
+  return shown?.of === question ? shown : undefined;
+}
