@@ -1,0 +1,158 @@
+/** Calls to the server by its contract, which is fetched with the first of them: practising doesn't wait for schemas. */
+import type { z } from 'zod';
+import type { ApiProblem, ApiProblemCode } from '../../shared/api-problem.ts';
+import type { ApiRoute, FileReply } from '../../shared/api-route.ts';
+import type { routes } from './api-contract.ts';
+
+type Routes = typeof routes;
+export type RouteName = keyof Routes;
+type FileRoute = { [N in RouteName]: Routes[N]['reply'] extends FileReply ? N : never }[RouteName];
+type DataRoute = Exclude<RouteName, FileRoute>;
+
+type Part<R, P extends string> = R extends { readonly [K in P]: infer S extends z.ZodType }
+  ? Record<never, never> extends z.input<S>
+    ? { readonly [K in P]?: z.input<S> }
+    : { readonly [K in P]: z.input<S> }
+  : unknown;
+/** What a route takes: `params` of its path, `query`, `body`, each only where it has one. */
+export type Takes<N extends RouteName> = Part<Routes[N], 'params'> &
+  Part<Routes[N], 'query'> &
+  Part<Routes[N], 'body'> & { readonly signal?: AbortSignal };
+/** What it gives. */
+export type Gives<N extends DataRoute> = Routes[N]['reply'] extends z.ZodType
+  ? z.output<Routes[N]['reply']>
+  : never;
+
+type Asked<N extends RouteName> =
+  Record<never, never> extends Takes<N> ? [take?: Takes<N>] : [take: Takes<N>];
+
+/** What any route may take. */
+interface Take {
+  readonly params?: Readonly<Record<string, string>>;
+  readonly query?: Readonly<Record<string, string | number | boolean | undefined>>;
+  readonly body?: unknown;
+  readonly signal?: AbortSignal;
+}
+
+/** Why a call came to nothing, in words for a person; `hint` says what to do. */
+export class ApiFailure extends Error {
+  /** Null where the server wasn't reached: nobody answered, or something else did. */
+  readonly code: ApiProblemCode | null;
+  readonly hint: string;
+  /** Seconds after which trying again makes sense, where the server says so. */
+  readonly retryAfter: number | null;
+
+  constructor(code: ApiFailure['code'], message: string, hint: string, retryAfter: number | null = null) {
+    super(message);
+    this.code = code;
+    this.hint = hint;
+    this.retryAfter = retryAfter;
+  }
+}
+
+/** What went wrong and what to do, in words, whatever it was. */
+export function wordsOf(error: unknown): string {
+  if (error instanceof ApiFailure) return `${error.message} ${error.hint}`.trim();
+  return error instanceof Error ? error.message : String(error);
+}
+
+let signedOut: () => void = () => undefined;
+/** Has somebody told whenever the server says that nobody is signed in any more. */
+export const whenSignedOut = (told: () => void): void => {
+  signedOut = told;
+};
+
+const contract = (): Promise<Routes> =>
+  import('./api-contract.ts').then(
+    ({ routes: all }) => all,
+    () => {
+      throw new ApiFailure(
+        null,
+        'This part of the page could not be loaded.',
+        'Try again when there is a network.',
+      );
+    },
+  );
+
+function addressOf(path: string, { params = {}, query = {} }: Take): string {
+  const filled = path.replace(/:([a-z]+)/gi, (_, name: string) => encodeURIComponent(params[name] ?? ''));
+  const pairs = Object.entries(query).flatMap(([name, value]) =>
+    value === undefined ? [] : [[name, String(value)]],
+  );
+  return pairs.length > 0 ? `${filled}?${new URLSearchParams(pairs)}` : filled;
+}
+
+async function refusal(response: Response): Promise<ApiFailure> {
+  const told = (await response.json().catch(() => undefined)) as Partial<ApiProblem> | undefined;
+  if (typeof told?.code !== 'string' || typeof told.message !== 'string')
+    return new ApiFailure(
+      null,
+      `Something else answered in the server’s place (${response.status}).`,
+      'Is this device in the right network? Then try again.',
+    );
+  const seconds = Number(response.headers.get('retry-after'));
+  return new ApiFailure(told.code, told.message, told.hint ?? '', seconds > 0 ? seconds : null);
+}
+
+async function send({ method, path }: ApiRoute, take: Take): Promise<Response> {
+  const { body, signal } = take;
+  const response = await fetch(addressOf(path, take), {
+    method,
+    ...(body === undefined
+      ? {}
+      : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
+    ...(signal ? { signal } : {}),
+  }).catch((error: unknown) => {
+    if (signal?.aborted) throw error;
+    throw new ApiFailure(
+      null,
+      'The server does not answer.',
+      'There may be no network. Nothing is lost: try again when there is.',
+    );
+  });
+  if (response.ok) return response;
+  const failure = await refusal(response);
+  if (failure.code === 'sign-in-first') signedOut();
+  throw failure;
+}
+
+/**
+ * Asks the server: `call('class', { params: { class: id } })`.
+ *
+ * @throws ApiFailure with words for a person
+ */
+export async function call<N extends DataRoute>(name: N, ...[take]: Asked<N>): Promise<Gives<N>> {
+  const route: ApiRoute = (await contract())[name];
+  const response = await send(route, (take ?? {}) as Take);
+  const value: unknown = await response.json().catch(() => undefined);
+  const read = 'kind' in route.reply ? undefined : route.reply.safeParse(value);
+  if (read?.success) return read.data as Gives<N>;
+  throw new ApiFailure(
+    null,
+    'The server answered in a way that this page does not know.',
+    'It may have been renewed: load the page again.',
+  );
+}
+
+/**
+ * Fetches a file and hands it to the browser to be kept under a name. Resolves when it is here.
+ *
+ * @throws ApiFailure with words for a person
+ */
+export async function save<N extends FileRoute | 'exportLearner'>(
+  name: N,
+  fileName: string,
+  ...[take]: Asked<N>
+): Promise<void> {
+  const response = await send((await contract())[name], (take ?? {}) as Take);
+  const file = await response.blob().catch(() => {
+    throw new ApiFailure(null, 'The file did not arrive whole.', 'Try again.');
+  });
+  const address = URL.createObjectURL(file);
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = fileName;
+  link.click();
+  // Some browsers begin to read only after the click has been dealt with.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
