@@ -1,5 +1,5 @@
 /** One paper being worked on: what stands chosen, what has been saved, and how long was spent on each item. */
-import { computed, signal } from '@preact/signals';
+import { computed, type Signal, signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import type { PaperView } from '../../../../../shared/homework-views.ts';
 import type { Asked, Question } from '../../../../../shared/question.ts';
@@ -18,7 +18,7 @@ const NOTHING: Chosen = new Map();
 
 export class PaperSession {
   readonly id: string;
-  readonly view: ReturnType<typeof signal<PaperView>> & { value: PaperView };
+  readonly view: Signal<PaperView>;
   readonly items: readonly SheetItem[];
   /** By item. */
   readonly chosen = signal<ReadonlyMap<number, Chosen>>(new Map());
@@ -35,7 +35,7 @@ export class PaperSession {
   private constructor(outbox: Outbox, view: PaperView) {
     this.outbox = outbox;
     this.id = view.id;
-    this.view = signal(view) as PaperSession['view'];
+    this.view = signal(view);
     this.items = view.paper.items.map(({ question, marks }) => ({
       question: asQuestion(question),
       asked: question.asked,

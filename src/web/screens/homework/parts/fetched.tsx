@@ -1,48 +1,39 @@
 import type { ComponentChildren } from 'preact';
-import { useCallback, useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { wordsOf } from '../../../api.ts';
 
 /** Something asked of the server: being fetched, there, or refused in words. */
 export type Fetched<T> =
   | { readonly kind: 'waiting' }
   | { readonly kind: 'there'; readonly value: T }
-  | { readonly kind: 'failed'; readonly why: string; readonly hint: string };
+  | { readonly kind: 'failed'; readonly why: string };
 
-/** What went wrong, in words for a person. */
-export function wordsOf(error: unknown): { readonly why: string; readonly hint: string } {
-  const { message, hint } = error as { readonly message?: unknown; readonly hint?: unknown };
-  return {
-    why: typeof message === 'string' ? message : String(error),
-    hint: typeof hint === 'string' ? hint : '',
-  };
-}
-
-/**
- * Asks for something when what it depends on changes, and again on demand. While it is asked again what was there
- * stays.
- */
+/** Asks for something whenever `key` changes, and again on demand: while it is asked again what was there stays. */
 export function useFetched<T>(
+  key: string,
   ask: () => Promise<T>,
-  dependsOn: readonly unknown[],
 ): { readonly fetched: Fetched<T>; again(): void; put(value: T): void } {
-  const [fetched, setFetched] = useState<Fetched<T>>({ kind: 'waiting' });
+  const [held, setHeld] = useState<{ readonly of: string; readonly fetched: Fetched<T> }>();
   const [round, setRound] = useState(0);
-  // biome wants the function itself among these; what it depends on is told instead.
-  const asked = useCallback(ask, dependsOn);
-  useEffect(() => setFetched({ kind: 'waiting' }), [asked]);
+  const asking = useRef(ask);
+  asking.current = ask;
   useEffect(() => {
     let here = true;
-    asked().then(
-      (value) => here && setFetched({ kind: 'there', value }),
-      (error: unknown) => here && setFetched({ kind: 'failed', ...wordsOf(error) }),
+    const hold = (fetched: Fetched<T>): void => {
+      if (here) setHeld({ of: key, fetched });
+    };
+    asking.current().then(
+      (value) => hold({ kind: 'there', value }),
+      (error: unknown) => hold({ kind: 'failed', why: wordsOf(error) }),
     );
     return () => {
       here = false;
     };
-  }, [asked, round]);
+  }, [key, round]);
   return {
-    fetched,
-    again: () => setRound((before) => before + 1),
-    put: (value) => setFetched({ kind: 'there', value }),
+    fetched: held?.of === key ? held.fetched : { kind: 'waiting' },
+    again: () => setRound(round + 1),
+    put: (value) => setHeld({ of: key, fetched: { kind: 'there', value } }),
   };
 }
 
@@ -66,9 +57,7 @@ export function Show<T>({
     case 'failed':
       return (
         <div class="refused" role="alert">
-          <p>
-            {of.why} {of.hint}
-          </p>
+          <p>{of.why}</p>
           <button type="button" class="button" onClick={again}>
             Try again
           </button>

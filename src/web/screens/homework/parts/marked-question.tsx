@@ -27,7 +27,14 @@ interface Props {
   readonly bar?: ComponentChildren;
 }
 
-function Talk({ ground, mark, shown, verdict, children, onAbout }: Omit<Props, 'question' | 'cells' | 'bar'> & {
+function Talk({
+  ground,
+  mark,
+  shown,
+  verdict,
+  children,
+  onAbout,
+}: Omit<Props, 'question' | 'cells' | 'bar'> & {
   readonly shown: MarkedDrawing;
   readonly onAbout: (about: readonly string[]) => void;
 }) {

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { wordsOf } from './fetched.tsx';
+import { wordsOf } from '../../../api.ts';
 
 /** Something that is done on the server at a press: whether it is under way, and why it was refused. */
 export function useAct(): {
@@ -17,10 +17,7 @@ export function useAct(): {
       setBusy(true);
       setFailure('');
       work()
-        .catch((error: unknown) => {
-          const { why, hint } = wordsOf(error);
-          setFailure(`${why} ${hint}`.trim());
-        })
+        .catch((error: unknown) => setFailure(wordsOf(error)))
         .finally(() => setBusy(false));
     },
   };

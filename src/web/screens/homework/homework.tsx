@@ -1,0 +1,55 @@
+import '../../styles/homework.css';
+import '../../styles/reports.css';
+import type { FunctionComponent } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { wordsOf } from '../../api.ts';
+import { learnerOf, me, roleOf } from '../../me.ts';
+import { Loaded, type ScreenProps } from '../../parts/loaded.tsx';
+import type { Ground } from '../../start.ts';
+import type { Outbox } from './kept/outbox.ts';
+import { outboxOf } from './kept/own-outbox.ts';
+import { MyHomework } from './learner/my-homework.tsx';
+import { PaperScreen } from './learner/paper-screen.tsx';
+import { Review } from './learner/review.tsx';
+import { type Where, whereOf } from './where.ts';
+
+/** What tutors see is fetched when one of them comes. */
+const forTutors = (): Promise<FunctionComponent<ScreenProps>> =>
+  import('./tutor/tutor.tsx').then(({ TutorHomework }) => TutorHomework);
+
+type LearnersPlace = Extract<Where, { at: 'mine' | 'paper' | 'review' }>;
+
+function LearnerHomework({ ground, where }: { ground: Ground; where: LearnersPlace }) {
+  const person = learnerOf(me.value);
+  const [outbox, setOutbox] = useState<Outbox>();
+  const [failure, setFailure] = useState('');
+  useEffect(() => {
+    let here = true;
+    outboxOf(person).then(
+      (open) => here && setOutbox(open),
+      (error: unknown) => here && setFailure(wordsOf(error)),
+    );
+    return () => {
+      here = false;
+    };
+  }, [person]);
+  if (failure) return <p role="alert">{failure}</p>;
+  if (outbox?.person !== person) return <p role="status">Fetching…</p>;
+  switch (where.at) {
+    case 'mine':
+      return <MyHomework outbox={outbox} />;
+    case 'paper':
+      return <PaperScreen ground={ground} outbox={outbox} paper={where.paper} item={where.item} />;
+    case 'review':
+      return <Review ground={ground} paper={where.paper} item={where.item} />;
+  }
+}
+
+/** Homework: a learner's own, and for tutors their classes' sets and reports. */
+export function Homework({ ground, detail }: ScreenProps) {
+  const where = whereOf(detail);
+  if (where.at === 'mine' || where.at === 'paper' || where.at === 'review')
+    return <LearnerHomework ground={ground} where={where} />;
+  if (roleOf(me.value) === 'learner') return <LearnerHomework ground={ground} where={{ at: 'mine' }} />;
+  return <Loaded load={forTutors} ground={ground} detail={detail} />;
+}

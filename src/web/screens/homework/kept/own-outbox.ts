@@ -1,0 +1,43 @@
+/** The outbox of whoever is signed in on this device, opened once. */
+import { ApiFailure, call } from '../../../api.ts';
+import { KeptHomework } from './database.ts';
+import { Outbox } from './outbox.ts';
+import type { Post } from './send.ts';
+
+/** Refusals after which the same may be taken later. */
+const LATER: ReadonlySet<string> = new Set([
+  'too-many-tries',
+  'too-busy',
+  'stopping',
+  'store-unavailable',
+  'internal-fault',
+  'too-slow',
+]);
+
+const post: Post = async (paper, batch) => {
+  try {
+    return { kind: 'results', results: await call('saveAnswers', { params: { paper }, body: batch }) };
+  } catch (error) {
+    if (!(error instanceof ApiFailure) || error.code === null || LATER.has(error.code))
+      return { kind: 'later' };
+    if (error.code === 'sign-in-first') return { kind: 'signed-out' };
+    return { kind: 'refused', code: error.code, message: error.message };
+  }
+};
+
+let opening: Promise<KeptHomework> | undefined;
+let open: Promise<Outbox> | undefined;
+let whose: string | undefined;
+
+/** @throws Error with words for a person where the browser keeps nothing */
+export function outboxOf(person: string): Promise<Outbox> {
+  if (open && whose === person) return open;
+  opening ??= KeptHomework.open();
+  whose = person;
+  open = opening.then((kept) => {
+    const made = new Outbox(kept, person, post);
+    made.start();
+    return made;
+  });
+  return open;
+}

@@ -1,0 +1,218 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { call } from '../../../api.ts';
+import { Board } from '../../../parts/board.tsx';
+import { Drawing } from '../../../parts/drawing.tsx';
+import { DrawingInWords } from '../../../parts/drawing-in-words.tsx';
+import { SwitchRow } from '../../../parts/switch-row.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
+import type { Ground } from '../../../start.ts';
+import { NOTHING, voltsOf } from '../../practise/answer.ts';
+import { AnswerForm } from '../../practise/answer-form.tsx';
+import { conductorsLaid, openStep, stepsAsked, touchableOf, wire } from '../../practise/on-drawing.ts';
+import { Situation } from '../../practise/situation.tsx';
+import type { Outbox } from '../kept/outbox.ts';
+import { useAct } from '../parts/use-act.ts';
+import { useDrawnAsked } from '../parts/use-drawn.ts';
+import { addressOf } from '../where.ts';
+import { ItemStrip } from './item-strip.tsx';
+import { Keeping } from './keeping.tsx';
+import type { PaperSession } from './paper-session.ts';
+
+interface Props {
+  readonly ground: Ground;
+  readonly outbox: Outbox;
+  readonly session: PaperSession;
+  /** Index. */
+  readonly at: number;
+}
+
+/** What has been typed, as the meter's face shows it. */
+function faceOf(typed: string | undefined): string {
+  if (typed === NOTHING) return NOTHING;
+  const volts = voltsOf(typed ?? '');
+  return volts === undefined ? '? V' : `${volts} V`;
+}
+
+export const marksText = (marks: number): string => (marks === 1 ? '1 mark' : `${marks} marks`);
+
+function Heading({ session, at }: Pick<Props, 'session' | 'at'>) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const { question, asked, marks } = session.items[at]!;
+  useEffect(() => {
+    // Reading begins at the new item, for a keyboard and a screen reader too.
+    heading.current?.focus({ preventScroll: true });
+    scrollTo({ top: 0 });
+  }, [at]);
+  return (
+    <div class="title-block">
+      <h1 ref={heading} tabIndex={-1}>
+        {question.circuit.title ?? asked.title}
+      </h1>
+      <p class="cell wide">{session.view.value.paper.title}</p>
+      <p class="cell">
+        Item {at + 1} of {session.items.length}
+      </p>
+      <p class="cell">{marksText(marks)}</p>
+    </div>
+  );
+}
+
+function Desk({
+  ground,
+  session,
+  at,
+  step,
+  onStep,
+}: Pick<Props, 'ground' | 'session' | 'at'> & {
+  readonly step: string | undefined;
+  readonly onStep: (step: string) => void;
+}) {
+  const { question, asked } = session.items[at]!;
+  const drawn = useDrawnAsked(ground, question);
+  const chosen = session.chosenIn(at);
+  const steps = question.kind === 'sequence' ? [...stepsAsked(asked).keys()] : [];
+  const stepShown = step ?? openStep(asked, chosen);
+  const touchable = touchableOf(question, asked, chosen, stepShown, undefined);
+  const keep = (states: readonly (readonly [string, string])[]): void => {
+    session.choose(at, states).catch(() => undefined);
+  };
+  const touch = (place: string): void => {
+    if (question.kind === 'wiring') {
+      keep(wire(question, asked, chosen, place));
+      return;
+    }
+    const item =
+      question.kind === 'sequence'
+        ? stepsAsked(asked)
+            .get(stepShown)
+            ?.find((entry) => entry.place === place)?.item
+        : asked.items.find((each) => each.item === place);
+    if (!item) return;
+    const now = chosen.get(item.item);
+    const next = item.choices[now === undefined ? 0 : (item.choices.indexOf(now) + 1) % item.choices.length];
+    if (next !== undefined) keep([[item.item, next]]);
+    // What is being turned stays, also when its step is complete.
+    if (steps.length > 0) onStep(stepShown);
+  };
+  return (
+    <div class="desk">
+      <Heading session={session} at={at} />
+      {steps.length > 1 && (
+        <SwitchRow
+          label="Moment that is answered on the drawing"
+          options={steps.map((after) => ({
+            value: after,
+            text: after === '0' ? 'Start' : `After ${after}`,
+          }))}
+          chosen={stepShown}
+          onChoose={onStep}
+        />
+      )}
+      {drawn ? (
+        <Board>
+          <Drawing
+            drawn={drawn}
+            description={`Control drawing: ${question.circuit.title ?? asked.title}. Everything is drawn at rest. Further down it stands in words.`}
+            {...(session.open() ? { touchable } : {})}
+            {...(touchable.size === 0 ? { asked: asked.items.flatMap(({ about }) => about) } : {})}
+            conductors={conductorsLaid(question, asked, chosen)}
+            onTouch={touch}
+            {...(question.kind === 'meter' ? { meter: faceOf(chosen.get('volts')) } : {})}
+          />
+        </Board>
+      ) : (
+        <p class="waiting" role="status">
+          Drawing…
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Hint({ session, at }: Pick<Props, 'session' | 'at'>) {
+  const { busy, failure, run } = useAct();
+  const text = session.hints.value.get(at);
+  if (session.view.value.paper.help !== 'hints') return null;
+  const ask = async (): Promise<void> => {
+    const given = await call('askHint', { params: { paper: session.id }, body: { item: at } });
+    session.takeHint(given.item, given.text);
+  };
+  return (
+    <>
+      <p class={text ? 'hint' : 'hint empty'} role="status">
+        {unbroken(text ?? '')}
+      </p>
+      {!text && session.open() && (
+        <p>
+          <button type="button" class="button plain" disabled={busy} onClick={() => run(ask)}>
+            Hint (it is noted that you asked)
+          </button>
+        </p>
+      )}
+      {failure && <p role="alert">{failure}</p>}
+    </>
+  );
+}
+
+/** One item of a paper: the drawing and the question, as in practice, but without a mark. */
+export function ItemScreen({ ground, outbox, session, at }: Props) {
+  const { asked, question } = session.items[at]!;
+  const [step, setStep] = useState<string>();
+  useEffect(() => {
+    setStep(undefined);
+    session.look(at);
+    return () => session.look(undefined);
+  }, [session, at]);
+  const open = session.open();
+  const last = session.items.length - 1;
+  const to = (item: number | null): string => addressOf({ at: 'paper', paper: session.id, item });
+  return (
+    <form class="question known" onSubmit={(event) => event.preventDefault()}>
+      <ItemStrip session={session} at={at} />
+      <Desk ground={ground} session={session} at={at} step={step} onStep={setStep} />
+      <div class="talk">
+        <Situation sentences={asked.situation} />
+        <h2>{unbroken(asked.task)}</h2>
+        <fieldset class="plain-fieldset" disabled={!open} aria-label="Answer">
+          <AnswerForm
+            key={at}
+            asked={asked}
+            chosen={session.chosenIn(at)}
+            onChoose={(item, state) => {
+              session.choose(at, [[item, state]]).catch(() => undefined);
+            }}
+          />
+        </fieldset>
+        <Hint session={session} at={at} />
+        {asked.cautions.length > 0 && (
+          <div class="caution">
+            {asked.cautions.map((caution) => (
+              <p key={caution}>{caution}</p>
+            ))}
+          </div>
+        )}
+        <DrawingInWords ground={ground} circuit={question.circuit} />
+      </div>
+      <div class="bar walk">
+        <Keeping outbox={outbox} closesAt={session.view.value.paper.closesAt} />
+        {at > 0 ? (
+          <a class="button" href={to(at)}>
+            Back
+          </a>
+        ) : null}
+        <a class="button plain" href={to(null)}>
+          All items
+        </a>
+        {at < last ? (
+          <a class="button main" href={to(at + 2)}>
+            Next
+          </a>
+        ) : (
+          <a class="button main" href={to(null)}>
+            Look over
+          </a>
+        )}
+      </div>
+    </form>
+  );
+}

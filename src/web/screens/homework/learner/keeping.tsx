@@ -1,0 +1,44 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Outbox } from '../kept/outbox.ts';
+import { leftText, whenText } from '../moments.ts';
+
+/** How it stands with saving, in words. */
+export function savingText(outbox: Outbox): string {
+  const count = outbox.waiting.value;
+  const standing = outbox.standing.value;
+  if (count === 0) return standing === 'unknown' ? '' : 'Saved.';
+  const answers = count === 1 ? '1 answer' : `${count} answers`;
+  if (standing === 'later') return `${answers} kept on this device, waiting for the network.`;
+  if (standing === 'signed-out') return `${answers} kept on this device. Sign in again to send them.`;
+  return 'Saving…';
+}
+
+/** How often the time left is looked at. */
+const EVERY = 5_000;
+
+/** Now, looked at again and again, by the server's clock. */
+export function useNow(outbox: Outbox): number {
+  const [now, setNow] = useState(() => outbox.now());
+  const ahead = outbox.ahead.value;
+  useEffect(() => {
+    setNow(outbox.now());
+    const timer = setInterval(() => setNow(outbox.now()), EVERY);
+    return () => clearInterval(timer);
+  }, [outbox, ahead]);
+  return now;
+}
+
+/** Whether it is saved, and what time is left. */
+export function Keeping({ outbox, closesAt }: { outbox: Outbox; closesAt: number }) {
+  const now = useNow(outbox);
+  const left = closesAt - now;
+  return (
+    <div class="keeping">
+      <p role="status">{savingText(outbox)}</p>
+      <p>
+        {left <= 0 ? 'Closed' : `${leftText(left)} left`}
+        <span class="until"> · closes {whenText(closesAt)}</span>
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,74 @@
+import { useEffect } from 'preact/hooks';
+import { ApiFailure, call } from '../../../api.ts';
+import type { Ground } from '../../../start.ts';
+import type { Outbox } from '../kept/outbox.ts';
+import { Show, useFetched } from '../parts/fetched.tsx';
+import { ItemScreen } from './item-screen.tsx';
+import { useNow } from './keeping.tsx';
+import { Overview } from './overview.tsx';
+import { PaperSession } from './paper-session.ts';
+
+/** From the server; without network as it is kept on this device. */
+async function openPaper(outbox: Outbox, id: string): Promise<PaperSession> {
+  const { kept, person } = outbox;
+  try {
+    const view = await call('paper', { params: { paper: id } });
+    outbox.hear(view.now);
+    await kept.keepPaper(person, view);
+    return PaperSession.open(outbox, view);
+  } catch (error) {
+    const there =
+      error instanceof ApiFailure && error.code === null ? await kept.paper(person, id) : undefined;
+    if (!there) throw error;
+    return PaperSession.open(outbox, there);
+  }
+}
+
+function Working({
+  ground,
+  outbox,
+  session,
+  item,
+}: {
+  ground: Ground;
+  outbox: Outbox;
+  session: PaperSession;
+  item: number | null;
+}) {
+  // At closing time the screen changes by itself.
+  const now = useNow(outbox);
+  const rounds = outbox.rounds.value;
+  const { closesAt } = session.view.value.paper;
+  const over = now >= closesAt;
+  useEffect(() => {
+    session.lookForRefused().catch(() => undefined);
+  }, [session, rounds]);
+  useEffect(() => {
+    if (over) outbox.flush().catch(() => undefined);
+  }, [outbox, over]);
+  return item !== null && session.items[item - 1] ? (
+    <ItemScreen key={session.id} ground={ground} outbox={outbox} session={session} at={item - 1} />
+  ) : (
+    <Overview session={session} outbox={outbox} />
+  );
+}
+
+/** A paper that is worked on. It stays open while one goes from item to item. */
+export function PaperScreen({
+  ground,
+  outbox,
+  paper,
+  item,
+}: {
+  ground: Ground;
+  outbox: Outbox;
+  paper: string;
+  item: number | null;
+}) {
+  const { fetched, again } = useFetched(`${outbox.person} ${paper}`, () => openPaper(outbox, paper));
+  return (
+    <Show of={fetched} again={again} waiting="Fetching your paper…">
+      {(session) => <Working ground={ground} outbox={outbox} session={session} item={item} />}
+    </Show>
+  );
+}
