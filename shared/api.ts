@@ -9,6 +9,7 @@ import type { ApiRoute } from './api-route.ts';
 import { bank } from './bank.ts';
 import { paperMark, publicPaper, savedAnswer } from './homework.ts';
 import { moment, recall, skillId } from './memory.ts';
+import { personExport } from './people.ts';
 import { answerRecord } from './practice.ts';
 import { mark } from './question.ts';
 import { settings } from './settings.ts';
@@ -97,6 +98,8 @@ export const learnerExport = z.strictObject({
   learner: z.string(),
   exportedAt: moment,
   history: z.string().nullable(),
+  /** Where people sign in: the account, classes, and where one is signed in. No password and no token. */
+  person: personExport.nullable().default(null),
   settings,
   recalls: z.record(skillId, recall),
   answers: z.array(
@@ -192,7 +195,8 @@ export const apiRoutes = {
   eraseLearner: {
     method: 'DELETE',
     path: '/api/learner',
-    summary: 'Erases everything kept about the learner, for good.',
+    summary:
+      'Erases what the learner has practised, for good. Where people sign in, classes and homework stay.',
     role: 'learner',
     query: eraseQuery,
     reply: erased,

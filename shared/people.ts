@@ -100,6 +100,18 @@ export const classDetail = z.strictObject({
 /** A way in that works once, handed over by a tutor. It can't be asked for again: another one takes its place. */
 export const entryLink = z.strictObject({ address: z.url(), until: moment });
 
+/** What is kept about a person beside what was practised. */
+export const personExport = z.strictObject({
+  name: displayName,
+  role: personRole,
+  signIn: signInName.nullable(),
+  createdAt: moment,
+  classes: z.array(z.strictObject({ title: classTitle, manner, joinedAt: moment })),
+  sessions: z.array(z.strictObject({ device: z.string(), begunAt: moment, seenAt: moment })),
+  linkUntil: moment.nullable(),
+});
+
+export type PersonExport = Readonly<z.infer<typeof personExport>>;
 export type Role = z.infer<typeof role>;
 export type PersonRole = z.infer<typeof personRole>;
 export type Manner = z.infer<typeof manner>;

@@ -26,7 +26,9 @@ export {
   SESSION_LASTS,
   type SessionHolder,
   type SessionView,
+  type TakenRoster,
   type TryLimit,
+  type WantedMember,
 } from './people/index.ts';
 export { openPostgresStore } from './postgres.ts';
 export { openSqliteStore, type StoreOptions } from './sqlite.ts';

@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import { exportedPapers } from './homework/export-papers.ts';
+import { exportedPerson } from './people/person-export.ts';
 import { rowsAfter } from './read-entries.ts';
 import type { Tables } from './schema.ts';
 import type { Store } from './types.ts';
@@ -29,6 +30,7 @@ export async function* exportPieces(
     learner,
     exportedAt: now,
     history,
+    person: await exportedPerson(db, learner),
     settings: await store.settingsOf(learner),
     recalls: Object.fromEntries(await store.recallsOf(learner)),
   };

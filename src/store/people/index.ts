@@ -14,6 +14,7 @@ export type { AddedPerson, JoinRefusal } from './joining.ts';
 export { LINK_LASTS, type MadeLink } from './links.ts';
 export type { NewPerson } from './persons.ts';
 export { SESSION_LASTS, type SessionHolder, type SessionView } from './sessions.ts';
+export type { TakenRoster, WantedMember } from './take-roster.ts';
 export type { TryLimit } from './tries.ts';
 
 /** Everything is a row: any number of servers on one store see the same. */

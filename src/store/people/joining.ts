@@ -6,6 +6,7 @@ import type { Tables } from '../schema.ts';
 import { insertMember, learnersIn, lockClass } from './classes.ts';
 import { type MadeLink, makeLink } from './links.ts';
 import { insertPerson, type NewPerson } from './persons.ts';
+import { type RosterManner, takeRoster, type WantedMember } from './take-roster.ts';
 
 export type JoinRefusal = 'code-refused' | 'class-full' | 'name-taken';
 export interface AddedPerson {
@@ -100,6 +101,10 @@ export const joiningOn = (db: Kysely<Tables>, now: () => number) => ({
         return added;
       }),
     ),
+
+  /** See `takeRoster`. */
+  byRoster: (id: string, wanted: readonly WantedMember[], manner: RosterManner) =>
+    takeRoster(db, id, wanted, manner, now()),
 });
 
 export type Joining = ReturnType<typeof joiningOn>;

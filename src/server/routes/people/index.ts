@@ -6,6 +6,7 @@ import { addEntering } from './entering.ts';
 import { addJoining } from './joining.ts';
 import { addOwn } from './own.ts';
 import { addPersons } from './persons.ts';
+import { addRoster } from './roster.ts';
 
 export function addPeople(app: FastifyInstance, service: Service): void {
   addEntering(app, service);
@@ -13,4 +14,5 @@ export function addPeople(app: FastifyInstance, service: Service): void {
   addOwn(app, service);
   addClasses(app, service);
   addPersons(app, service);
+  addRoster(app, service);
 }

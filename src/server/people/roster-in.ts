@@ -1,0 +1,126 @@
+/** Reads a roster of either form into whom it wants in the class: all of it, or every mistake with its line. */
+import type { RosterIn } from '../../../shared/api-people.ts';
+import { displayName, type Manner, manner, signInName } from '../../../shared/people.ts';
+import type { Checked, Problem } from '../../../shared/problem.ts';
+import { type InterchangeCode, type Roster, readCsv, readRoster } from '../../homework/index.ts';
+import type { WantedMember } from '../../store/index.ts';
+
+const problem = (code: InterchangeCode, place: Partial<Problem>, message: string, hint: string): Problem => ({
+  code,
+  ...place,
+  message,
+  hint,
+});
+
+/** Columns of the table that is written and read here; only the name has to be there. */
+export const ROSTER_TABLE = ['id', 'name', 'sign-in', 'manner'] as const;
+
+/** Takes off the apostrophe that keeps a spreadsheet from seeing a formula in a name. */
+const plain = (text: string): string => text.replace(/^'(?=[=+\-@])/, '');
+
+/** The name for signing in, where a text can be one. */
+const signInOf = (text: string): string | null => signInName.safeParse(text.toLowerCase()).data ?? null;
+
+function fromTable(text: string): Checked<readonly WantedMember[]> {
+  const table = readCsv(text);
+  if (!table.ok) return table;
+  const { columns, rows } = table.value;
+  if (!columns.includes('name'))
+    return {
+      ok: false,
+      problems: [
+        problem(
+          'roster-missing-column',
+          { line: 1 },
+          'The column name is not there.',
+          `Columns are ${ROSTER_TABLE.join(', ')}; only name has to be there.`,
+        ),
+      ],
+    };
+  const problems: Problem[] = [];
+  const wanted = rows.flatMap(({ line, value }): readonly WantedMember[] => {
+    const bad = (message: string, hint: string): readonly WantedMember[] => {
+      problems.push(problem('roster-bad-value', { line }, message, hint));
+      return [];
+    };
+    const name = displayName.safeParse(plain(value('name')));
+    if (!name.success) return bad('There is no name that can be kept.', 'One line, 1 to 80 letters.');
+    const how = manner.safeParse(value('manner') || 'learner');
+    if (!how.success) return bad(`manner can't be ${value('manner')}.`, 'It can be learner or tutor.');
+    const signIn = value('sign-in');
+    if (signIn !== '' && signInOf(signIn) === null)
+      return bad(`sign-in can't be ${signIn}.`, '2 to 40 small letters, digits, dots, _ and -.');
+    return [
+      {
+        id: value('id') || null,
+        name: name.data,
+        signIn: signIn ? signInOf(signIn) : null,
+        manner: how.data,
+      },
+    ];
+  });
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: wanted };
+}
+
+/** The class that is meant, of those in the files. */
+function classIn({ classes }: Roster, wanted: string | undefined): Checked<string> {
+  const active = classes.filter(({ status }) => status === 'active');
+  const found = wanted === undefined ? active : active.filter(({ sourcedId }) => sourcedId === wanted);
+  if (found.length === 1) return { ok: true, value: found[0]!.sourcedId };
+  const names = active.slice(0, 10).map(({ sourcedId, title }) => `${sourcedId} (${title})`);
+  return {
+    ok: false,
+    problems: [
+      problem(
+        'roster-bad-value',
+        { file: 'classes.csv' },
+        active.length === 0 ? 'There is no class in it.' : 'It is not clear which class is meant.',
+        active.length === 0
+          ? 'Hand over an export with one class at least.'
+          : `Name one: ${names.join(', ')}.`,
+      ),
+    ],
+  };
+}
+
+/** A family name of `-` stands for none: the standard wants one of everybody. */
+const fullName = (given: string, family: string): string =>
+  [given, family].filter((name) => name !== '' && name !== '-').join(' ');
+
+const MANNERS: Readonly<Record<string, Manner>> = { student: 'learner', teacher: 'tutor' };
+
+function fromOneRoster(
+  files: Readonly<Record<string, string>>,
+  wanted: string | undefined,
+): Checked<readonly WantedMember[]> {
+  const read = readRoster(files);
+  if (!read.ok) return read;
+  const of = classIn(read.value, wanted);
+  if (!of.ok) return of;
+  const users = new Map(read.value.users.map((user) => [user.sourcedId, user]));
+  const problems: Problem[] = [];
+  const people = read.value.enrollments.flatMap((enrollment): readonly WantedMember[] => {
+    const user = users.get(enrollment.user);
+    const how = MANNERS[enrollment.role];
+    if (enrollment.class !== of.value || enrollment.status !== 'active' || !how) return [];
+    if (user?.status !== 'active' || !user.enabled) return [];
+    const name = displayName.safeParse(fullName(user.givenName, user.familyName));
+    if (name.success) {
+      const signIn = user.username === user.sourcedId ? null : signInOf(user.username);
+      return [{ id: user.sourcedId, name: name.data, signIn, manner: how }];
+    }
+    problems.push(
+      problem(
+        'roster-bad-value',
+        { file: 'users.csv' },
+        `The name of ${user.sourcedId} can't be kept.`,
+        'One line, 1 to 80 letters.',
+      ),
+    );
+    return [];
+  });
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: people };
+}
+
+export const wantedIn = (roster: RosterIn): Checked<readonly WantedMember[]> =>
+  roster.format === 'csv' ? fromTable(roster.text) : fromOneRoster(roster.files, roster.class);
