@@ -27,6 +27,8 @@ export interface TaskRequest {
   readonly planned?: readonly string[];
   /** What a placement found: it is taken as known. */
   readonly placement?: Placement | null;
+  /** How many skills may be begun in a day; null or left out: as the memory has it. */
+  readonly newADay?: number | null;
 }
 
 /** Circuits made for one task before giving up on this skill. */
@@ -35,7 +37,7 @@ const MOST_TRIES = 40;
 const LARGEST_AFTER = 6;
 
 function chooseSkill(request: TaskRequest): Choice {
-  const { course, recalls, at, recent, seed, only, planned, placement = null } = request;
+  const { course, recalls, at, recent, seed, only, planned, placement = null, newADay } = request;
   if (only !== undefined)
     return course.skills.has(only) ? { kind: 'planned', skill: only } : { kind: 'none' };
   return choose({
@@ -45,6 +47,7 @@ function chooseSkill(request: TaskRequest): Choice {
     recent,
     seed: seedOf(seed),
     ...(planned ? { planned } : {}),
+    ...(typeof newADay === 'number' ? { newADay } : {}),
   });
 }
 

@@ -4,11 +4,15 @@ import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Settings } from '../../shared/settings.ts';
 import { type AnswerLine, lineOf } from './local/answer-line.ts';
 import type { Local } from './local/database.ts';
+import { eraseAtServer } from './local/erase.ts';
 import { type SyncResult, synchronise } from './local/sync.ts';
 
 export const answers = signal<readonly AnswerLine[]>([]);
 export const waiting = signal(0);
 export const connection = signal<'unknown' | SyncResult>('unknown');
+
+/** On a machine of one's own there is one learner. */
+export const LEARNER = 'me';
 
 const UNSET: Settings = {
   changedAt: 0,
@@ -29,6 +33,8 @@ export class Learner {
   private readonly tell: (fresh: readonly AnswerLine[]) => Promise<unknown>;
   private running: Promise<void> | undefined;
   private again = false;
+  /** Everything is being erased: nothing is sent or fetched any more. */
+  private stopped = false;
   private retry = RETRY_FIRST;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -39,6 +45,8 @@ export class Learner {
 
   /** Reads what is on this device. */
   async load(): Promise<void> {
+    // The page was left in the middle of it: what was to go, goes.
+    if (await this.local.value('erasing')) await this.local.erase();
     answers.value = await this.local.lines();
     waiting.value = await this.local.waiting();
     settings.value = { ...UNSET, ...(await this.local.value('settings')) };
@@ -70,9 +78,31 @@ export class Learner {
     this.sync();
   }
 
+  /**
+   * Erases everything about the learner: on the server, then on this device. Where the server can't be asked, nothing is
+   * erased.
+   *
+   * @throws Error with words for a person
+   */
+  async erase(): Promise<void> {
+    this.stopped = true;
+    clearTimeout(this.timer);
+    await this.running;
+    await this.local.setValue('erasing', true);
+    const refused = await eraseAtServer((path, init) => fetch(path, init), LEARNER);
+    if (refused !== undefined) {
+      await this.local.remove('erasing');
+      this.stopped = false;
+      this.sync();
+      throw new Error(refused);
+    }
+    await this.local.erase();
+  }
+
   /** Starts sending and fetching, or once more when it is under way. */
   sync(): void {
     clearTimeout(this.timer);
+    if (this.stopped) return;
     if (this.running) {
       this.again = true;
       return;

@@ -121,6 +121,25 @@ describe('the engine', () => {
     ).toBeNull();
   });
 
+  it('begins no more skills a day than the learner has set', () => {
+    const none = engine.next({
+      at: AT,
+      seed: 'engine',
+      number: 0,
+      recent: [],
+      placement: null,
+      newADay: 0,
+      view: VIEW,
+    });
+    expect(none).toHaveProperty('nothing');
+    const wishes = { assessmentAt: AT + 30 * DAY, minutesADay: 60, secondsPerQuestion: 45 };
+    const [few, many] = [1, 6].map(
+      (newADay) => engine.planned({ at: AT, wishes, placement: null, newADay })!.length,
+    );
+    expect(few).toBe(1);
+    expect(many).toBeGreaterThan(1);
+  });
+
   it('works a live circuit: each act it offers changes what it offers next', () => {
     for (const { circuits } of ownBank().topics) {
       for (const { circuit } of circuits) {

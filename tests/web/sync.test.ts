@@ -1,9 +1,11 @@
 import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
+import { apiRoutes } from '../../shared/api.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Settings } from '../../shared/settings.ts';
 import { Local } from '../../src/web/local/database.ts';
+import { eraseAtServer } from '../../src/web/local/erase.ts';
 import { type Fetch, synchronise } from '../../src/web/local/sync.ts';
 import { allAnswers, type Serving, serving } from '../server/serving.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
@@ -139,6 +141,36 @@ describe('answers kept on a device', () => {
     expect((await ids(local)).toSorted()).toEqual(['answer-1', 'answer-2', 'answer-3', 'other']);
   });
 
+  it('are sent again, all that is missing, when a backup was put back that goes by the old name', async () => {
+    const before = await start();
+    const local = await device();
+    for (const minute of [1, 2, 3]) await local.keep(given(`answer-${minute}`, minute));
+    await exchange(local, network(before));
+    const { history } = await before.call(apiRoutes.answers);
+    await before.end();
+    // As a database's own tools put it back: two answers fewer, and the history is called as before.
+    const after = await start();
+    await after.send([given('answer-1', 1)]);
+    const behind = network(after);
+    const restored: Fetch = async (path, init) => {
+      const reply = await behind(path, init);
+      if (!path.startsWith('/api/answers?')) return reply;
+      return new Response(JSON.stringify({ ...((await reply.json()) as object), history }));
+    };
+    expect((await exchange(local, restored)).result).toBe('done');
+    expect(await kept(after)).toEqual(['answer-1', 'answer-2', 'answer-3']);
+    expect(await local.waiting()).toBe(0);
+    // Once, and not at every exchange from then on.
+    const asked: string[] = [];
+    await exchange(local, (path, init) => {
+      asked.push(`${init?.method ?? 'GET'} ${path}`);
+      return restored(path, init);
+    });
+    expect(asked.filter((request) => request.includes('/api/answers'))).toEqual([
+      'GET /api/answers?after=3&limit=50',
+    ]);
+  });
+
   it('are sent again after erasing on the server alone', async () => {
     const server = await start();
     const local = await device();
@@ -239,6 +271,44 @@ describe('a device', () => {
     expect(await local.lines()).toMatchObject([
       { id: 'answer-1', at: answer.at, correct: answer.mark.correct },
     ]);
+  });
+});
+
+describe('erasing', () => {
+  it('leaves nothing about the learner on the server and on the device, only the questions', async () => {
+    const server = await start();
+    const local = await device();
+    for (const minute of [1, 2]) await local.keep(given(`answer-${minute}`, minute));
+    await exchange(local, network(server));
+    await local.keep(given('answer-3', 3));
+    await local.setValue('theme', 'dark');
+    await local.setValue('bank', { etag: 'a', bank: { topics: [] } });
+    expect(await eraseAtServer(network(server), 'me')).toBeUndefined();
+    await local.erase();
+    expect(await kept(server)).toEqual([]);
+    expect(await ids(local)).toEqual([]);
+    expect(await local.waiting()).toBe(0);
+    for (const name of ['settings', 'fetched', 'theme', 'open', 'placing', 'erasing'] as const)
+      expect(await local.value(name), name).toBeUndefined();
+    expect(await local.value('bank')).toBeDefined();
+    // The next exchange brings nothing back.
+    expect((await exchange(local, network(server))).answers).toEqual([]);
+    expect(await kept(server)).toEqual([]);
+  });
+
+  it.each([
+    ['there is no network', () => Promise.reject(new TypeError('no network')), /cannot be reached/],
+    ['a network answers in its place', async () => new Response('<html>sign in</html>'), /not the server/],
+  ])('says that nothing was erased where %s', async (_, fetch: Fetch, words) => {
+    expect(await eraseAtServer(fetch, 'me')).toMatch(words);
+  });
+
+  it('says what the server says where it refuses', async () => {
+    const server = await start();
+    expect(await eraseAtServer(network(server), 'somebody-else')).toMatch(
+      /^Nothing was erased: .*\?confirm=me/,
+    );
+    expect(await kept(server)).toEqual([]);
   });
 });
 

@@ -2,6 +2,7 @@
 import type { Scenario } from '../../../shared/scenario.ts';
 import { actInWords, checkRules, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
 import { describe, layOut, PROFILES, shownState, svgOf, timingPicture } from '../../drawing/index.ts';
+import { withPlacement } from '../../practice/index.ts';
 import { askQuestion, markAnswer, readingOf } from '../../questions/index.ts';
 import { everyRule, solve } from '../../solver/index.ts';
 import { homeworkHandlers } from './homework-handlers.ts';
@@ -27,10 +28,10 @@ export function laterHandlers(held: Opened): Handlers<LaterRequest> {
       const picture = timingPicture(circuit, scenario, { width: view.width });
       return { svg: svgOf(picture, { theme: view.theme }), width: picture.width, height: picture.height };
     },
-    progress: ({ at, wishes, placement }) =>
-      progressOf(held.course, held.memory.recalls, placement, at, wishes),
-    planned: ({ at, wishes, placement }) =>
-      plannedToday(held.course, held.memory.recalls, placement, at, wishes),
+    progress: ({ placement, ...wanted }) =>
+      progressOf(held.course, withPlacement(held.memory.recalls, placement), wanted),
+    planned: ({ placement, ...wanted }) =>
+      plannedToday(held.course, withPlacement(held.memory.recalls, placement), wanted),
     live: ({ circuit, acts, faults, meter: points, view }) => {
       const solved = solve(circuit, { ...REST, acts: [...acts], faults: [...faults] });
       const scene = layOut(circuit, PROFILES[view.width]);

@@ -128,6 +128,8 @@ export interface Requests {
       placement: Placement | null;
       /** Skills that a plan wants today. */
       planned?: readonly string[];
+      /** How many skills may be begun in a day, where the learner has set it. */
+      newADay?: number | null;
       only?: string;
       view: View;
     };
@@ -169,12 +171,12 @@ export interface Requests {
   ask: { take: { question: Question }; give: Asked };
   mark: { take: { question: Question; answer: Answer }; give: Mark };
   progress: {
-    take: { at: number; wishes: PlanWishes | null; placement: Placement | null };
+    take: { at: number; wishes: PlanWishes | null; placement: Placement | null; newADay?: number | null };
     give: Progress;
   };
   /** The skills that a plan towards an assessment wants today; null when there can be none. */
   planned: {
-    take: { at: number; wishes: PlanWishes; placement: Placement | null };
+    take: { at: number; wishes: PlanWishes; placement: Placement | null; newADay?: number | null };
     give: readonly string[] | null;
   };
   live: {

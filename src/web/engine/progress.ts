@@ -1,5 +1,4 @@
 import type { PlanWishes } from '../../../shared/memory.ts';
-import type { Placement } from '../../../shared/settings.ts';
 import {
   dueAt,
   isHeld,
@@ -10,7 +9,7 @@ import {
   recallOf,
   retrievability,
 } from '../../memory/index.ts';
-import { type Course, withPlacement } from '../../practice/index.ts';
+import type { Course } from '../../practice/index.ts';
 import type { Progress, SkillProgress } from './messages.ts';
 
 function standingOf(
@@ -25,15 +24,31 @@ function standingOf(
   return isProven(recall) ? 'fading' : 'begun';
 }
 
+interface Wanted {
+  readonly at: number;
+  /** How many skills may be begun in a day; null leaves it to the memory. */
+  readonly newADay?: number | null | undefined;
+}
+
+const planFor = (
+  course: Course,
+  recalls: Recalls,
+  { at, wishes, newADay }: Wanted & { readonly wishes: PlanWishes },
+) =>
+  planTowards({
+    graph: course.graph,
+    recalls,
+    at,
+    wishes,
+    ...(typeof newADay === 'number' ? { newADay } : {}),
+  });
+
 /** How each skill stands now, and the plan towards an assessment when there is one. */
 export function progressOf(
   course: Course,
-  answered: Recalls,
-  placement: Placement | null,
-  at: number,
-  wishes: PlanWishes | null,
+  recalls: Recalls,
+  { at, wishes, newADay }: Wanted & { readonly wishes: PlanWishes | null },
 ): Progress {
-  const recalls = withPlacement(answered, placement);
   const open = new Set(openSkills(course.graph, recalls, at));
   const skills = course.bank.topics.flatMap((topic) =>
     topic.skills.map(({ id, title }): SkillProgress => {
@@ -49,7 +64,7 @@ export function progressOf(
     }),
   );
   if (!wishes) return { skills, plan: null };
-  const plan = planTowards({ graph: course.graph, recalls, at, wishes });
+  const plan = planFor(course, recalls, { at, wishes, newADay });
   if (!plan.ok)
     return {
       skills,
@@ -74,11 +89,9 @@ export function progressOf(
 /** The skills that the plan towards an assessment wants on the day of `at`; null when there can be no plan. */
 export function plannedToday(
   course: Course,
-  answered: Recalls,
-  placement: Placement | null,
-  at: number,
-  wishes: PlanWishes,
+  recalls: Recalls,
+  wanted: Wanted & { readonly wishes: PlanWishes },
 ): readonly string[] | null {
-  const plan = planTowards({ graph: course.graph, recalls: withPlacement(answered, placement), at, wishes });
+  const plan = planFor(course, recalls, wanted);
   return plan.ok ? (plan.value.days[0]?.practice.map(({ skill }) => skill) ?? []) : null;
 }

@@ -27,6 +27,8 @@ export interface ValueTypes {
   open: OpenQuestion;
   /** A placement under way. */
   placing: readonly PlacedAnswer[] | null;
+  /** Everything about the learner is to go, and may not be gone yet. */
+  erasing: true;
 }
 
 /** One answer of a placement; by its id it counts once. */
@@ -160,6 +162,18 @@ export class Local {
 
   async remove(name: keyof ValueTypes): Promise<void> {
     await this.db.delete('values', name);
+  }
+
+  /** Removes everything about the learner from this device, all of it or nothing. The questions stay. */
+  async erase(): Promise<void> {
+    const transaction = this.db.transaction(['answers', 'lines', 'waiting', 'values'], 'readwrite', {
+      durability: 'strict',
+    });
+    const bank = await transaction.objectStore('values').get('bank');
+    for (const name of ['answers', 'lines', 'waiting', 'values'] as const)
+      await transaction.objectStore(name).clear();
+    if (bank !== undefined) await transaction.objectStore('values').put(bank, 'bank');
+    await transaction.done;
   }
 
   close(): void {

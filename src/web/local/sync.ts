@@ -98,7 +98,9 @@ async function fetchNew(local: Local, fetch: Fetch, arrivals: Arrivals): Promise
       ({ answerPage }) => answerPage,
     );
     if (!page) return 'offline';
-    if (page.history !== history && history !== null) {
+    // Fewer answers than there were: a backup was put back that still goes by the old name.
+    const restored = page.history === history && page.last < last;
+    if ((page.history !== history && history !== null) || restored) {
       await local.setValue('fetched', { history: page.history, last: 0 });
       await local.sendAllAgain();
       const sent = await send(local, fetch);

@@ -4,7 +4,7 @@ import { nanoid } from 'nanoid';
 import type { Answer } from '../../../../shared/question.ts';
 import type { Given } from '../../../practice/index.ts';
 import type { Frame, Prepared, Requests, View } from '../../engine/messages.ts';
-import { settings } from '../../learner.ts';
+import { LEARNER, settings } from '../../learner.ts';
 import type { OpenQuestion, PlacedAnswer } from '../../local/database.ts';
 import type { Ground } from '../../start.ts';
 import { lastCircuit } from '../../try-circuit.ts';
@@ -108,17 +108,20 @@ export class Session {
     const asked = placing && (await engine.call('placing', { answers: placing }));
     if (asked?.kind === 'found') return 'found';
     const at = Date.now();
-    const { placement } = settings.value;
+    const { placement, newSkillsADay: newADay } = settings.value;
     const wishes = wishesOf(settings.value);
     // Where it can't be worked out, practice goes on without a plan.
     const planned =
-      wishes && !asked ? await engine.call('planned', { at, wishes, placement }).catch(() => null) : null;
+      wishes && !asked
+        ? await engine.call('planned', { at, wishes, placement, newADay }).catch(() => null)
+        : null;
     return engine.call('next', {
       at,
       seed: this.seed,
       number: this.number.value,
       recent: this.recent,
       placement,
+      newADay,
       ...(planned ? { planned } : {}),
       ...(asked ? { only: asked.skill } : {}),
       view: this.view(),
@@ -138,7 +141,13 @@ export class Session {
         return;
       }
       if ('nothing' in made) {
-        this.phase.value = { kind: 'nothing', why: made.nothing };
+        this.phase.value = {
+          kind: 'nothing',
+          why:
+            settings.value.newSkillsADay === 0
+              ? `${made.nothing} You have set that no new skill is begun: change it under Progress to go on.`
+              : made.nothing,
+        };
         return;
       }
       this.chosen.value = new Map();
@@ -214,7 +223,7 @@ export class Session {
     if (phase.kind !== 'asking') return;
     const given: Given = {
       id: nanoid(),
-      learner: 'me',
+      learner: LEARNER,
       at: Date.now(),
       answer,
       help: { hint: phase.hint !== undefined, explanation: false },

@@ -7,6 +7,8 @@ import type { AnswerLine } from '../../local/answer-line.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { whenInWords } from '../../when.ts';
 import { wishesOf } from '../../wishes.ts';
+import { OwnData } from './own-data.tsx';
+import { Plan, Wishes } from './plan.tsx';
 
 const STANDING: Readonly<Record<SkillProgress['standing'], string>> = {
   held: 'held',
@@ -133,76 +135,6 @@ function History() {
   );
 }
 
-const dateText = (at: number | null): string =>
-  at === null ? '' : new Date(at - new Date(at).getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
-
-function Wishes({
-  settings,
-  onChange,
-}: {
-  settings: Settings;
-  onChange: (settings: Partial<Settings>) => void;
-}) {
-  return (
-    <form class="wishes" onSubmit={(event) => event.preventDefault()}>
-      <label>
-        Assessment on
-        <input
-          type="date"
-          value={dateText(settings.assessmentAt)}
-          onChange={({ currentTarget: { value } }) => {
-            // At nine in the morning of that day, where the learner is.
-            onChange({ assessmentAt: value ? new Date(`${value}T09:00`).getTime() : null });
-          }}
-        />
-      </label>
-      <label>
-        Minutes a day
-        <input
-          type="number"
-          min={1}
-          max={600}
-          value={settings.minutesADay ?? ''}
-          onChange={({ currentTarget: { value } }) => {
-            const minutes = Math.round(Number(value));
-            onChange({ minutesADay: minutes >= 1 && minutes <= 600 ? minutes : null });
-          }}
-        />
-      </label>
-    </form>
-  );
-}
-
-function Plan({ report, now }: { report: Report; now: number }) {
-  const { plan } = report;
-  if (!plan) return <p>Set a date and the minutes you have, and the days until then are planned.</p>;
-  if ('problem' in plan) return <p>{plan.problem}</p>;
-  const busy = plan.days.filter(({ questions }) => questions > 0);
-  return (
-    <>
-      <p>
-        {plan.notReady.length === 0
-          ? `Everything will be ready: about ${Math.round(100 * plan.average)} % right to be expected on the day.`
-          : `Not everything fits. These will not be ready: ${plan.notReady.join('; ')}.`}
-      </p>
-      <ol class="days">
-        {busy.slice(0, 14).map(({ at, questions }) => (
-          <li key={at}>
-            {at - now < 43_200_000
-              ? 'Today'
-              : new Date(at).toLocaleDateString(undefined, {
-                  weekday: 'short',
-                  day: 'numeric',
-                  month: 'short',
-                })}
-            : {questions === 1 ? '1 question' : `${questions} questions`}
-          </li>
-        ))}
-      </ol>
-    </>
-  );
-}
-
 /** What is held, what comes back when, and the plan towards the assessment. */
 export function Progress({ ground }: ScreenProps) {
   const [report, setReport] = useState<Report>();
@@ -210,9 +142,9 @@ export function Progress({ ground }: ScreenProps) {
   const settings = kept.value;
   const all = answers.value;
   useEffect(() => {
-    const { placement } = settings;
+    const { placement, newSkillsADay: newADay } = settings;
     const wishes = wishesOf(settings);
-    ground.engine.call('progress', { at: now, wishes, placement }).then(setReport, () => undefined);
+    ground.engine.call('progress', { at: now, wishes, placement, newADay }).then(setReport, () => undefined);
   }, [ground, settings, all, now]);
   if (!report) return <p role="status">Working out how you stand…</p>;
   const change = (wanted: Partial<Settings>): void => {
@@ -229,6 +161,7 @@ export function Progress({ ground }: ScreenProps) {
       </section>
       <Ideas />
       <History />
+      <OwnData ground={ground} />
     </div>
   );
 }

@@ -1,0 +1,94 @@
+import type { Settings } from '../../../../shared/settings.ts';
+import { NEW_A_DAY } from '../../../memory/index.ts';
+import type { Progress as Report } from '../../engine/messages.ts';
+
+const dateText = (at: number | null): string =>
+  at === null ? '' : new Date(at - new Date(at).getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+
+/** What the learner sets: by when, how much time, and how fast new things come. */
+export function Wishes({
+  settings,
+  onChange,
+}: {
+  settings: Settings;
+  onChange: (settings: Partial<Settings>) => void;
+}) {
+  return (
+    <form class="wishes" onSubmit={(event) => event.preventDefault()}>
+      <label>
+        Assessment on
+        <input
+          type="date"
+          value={dateText(settings.assessmentAt)}
+          onChange={({ currentTarget: { value } }) => {
+            // At nine in the morning of that day, where the learner is.
+            onChange({ assessmentAt: value ? new Date(`${value}T09:00`).getTime() : null });
+          }}
+        />
+      </label>
+      <label>
+        Minutes a day
+        <input
+          type="number"
+          min={1}
+          max={600}
+          value={settings.minutesADay ?? ''}
+          onChange={({ currentTarget: { value } }) => {
+            const minutes = Math.round(Number(value));
+            onChange({ minutesADay: minutes >= 1 && minutes <= 600 ? minutes : null });
+          }}
+        />
+      </label>
+      <label>
+        New skills a day
+        <input
+          type="number"
+          min={0}
+          max={50}
+          placeholder={String(NEW_A_DAY)}
+          aria-describedby="new-skills"
+          value={settings.newSkillsADay ?? ''}
+          onChange={({ currentTarget: { value } }) => {
+            const count = Math.round(Number(value));
+            onChange({ newSkillsADay: value !== '' && count >= 0 && count <= 50 ? count : null });
+          }}
+        />
+      </label>
+      <p id="new-skills">
+        At most so many skills are begun in a day; left empty it is {NEW_A_DAY}. With 0 only what you have
+        begun comes back.
+      </p>
+    </form>
+  );
+}
+
+/** What the days until the assessment hold, and what will not be ready. */
+export function Plan({ report, now }: { report: Report; now: number }) {
+  const { plan } = report;
+  if (!plan) return <p>Set a date and the minutes you have, and the days until then are planned.</p>;
+  if ('problem' in plan) return <p>{plan.problem}</p>;
+  const busy = plan.days.filter(({ questions }) => questions > 0);
+  return (
+    <>
+      <p>
+        {plan.notReady.length === 0
+          ? `Everything will be ready: about ${Math.round(100 * plan.average)} % right to be expected on the day.`
+          : `Not everything fits. These will not be ready: ${plan.notReady.join('; ')}.`}
+      </p>
+      <ol class="days">
+        {busy.slice(0, 14).map(({ at, questions }) => (
+          <li key={at}>
+            {at - now < 43_200_000
+              ? 'Today'
+              : new Date(at).toLocaleDateString(undefined, {
+                  weekday: 'short',
+                  day: 'numeric',
+                  month: 'short',
+                })}
+            : {questions === 1 ? '1 question' : `${questions} questions`}
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}
