@@ -19,6 +19,7 @@ import { Transport, type TransportOptions } from './people/transport.ts';
 import { ApiFailure } from './problems.ts';
 import { addAnswers } from './routes/answers.ts';
 import { addBank } from './routes/bank.ts';
+import { addHomework } from './routes/homework/index.ts';
 import { addLearner } from './routes/learner.ts';
 import { addPeople } from './routes/people/index.ts';
 import { addState } from './routes/state.ts';
@@ -39,6 +40,8 @@ export interface ServerOptions {
   readonly class?: TransportOptions;
   /** How passwords are hashed; as they should be unless it is given. */
   readonly passwords?: Passwords;
+  /** Milliseconds since 1970; the machine's clock unless it is given. */
+  readonly now?: () => number;
   /** What is logged, as JSON lines; nothing unless it is given. */
   readonly log?: { readonly level: LogLevel; readonly stream?: { write(line: string): void } };
 }
@@ -103,6 +106,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     store,
     bank,
     version,
+    now: options.now ?? Date.now,
     intake: new Intake(store),
     ...(options.class ? classGate(store.people, transport) : soloGate),
     passwords: options.passwords ?? new Passwords(),
@@ -151,6 +155,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   addAnswers(app, service);
   addLearner(app, service);
   addPeople(app, service);
+  addHomework(app, service);
   let description: unknown;
   addRoute(app, service, apiRoutes.description, ({ reply }) => {
     description ??= openApi(version);

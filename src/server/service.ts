@@ -11,6 +11,8 @@ export interface Service extends Gate {
   readonly bank: Bank;
   readonly intake: Intake;
   readonly version: string;
+  /** Milliseconds since 1970; what opens and closes goes by it. */
+  now(): number;
   readonly passwords: Passwords;
   readonly transport: Transport;
   isStopping(): boolean;

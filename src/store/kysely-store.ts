@@ -1,13 +1,13 @@
 import type { Kysely, Transaction } from 'kysely';
 import { nanoid } from 'nanoid';
-import type { Recall } from '../../shared/memory.ts';
+import type { Recall, SkillAnswer } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import type { Settings } from '../../shared/settings.ts';
 import type { Backend } from './backend.ts';
 import { checkLearner, checkOrphans } from './check-store.ts';
 import { correctMarksOf } from './correct-marks.ts';
-import { putRecalls, rebuildRecalls, recallIn } from './derive-recalls.ts';
+import { HISTORY_COLUMNS, historyLine, putRecalls, rebuildRecalls, recallIn } from './derive-recalls.ts';
 import { eraseClass, erasePerson, erasePractice } from './erase.ts';
 import { type HomeworkStore, homeworkOn } from './homework/index.ts';
 import { keepAnswers } from './keep-answers.ts';
@@ -49,6 +49,16 @@ export class KyselyStore implements Store {
   async answersOf(learner: string): Promise<readonly AnswerRecord[]> {
     const rows = await rowsAfter(this.db, learner, 0, Number.MAX_SAFE_INTEGER);
     return rows.map(entryOf).flatMap((entry) => (entry.kind === 'answer' ? [entry.record] : []));
+  }
+
+  async historyOf(learner: string): Promise<readonly SkillAnswer[]> {
+    const rows = await this.db
+      .selectFrom('answers')
+      .select(HISTORY_COLUMNS)
+      .where('learner', '=', learner)
+      .orderBy('number')
+      .execute();
+    return rows.map(historyLine);
   }
 
   entriesAfter(learner: string, after: number, limit: number): Promise<EntryPage> {

@@ -1,4 +1,4 @@
-import type { Recall } from '../../shared/memory.ts';
+import type { Recall, SkillAnswer } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import type { Settings } from '../../shared/settings.ts';
@@ -81,6 +81,8 @@ export interface Store {
   keepAnswer(record: AnswerRecord): Promise<boolean>;
   /** All answers of a learner that can be read, in the order in which they arrived. */
   answersOf(learner: string): Promise<readonly AnswerRecord[]>;
+  /** What the memory needs of all answers of a learner, in the order in which they arrived; of marks those that hold. */
+  historyOf(learner: string): Promise<readonly SkillAnswer[]>;
   /** Answers with a number above `after`, in order, at most `limit` of them. */
   entriesAfter(learner: string, after: number, limit: number): Promise<EntryPage>;
   /** The recall states of a learner by skill; a skill that is not in it is new. */

@@ -1,0 +1,216 @@
+/** What a learner does with homework: sees it, begins, saves, asks for a hint, hands in. Nothing here tells an answer. */
+import type {
+  LearnerSet,
+  PaperView,
+  SaveBatch,
+  SaveResults,
+  Submitted,
+} from '../../../shared/homework-views.ts';
+import {
+  countedAnswers,
+  mayReview,
+  nextAttempt,
+  phaseOf,
+  publicPaper,
+  standingOf,
+} from '../../homework/index.ts';
+import { hintFor } from '../../questions/index.ts';
+import type { KeptPaper, KeptSet, NewSave, PaperHead, Saved } from '../../store/index.ts';
+import type { Asking } from '../people/gate.ts';
+import { ApiFailure, noSuchThing } from '../problems.ts';
+import { learnersSet, ownPaper } from './access.ts';
+import type { Desk } from './desk.ts';
+import { paperOf } from './make-papers.ts';
+import { settle } from './settle.ts';
+import { soon } from './turns.ts';
+import { outOf, totalIn } from './views.ts';
+
+/** Milliseconds for which a list waits for papers that have still to be marked. */
+const MARKING = 500;
+
+const isClosed = (): ApiFailure =>
+  new ApiFailure('closed', 'The set has closed.', 'What was saved before closing time counts.');
+const isSubmitted = (): ApiFailure =>
+  new ApiFailure('submitted', 'The paper has been handed in.', 'What was saved before counts.');
+
+function checkOpen({ set }: KeptSet, at: number): void {
+  if (phaseOf(set, at) === 'closed') throw isClosed();
+  if (phaseOf(set, at) === 'before')
+    throw new ApiFailure('not-open', 'The set has not opened yet.', 'Come back at its opening time.');
+}
+
+function learnerSet(kept: KeptSet, classTitle: string, heads: readonly PaperHead[], at: number): LearnerSet {
+  const { set } = kept;
+  const state = phaseOf(set, at);
+  const own = heads.filter((head) => head.set === set.id);
+  return {
+    id: set.id,
+    title: set.title,
+    opensAt: set.opensAt,
+    closesAt: set.closesAt,
+    classTitle,
+    state,
+    items: set.places.length,
+    outOf: outOf(set),
+    attemptsAllowed: set.attempts,
+    help: set.help,
+    review: set.review,
+    attempts: own.flatMap((head) => {
+      if (head.begunAt === null) return [];
+      const may = mayReview(set, at, head.submittedAt !== null) && standingOf(set, head, at) === 'handed-in';
+      return [
+        {
+          paper: head.id,
+          attempt: head.attempt,
+          begunAt: head.begunAt,
+          submittedAt: head.submittedAt,
+          mayReview: may,
+          total: may ? totalIn(set, head) : null,
+        },
+      ];
+    }),
+    mayBegin: state === 'open' && nextAttempt(set, own, at) !== null,
+  };
+}
+
+/** The learner's sets, those that close last first. */
+export async function learnersSets(desk: Desk, asking: Asking): Promise<readonly LearnerSet[]> {
+  const { homework, people } = desk.store;
+  const classes = (await people.classes.of(asking.id)).filter(({ manner }) => manner === 'learner');
+  const titles = new Map(classes.map(({ id, title }) => [id, title]));
+  const sets = (await homework.setsOf([...titles.keys()])).filter(
+    ({ issuedAt, withdrawnAt }) => issuedAt !== null && withdrawnAt === null,
+  );
+  let heads = await homework.papersOf(asking.id);
+  let settled = 0;
+  for (const kept of sets) {
+    const own = heads.filter((head) => head.set === kept.set.id);
+    settled += (await settle(desk, kept, own, soon(MARKING))).settled;
+  }
+  if (settled > 0) heads = await homework.papersOf(asking.id);
+  const at = desk.now();
+  return sets
+    .map((kept) => learnerSet(kept, titles.get(kept.class) ?? '', heads, at))
+    .sort((one, other) => other.closesAt - one.closesAt || (one.id < other.id ? -1 : 1));
+}
+
+async function viewOf(desk: Desk, kept: KeptSet, paper: KeptPaper): Promise<PaperView> {
+  const { homework } = desk.store;
+  const at = desk.now();
+  const hints = await homework.hintsOf(paper.id);
+  const saved = await homework.answersOf(paper.id);
+  return {
+    id: paper.id,
+    paper: publicPaper(kept.set, paper.paper),
+    now: at,
+    submittedAt: paper.submittedAt,
+    open: standingOf(kept.set, paper, at) === 'working' && phaseOf(kept.set, at) === 'open',
+    saved: saved.map(({ hint: _, ...answer }) => answer),
+    hints: hints.map((item) => ({ item, text: hintFor(paper.paper.items[item]!.question) })),
+  };
+}
+
+/** The paper to go on with, or the next attempt's. */
+export async function beginPaper(desk: Desk, asking: Asking, id: string): Promise<PaperView> {
+  const { homework } = desk.store;
+  const kept = await learnersSet(desk, asking, id);
+  const at = desk.now();
+  checkOpen(kept, at);
+  const own = (await homework.papersOf(asking.id)).filter((head) => head.set === id);
+  const next = nextAttempt(kept.set, own, at);
+  if (!next)
+    throw new ApiFailure(
+      'no-attempts-left',
+      'All attempts have been handed in.',
+      `The set allows ${kept.set.attempts}.`,
+    );
+  const head = 'goOn' in next ? next.goOn : await paperOf(desk, kept, asking.id, next.begin);
+  await homework.begin(head.id);
+  const paper = await homework.paper(head.id);
+  if (!paper) throw noSuchThing();
+  return viewOf(desk, kept, paper);
+}
+
+export async function viewPaper(desk: Desk, asking: Asking, id: string): Promise<PaperView> {
+  const { kept, paper } = await ownPaper(desk, asking, id);
+  return viewOf(desk, kept, paper);
+}
+
+/** What keeps an answer from being one to its item; null when nothing does. */
+function wrongWith(paper: KeptPaper, { item, answer }: NewSave): ApiFailure | null {
+  const question = paper.paper.items[item]?.question;
+  if (!question)
+    return new ApiFailure(
+      'bad-answer',
+      `The paper has no item ${item + 1}.`,
+      `It has items 1 to ${paper.paper.items.length}.`,
+    );
+  if (answer.kind !== question.kind)
+    return new ApiFailure(
+      'bad-answer',
+      `Item ${item + 1} is of the kind ${question.kind} and the answer of the kind ${answer.kind}.`,
+      'Send the answer with the item that it was given to.',
+    );
+  return null;
+}
+
+/** Saves answers; when it returns, they are on the disk. */
+export async function saveAnswers(
+  desk: Desk,
+  asking: Asking,
+  id: string,
+  { answers }: SaveBatch,
+): Promise<SaveResults> {
+  const { kept, paper } = await ownPaper(desk, asking, id);
+  if (phaseOf(kept.set, desk.now()) === 'before') checkOpen(kept, desk.now());
+  const wrong = answers.map((answer) => wrongWith(paper, answer));
+  const good = answers.filter((_, index) => wrong[index] === null);
+  const none: Saved = { result: 'saved', at: desk.now(), kept: [] };
+  const saved = good.length === 0 ? none : await desk.store.homework.save(id, good);
+  if (saved.result !== 'saved') throw saved.result === 'closed' ? isClosed() : isSubmitted();
+  let next = 0;
+  return {
+    now: desk.now(),
+    results: answers.map((answer, index): SaveResults['results'][number] => {
+      const failure = wrong[index];
+      if (failure) return { result: 'refused', id: answer.id, problem: failure.problem };
+      const { kept: isNew, number } = saved.kept[next++]!;
+      return { result: isNew ? 'kept' : 'already', id: answer.id, number };
+    }),
+  };
+}
+
+/** The hint for an item; that it was asked for counts from then on. */
+export async function askHint(
+  desk: Desk,
+  asking: Asking,
+  id: string,
+  item: number,
+): Promise<{ readonly item: number; readonly text: string }> {
+  const { kept, paper } = await ownPaper(desk, asking, id);
+  if (kept.set.help !== 'hints')
+    throw new ApiFailure('no-hints', 'The set allows no hints.', 'They were ruled out by its tutor.');
+  const question = paper.paper.items[item]?.question;
+  if (!question) throw noSuchThing();
+  if (phaseOf(kept.set, desk.now()) === 'before') checkOpen(kept, desk.now());
+  const noted = await desk.store.homework.hint(id, item);
+  if (noted === 'closed') throw isClosed();
+  if (noted === 'submitted') throw isSubmitted();
+  return { item, text: hintFor(question) };
+}
+
+/** Hands a paper in; twice is once. When it returns, that is on the disk; it is marked afterwards. */
+export async function submitPaper(desk: Desk, asking: Asking, id: string): Promise<Submitted> {
+  const { kept, paper } = await ownPaper(desk, asking, id);
+  if (phaseOf(kept.set, desk.now()) === 'before') checkOpen(kept, desk.now());
+  const handed = await desk.store.homework.submit(id);
+  if (handed.result === 'closed') throw isClosed();
+  const counted = countedAnswers(kept.set, await desk.store.homework.answersOf(id));
+  return {
+    paper: id,
+    submittedAt: handed.submittedAt,
+    answered: counted.size,
+    items: paper.paper.items.length,
+    mayReview: mayReview(kept.set, desk.now(), true),
+  };
+}

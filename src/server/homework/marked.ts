@@ -1,0 +1,192 @@
+/** Marked papers: for their learner when he may, for the tutor always; overrides, and marks that were typed in. */
+import type { PaperMark } from '../../../shared/homework.ts';
+import type {
+  MarkedPaper,
+  OverrideWish,
+  PaperReview,
+  PaperRow,
+  TypedMarks,
+  TypedResult,
+} from '../../../shared/homework-views.ts';
+import type { Checked } from '../../../shared/problem.ts';
+import {
+  countedAnswers,
+  learnerReport,
+  markInSteps,
+  mayReview,
+  overrideMark,
+  readCode,
+  standingOf,
+  totalOf,
+} from '../../homework/index.ts';
+import type { KeptPaper, KeptSet } from '../../store/index.ts';
+import type { Asking } from '../people/gate.ts';
+import { ApiFailure } from '../problems.ts';
+import { ownPaper, tutorsPaper, tutorsSet } from './access.ts';
+import type { Desk } from './desk.ts';
+import { checkIssued } from './make-papers.ts';
+import { settledHeads, settlePaper } from './settle.ts';
+import { inTurns, soon } from './turns.ts';
+import { totalIn, withoutSeeds } from './views.ts';
+
+const nothingHandedIn = (): ApiFailure =>
+  new ApiFailure(
+    'not-handed-in',
+    'Nothing has been handed in.',
+    'A paper is marked when it is submitted, or when the set closes with answers saved.',
+  );
+
+/** Everything about a paper that was handed in, marked now where it wasn't. */
+async function reviewOf(desk: Desk, kept: KeptSet, paper: KeptPaper): Promise<PaperReview> {
+  const { homework } = desk.store;
+  await settlePaper(desk, kept, paper.id);
+  const mark = await homework.markOf(paper.id);
+  if (!mark) throw nothingHandedIn();
+  const counted = countedAnswers(kept.set, await homework.answersOf(paper.id));
+  return {
+    id: paper.id,
+    title: kept.set.title,
+    paper: withoutSeeds(paper.paper),
+    answers: [...counted.values()]
+      .map(({ item, answer, at, secondsUsed, hint }) => ({ item, answer, at, secondsUsed, hint }))
+      .sort((one, other) => one.item - other.item),
+    mark,
+    // Told as it is sent: lists that may be added to.
+    report: learnerReport(mark, desk.course) as PaperReview['report'],
+    submittedAt: paper.submittedAt,
+  };
+}
+
+export async function reviewPaper(desk: Desk, asking: Asking, id: string): Promise<PaperReview> {
+  const { kept, paper } = await ownPaper(desk, asking, id);
+  const at = desk.now();
+  if (!mayReview(kept.set, at, paper.submittedAt !== null))
+    throw new ApiFailure(
+      'no-review',
+      kept.set.review === 'never'
+        ? 'This paper is looked through with your tutor.'
+        : 'The paper may not be looked through yet.',
+      kept.set.review === 'after-closing' ? 'Come back when the set has closed.' : 'Hand it in first.',
+    );
+  if (standingOf(kept.set, paper, at) !== 'handed-in')
+    throw new ApiFailure('no-review', 'Nothing was handed in.', 'There is nothing to look through.');
+  return reviewOf(desk, kept, paper);
+}
+
+export async function nameOf({ store }: Desk, learner: string): Promise<string> {
+  return (await store.people.persons.byId(learner))?.name ?? learner;
+}
+
+export async function markedPaper(desk: Desk, asking: Asking, id: string): Promise<MarkedPaper> {
+  const { kept, paper } = await tutorsPaper(desk, asking, id);
+  const review = await reviewOf(desk, kept, paper);
+  return { ...review, code: paper.code, name: await nameOf(desk, paper.learner) };
+}
+
+/** Throws what is wrong with a tutor's marks. */
+function checkMarks(checked: Checked<PaperMark>): PaperMark {
+  if (checked.ok) return checked.value;
+  const [problem] = checked.problems;
+  throw new ApiFailure('bad-mark', problem!.message, problem!.hint);
+}
+
+export async function overridePaper(
+  desk: Desk,
+  asking: Asking,
+  id: string,
+  { item, earned, reason }: OverrideWish,
+): Promise<MarkedPaper> {
+  const { kept, paper } = await tutorsPaper(desk, asking, id);
+  const { mark } = await reviewOf(desk, kept, paper);
+  const override = { earned, reason, by: asking.id, at: desk.now() };
+  checkMarks(overrideMark(mark, item, override));
+  await desk.store.homework.override(id, [{ item, override }]);
+  return markedPaper(desk, asking, id);
+}
+
+/** What stands with marks that were typed in. */
+export const ON_PAPER = 'Marked on paper.';
+
+/** Takes the marks of a paper that was written on paper. It counts as handed in then, also after closing time. */
+export async function typeMarks(
+  desk: Desk,
+  asking: Asking,
+  id: string,
+  { code, marks }: TypedMarks,
+): Promise<TypedResult> {
+  const { homework } = desk.store;
+  const kept = await tutorsSet(desk, asking, id);
+  checkIssued(kept);
+  const read = readCode(code);
+  if (!read.ok) throw new ApiFailure('no-such-code', read.problems[0]!.message, read.problems[0]!.hint);
+  const paper = await homework.paperByCode(id, read.value);
+  if (!paper)
+    throw new ApiFailure(
+      'no-such-code',
+      `No paper of this set has the code ${code}.`,
+      'Look at the code on the paper, and whether it is of this set.',
+    );
+  const { items } = paper.paper;
+  if (marks.length !== items.length)
+    throw new ApiFailure(
+      'bad-mark',
+      `There are ${marks.length} marks and the paper has ${items.length} items.`,
+      'Give one for each item, in order; leave empty what was left out.',
+    );
+  const counted = countedAnswers(kept.set, await homework.answersOf(paper.id));
+  const first = (await homework.markOf(paper.id)) ?? (await inTurns(markInSteps(paper.paper, counted)));
+  const at = desk.now();
+  const given = marks.flatMap((earned, item) =>
+    earned === null ? [] : [{ item, override: { earned, reason: ON_PAPER, by: asking.id, at } }],
+  );
+  let mark = first;
+  for (const { item, override } of given) mark = checkMarks(overrideMark(mark, item, override));
+  // Somebody saw an answer to whatever has marks; what it was isn't known.
+  const seen = {
+    ...first,
+    items: first.items.map((item, index) =>
+      item.answered === 'none' && marks[index] !== null ? { ...item, answered: 'all' as const } : item,
+    ),
+  };
+  await homework.typed(paper.id, seen, given);
+  const whole = (await homework.markOf(paper.id)) ?? mark;
+  return {
+    paper: paper.id,
+    learner: paper.learner,
+    name: await nameOf(desk, paper.learner),
+    attempt: paper.attempt,
+    total: totalOf(whole),
+  };
+}
+
+/** Milliseconds for which a list waits for papers that have still to be marked. */
+const MARKING = 1500;
+
+/** Everybody's papers, those of learners who have left the class included. */
+export async function paperRows(
+  desk: Desk,
+  asking: Asking,
+  id: string,
+): Promise<{ readonly papers: readonly PaperRow[]; readonly waiting: number }> {
+  const { homework, people } = desk.store;
+  const kept = await tutorsSet(desk, asking, id);
+  const { heads, waiting } = await settledHeads(desk, [kept], soon(MARKING));
+  const saved = await homework.itemsSaved(id);
+  const names = new Map((await people.classes.members(kept.class)).map((member) => [member.id, member.name]));
+  const rows: PaperRow[] = [];
+  for (const head of heads)
+    rows.push({
+      id: head.id,
+      code: head.code,
+      learner: head.learner,
+      name: names.get(head.learner) ?? (await nameOf(desk, head.learner)),
+      attempt: head.attempt,
+      madeAt: head.madeAt,
+      begunAt: head.begunAt,
+      submittedAt: head.submittedAt,
+      markedAt: head.markedAt,
+      saved: saved.get(head.id) ?? 0,
+      total: totalIn(kept.set, head),
+    });
+  return { papers: rows.sort((one, other) => one.name.localeCompare(other.name, 'en')), waiting };
+}

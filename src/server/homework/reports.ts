@@ -1,0 +1,183 @@
+/** What tutors are told of a class: one set, all sets, and who can do what. */
+import type { HomeworkSet, PaperMark } from '../../../shared/homework.ts';
+import type { CompetenceView, SetReport, TermView } from '../../../shared/homework-views.ts';
+import type { SkillAnswer } from '../../../shared/memory.ts';
+import {
+  type ClassIdea,
+  type ClassReport,
+  classReport,
+  competenceMatrix,
+  countingAttempt,
+  markFromShort,
+  refreshersDue,
+  termReport,
+} from '../../homework/index.ts';
+import type { KeptSet, PaperHead } from '../../store/index.ts';
+import type { Asking } from '../people/gate.ts';
+import { checkTutor, tutorsSet } from './access.ts';
+import type { Desk } from './desk.ts';
+import { settle, settledHeads } from './settle.ts';
+import { soon } from './turns.ts';
+import { stateOf } from './views.ts';
+
+/** Milliseconds for which a report waits for papers that have still to be marked. */
+const MARKING = 1500;
+const DAY = 86_400_000;
+
+type Named = SetReport['people'][number];
+
+/** The learners of a class, by name. */
+export async function learnersOf({ store }: Desk, classId: string): Promise<Named[]> {
+  const members = await store.people.classes.members(classId);
+  return members.flatMap(({ id, name, manner }) => (manner === 'learner' ? [{ id, name }] : []));
+}
+
+export interface Counting {
+  readonly head: PaperHead;
+  readonly mark: PaperMark;
+}
+
+/** Of each learner the attempt that counts, from short marks. */
+export function countingIn(set: HomeworkSet, heads: readonly PaperHead[]): ReadonlyMap<string, Counting> {
+  const attempts = new Map<string, Counting[]>();
+  for (const head of heads) {
+    if (head.set !== set.id || head.short === null) continue;
+    const own = attempts.get(head.learner);
+    const attempt = { head, mark: markFromShort(set, head, head.short) };
+    if (own) own.push(attempt);
+    else attempts.set(head.learner, [attempt]);
+  }
+  return new Map(
+    [...attempts].map(([learner, own]) => {
+      const mark = countingAttempt(
+        set,
+        own.map((attempt) => attempt.mark),
+      );
+      return [learner, own.find((attempt) => attempt.mark === mark)!];
+    }),
+  );
+}
+
+/** The smallest drawing on which an idea showed, by what the short marks say of it. */
+async function exampleOf(
+  { store }: Desk,
+  { shownIn }: ClassIdea,
+  counting: ReadonlyMap<string, Counting>,
+): Promise<ClassIdea['example']> {
+  let best: { id: string; item: number; hops: number } | undefined;
+  for (const { learner, item } of shownIn) {
+    const head = counting.get(learner)?.head;
+    const hops = head?.short?.[item]?.[3];
+    if (head && hops !== undefined && (!best || hops < best.hops)) best = { id: head.id, item, hops };
+  }
+  if (!best) return null;
+  const [paper, mark] = [await store.homework.paper(best.id), await store.homework.markOf(best.id)];
+  const [item, marked] = [paper?.paper.items[best.item], mark?.items[best.item]];
+  return item && marked ? { item, mark: marked.mark } : null;
+}
+
+export async function reportOn(
+  desk: Desk,
+  kept: KeptSet,
+): Promise<{ readonly people: Named[]; readonly waiting: number; readonly report: ClassReport }> {
+  const { set } = kept;
+  const people = await learnersOf(desk, kept.class);
+  const { heads, waiting } = await settledHeads(desk, [kept], soon(MARKING));
+  const counting = countingIn(set, heads);
+  const report = classReport({
+    set,
+    course: desk.course,
+    learners: people.map(({ id }) => id),
+    marks: [...counting.values()].map(({ mark }) => mark),
+  });
+  const ideas: ClassIdea[] = [];
+  for (const idea of report.ideas) ideas.push({ ...idea, example: await exampleOf(desk, idea, counting) });
+  return { people, waiting, report: { ...report, ideas } };
+}
+
+export async function setReport(desk: Desk, asking: Asking, id: string): Promise<SetReport> {
+  const kept = await tutorsSet(desk, asking, id);
+  const { people, waiting, report } = await reportOn(desk, kept);
+  return {
+    set: kept.set,
+    state: stateOf(kept, desk.now()),
+    people,
+    waiting,
+    report: report as SetReport['report'],
+  };
+}
+
+/** All sets of a class that were issued and have opened, in order of time. */
+export async function termOf(desk: Desk, asking: Asking, classId: string): Promise<TermView> {
+  await checkTutor(desk, asking, classId);
+  const at = desk.now();
+  const sets = (await desk.store.homework.setsOf([classId]))
+    .filter((kept) => ['open', 'closed'].includes(stateOf(kept, at)))
+    .sort((one, other) => one.set.opensAt - other.set.opensAt || one.madeAt - other.madeAt);
+  const people = await learnersOf(desk, classId);
+  const { heads, waiting } = await settledHeads(desk, sets, soon(MARKING));
+  const report = termReport({
+    course: desk.course,
+    learners: people.map(({ id }) => id),
+    sets: sets.map(({ set }) => ({
+      set,
+      marks: [...countingIn(set, heads).values()].map(({ mark }) => mark),
+    })),
+  });
+  return {
+    people,
+    sets: sets.map(({ set: { id, title, opensAt, closesAt } }) => ({ id, title, opensAt, closesAt })),
+    waiting,
+    report: report as TermView['report'],
+  };
+}
+
+/** Hands to a learner's memory what of his homework has to be, so that what is told of him is up to date. */
+async function rememberAll(desk: Desk, learners: readonly string[], until: number): Promise<void> {
+  const { homework } = desk.store;
+  const sets = new Map<string, KeptSet | null>();
+  for (const learner of learners) {
+    for (const head of await homework.papersOf(learner)) {
+      if (head.rememberedAt !== null) continue;
+      if (!sets.has(head.set)) sets.set(head.set, await homework.set(head.set));
+      const kept = sets.get(head.set);
+      if (kept) await settle(desk, kept, [head], until);
+    }
+  }
+}
+
+/** All that learners have answered, in practice and in homework. */
+export async function historiesOf(
+  desk: Desk,
+  learners: readonly string[],
+): Promise<readonly (readonly SkillAnswer[])[]> {
+  await rememberAll(desk, learners, soon(MARKING));
+  const histories: (readonly SkillAnswer[])[] = [];
+  for (const learner of learners) histories.push(await desk.store.historyOf(learner));
+  return histories;
+}
+
+export async function competenceOf(
+  desk: Desk,
+  asking: Asking,
+  classId: string,
+  days: number,
+): Promise<CompetenceView> {
+  await checkTutor(desk, asking, classId);
+  const people = await learnersOf(desk, classId);
+  const histories = await historiesOf(
+    desk,
+    people.map(({ id }) => id),
+  );
+  const at = desk.now();
+  const matrix = competenceMatrix(
+    desk.course,
+    people.map(({ id }, index) => ({ id, histories: [histories[index]!] })),
+    at,
+  );
+  return {
+    people,
+    matrix: matrix as CompetenceView['matrix'],
+    refreshers: [...refreshersDue(matrix, at + days * DAY)],
+  };
+}

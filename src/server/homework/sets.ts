@@ -1,0 +1,151 @@
+/** Sets: drafted, looked at, issued, withdrawn. */
+import { nanoid } from 'nanoid';
+import type { HomeworkSet } from '../../../shared/homework.ts';
+import type { HomeworkWish, SetRow, SetView } from '../../../shared/homework-views.ts';
+import type { Problem } from '../../../shared/problem.ts';
+import { checkSet, placesInSteps } from '../../homework/index.ts';
+import type { Course } from '../../practice/index.ts';
+import type { KeptSet } from '../../store/index.ts';
+import type { Asking } from '../people/gate.ts';
+import { ApiFailure, noSuchThing } from '../problems.ts';
+import { checkTutor, isWithdrawn, tutorsSet } from './access.ts';
+import type { Desk } from './desk.ts';
+import { inTurns } from './turns.ts';
+import { isHandedIn, outOf, setView, stateOf } from './views.ts';
+
+/** All of them at once: who mends one after the other is told of each. */
+export function badSet(problems: readonly Problem[]): ApiFailure {
+  const told = (pick: (problem: Problem) => string): string => [...new Set(problems.map(pick))].join(' ');
+  return new ApiFailure(
+    'bad-set',
+    told(({ message }) => message),
+    told(({ hint }) => hint),
+  );
+}
+
+/** The skills of a wish, those of its topics first, each once. Of topics only skills that circuits can be made for. */
+function skillsOf({ topics, skills }: HomeworkWish, course: Course): readonly string[] {
+  const ofTopics = topics.flatMap((id) => {
+    const topic = course.bank.topics.find((each) => each.id === id);
+    if (!topic)
+      throw new ApiFailure('bad-set', `There is no topic ${id}.`, 'Choose a topic of the question banks.');
+    const asked = topic.skills.filter(({ recipes }) => recipes.length > 0);
+    if (asked.length === 0)
+      throw new ApiFailure(
+        'bad-set',
+        `No circuits can be made for the topic ${topic.title}.`,
+        'Choose another topic, or skills by name.',
+      );
+    return asked.map(({ id: skill }) => skill);
+  });
+  return [...new Set([...ofTopics, ...skills])];
+}
+
+async function setFrom({ course }: Desk, id: string, wish: HomeworkWish): Promise<HomeworkSet> {
+  const { title, items, level, marksEach, opensAt, closesAt, attempts, counts, help, review } = wish;
+  const skills = skillsOf(wish, course);
+  const made = await inTurns(placesInSteps(course, { skills, items, level, marksEach, seed: id }));
+  if (!made.ok) throw badSet(made.problems);
+  const set = {
+    id,
+    title,
+    places: [...made.value],
+    opensAt,
+    closesAt,
+    attempts,
+    counts,
+    help,
+    review,
+  };
+  const checked = checkSet(set, course);
+  if (!checked.ok) throw badSet(checked.problems);
+  return checked.value;
+}
+
+export async function draftSet(
+  desk: Desk,
+  asking: Asking,
+  classId: string,
+  wish: HomeworkWish,
+): Promise<SetView> {
+  await checkTutor(desk, asking, classId);
+  const set = await setFrom(desk, nanoid(), wish);
+  const kept = await desk.store.homework.draft({ set, wish, class: classId, madeBy: asking.id });
+  return setView(kept, desk.now());
+}
+
+export async function changeSet(
+  desk: Desk,
+  asking: Asking,
+  id: string,
+  wish: HomeworkWish,
+): Promise<SetView> {
+  const kept = await tutorsSet(desk, asking, id);
+  const set = await setFrom(desk, id, wish);
+  const changed = kept.issuedAt === null && (await desk.store.homework.changeDraft(set, wish));
+  if (!changed)
+    throw new ApiFailure(
+      'already-issued',
+      'The set has been issued.',
+      'Withdraw it and make another one; papers that were begun would no longer fit.',
+    );
+  return setView({ ...kept, set, wish }, desk.now());
+}
+
+export const viewSet = async (desk: Desk, asking: Asking, id: string): Promise<SetView> =>
+  setView(await tutorsSet(desk, asking, id), desk.now());
+
+export async function issueSet(desk: Desk, asking: Asking, id: string): Promise<SetView> {
+  const kept = await tutorsSet(desk, asking, id);
+  if (kept.withdrawnAt !== null) throw isWithdrawn();
+  if (kept.issuedAt === null) {
+    const checked = checkSet(kept.set, desk.course);
+    if (!checked.ok) throw badSet(checked.problems);
+    if (kept.set.closesAt <= desk.now())
+      throw new ApiFailure(
+        'bad-set',
+        'The closing time of the set is past.',
+        'Give the draft a later closing time.',
+      );
+  }
+  const issued = await desk.store.homework.issue(id);
+  if (!issued) throw noSuchThing();
+  return setView(issued, desk.now());
+}
+
+export async function withdrawSet(desk: Desk, asking: Asking, id: string): Promise<'erased' | 'withdrawn'> {
+  await tutorsSet(desk, asking, id);
+  const result = await desk.store.homework.withdraw(id);
+  if (!result) throw noSuchThing();
+  return result;
+}
+
+/** The sets of a class, the newest first. */
+export async function setRows(desk: Desk, asking: Asking, classId: string): Promise<readonly SetRow[]> {
+  await checkTutor(desk, asking, classId);
+  const { homework, people } = desk.store;
+  const sets = await homework.setsOf([classId]);
+  const heads = await homework.papersIn(sets.map(({ set }) => set.id));
+  const members = await people.classes.members(classId);
+  const learners = new Set(members.flatMap(({ id, manner }) => (manner === 'learner' ? [id] : [])));
+  const at = desk.now();
+  return sets.map((kept: KeptSet): SetRow => {
+    const { set, issuedAt } = kept;
+    const own = heads.filter((head) => head.set === set.id && learners.has(head.learner));
+    const countOf = (some: readonly { learner: string }[]): number =>
+      new Set(some.map(({ learner }) => learner)).size;
+    return {
+      id: set.id,
+      title: set.title,
+      opensAt: set.opensAt,
+      closesAt: set.closesAt,
+      state: stateOf(kept, at),
+      items: set.places.length,
+      outOf: outOf(set),
+      issuedAt,
+      learners: learners.size,
+      papers: countOf(own),
+      handedIn: countOf(own.filter((head) => isHandedIn(set, head, at))),
+    };
+  });
+}

@@ -1,0 +1,23 @@
+/** Long work in short turns, so that others who ask meanwhile don't wait for its end. */
+
+/** Milliseconds for which such work keeps the others waiting. */
+const LONGEST_TURN = 10;
+
+const others = (): Promise<void> => new Promise((go) => setImmediate(go));
+
+/** Does work that comes in steps. Others get their turn before it, and after every step that ends a long turn. */
+export async function inTurns<T>(steps: Generator<undefined, T>): Promise<T> {
+  await others();
+  let turn = performance.now();
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    if (performance.now() - turn < LONGEST_TURN) continue;
+    await others();
+    turn = performance.now();
+  }
+}
+
+/** Until when work that is asked for again and again goes on in one request. */
+export const soon = (milliseconds: number): number => performance.now() + milliseconds;
+export const isPast = (moment: number): boolean => performance.now() > moment;

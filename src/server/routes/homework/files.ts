@@ -1,0 +1,38 @@
+import type { FastifyInstance, FastifyReply } from 'fastify';
+import { homeworkRoutes } from '../../../../shared/api-homework.ts';
+import type { FileReply } from '../../../../shared/api-route.ts';
+import { addRoute } from '../../add-route.ts';
+import type { Desk } from '../../homework/desk.ts';
+import { marksFile, packageOf, statementsOf } from '../../homework/exports.ts';
+import type { Service } from '../../service.ts';
+
+/** Sends a file to be saved under this name. */
+const send = (
+  reply: FastifyReply,
+  { types }: FileReply,
+  name: string,
+  content: string | Uint8Array,
+): FastifyReply =>
+  reply
+    .type(types[0]!)
+    .header('content-disposition', `attachment; filename="${name}"`)
+    .send(typeof content === 'string' ? content : Buffer.from(content));
+
+/** Homework as files. */
+export function addHomeworkFiles(app: FastifyInstance, service: Service, desk: Desk): void {
+  const { marksCsv, statements, package30, package22 } = homeworkRoutes;
+  addRoute(app, service, marksCsv, async ({ person, params, reply }) =>
+    send(reply, marksCsv.reply, 'marks.csv', await marksFile(desk, person, params.set)),
+  );
+  addRoute(app, service, statements, async ({ person, params, request, reply }) => {
+    const base = service.transport.originOf(request);
+    const found = await statementsOf(desk, person, params.set, base);
+    return send(reply, statements.reply, 'statements.json', JSON.stringify(found));
+  });
+  addRoute(app, service, package30, async ({ person, params, reply }) =>
+    send(reply, package30.reply, 'package-3.0.zip', await packageOf(desk, person, params.set, '3.0')),
+  );
+  addRoute(app, service, package22, async ({ person, params, reply }) =>
+    send(reply, package22.reply, 'package-2.2.zip', await packageOf(desk, person, params.set, '2.2')),
+  );
+}

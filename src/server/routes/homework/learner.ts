@@ -1,0 +1,54 @@
+import type { FastifyInstance } from 'fastify';
+import { homeworkRoutes } from '../../../../shared/api-homework.ts';
+import { addRoute } from '../../add-route.ts';
+import { ownPaper } from '../../homework/access.ts';
+import type { Desk } from '../../homework/desk.ts';
+import {
+  askHint,
+  beginPaper,
+  learnersSets,
+  saveAnswers,
+  submitPaper,
+  viewPaper,
+} from '../../homework/learner.ts';
+import { reviewPaper } from '../../homework/marked.ts';
+import { Marker } from '../../homework/marker.ts';
+import { settlePaper } from '../../homework/settle.ts';
+import type { Service } from '../../service.ts';
+
+/** Room for a hundred answers with every lamp, input and terminal that one can be asked about. */
+const SAVE_BYTES = 256 * 1024;
+
+/** What learners do. */
+export function addLearnersHomework(app: FastifyInstance, service: Service, desk: Desk): void {
+  const marker = new Marker((error) => app.log.error(error));
+  app.addHook('onClose', () => marker.stop());
+  addRoute(app, service, homeworkRoutes.myHomework, async ({ person }) => ({
+    sets: await learnersSets(desk, person),
+  }));
+  addRoute(app, service, homeworkRoutes.beginPaper, ({ person, params }) =>
+    beginPaper(desk, person, params.set),
+  );
+  addRoute(app, service, homeworkRoutes.paper, ({ person, params }) => viewPaper(desk, person, params.paper));
+  addRoute(
+    app,
+    service,
+    homeworkRoutes.saveAnswers,
+    ({ person, params, body }) => saveAnswers(desk, person, params.paper, body),
+    { bodyLimit: SAVE_BYTES },
+  );
+  addRoute(app, service, homeworkRoutes.askHint, ({ person, params, body }) =>
+    askHint(desk, person, params.paper, body.item),
+  );
+  addRoute(app, service, homeworkRoutes.submitPaper, async ({ person, params }) => {
+    const submitted = await submitPaper(desk, person, params.paper);
+    marker.later(async () => {
+      const { kept } = await ownPaper(desk, person, params.paper);
+      await settlePaper(desk, kept, params.paper);
+    });
+    return submitted;
+  });
+  addRoute(app, service, homeworkRoutes.reviewPaper, ({ person, params }) =>
+    reviewPaper(desk, person, params.paper),
+  );
+}
