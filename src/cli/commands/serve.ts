@@ -1,18 +1,18 @@
 import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { type Command, Option } from 'commander';
-import { createServer, isLoopback, type LogLevel } from '../../server/index.ts';
+import { createServer, type LogLevel, shownFirstRunKey } from '../../server/index.ts';
+import type { Store } from '../../store/index.ts';
 import { openCourse, ownBanks } from '../course.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
 import type { Running } from '../program.ts';
 import { withStore } from '../store-place.ts';
 import { untilStopped } from '../until-stopped.ts';
+import { type ReachOptions, reachOf } from './serve-reach.ts';
 
-interface Options {
+interface Options extends ReachOptions {
   readonly port: string;
-  readonly host: string;
-  readonly allowHost?: readonly string[];
   readonly data?: string;
   readonly banks?: string;
   readonly log: LogLevel;
@@ -22,15 +22,6 @@ interface Options {
 const PATIENCE = 10_000;
 
 type Server = Awaited<ReturnType<typeof createServer>>;
-
-/** Without a sign-in, whoever reaches the server is the learner: so others have to be let in on purpose. */
-function checkReach({ host, allowHost = [] }: Options): void {
-  if (isLoopback(host) || allowHost.length > 0) return;
-  throw new UsageError(
-    `With --host ${host} others could reach the server, and nobody has to sign in.`,
-    'Leave it out; or put something that asks for a sign-in before it, and name it with --allow-host (docs/deploying.md).',
-  );
-}
 
 async function listen(app: Server, host: string, port: number): Promise<string> {
   try {
@@ -58,9 +49,17 @@ async function close(app: Server): Promise<void> {
   clearTimeout(impatient);
 }
 
+/** As long as there is no administrator, whoever has the key can become it. */
+async function tellFirstRun({ people }: Store, address: string, io: Io): Promise<void> {
+  const key = await shownFirstRunKey(people);
+  if (key === null) return;
+  io.out(`There is no administrator yet. Open ${address} and give this key: ${key}`);
+  io.out('Whoever has the key becomes the administrator; it is good for nothing afterwards.');
+}
+
 async function serve(options: Options, io: Io): Promise<void> {
   const port = wholeNumber('--port', options.port, 0, 65_535);
-  checkReach(options);
+  const reach = reachOf(options);
   const { bank } = openCourse(io, options.banks);
   const home = dirname(ownBanks());
   const folder = join(home, 'dist', 'web');
@@ -71,7 +70,7 @@ async function serve(options: Options, io: Io): Promise<void> {
       bank,
       folder,
       version,
-      hosts: options.allowHost ?? [],
+      ...reach,
       log: { level: options.log, stream: process.stderr },
     });
     try {
@@ -81,6 +80,7 @@ async function serve(options: Options, io: Io): Promise<void> {
       io.out(
         place.kind === 'file' ? `Answers are kept in ${place.file}.` : 'Answers are kept in the database.',
       );
+      if (reach.class) await tellFirstRun(store, reach.class.address ?? address, io);
       if (!existsSync(join(folder, 'index.html'))) io.out('The page has not been built: npm run build.');
       io.out('Stop with Ctrl-C.');
       await stopped;
@@ -95,10 +95,16 @@ export function addServe(program: Command, io: Io, _running: Running): void {
   program
     .command('serve')
     .summary('practise in the browser')
-    .description('Serves the page on this machine, for whoever sits at it, and keeps the answers.')
+    .description(
+      'Serves the page on this machine, for whoever sits at it, and keeps the answers; or, with --class, for classes.',
+    )
     .option('--port <number>', 'the port; 0 takes any that is free', '8024')
     .option('--host <address>', 'the address to listen on', '127.0.0.1')
     .option('--allow-host <name...>', 'answer to this name too; may be given several times')
+    .option('--class', 'people sign in: tutors, learners and an administrator (docs/classes.md)')
+    .option('--address <url>', 'with --class: the address that people open, for links and slips')
+    .option('--behind-proxy', 'with --class: a proxy before it speaks https and says whose request it is')
+    .option('--plain-http', 'with --class: passwords may cross the network in the clear')
     .option('--data <folder>', 'where answers are kept (default: the data folder that drill uses)')
     .option('--banks <folder>', 'question banks to practise from instead of those that come with the program')
     .addOption(
@@ -113,6 +119,7 @@ Examples:
   polewise serve
   polewise serve --port 9000 --data /srv/polewise
   DATABASE_URL=postgres://polewise@localhost/polewise polewise serve --log info
+  polewise serve --class --behind-proxy --address https://practice.example
 
 With DATABASE_URL answers are kept in that PostgreSQL database instead of a file.`,
     )
