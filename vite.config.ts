@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import { defineConfig, type Plugin } from 'vite';
 
@@ -19,8 +20,7 @@ function precache(): Plugin {
       const list = [
         '/',
         ...files.filter((name) => name !== 'index.html').map((name) => `/${name}`),
-        '/manifest.webmanifest',
-        '/icon.svg',
+        ...readdirSync('src/web/public').map((name) => `/${name}`),
       ];
       worker.code = worker.code.replace(/\[\s*["'`]__FILES__["'`]\s*\]/, JSON.stringify(list.sort()));
     },
