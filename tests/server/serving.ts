@@ -41,11 +41,14 @@ export interface Serving {
 export const NOW = MORNING + 1000 * DAY;
 
 export async function serving(
-  options: Partial<ServerOptions> & { readonly wrap?: (store: Store) => Store } = {},
+  options: Partial<ServerOptions> & {
+    readonly wrap?: (store: Store) => Store;
+    readonly now?: () => number;
+  } = {},
 ): Promise<Serving> {
   const folder = mkdtempSync(join(tmpdir(), 'polewise-server-'));
-  const own = await openStore({ kind: 'file', file: storeFile(folder) }, { now: () => NOW });
-  const { wrap = (store) => store, ...rest } = options;
+  const own = await openStore({ kind: 'file', file: storeFile(folder) }, { now: options.now ?? (() => NOW) });
+  const { wrap = (store) => store, now: _now, ...rest } = options;
   const store = wrap(own);
   const app = await createServer({
     store,
