@@ -1,0 +1,62 @@
+import type { ComponentChildren } from 'preact';
+import type { Asked, Mark, Question } from '../../../../../shared/question.ts';
+import { Board } from '../../../parts/board.tsx';
+import { Drawing } from '../../../parts/drawing.tsx';
+import { unbroken } from '../../../parts/unbroken.ts';
+import type { Ground } from '../../../start.ts';
+import { AnswerForm } from '../../practise/answer-form.tsx';
+import { Situation } from '../../practise/situation.tsx';
+import { useDrawnAsked } from './use-drawn.ts';
+
+/** A question with its drawing at rest and the right answers, on a page with others. */
+export function ShownItem({
+  ground,
+  question,
+  asked,
+  mark,
+  title,
+  children,
+}: {
+  ground: Ground;
+  question: Question;
+  asked: Asked;
+  mark: Mark;
+  title: string;
+  children?: ComponentChildren;
+}) {
+  const drawn = useDrawnAsked(ground, question);
+  // Nothing was answered here: what stands there is what is right.
+  const parts = new Map(mark.parts.map((part) => [part.item, { ...part, correct: true }]));
+  return (
+    <article class="shown-item">
+      <h2>{title}</h2>
+      <div class="shown-drawing">
+        {drawn ? (
+          <Board>
+            <Drawing
+              drawn={drawn}
+              description={`Control drawing: ${question.circuit.title ?? asked.title}, at rest.`}
+              {...(question.kind === 'meter' ? { meter: parts.get('volts')?.right ?? '' } : {})}
+            />
+          </Board>
+        ) : (
+          <p class="waiting">Drawing…</p>
+        )}
+      </div>
+      <div class="talk">
+        <Situation sentences={asked.situation} />
+        <h3>{unbroken(asked.task)}</h3>
+        <AnswerForm asked={asked} chosen={new Map()} onChoose={() => undefined} parts={parts} />
+        <details class="in-words">
+          <summary>Why</summary>
+          <ul>
+            {mark.explanation.map(({ text }) => (
+              <li key={text}>{unbroken(text)}</li>
+            ))}
+          </ul>
+        </details>
+        {children}
+      </div>
+    </article>
+  );
+}

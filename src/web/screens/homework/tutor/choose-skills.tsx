@@ -1,0 +1,63 @@
+import type { Bank, Topic } from '../../../../../shared/bank.ts';
+
+interface Props {
+  readonly bank: Bank;
+  readonly chosen: readonly string[];
+  readonly onChange: (skills: readonly string[]) => void;
+}
+
+function OfTopic({ topic, chosen, onChange }: { topic: Topic } & Omit<Props, 'bank'>) {
+  const own = topic.skills.map(({ id }) => id);
+  const count = own.filter((id) => chosen.includes(id)).length;
+  const without = chosen.filter((id) => !own.includes(id));
+  return (
+    <div class="topic">
+      <label class="tick whole">
+        <input
+          type="checkbox"
+          checked={count === own.length}
+          // Some of them, but not all.
+          indeterminate={count > 0 && count < own.length}
+          onChange={() => onChange(count === own.length ? without : [...without, ...own])}
+        />
+        <span>{topic.title}</span>
+      </label>
+      {topic.skills.length > 1 && (
+        <div class="of-topic">
+          {topic.skills.map(({ id, title }) => (
+            <label key={id} class="tick">
+              <input
+                type="checkbox"
+                checked={chosen.includes(id)}
+                onChange={({ currentTarget }) =>
+                  onChange(currentTarget.checked ? [...chosen, id] : chosen.filter((each) => each !== id))
+                }
+              />
+              <span>{title}</span>
+            </label>
+          ))}
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** Topics of the banks with their skills, to be ticked: a topic ticks all of its skills. */
+export function ChooseSkills({ bank, chosen, onChange }: Props) {
+  // In the banks' order, whatever was ticked first.
+  const inOrder = bank.topics.flatMap(({ skills }) => skills.map(({ id }) => id));
+  const change = (skills: readonly string[]): void => onChange(inOrder.filter((id) => skills.includes(id)));
+  return (
+    <fieldset class="topics">
+      <legend>
+        What it asks{' '}
+        <span class="of">
+          {chosen.length === 0 ? 'choose topics or single skills' : `${chosen.length} skills, taking turns`}
+        </span>
+      </legend>
+      {bank.topics.map((topic) => (
+        <OfTopic key={topic.id} topic={topic} chosen={chosen} onChange={change} />
+      ))}
+    </fieldset>
+  );
+}

@@ -1,0 +1,165 @@
+import { useState } from 'preact/hooks';
+import type { CompetenceView } from '../../../../../shared/homework-views.ts';
+import { call, save } from '../../../api.ts';
+import { dayText } from '../moments.ts';
+import { Show, useFetched } from '../parts/fetched.tsx';
+import { Head } from '../parts/head.tsx';
+import type { Competence as Cell } from '../parts/types.ts';
+import { useAct } from '../parts/use-act.ts';
+import { addressOf } from '../where.ts';
+import { namesOf } from './names.ts';
+import { fileName } from './words.ts';
+
+const REACHABLE = { tabIndex: 0 } as const;
+
+function CellOf({ cell }: { cell: Cell }) {
+  if (cell.kind === 'not-yet')
+    return (
+      <td class="stands not-yet">
+        {cell.begun ? 'begun' : <span aria-hidden="true">–</span>}
+        <span class="away">{cell.begun ? ', not yet held' : 'not yet'}</span>
+      </td>
+    );
+  return (
+    <td class={`stands ${cell.kind}`}>
+      {cell.kind}
+      <span class="of">{dayText(cell.provenAt)}</span>
+    </td>
+  );
+}
+
+/** What one person has proven, to be printed. */
+function Evidence({ person, name }: { person: string; name: string }) {
+  const { busy, failure, run } = useAct();
+  return (
+    <>
+      <button
+        type="button"
+        class="button plain"
+        disabled={busy}
+        onClick={() => run(() => save('evidencePdf', fileName(name, 'evidence.pdf'), { params: { person } }))}
+        aria-label={`Evidence of ${name}, PDF`}
+      >
+        {busy ? 'Being made…' : 'Evidence'}
+      </button>
+      {failure && <span role="alert">{failure}</span>}
+    </>
+  );
+}
+
+function Matrix({ view }: { view: CompetenceView }) {
+  const nameOf = namesOf(view.people);
+  const { skills, rows } = view.matrix;
+  return (
+    <section class="grid-scroll" aria-label="Skills by people" {...REACHABLE}>
+      <table class="schedule grid">
+        <caption>Skills by people, on {dayText(view.matrix.at)}</caption>
+        <thead>
+          <tr>
+            <th scope="col">Person</th>
+            {skills.map(({ id, title }) => (
+              <th key={id} scope="col" class="on-end">
+                <span>{title}</span>
+              </th>
+            ))}
+            <th scope="col">To print</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ person, cells }) => (
+            <tr key={person}>
+              <th scope="row">{nameOf(person)}</th>
+              {cells.map((cell, at) => (
+                <CellOf key={skills[at]?.id} cell={cell} />
+              ))}
+              <td>
+                <Evidence person={person} name={nameOf(person)} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function Refreshers({
+  view,
+  days,
+  onDays,
+}: {
+  view: CompetenceView;
+  days: number;
+  onDays: (days: number) => void;
+}) {
+  const nameOf = namesOf(view.people);
+  const titles = new Map(view.matrix.skills.map(({ id, title }) => [id, title]));
+  return (
+    <section>
+      <h2>Refreshers due</h2>
+      <label class="field">
+        Within
+        <select value={days} onChange={({ currentTarget }) => onDays(Number(currentTarget.value))}>
+          {[7, 30, 90, 365].map((count) => (
+            <option key={count} value={count}>
+              {count} days
+            </option>
+          ))}
+        </select>
+      </label>
+      {view.refreshers.length === 0 ? (
+        <p>None.</p>
+      ) : (
+        <table class="schedule">
+          <thead>
+            <tr>
+              <th scope="col">Person</th>
+              <th scope="col">Skill</th>
+              <th scope="col">Due</th>
+            </tr>
+          </thead>
+          <tbody>
+            {view.refreshers.map(({ person, skill, dueAt }) => (
+              <tr key={`${person} ${skill}`}>
+                <th scope="row">{nameOf(person)}</th>
+                <td>{titles.get(skill) ?? skill}</td>
+                <td class={dueAt <= view.matrix.at ? 'overdue' : ''}>
+                  {dueAt <= view.matrix.at ? `since ${dayText(dueAt)}` : dayText(dueAt)}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </section>
+  );
+}
+
+/** Who holds which skill, who is losing it, and whose refresher is due. */
+export function Competence({ class: of }: { class: string }) {
+  const [days, setDays] = useState(30);
+  const { fetched, again } = useFetched(`${of} ${days}`, () =>
+    call('competence', { params: { class: of }, query: { days } }),
+  );
+  return (
+    <div class="homework wide">
+      <Head title="Who can do what" />
+      <p>
+        <strong>Held</strong>: proven on two different circuits and, by the memory model, not forgotten; with
+        the day. <strong>Fading</strong>: proven, and a refresher is due. From practice and homework together.
+        It shows that somebody read drawings rightly on those days; it is no authorisation to work on a panel.
+      </p>
+      <Show of={fetched} again={again} waiting="Reckoning…">
+        {(view) => (
+          <>
+            <Matrix view={view} />
+            <Refreshers view={view} days={days} onDays={setDays} />
+            <p>
+              <a href={addressOf({ at: 'sets', class: of })}>Sets of the class</a>
+            </p>
+          </>
+        )}
+      </Show>
+    </div>
+  );
+}

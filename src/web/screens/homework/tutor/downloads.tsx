@@ -1,0 +1,52 @@
+import { useState } from 'preact/hooks';
+import type { SetView } from '../../../../../shared/homework-views.ts';
+import { save, wordsOf } from '../../../api.ts';
+import { fileName } from './words.ts';
+
+const FILES = [
+  { route: 'papersPdf', label: 'Papers to print', rest: 'papers.pdf' },
+  { route: 'keyPdf', label: 'Answers to all papers', rest: 'answers.pdf' },
+  { route: 'marksCsv', label: 'Marks as a table (CSV)', rest: 'marks.csv' },
+  { route: 'statements', label: 'Statements (xAPI)', rest: 'statements.json' },
+  { route: 'package30', label: 'Sample as a package (QTI 3.0)', rest: 'qti-3.0.zip' },
+  { route: 'package22', label: 'Sample as a package (QTI 2.2)', rest: 'qti-2.2.zip' },
+] as const;
+
+/** Files to take away. A long one says that it is being made. */
+export function Downloads({ view }: { view: SetView }) {
+  const [making, setMaking] = useState('');
+  const [failure, setFailure] = useState('');
+  const { id, title } = view.set;
+  const fetchFile = async ({ route, label, rest }: (typeof FILES)[number]): Promise<void> => {
+    setMaking(label);
+    setFailure('');
+    await save(route, fileName(title, rest), { params: { set: id } })
+      .catch((error: unknown) => setFailure(`${label}: ${wordsOf(error)}`))
+      .finally(() => setMaking(''));
+  };
+  return (
+    <section class="downloads">
+      <h2>To take away</h2>
+      <div class="row">
+        {FILES.map((file) => (
+          <button
+            key={file.route}
+            type="button"
+            class="button plain"
+            disabled={making !== ''}
+            onClick={() => fetchFile(file)}
+          >
+            {file.label}
+          </button>
+        ))}
+      </div>
+      <p role="status">{making ? `${making}: being made…` : ''}</p>
+      {making && <progress aria-label={`${making} is being made`} />}
+      {failure && (
+        <p class="refused" role="alert">
+          {failure}
+        </p>
+      )}
+    </section>
+  );
+}

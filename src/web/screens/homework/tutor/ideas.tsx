@@ -1,0 +1,83 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { SetReport } from '../../../../../shared/homework-views.ts';
+import type { Asked } from '../../../../../shared/question.ts';
+import type { Ground } from '../../../start.ts';
+import { ShownItem } from '../parts/shown-item.tsx';
+import { namesOf } from './names.ts';
+
+type Idea = SetReport['report']['ideas'][number];
+
+/** The smallest drawing on which an idea showed, for the board: what was answered there, and what is right. */
+function Example({ ground, example }: { ground: Ground; example: NonNullable<Idea['example']> }) {
+  const { question } = example.item;
+  const [asked, setAsked] = useState<Asked>();
+  useEffect(() => {
+    let here = true;
+    ground.engine.call('ask', { question }).then(
+      (made) => here && setAsked(made),
+      () => undefined,
+    );
+    return () => {
+      here = false;
+    };
+  }, [ground, question]);
+  if (!asked) return <p class="waiting">Drawing…</p>;
+  const wrong = example.mark.parts.filter(({ correct, given }) => !correct && given !== undefined);
+  return (
+    <ShownItem
+      ground={ground}
+      question={question}
+      asked={asked}
+      mark={example.mark}
+      title={question.circuit.title ?? asked.title}
+    >
+      <p class="idea">
+        This was answered:{' '}
+        {wrong
+          .map(({ item, given }) => (item === 'volts' || item === 'choice' ? given : `${item} ${given}`))
+          .join(', ')}
+        .
+      </p>
+    </ShownItem>
+  );
+}
+
+function IdeaEntry({ ground, idea, nameOf }: { ground: Ground; idea: Idea; nameOf: (id: string) => string }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <li>
+      <p>
+        <strong>{idea.idea}</strong> {idea.advice}
+      </p>
+      <p class="quiet">
+        {idea.learners.length === 1 ? '1 learner' : `${idea.learners.length} learners`},{' '}
+        {idea.times === 1 ? '1 answer' : `${idea.times} answers`}: {idea.learners.map(nameOf).join(', ')}
+      </p>
+      {idea.example && (
+        <details class="in-words" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+          <summary>An example for the board</summary>
+          {open && <Example ground={ground} example={idea.example} />}
+        </details>
+      )}
+    </li>
+  );
+}
+
+/** The commonest wrong ideas of a class, each with a drawing to speak about. */
+export function Ideas({ ground, report: { report, people } }: { ground: Ground; report: SetReport }) {
+  const nameOf = namesOf(people);
+  return (
+    <section>
+      <h2>Commonest wrong ideas</h2>
+      {report.ideas.length === 0 ? (
+        <p>No answer was explained by one wrong idea alone.</p>
+      ) : (
+        <ol class="set-list">
+          {report.ideas.map((idea) => (
+            <IdeaEntry key={idea.id} ground={ground} idea={idea} nameOf={nameOf} />
+          ))}
+        </ol>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,185 @@
+import { useState } from 'preact/hooks';
+import type { MarkedPaper } from '../../../../../shared/homework-views.ts';
+import { call } from '../../../api.ts';
+import type { Ground } from '../../../start.ts';
+import { whenText } from '../moments.ts';
+import { Show, useFetched } from '../parts/fetched.tsx';
+import { Head } from '../parts/head.tsx';
+import { ItemTable } from '../parts/item-table.tsx';
+import { earnedIn, earnedText, itemVerdict, shownMarks } from '../parts/item-verdict.tsx';
+import { MarkedQuestion } from '../parts/marked-question.tsx';
+import { SkillTable } from '../parts/skill-table.tsx';
+import { useAct } from '../parts/use-act.ts';
+import { addressOf } from '../where.ts';
+
+interface ItemProps {
+  readonly marked: MarkedPaper;
+  /** Index. */
+  readonly at: number;
+  readonly onMarked: (marked: MarkedPaper) => void;
+}
+
+/** The tutor's own mark, with the reason that is kept. */
+function OwnMark({ marked, at, onMarked }: ItemProps) {
+  const item = marked.mark.items[at]!;
+  const [earned, setEarned] = useState(shownMarks(earnedIn(item)));
+  const [reason, setReason] = useState('');
+  const { busy, failure, run } = useAct();
+  const keep = async (): Promise<void> => {
+    onMarked(
+      await call('overrideMark', {
+        params: { paper: marked.id },
+        body: { item: at, earned: Number(earned.replace(',', '.')), reason },
+      }),
+    );
+    setReason('');
+  };
+  return (
+    <form
+      class="own-mark"
+      onSubmit={(event) => {
+        event.preventDefault();
+        run(keep);
+      }}
+    >
+      <h2>Give it another mark</h2>
+      <label class="field narrow">
+        Marks of {item.marks}
+        <input
+          type="number"
+          inputMode="decimal"
+          min={0}
+          max={item.marks}
+          step={0.01}
+          required
+          value={earned}
+          onInput={({ currentTarget }) => setEarned(currentTarget.value)}
+        />
+      </label>
+      <label class="field">
+        Reason; the learner reads it
+        <textarea
+          rows={2}
+          maxLength={1000}
+          required
+          value={reason}
+          onInput={({ currentTarget }) => setReason(currentTarget.value)}
+        />
+      </label>
+      <p class="quiet">The first mark stays beside it.</p>
+      {failure && (
+        <p class="refused" role="alert">
+          {failure}
+        </p>
+      )}
+      <button type="submit" class="button" disabled={busy || reason.trim() === ''}>
+        {busy ? 'Keeping…' : 'Keep this mark'}
+      </button>
+    </form>
+  );
+}
+
+function Item({ ground, set, marked, at, onMarked }: ItemProps & { ground: Ground; set: string }) {
+  const { question } = marked.paper.items[at]!;
+  const mark = marked.mark.items[at]!;
+  const last = marked.paper.items.length - 1;
+  const to = (item: number | null): string => addressOf({ at: 'marked', set, paper: marked.id, item });
+  return (
+    <MarkedQuestion
+      ground={ground}
+      question={question}
+      mark={mark.mark}
+      cells={[marked.name, `Item ${at + 1} of ${last + 1}`, earnedText(mark)]}
+      verdict={itemVerdict(mark)}
+      bar={
+        <>
+          {at > 0 && (
+            <a class="button" href={to(at)}>
+              Back
+            </a>
+          )}
+          <a class="button plain" href={to(null)}>
+            All items
+          </a>
+          {at < last && (
+            <a class="button main" href={to(at + 2)}>
+              Next
+            </a>
+          )}
+        </>
+      }
+    >
+      <OwnMark key={`${marked.id} ${at}`} marked={marked} at={at} onMarked={onMarked} />
+    </MarkedQuestion>
+  );
+}
+
+function Whole({ set, marked }: { set: string; marked: MarkedPaper }) {
+  const { total, skills, ideas, attempt } = marked.report;
+  return (
+    <div class="homework">
+      <Head
+        title={marked.name}
+        cells={[
+          marked.title,
+          `${shownMarks(total.earned)} of ${total.outOf} marks`,
+          `${Math.round(100 * total.share)} %`,
+          attempt > 1 ? `Attempt ${attempt}` : null,
+          `Paper ${marked.code}`,
+          marked.submittedAt === null ? 'Not handed in' : `Handed in ${whenText(marked.submittedAt)}`,
+        ]}
+      />
+      <ItemTable
+        paper={marked.paper}
+        mark={marked.mark}
+        to={(item) => addressOf({ at: 'marked', set, paper: marked.id, item })}
+      />
+      {marked.mark.items.some(({ overrides }) => overrides.length > 0) && (
+        <p class="quiet">* marked by the tutor; the reason stands with the item.</p>
+      )}
+      <SkillTable skills={skills} />
+      {ideas.length > 0 && (
+        <section>
+          <h2>Wrong ideas that show</h2>
+          <ul>
+            {ideas.map(({ id, idea, times }) => (
+              <li key={id}>
+                {idea} ({times === 1 ? 'once' : `${times} times`})
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <p class="row">
+        <a href={addressOf({ at: 'set', set })}>The set</a>
+        <a href={addressOf({ at: 'report', set })}>Report on the class</a>
+      </p>
+    </div>
+  );
+}
+
+/** One learner's marked paper, looked through by a tutor. */
+export function MarkedPaperScreen({
+  ground,
+  set,
+  paper,
+  item,
+}: {
+  ground: Ground;
+  set: string;
+  paper: string;
+  item: number | null;
+}) {
+  const { fetched, again, put } = useFetched(paper, () => call('markedPaper', { params: { paper } }));
+  return (
+    <Show of={fetched} again={again}>
+      {(marked) =>
+        item !== null && marked.paper.items[item - 1] ? (
+          <Item ground={ground} set={set} marked={marked} at={item - 1} onMarked={put} />
+        ) : (
+          <Whole set={set} marked={marked} />
+        )
+      }
+    </Show>
+  );
+}

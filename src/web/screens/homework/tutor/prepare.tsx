@@ -1,0 +1,60 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { call, wordsOf } from '../../../api.ts';
+
+/** How far making the papers has come. The page asks again and again: between two questions nothing is under way. */
+export function Prepare({ set, onMade }: { set: string; onMade: () => void }) {
+  const [stand, setStand] = useState<{ made: number; of: number }>();
+  const [failure, setFailure] = useState('');
+  const [round, setRound] = useState(0);
+  const told = useRef(onMade);
+  told.current = onMade;
+  useEffect(() => {
+    let here = true;
+    const make = async (): Promise<void> => {
+      let before: number | undefined;
+      for (;;) {
+        const now = await call('prepareHomework', { params: { set } });
+        if (!here) return;
+        setStand(now);
+        if (now.made >= now.of) {
+          if (before !== undefined && before < now.made) told.current();
+          return;
+        }
+        if (before === now.made) throw new Error('No more papers could be made just now. Try again.');
+        before ??= now.made;
+        before = now.made;
+      }
+    };
+    setFailure('');
+    make().catch((error: unknown) => here && setFailure(wordsOf(error)));
+    return () => {
+      here = false;
+    };
+  }, [set, round]);
+  return (
+    <div class="prepare" role="status">
+      {stand && stand.made < stand.of && (
+        <>
+          <label>
+            Drawing the papers: {stand.made} of {stand.of}
+            <progress max={stand.of} value={stand.made} />
+          </label>
+          <p class="quiet">
+            This may be left: whoever begins earlier gets a paper at once, and looking here again goes on.
+          </p>
+        </>
+      )}
+      {stand && stand.made >= stand.of && (
+        <p>{stand.of === 0 ? 'There is nobody in the class yet.' : `All ${stand.of} papers are made.`}</p>
+      )}
+      {failure && (
+        <p class="refused">
+          {failure}{' '}
+          <button type="button" class="button plain" onClick={() => setRound(round + 1)}>
+            Try again
+          </button>
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,142 @@
+import type { PaperRow, SetReport } from '../../../../../shared/homework-views.ts';
+import { call } from '../../../api.ts';
+import type { Ground } from '../../../start.ts';
+import { Show, useFetched } from '../parts/fetched.tsx';
+import { Head } from '../parts/head.tsx';
+import type { Concern } from '../parts/types.ts';
+import { addressOf } from '../where.ts';
+import { Ideas } from './ideas.tsx';
+import { namesOf } from './names.ts';
+import { Places } from './places.tsx';
+import { SkillGrid } from './skill-grid.tsx';
+import { stateText } from './words.ts';
+
+/** Why to speak to somebody, in words. */
+export function concernText(concern: Concern): string {
+  switch (concern.kind) {
+    case 'nothing-handed-in':
+      return 'handed in nothing';
+    case 'half-left-out':
+      return `answered only ${concern.answered} of ${concern.items} items`;
+    case 'low-marks':
+      return `${Math.round(100 * concern.share)} % of the marks`;
+    case 'firm-idea':
+      return `one wrong idea ${concern.times} times: ${concern.idea}`;
+  }
+}
+
+function LookAfter({ report: { report, people } }: { report: SetReport }) {
+  const nameOf = namesOf(people);
+  if (report.lookAfter.length === 0) return null;
+  return (
+    <section>
+      <h2>Whom to look after</h2>
+      <ul class="set-list">
+        {report.lookAfter.map(({ learner, concerns }) => (
+          <li key={learner}>
+            <strong>{nameOf(learner)}</strong>: {concerns.map(concernText).join('; ')}.
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Skills({
+  report: { report, people, set },
+  papers,
+}: {
+  report: SetReport;
+  papers: readonly PaperRow[];
+}) {
+  const nameOf = namesOf(people);
+  const paperOf = (learner: string): PaperRow | undefined =>
+    papers.findLast((row) => row.learner === learner && row.total !== null);
+  if (report.skills.length === 0) return null;
+  return (
+    <SkillGrid
+      caption="Skills by learners"
+      rows="Learner"
+      columns={[
+        { key: 'total', title: 'All' },
+        ...report.skills.map(({ skill, title }) => ({ key: skill, title })),
+      ]}
+      lines={report.rows.map(({ learner, total, shares }) => {
+        const paper = paperOf(learner);
+        const name = nameOf(learner);
+        return {
+          key: learner,
+          name: paper ? (
+            <a href={addressOf({ at: 'marked', set: set.id, paper: paper.id, item: null })}>{name}</a>
+          ) : (
+            name
+          ),
+          shares: [total?.share ?? null, ...shares],
+        };
+      })}
+      mean={{
+        name: 'Mean of those who handed in',
+        shares: [
+          meanOf(report.rows.map(({ total }) => total?.share ?? null)),
+          ...report.skills.map(({ share }) => share),
+        ],
+      }}
+    />
+  );
+}
+
+function meanOf(shares: readonly (number | null)[]): number | null {
+  const known = shares.filter((share) => share !== null);
+  return known.length === 0 ? null : known.reduce((sum, share) => sum + share, 0) / known.length;
+}
+
+/** What a set says of its class. */
+export function Report({ ground, set }: { ground: Ground; set: string }) {
+  const { fetched, again } = useFetched(set, async () => {
+    const [report, { papers }] = await Promise.all([
+      call('homeworkReport', { params: { set } }),
+      call('homeworkPapers', { params: { set } }),
+    ]);
+    return { report, papers };
+  });
+  return (
+    <div class="homework wide">
+      <Show of={fetched} again={again} waiting="Marking and reckoning…">
+        {({ report, papers }) => (
+          <>
+            <Head
+              title={report.set.title}
+              cells={[
+                'Report',
+                `${report.report.handedIn} of ${report.report.learners} handed in`,
+                stateText(report.state, report.set),
+              ]}
+            />
+            {report.waiting > 0 && (
+              <p role="status">
+                {report.waiting} {report.waiting === 1 ? 'paper' : 'papers'} still to be marked; they are not
+                in these figures.{' '}
+                <button type="button" class="button plain" onClick={again}>
+                  Look again
+                </button>
+              </p>
+            )}
+            <LookAfter report={report} />
+            {report.report.handedIn === 0 ? (
+              <p>Nobody has handed anything in yet.</p>
+            ) : (
+              <>
+                <Skills report={report} papers={papers} />
+                <Ideas ground={ground} report={report} />
+                <Places bank={ground.bank} report={report.report} />
+              </>
+            )}
+            <p class="row">
+              <a href={addressOf({ at: 'set', set })}>Back to the set</a>
+            </p>
+          </>
+        )}
+      </Show>
+    </div>
+  );
+}

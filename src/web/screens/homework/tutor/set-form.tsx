@@ -1,0 +1,173 @@
+import { useState } from 'preact/hooks';
+import type { Bank } from '../../../../../shared/bank.ts';
+import type { HomeworkWish } from '../../../../../shared/homework-views.ts';
+import { call } from '../../../api.ts';
+import { Show, useFetched } from '../parts/fetched.tsx';
+import { Head } from '../parts/head.tsx';
+import { useAct } from '../parts/use-act.ts';
+import { goTo } from '../where.ts';
+import { ChooseSkills } from './choose-skills.tsx';
+import { type Draft, draftOf, freshDraft, wishOf } from './draft.ts';
+import { COUNTS, HELP, LEVELS, REVIEW } from './words.ts';
+
+type Of = { readonly class: string } | { readonly set: string };
+
+interface FieldProps<T> {
+  readonly draft: Draft;
+  readonly onChange: (change: Partial<Draft>) => void;
+  readonly label: string;
+  readonly name: T;
+}
+
+/** The fields that hold a number as it was typed. */
+function NumberField({
+  draft,
+  onChange,
+  label,
+  name,
+  most,
+}: FieldProps<'items' | 'marksEach' | 'attempts'> & { most: number }) {
+  return (
+    <label class="field narrow">
+      {label}
+      <input
+        type="number"
+        inputMode="numeric"
+        min={1}
+        max={most}
+        required
+        value={draft[name]}
+        onInput={({ currentTarget }) => onChange({ [name]: currentTarget.value })}
+      />
+    </label>
+  );
+}
+
+function TimeField({ draft, onChange, label, name }: FieldProps<'opensAt' | 'closesAt'>) {
+  return (
+    <label class="field">
+      {label}
+      <input
+        type="datetime-local"
+        required
+        value={draft[name]}
+        onInput={({ currentTarget }) => onChange({ [name]: currentTarget.value })}
+      />
+    </label>
+  );
+}
+
+function ChoiceField<N extends 'level' | 'help' | 'review' | 'counts'>({
+  draft,
+  onChange,
+  label,
+  name,
+  words,
+}: FieldProps<N> & { words: Readonly<Record<HomeworkWish[N], string>> }) {
+  return (
+    <label class="field">
+      {label}
+      <select
+        value={draft[name]}
+        onChange={({ currentTarget }) => onChange({ [name]: currentTarget.value } as Partial<Draft>)}
+      >
+        {Object.entries<string>(words).map(([value, text]) => (
+          <option key={value} value={value}>
+            {text}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
+  const [draft, setDraft] = useState(before);
+  const { busy, failure, run } = useAct();
+  const [told, setTold] = useState('');
+  const onChange = (change: Partial<Draft>): void => setDraft((now) => ({ ...now, ...change }));
+  const shared = { draft, onChange };
+  const keep = async (): Promise<void> => {
+    const wish = wishOf(draft);
+    setTold('problem' in wish ? wish.problem : '');
+    if ('problem' in wish) return;
+    const { set } =
+      'set' in of
+        ? await call('changeHomework', { params: { set: of.set }, body: wish })
+        : await call('draftHomework', { params: { class: of.class }, body: wish });
+    goTo({ at: 'set', set: set.id });
+  };
+  return (
+    <form
+      class="set-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        run(keep);
+      }}
+    >
+      <label class="field">
+        Title
+        <input
+          type="text"
+          maxLength={120}
+          required
+          value={draft.title}
+          onInput={({ currentTarget }) => onChange({ title: currentTarget.value })}
+        />
+      </label>
+      <ChooseSkills bank={bank} chosen={draft.skills} onChange={(skills) => onChange({ skills })} />
+      <fieldset class="fields">
+        <legend>How much</legend>
+        <NumberField {...shared} label="Items" name="items" most={60} />
+        <NumberField {...shared} label="Marks for each" name="marksEach" most={100} />
+        <ChoiceField {...shared} label="Size" name="level" words={LEVELS} />
+      </fieldset>
+      <fieldset class="fields">
+        <legend>When</legend>
+        <TimeField {...shared} label="Opens" name="opensAt" />
+        <TimeField {...shared} label="Closes" name="closesAt" />
+      </fieldset>
+      <fieldset class="fields">
+        <legend>How</legend>
+        <NumberField {...shared} label="Attempts" name="attempts" most={10} />
+        {Number(draft.attempts) > 1 && (
+          <ChoiceField {...shared} label="Of several" name="counts" words={COUNTS} />
+        )}
+        <ChoiceField {...shared} label="Help" name="help" words={HELP} />
+        <ChoiceField {...shared} label="Marks and answers are shown" name="review" words={REVIEW} />
+      </fieldset>
+      <p class="quiet">
+        Every learner gets circuits of his own, equally hard. Nobody sees the set before you issue it.
+      </p>
+      {(told || failure) && (
+        <p class="refused" role="alert">
+          {told || failure}
+        </p>
+      )}
+      <div class="row">
+        <button type="submit" class="button main" disabled={busy}>
+          {busy ? 'Finding questions…' : 'Keep as draft'}
+        </button>
+      </div>
+    </form>
+  );
+}
+
+/** A new set, or a draft that is made anew. */
+export function SetForm({ bank, of }: { bank: Bank; of: Of }) {
+  const { fetched, again } = useFetched('set' in of ? of.set : of.class, async () => {
+    if ('set' in of) {
+      const { wish } = await call('homework', { params: { set: of.set } });
+      return draftOf(wish, bank);
+    }
+    return freshDraft(Date.now());
+  });
+  return (
+    <div class="homework">
+      <Head title={'set' in of ? 'Change the draft' : 'New homework set'} />
+      <Show of={fetched} again={again}>
+        {(before) => <Form bank={bank} of={of} before={before} />}
+      </Show>
+    </div>
+  );
+}
