@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { replay } from '../../src/memory/index.ts';
 import { historyOf } from '../../src/practice/index.ts';
-import { openSqliteStore } from '../../src/store/index.ts';
+import { openSqliteStore, storeFile } from '../../src/store/index.ts';
 import { runCommand } from './fake-io.ts';
 
 let folder: string;
@@ -15,10 +15,10 @@ beforeAll(() => {
 afterAll(() => {
   rmSync(folder, { recursive: true, force: true });
 });
-const file = (name: string): string => join(folder, `${name}.sqlite`);
+const file = (name: string): string => join(folder, name);
 
 async function kept(data: string) {
-  const store = await openSqliteStore(data);
+  const store = await openSqliteStore(storeFile(data));
   const answers = await store.answersOf('me');
   const recalls = await store.recallsOf('me');
   await store.close();
@@ -115,17 +115,23 @@ describe('drill', () => {
     expect(stopped.out).toContain('No question was answered.');
   });
 
-  it.each([
+  it.each<[string, string[], Record<string, string>?]>([
     ['a count that is no number', ['--count', 'many']],
     ['a count of nothing', ['--count', '0']],
     ['a folder of banks that is not there', ['--banks', '/nowhere/at/all']],
-    ['a file that cannot be made', ['--data', '/dev/null/practice.sqlite']],
-  ])('tells %s in words, with exit code 2', async (_, words) => {
-    const { code, err } = await runCommand([
-      'drill',
-      ...words,
-      ...(words.includes('--data') ? [] : ['--data', file('bad')]),
-    ]);
+    ['a folder that cannot be made', ['--data', '/dev/null/practice']],
+    ['a placement of one skill', ['--place', '--skill', 'changeover-read']],
+    ['two places for the answers', ['--data', 'two-places'], { DATABASE_URL: 'postgres://nowhere/none' }],
+    ['a database that is not there', [], { DATABASE_URL: 'postgres://nobody@127.0.0.1:1/none' }],
+  ])('tells %s in words, with exit code 2', async (_, words, environment = {}) => {
+    const { code, err } = await runCommand(
+      [
+        'drill',
+        ...words,
+        ...(words.includes('--data') || 'DATABASE_URL' in environment ? [] : ['--data', file('bad')]),
+      ],
+      { environment },
+    );
     expect(code).toBe(2);
     expect(err).not.toMatch(/\n\s+at /);
   });
@@ -138,6 +144,101 @@ describe('drill', () => {
       colour: true,
     });
     expect(shown.out).toContain(String.fromCharCode(27));
+  });
+});
+
+describe('where to begin', () => {
+  /** `2 -H1` of a sequence is typed `after 2: -H1 lit`; of a meter and a wiring only what is right. */
+  const asTyped = (item: string, state: string): string => {
+    if (item === 'volts' || item === 'choice') return state;
+    const [, after, place] = item.match(/^(\d+) (.*)$/) ?? [];
+    return after ? `after ${after}: ${place} ${state}` : `${item} ${state}`;
+  };
+  const settingsIn = async (data: string) => {
+    const store = await openSqliteStore(storeFile(data));
+    const settings = await store.settingsOf('me');
+    await store.close();
+    return settings;
+  };
+
+  it('is asked for on the first visit only, where somebody sits at the terminal', async () => {
+    const data = file('first');
+    const first = await runCommand(['drill', '--count', '1', '--data', data], {
+      lines: ['', 'pass'],
+      interactive: true,
+    });
+    expect(first.out).toContain('Where do you want to begin?');
+    expect(first.out).toContain('1 question answered and kept.');
+    const second = await runCommand(['drill', '--count', '1', '--data', data], {
+      lines: ['pass'],
+      interactive: true,
+    });
+    expect(second.out).not.toContain('Where do you want to begin?');
+    expect((await settingsIn(data)).placement).toBeNull();
+    for (const words of [['--skill', 'changeover-read'], []]) {
+      const { out } = await runCommand(['drill', '--count', '1', ...words, '--data', file(`none-${words}`)], {
+        lines: ['pass'],
+        interactive: words.length > 0,
+      });
+      expect(out).not.toContain('Where do you want to begin?');
+    }
+  });
+
+  it('is found in at most eight questions; who knows nothing begins at the beginning', async () => {
+    const data = file('nothing');
+    const { out, code } = await runCommand(['drill', '--count', '1', '--data', data], {
+      lines: ['2', ...Array.from({ length: 30 }, (_, line) => (line % 2 === 0 ? 'pass' : ''))],
+      interactive: true,
+    });
+    expect(code).toBe(0);
+    const asked = [...out.matchAll(/Finding where to begin: question (\d)/g)].map(([, number]) => number);
+    expect(asked.length).toBeGreaterThan(0);
+    expect(asked).toEqual(asked.map((_, index) => `${index + 1}`));
+    expect(asked.length).toBeLessThanOrEqual(8);
+    expect(out).toContain('You begin at the beginning.');
+    const { answers } = await kept(data);
+    expect(answers).toHaveLength(asked.length + 1);
+    expect((await settingsIn(data)).placement?.known).toEqual([]);
+  });
+
+  it('counts what is known as known: practice goes on above it', async () => {
+    const data = file('known');
+    await runCommand(['drill', '--count', '1', '--seed', 'k', '--data', file('beginner')], {
+      lines: ['pass'],
+    });
+    const typed: string[] = [];
+    // An apprentice who knows everything: what is right is what the mark of the same question says.
+    for (let asked = 0; asked < 8; asked++) {
+      const { out } = await runCommand(
+        ['drill', '--place', '--count', '1', '--seed', 'k', '--data', file(`look-${asked}`)],
+        { lines: [...typed, 'pass', 'stop'] },
+      );
+      const marked = out.split('Finding where to begin: question ')[asked + 1];
+      if (marked === undefined) break;
+      const right = [...marked.matchAll(/^ *wrong {2}(\d* ?\S+) +(.+?), you said nothing/gm)];
+      if (right.length === 0) throw new Error(marked);
+      typed.push(right.map(([, item = '', state = '']) => asTyped(item, state)).join('; '));
+    }
+    const { out } = await runCommand(['drill', '--place', '--count', '1', '--seed', 'k', '--data', data], {
+      lines: [...typed, 'pass'],
+    });
+    expect(out).toMatch(/[1-9]\d* of \d+ skills known:/);
+    const { placement } = await settingsIn(data);
+    expect(placement?.known.length).toBeGreaterThan(0);
+    const { answers } = await kept(data);
+    const beginning = (await kept(file('beginner'))).answers;
+    // Whoever knows something isn't asked what a beginner is asked first.
+    expect(placement?.known).toContain(beginning[0]?.skill);
+    expect(answers.at(-1)?.skill).not.toBe(beginning[0]?.skill);
+  });
+
+  it('ends at once with what has been found, at stop', async () => {
+    const data = file('enough');
+    const { out } = await runCommand(['drill', '--place', '--count', '1', '--data', data], {
+      lines: ['stop', 'stop'],
+    });
+    expect(out).toContain('You begin at the beginning.');
+    expect((await settingsIn(data)).placement?.known).toEqual([]);
   });
 });
 

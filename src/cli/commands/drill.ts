@@ -1,15 +1,15 @@
 import type { Command } from 'commander';
-import { openSqliteStore } from '../../store/index.ts';
 import { openCourse } from '../course.ts';
 import { runDrill } from '../drill/drill.ts';
-import { practiceFile } from '../files.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
 import type { Running } from '../program.ts';
+import { withStore } from '../store-place.ts';
 
 interface Options {
   readonly seed?: string;
   readonly skill?: string;
+  readonly place?: boolean;
   readonly count: string;
   readonly data?: string;
   readonly banks?: string;
@@ -25,7 +25,8 @@ export function addDrill(program: Command, io: Io, _running: Running): void {
     .option('--count <number>', 'how many questions', '10')
     .option('--skill <id>', 'only this skill')
     .option('--seed <text>', 'the same seed asks the same questions of the same learner')
-    .option('--data <file>', 'where answers are kept (default: practice.sqlite in the data folder)')
+    .option('--place', 'find first where to begin, in at most eight questions')
+    .option('--data <folder>', 'where answers are kept (default: the data folder that serve uses)')
     .option('--banks <folder>', 'question banks to practise from instead of those that come with the program')
     .addHelpText(
       'after',
@@ -34,9 +35,10 @@ Examples:
   polewise drill
   polewise drill --count 5
   polewise drill --skill changeover-read --seed monday
+  polewise drill --place
 
 At the prompt: an answer, ? for a hint, pass to see the answer, stop to end. Every answer that has been marked is
-kept, also when you end with Ctrl-C.`,
+kept, also when you end with Ctrl-C. With DATABASE_URL set answers are kept in that PostgreSQL database.`,
     )
     .action(async (options: Options) => {
       const count = wholeNumber('--count', options.count, 1, 1000);
@@ -47,21 +49,24 @@ kept, also when you end with Ctrl-C.`,
           `Skills: ${[...course.skills.keys()].join(', ')}.`,
         );
       }
-      const file = practiceFile(io, options.data);
-      const store = await openSqliteStore(file).catch((error: unknown) => {
+      if (options.skill !== undefined && options.place)
         throw new UsageError(
-          `Answers can't be kept in ${file}: ${error instanceof Error ? error.message : String(error)}.`,
-          'Name another file with --data.',
+          '--place finds where to begin among all skills.',
+          'Leave out --skill, or leave out --place.',
         );
-      });
-      try {
-        const seed = options.seed ?? io.freshSeed();
-        await runDrill(
-          { course, store, seed, count, ...(options.skill ? { skill: options.skill } : {}) },
+      const seed = options.seed ?? io.freshSeed();
+      await withStore(io, options.data, (store) =>
+        runDrill(
+          {
+            course,
+            store,
+            seed,
+            count,
+            ...(options.skill ? { skill: options.skill } : {}),
+            ...(options.place ? { place: true } : {}),
+          },
           io,
-        );
-      } finally {
-        await store.close();
-      }
+        ),
+      );
     });
 }

@@ -1,0 +1,62 @@
+/** Where to begin: asked on the first visit, and found in a few questions by whoever knows some of it. */
+import type { Settings } from '../../../shared/settings.ts';
+import { MOST_PLACING, nextTask, type PlacingAnswer, placing } from '../../practice/index.ts';
+import type { Io } from '../io.ts';
+import { styleFor, wrapText } from '../style.ts';
+import type { DrillOptions } from './drill.ts';
+import { goesOn, LEARNER, put } from './put.ts';
+
+/** Whether somebody who is here for the first time wants it found. */
+export async function wantsPlacing(io: Io): Promise<boolean> {
+  io.out(
+    `Where do you want to begin?\n  1  at the beginning\n  2  find where: ${MOST_PLACING} questions at most, each on what tells most`,
+  );
+  return (await io.question(styleFor(io).strong('1 or 2 (Enter: 1)> ')))?.trim() === '2';
+}
+
+/** Asks until it is known where to begin, or the learner has enough, and keeps what was found with the settings. */
+export async function place(options: DrillOptions, io: Io): Promise<Settings> {
+  const { course, store, seed } = options;
+  const style = styleFor(io);
+  const seen = new Set((await store.answersOf(LEARNER)).map(({ circuit }) => circuit));
+  const answers: PlacingAnswer[] = [];
+  for (;;) {
+    const next = placing(course.graph, answers);
+    if (next.kind === 'found') break;
+    const recalls = await store.recallsOf(LEARNER);
+    const made = nextTask({
+      course,
+      recalls,
+      at: io.now(),
+      seed: `${seed}/placing`,
+      number: answers.length,
+      recent: [],
+      seen,
+      only: next.skill,
+    });
+    if (!made.ok) break;
+    const { task } = made;
+    const heading = `${style.strong(`Finding where to begin: question ${answers.length + 1} of ${MOST_PLACING} at most`)}  ${course.skills.get(task.skill)?.title ?? task.skill}`;
+    const judged = await put(task, heading, { store, recalls }, io);
+    if (!judged) break;
+    seen.add(task.circuit);
+    answers.push({ skill: task.skill, right: judged.mark.correct && !judged.record.attempt.help.hint });
+    if (placing(course.graph, answers).kind === 'ask' && !(await goesOn(io))) break;
+  }
+  const found = placing(course.graph, answers, 0);
+  const known = found.kind === 'found' ? found.known : [];
+  const before = await store.settingsOf(LEARNER);
+  const at = io.now();
+  const kept = await store.putSettings(LEARNER, {
+    ...before,
+    changedAt: Math.max(at, before.changedAt + 1),
+    placement: { at, known: [...known] },
+  });
+  if (known.length === 0) io.out('You begin at the beginning.\n');
+  else {
+    io.out(style.strong(`${known.length} of ${course.graph.skills.length} skills known:`));
+    for (const id of known) io.out(`  ${course.skills.get(id)?.title ?? id}`);
+    io.out(`${wrapText('They come back within days, to be shown on a circuit each.', io.columns)}\n`);
+  }
+  return kept;
+}

@@ -1,0 +1,93 @@
+/** One question put in the terminal: asked, answered, marked, kept. */
+import { nanoid } from 'nanoid';
+import type { Answer } from '../../../shared/question.ts';
+import type { Recalls } from '../../memory/index.ts';
+import { type Judged, judge, type Task } from '../../practice/index.ts';
+import { askQuestion, blankAnswer, hintFor, readAnswer } from '../../questions/index.ts';
+import type { Store } from '../../store/index.ts';
+import type { Io } from '../io.ts';
+import { markText } from '../mark-text.ts';
+import { questionText } from '../question-text.ts';
+import { styleFor, wrapText } from '../style.ts';
+
+/** On a machine of one's own there is one learner. */
+export const LEARNER = 'me';
+
+interface Reply {
+  /** Undefined: passed without an answer. */
+  readonly answer: Answer | undefined;
+  readonly hint: boolean;
+  readonly seconds: number;
+}
+
+const PASS: ReadonlySet<string> = new Set(['pass', 'skip']);
+const STOP: ReadonlySet<string> = new Set(['stop', 'quit', 'exit', 'end']);
+
+const stops = (line: string): boolean => STOP.has(line.trim().toLowerCase());
+
+/** Asks until there is an answer that can be read; undefined when the learner stops. */
+async function replyTo(task: Task, io: Io): Promise<Reply | undefined> {
+  const style = styleFor(io);
+  const shownAt = io.now();
+  let hint = false;
+  for (;;) {
+    const line = (await io.question(style.strong('> ')))?.trim();
+    if (line === undefined || stops(line)) return undefined;
+    const seconds = (io.now() - shownAt) / 1000;
+    if (line === '') {
+      io.out('Type an answer. ? gives a hint, pass shows the answer, stop ends the practice.');
+      continue;
+    }
+    if (line === '?') {
+      hint = true;
+      io.out(wrapText(hintFor(task.question), io.columns));
+      continue;
+    }
+    if (PASS.has(line.toLowerCase())) return { answer: undefined, hint, seconds };
+    const answer = readAnswer(task.question, line);
+    if (answer.ok) return { answer: answer.value, hint, seconds };
+    for (const { message, hint: right } of answer.problems)
+      io.out(wrapText(`${message} ${right}`, io.columns));
+  }
+}
+
+/**
+ * Puts a question under a heading and marks what is answered; the answer is on the disk before its mark is shown.
+ * Undefined when the learner stops.
+ */
+export async function put(
+  task: Task,
+  heading: string,
+  { store, recalls }: { readonly store: Store; readonly recalls: Recalls },
+  io: Io,
+): Promise<Judged | undefined> {
+  io.out(styleFor(io).quiet('─'.repeat(Math.min(io.columns, 72))));
+  io.out(`${heading}\n`);
+  io.out(questionText(task.question.circuit, askQuestion(task.question), io));
+  const reply = await replyTo(task, io);
+  if (!reply) return undefined;
+  const judged = judge(
+    task,
+    {
+      id: nanoid(),
+      learner: LEARNER,
+      at: io.now(),
+      answer: reply.answer ?? blankAnswer(task.question),
+      help: { hint: reply.hint, explanation: false },
+      secondsUsed: reply.seconds,
+    },
+    recalls,
+  );
+  await store.keepAnswer(judged.record);
+  io.out(`\n${markText(judged.mark, io)}`);
+  if (task.because) io.out(`\n${wrapText(task.because, io.columns)}`);
+  io.out('');
+  return judged;
+}
+
+/** Waits between two questions where somebody sits there; false when the learner stops. */
+export async function goesOn(io: Io): Promise<boolean> {
+  if (!io.interactive) return true;
+  const line = await io.question(styleFor(io).quiet('Enter for the next question, stop to end: '));
+  return line !== undefined && !stops(line);
+}
