@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { addAsk } from './commands/ask.ts';
 import { addBackup } from './commands/backup.ts';
 import { addBank } from './commands/bank-commands.ts';
+import { addDemo } from './commands/demo.ts';
 import { addDraw } from './commands/draw.ts';
 import { addDrill } from './commands/drill.ts';
 import { addLearner } from './commands/learner.ts';
@@ -49,6 +50,7 @@ export function createProgram(io: Io): Program {
     addTiming,
     addBank,
     addLearner,
+    addDemo,
     addBackup,
     addRebuild,
   ])

@@ -11,7 +11,7 @@ import { withStore } from '../store-place.ts';
 import { untilStopped } from '../until-stopped.ts';
 import { type ReachOptions, reachOf } from './serve-reach.ts';
 
-interface Options extends ReachOptions {
+export interface ServeOptions extends ReachOptions {
   readonly port: string;
   readonly data?: string;
   readonly banks?: string;
@@ -57,7 +57,8 @@ async function tellFirstRun({ people }: Store, address: string, io: Io): Promise
   io.out('Whoever has the key becomes the administrator; it is good for nothing afterwards.');
 }
 
-async function serve(options: Options, io: Io): Promise<void> {
+/** Serves until it is stopped. */
+export async function serve(options: ServeOptions, io: Io): Promise<void> {
   const port = wholeNumber('--port', options.port, 0, 65_535);
   const reach = reachOf(options);
   const { bank } = openCourse(io, options.banks);
@@ -123,5 +124,5 @@ Examples:
 
 With DATABASE_URL answers are kept in that PostgreSQL database instead of a file.`,
     )
-    .action((options: Options) => serve(options, io));
+    .action((options: ServeOptions) => serve(options, io));
 }

@@ -1,0 +1,78 @@
+import { existsSync, rmSync } from 'node:fs';
+import type { Command } from 'commander';
+import { openStore, storeFile } from '../../store/index.ts';
+import { openCourse } from '../course.ts';
+import { DEMO_PASSWORD, fillDemo } from '../demo/fill-demo.ts';
+import { ADMINISTRATOR, GROUPS, TUTOR } from '../demo/made-up-people.ts';
+import { type Io, UsageError } from '../io.ts';
+import type { Running } from '../program.ts';
+import { progressOf } from '../store-place.ts';
+import { serve } from './serve.ts';
+
+interface Options {
+  readonly data: string;
+  readonly port: string;
+  readonly fresh?: boolean;
+  readonly serve: boolean;
+}
+
+async function fill(folder: string, io: Io): Promise<void> {
+  const now = io.now();
+  const clock = { at: now };
+  const course = openCourse(io);
+  const store = await openStore({ kind: 'file', file: storeFile(folder) }, { now: () => clock.at });
+  try {
+    const told = progressOf(io, 'Making up three weeks of work');
+    const progress = (share: number): void => told(Math.round(share * 100), 100);
+    await fillDemo({ desk: { store, course, now: () => clock.at }, clock, now, progress });
+  } finally {
+    await store.close();
+  }
+}
+
+async function demo({ data, port, fresh = false, serve: serves }: Options, io: Io): Promise<void> {
+  if (io.environment['DATABASE_URL'])
+    throw new UsageError(
+      'The demo is kept in a folder of its own, and DATABASE_URL names a database.',
+      'Run it with DATABASE_URL empty.',
+    );
+  const file = storeFile(data);
+  if (fresh) for (const end of ['', '-wal', '-shm']) rmSync(file + end, { force: true });
+  if (!existsSync(file)) {
+    io.out('Making up a class of fitters at a flour line, with three weeks of work: about half a minute.');
+    try {
+      await fill(data, io);
+    } catch (error) {
+      // Half of a class would be taken for a whole one the next time.
+      for (const end of ['', '-wal', '-shm']) rmSync(file + end, { force: true });
+      throw error;
+    }
+  }
+  const [group] = GROUPS;
+  io.out('All people and all their work are made up. They sign in with these names:');
+  io.out(`    tutor          ${TUTOR.signIn}`);
+  io.out(`    administrator  ${ADMINISTRATOR.signIn}`);
+  io.out(
+    `    learners       ${group!.learners
+      .slice(0, 3)
+      .map(({ signIn }) => signIn)
+      .join(', ')}, …`,
+  );
+  io.out(`and all with the password ${DEMO_PASSWORD}`);
+  if (!serves) return;
+  await serve({ data, port, host: '127.0.0.1', class: true, log: 'warn' }, io);
+}
+
+export function addDemo(program: Command, io: Io, _running: Running): void {
+  program
+    .command('demo')
+    .summary('a made-up class with three weeks of work, to look at')
+    .description(
+      'Makes up a class of fitters at a flour line with three weeks of practice and homework, and serves it, so that every screen and report can be looked at.',
+    )
+    .option('--data <folder>', 'where the made-up class is kept', 'demo-data')
+    .option('--port <number>', 'the port; 0 takes any that is free', '8024')
+    .option('--fresh', 'make it anew, up to today')
+    .option('--no-serve', 'make it and end')
+    .action((options: Options) => demo(options, io));
+}
