@@ -98,11 +98,24 @@ const loadId = (device: string, load: Anatomy['loads'][number]): string => {
   return device;
 };
 
+/** Sound circuits planned last: one is planned for its machine, its rules, its canonical form and its question in turn. */
+const latest: { readonly circuit: Circuit; readonly plan: Plan }[] = [];
+const KEPT = 4;
+
 /**
  * The plan of a sound circuit with `faults` in it. A fault that names what the circuit hasn't got has no effect:
- * the reader of faults refuses it before.
+ * the reader of faults refuses it before. Circuits are never changed once made, so one that comes again has its plan.
  */
 export function planOf(circuit: Circuit, faults: readonly Fault[] = []): Plan {
+  if (faults.length > 0) return planned(circuit, faults);
+  const known = latest.find((each) => each.circuit === circuit);
+  if (known) return known.plan;
+  const plan = planned(circuit, faults);
+  if (latest.unshift({ circuit, plan }) > KEPT) latest.pop();
+  return plan;
+}
+
+function planned(circuit: Circuit, faults: readonly Fault[]): Plan {
   const anatomies = circuit.devices.map(anatomyOf);
   const { nodeOf, open, count, fresh } = conductors(circuit, anatomies, wiringFaults(faults));
   const mechanisms: PlanMechanism[] = [];

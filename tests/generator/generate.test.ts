@@ -93,7 +93,7 @@ describe('generate', () => {
         "permissive": "d9deace3e6defdff1bf2c2fdbfaae68d make -B2",
         "pump-out": "cfa84e0a4fabcdcc14c4e0b18cf20082 make -B502; make -B501; break -B501",
         "relay-chain": "d7b5db742f7fd4b114d0ba4be59b764c make -B1",
-        "seal-in": "19cd21f95b1119bef31863b6888cb3a5 press -S103",
+        "seal-in": "b05d4bdadff6ff9b5f2f73ff9ecc669f press -S7; release -S7",
         "star-delta": "be8d80a8c0beef29873243a366f74c43 press -S704; release -S704",
         "status-pair": "7ea62a16f6d7fe28956c79b20d19f549 make -B2; break -B2; make -B2",
         "two-hand": "bc79978ed6c47abe3fd483f10e4af1ae press -S82; wait 1 s; press -S81; release -S82; release -S81; press -S82; press -S81",

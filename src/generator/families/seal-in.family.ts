@@ -1,7 +1,7 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
 import { cast, lower, titleOf } from '../casting.ts';
-import { type Chain, either } from '../chains.ts';
+import { type Chain, either, startOf } from '../chains.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Toggle } from '../parts.ts';
@@ -22,9 +22,13 @@ export const sealIn: Family = {
     const { plant, board, source } = opening;
     const drive = cast(random, plant.drives);
     const contactor = random.chance(0.4);
-    const main = contactor
-      ? board.contactor(source, 4, 2, { mains: 3, text: drive.thing })
-      : board.relay(source, { poles: 4, text: drive.thing });
+    // With the seal, the lamps and what follows; one pole more stays unused now and then.
+    const poles = size >= 6 ? 4 : random.int(3, 4);
+    const contacts = contactor
+      ? board.contactor(source, poles, random.int(1, 2), { mains: 3, text: drive.thing })
+      : undefined;
+    const relay = contacts ? undefined : board.relay(source, { poles, text: drive.thing });
+    const main = (contacts ?? relay)!;
     const starts = Array.from({ length: size >= 2 ? 2 : 1 }, (_, index) =>
       board.button(`Start ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'start'),
     );
@@ -48,13 +52,22 @@ export const sealIn: Family = {
       board.line(source, 'lamps', [stop.made(), pressed.hop]);
     }
     const held = either(...random.shuffle([...starts.map((start) => [start.made()]), [main.made()]]));
-    const ordered = random.chance(0.75) ? [...series, held] : [held, ...series];
-    board.line(source, 'control', [...ordered, main.coil]);
+    // Mostly after everything that stops; before it, or between, it does the same.
+    const at = random.chance(0.6) ? series.length : random.int(0, series.length - 1);
+    board.line(source, 'control', [...series.slice(0, at), held, ...series.slice(at), main.coil]);
 
     const running = board.lamp(source, `${drive.thing} ${drive.running}`, 'normal');
-    board.line(source, 'lamps', [main.made(), running.hop]);
     const standing = board.lamp(source, `${drive.thing} stopped`, 'neutral');
-    board.line(source, 'lamps', [main.rest(), standing.hop]);
+    // Two contacts, or both legs of one pole.
+    const pair = random.chance(0.5) ? relay?.pole() : undefined;
+    board.line(source, 'lamps', [pair?.made ?? main.made(), running.hop]);
+    // Who starts it from the far end sees it run there.
+    if (starts.length > 1 && random.chance(0.4)) {
+      const seen = board.lamp(source, `${drive.thing} ${drive.running}, far end`, 'normal');
+      board.tail([seen.hop], startOf(running.hop));
+    }
+    if (pair) board.tail([pair.rest, standing.hop]);
+    else board.line(source, 'lamps', [main.rest(), standing.hop]);
     if (size >= 6) {
       const follower = board.relay(source, { poles: 2, text: 'Follows' });
       board.line(source, 'control', [main.made(), follower.coil]);
