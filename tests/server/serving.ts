@@ -48,7 +48,7 @@ export async function serving(
 ): Promise<Serving> {
   const folder = mkdtempSync(join(tmpdir(), 'polewise-server-'));
   const own = await openStore({ kind: 'file', file: storeFile(folder) }, { now: options.now ?? (() => NOW) });
-  const { wrap = (store) => store, now: _now, ...rest } = options;
+  const { wrap = (store) => store, ...rest } = options;
   const store = wrap(own);
   const app = await createServer({
     store,
