@@ -30,6 +30,8 @@ import { classId, personId } from './people.ts';
 const ofSet = z.strictObject({ set: homeworkId });
 const ofPaper = z.strictObject({ paper: paperId });
 const ofClass = z.strictObject({ class: classId });
+/** In which times are told; UTC unless it is given. */
+const inZone = z.strictObject({ zone: z.string().min(1).max(60).default('UTC') });
 const ofPerson = z.strictObject({ person: personId });
 
 const always = ['no-such-thing'] as const satisfies readonly ApiProblemCode[];
@@ -244,6 +246,7 @@ const byMarkers = {
     method: 'GET',
     path: '/api/homework/:set/papers.pdf',
     params: ofSet,
+    query: inZone,
     summary: 'All papers to print, each with name, code and drawings.',
     reply: fileReply('application/pdf'),
     problems: [...always, 'not-issued', 'not-prepared'],
@@ -320,6 +323,7 @@ const byMarkers = {
     method: 'GET',
     path: '/api/people/:person/evidence.pdf',
     params: ofPerson,
+    query: inZone,
     summary: 'What one person has proven, with the drawings answered.',
     reply: fileReply('application/pdf'),
     problems: always,

@@ -134,11 +134,12 @@ describe('an issued set', () => {
   it('belongs to the tutors of its class and to administrators alone', async () => {
     serving = await classServing();
     const { set } = await serving.issued();
+    await prepared(set.id);
     const id = await handIn(serving.learners[0]!, set.id, 'right');
     const other = await serving.person('Another tutor', 'tutor');
     const admin = await serving.person('Admin', 'admin');
     for (const route of Object.values(homeworkRoutes)) {
-      if (route.role !== 'tutor' || /\.pdf$/.test(route.path)) continue;
+      if (route.role !== 'tutor') continue;
       const body = {
         draftHomework: wishOf(),
         changeHomework: wishOf(),
@@ -146,7 +147,7 @@ describe('an issued set', () => {
         typeMarks: { code: 'ABC', marks: [1] },
       }[Object.entries(homeworkRoutes).find(([, each]) => each === route)![0]];
       const asked = {
-        params: { set: set.id, paper: id, class: serving.classId },
+        params: { set: set.id, paper: id, class: serving.classId, person: serving.learners[0]!.id },
         ...(body ? { body } : {}),
       };
       await other.refused(route, asked, 'no-such-thing');
@@ -391,5 +392,24 @@ describe('the files of a set', () => {
       expect(names).toContain('imsmanifest.xml');
       expect(names.filter((name) => name.startsWith('items/'))).toHaveLength(4);
     }
+  });
+
+  it('are papers to print, their key, and evidence of what one person has proven', async () => {
+    serving = await classServing(2);
+    const { set } = await serving.issued({ review: 'after-submitting' });
+    const { tutor } = serving;
+    const params = { set: set.id };
+    for (const route of [homeworkRoutes.papersPdf, homeworkRoutes.keyPdf])
+      await tutor.refused(route, { params }, 'not-prepared');
+    await prepared(set.id);
+    await handIn(serving.learners[0]!, set.id, 'right');
+    const evidence = { params: { person: serving.learners[0]!.id }, query: '?zone=Europe/Paris' };
+    for (const reply of [
+      await tutor.file(homeworkRoutes.papersPdf, { params, query: '?zone=Europe/Paris' }),
+      await tutor.file(homeworkRoutes.keyPdf, { params }),
+      await tutor.file(homeworkRoutes.evidencePdf, evidence),
+    ])
+      expect(reply.rawPayload.subarray(0, 5).toString()).toBe('%PDF-');
+    await tutor.refused(homeworkRoutes.papersPdf, { params, query: '?zone=Nowhere/Else' }, 'bad-value');
   });
 });

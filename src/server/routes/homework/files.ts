@@ -4,6 +4,7 @@ import type { FileReply } from '../../../../shared/api-route.ts';
 import { addRoute } from '../../add-route.ts';
 import type { Desk } from '../../homework/desk.ts';
 import { marksFile, packageOf, statementsOf } from '../../homework/exports.ts';
+import { evidenceFile, keyFile, papersFile } from '../../homework/prints.ts';
 import type { Service } from '../../service.ts';
 
 /** Sends a file to be saved under this name. */
@@ -20,7 +21,21 @@ const send = (
 
 /** Homework as files. */
 export function addHomeworkFiles(app: FastifyInstance, service: Service, desk: Desk): void {
-  const { marksCsv, statements, package30, package22 } = homeworkRoutes;
+  const { papersPdf, keyPdf, evidencePdf, marksCsv, statements, package30, package22 } = homeworkRoutes;
+  addRoute(app, service, papersPdf, async ({ person, params, query, reply }) =>
+    send(reply, papersPdf.reply, 'papers.pdf', await papersFile(desk, person, params.set, query.zone)),
+  );
+  addRoute(app, service, keyPdf, async ({ person, params, reply }) =>
+    send(reply, keyPdf.reply, 'key.pdf', await keyFile(desk, person, params.set)),
+  );
+  addRoute(app, service, evidencePdf, async ({ person, params, query, reply }) =>
+    send(
+      reply,
+      evidencePdf.reply,
+      'evidence.pdf',
+      await evidenceFile(desk, person, params.person, query.zone),
+    ),
+  );
   addRoute(app, service, marksCsv, async ({ person, params, reply }) =>
     send(reply, marksCsv.reply, 'marks.csv', await marksFile(desk, person, params.set)),
   );
