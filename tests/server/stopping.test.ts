@@ -1,4 +1,4 @@
-/** A server that is stopped finishes what has begun; one that is killed has lost nothing that it acknowledged. */
+/** A server that is stopped finishes what has begun. One that is killed: tests/faults/killed.test.ts. */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { Agent, request } from 'node:http';
 import { tmpdir } from 'node:os';
@@ -87,55 +87,6 @@ describe('a server that is stopped', () => {
     });
     expect(await ended).toBe(0);
     agent.destroy();
-  });
-});
-
-describe('a server that is killed in the middle of answers', () => {
-  it('ten times has lost none that it acknowledged and counts none twice', async () => {
-    const folder = freshFolder();
-    const acknowledged = new Set<string>();
-    const sent = new Set<string>();
-    let waiting: AnswerRecord[] = [];
-    let next = 0;
-    for (let round = 0; round < 10; round++) {
-      running = await served(['--data', folder]);
-      const { address } = running;
-      let alive = true;
-      // Three devices send, each its own answers, and send those that were not acknowledged once more.
-      const device = async (): Promise<void> => {
-        while (alive) {
-          const batch = [
-            ...waiting.splice(0, 3),
-            answerWith({ id: `answer-${next}`, at: MORNING + next++ * 1000 }),
-          ];
-          for (const { id } of batch) sent.add(id);
-          try {
-            for (const id of await post(address, batch)) acknowledged.add(id);
-          } catch {
-            waiting.push(...batch);
-            alive = false;
-          }
-        }
-      };
-      const devices = [device(), device(), device()];
-      await new Promise((go) => setTimeout(go, 40 + round * 35));
-      expect(await running.end('SIGKILL')).toBeNull();
-      await Promise.all(devices);
-    }
-    running = await served(['--data', folder]);
-    while (waiting.length > 0) {
-      for (const id of await post(running.address, waiting.slice(0, 100))) acknowledged.add(id);
-      waiting = waiting.slice(100);
-    }
-    expect(await running.end('SIGTERM')).toBe(0);
-    const store = await openStore({ kind: 'file', file: storeFile(folder) });
-    const kept = (await store.answersOf('me')).map(({ id }) => id);
-    expect(new Set(kept)).toEqual(acknowledged);
-    expect(acknowledged).toEqual(sent);
-    expect(kept).toHaveLength(new Set(kept).size);
-    expect(kept.length).toBeGreaterThan(30);
-    expect(await store.check()).toEqual([]);
-    await store.close();
   });
 });
 
