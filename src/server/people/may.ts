@@ -12,15 +12,16 @@ export async function checkTeaches({ people }: Store, person: Asking, id: string
 }
 
 /**
- * The person, for one who may look after them: a tutor of a class of theirs, or an administrator. Tutors and
- * administrators are looked after by administrators only, even where they learn in somebody's class: else a link for one
- * of them would be the way to their rights.
+ * Whether somebody may be looked after at all. Tutors and administrators are looked after by administrators only, even
+ * where they learn in somebody's class: else a link for one of them would be the way to their rights.
  */
+export const mayCareFor = (asking: Asking, person: Pick<Person, 'role'>): boolean =>
+  asking.role === 'admin' || (asking.role === 'tutor' && person.role === 'learner');
+
+/** The person, for one who may look after them: a tutor of a class of theirs, or an administrator. */
 export async function inCareOf({ people }: Store, person: Asking, id: string): Promise<Person> {
   const found = await people.persons.byId(id);
-  if (!found) throw noSuchThing();
-  if (person.role === 'admin') return found;
-  if (person.role !== 'tutor' || found.role !== 'learner' || !(await people.classes.teaches(person.id, id)))
-    throw noSuchThing();
+  if (!found || !mayCareFor(person, found)) throw noSuchThing();
+  if (person.role !== 'admin' && !(await people.classes.teaches(person.id, id))) throw noSuchThing();
   return found;
 }

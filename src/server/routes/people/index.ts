@@ -7,6 +7,7 @@ import { addJoining } from './joining.ts';
 import { addOwn } from './own.ts';
 import { addPersons } from './persons.ts';
 import { addRoster } from './roster.ts';
+import { addSlips } from './slips.ts';
 
 export function addPeople(app: FastifyInstance, service: Service): void {
   addEntering(app, service);
@@ -15,4 +16,5 @@ export function addPeople(app: FastifyInstance, service: Service): void {
   addClasses(app, service);
   addPersons(app, service);
   addRoster(app, service);
+  addSlips(app, service);
 }
