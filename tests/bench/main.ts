@@ -9,8 +9,7 @@ const benches: Readonly<Record<string, () => Promise<readonly Row[]> | readonly 
     (await import('./memory.bench.ts'))
       .memoryRows()
       .map(({ name, median, unit }) => ({ name, value: median, unit })),
-  homework: async () =>
-    (await import('./homework.bench.ts')).bench().map(({ median, ...row }) => ({ value: median, ...row })),
+  homework: async () => (await import('./homework.bench.ts')).bench(),
   server: async () => (await import('./server.bench.ts')).bench(),
   page: async () => (await import('./page.bench.ts')).bench(),
 };

@@ -1,0 +1,125 @@
+/** The key to a class's printed papers, sorted by code: separate from them, and not for learners. */
+import type { HomeworkSet } from '../../../shared/homework.ts';
+import { codeInGroups } from '../paper-code.ts';
+import type { PrintedPaper } from './class-papers.ts';
+import { FOOT, foot, PAGE, printing, WIDTH } from './document.ts';
+import { type Block, besides, gap, type Piece, paginate, textPiece } from './flow.ts';
+import { type KeyItem, keyOf } from './key-of.ts';
+import { nameShown } from './letters.ts';
+import { mm, type Pen } from './pen.ts';
+import { heightOfRows, type Row, titleBlock } from './title-block.ts';
+
+export interface AnswerKeyRequest {
+  readonly set: HomeworkSet;
+  readonly className: string;
+  readonly papers: readonly PrintedPaper[];
+  readonly made: Date;
+  /** Called after each paper; when it answers with a promise, that is waited for. */
+  readonly onPaper?: (done: number, of: number) => void | Promise<void>;
+}
+
+const NUMBER = mm(8);
+const WORTH = mm(46);
+const ANSWER = WIDTH - NUMBER - WORTH - mm(3);
+
+/** Number, right answer and what its parts are worth beside one another; the why under them. */
+function itemPiece(pen: Pen, { number, marks, answer, note, each, why }: KeyItem): Piece {
+  const right = besides([
+    { at: 0, piece: textPiece(pen, String(number), { width: NUMBER, size: 8.5, face: 'bold' }) },
+    {
+      at: NUMBER,
+      piece: textPiece(pen, note ? `${answer}  (${note})` : answer, {
+        width: ANSWER,
+        size: 8.5,
+        face: 'bold',
+      }),
+    },
+    { at: WIDTH - WORTH, piece: textPiece(pen, `of ${marks}: ${each}`, { width: WORTH, size: 7.5 }) },
+  ]);
+  const reason = textPiece(pen, why, { width: WIDTH, indent: NUMBER, size: 6.5, quiet: true, most: 2 });
+  return {
+    height: right.height + reason.height + mm(0.6),
+    tag: 'P',
+    draw: (on, x, y) => {
+      right.draw?.(on, x, y);
+      reason.draw?.(on, x, y + right.height);
+    },
+  };
+}
+
+function paperHead(name: string, code: string, outOf: number): Piece {
+  return {
+    height: mm(7),
+    tag: 'H2',
+    draw: (pen, x, y) => {
+      const large = { size: 13, face: 'code' } as const;
+      pen.line(x, y, x + WIDTH, y, 1.2);
+      pen.write(codeInGroups(code), x, y + mm(4.6), large);
+      const from = x + pen.width(codeInGroups(code), large) + mm(5);
+      const whole = `of ${outOf}`;
+      const end = x + WIDTH - pen.width(whole, { size: 9 });
+      pen.write(pen.cut(name, end - from - mm(3), { size: 10, face: 'bold' }), from, y + mm(4.6), {
+        size: 10,
+        face: 'bold',
+      });
+      pen.write(whole, end, y + mm(4.6), { size: 9 });
+    },
+  };
+}
+
+function paperBlock(pen: Pen, { name, code, paper }: PrintedPaper): Block {
+  const items = keyOf(paper);
+  const outOf = items.reduce((sum, { marks }) => sum + marks, 0);
+  return [
+    paperHead(nameShown(name) || NAMELESS, code, outOf),
+    ...items.map((item) => itemPiece(pen, item)),
+    gap(mm(4)),
+  ];
+}
+
+/** For a name of which no letter can be printed. */
+const NAMELESS = '(see the code)';
+
+const RULE =
+  'Parts left out earn and cost nothing; an item never earns less than 0; a mark is rounded to a hundredth. Parts in brackets count as the same answer.';
+
+/** The key as a PDF: for each paper, by code, the right answers in words, what each part is worth, and the short why. */
+export async function answerKeyPdf({
+  set,
+  className,
+  papers,
+  made,
+  onPaper,
+}: AnswerKeyRequest): Promise<Uint8Array> {
+  const print = printing(`Answer key. ${set.title}: ${className}`, made);
+  const { pen } = print;
+  const sorted = papers.toSorted((one, other) =>
+    one.code < other.code ? -1 : one.code > other.code ? 1 : 0,
+  );
+  const blocks: Block[] = [[textPiece(pen, RULE, { width: WIDTH, size: 8, quiet: true }), gap(mm(2))]];
+  for (const [index, paper] of sorted.entries()) {
+    blocks.push(paperBlock(pen, paper));
+    await onPaper?.(index + 1, sorted.length);
+  }
+  const rowsOf = (page: string): Row[] => [
+    {
+      height: mm(11),
+      cells: [
+        { label: 'Answer key, not for learners', text: set.title, share: 100, face: 'bold', size: 12 },
+        { label: 'Class', text: className, share: 52 },
+        { label: 'Page', text: page, share: 26 },
+      ],
+    },
+  ];
+  const top = PAGE.top + heightOfRows(rowsOf('')) + mm(3.5);
+  const pages = paginate(blocks, () => PAGE.height - top - FOOT - PAGE.bottom);
+  pages.forEach((pieces, index) => {
+    const page = `${index + 1} of ${pages.length}`;
+    print.page((on) => {
+      titleBlock(on, rowsOf(page));
+      foot(on, `Answer key, page ${page}`);
+    });
+    print.place(pieces, PAGE.left, top);
+  });
+  return print.end();
+}

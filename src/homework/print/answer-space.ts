@@ -1,0 +1,175 @@
+/** Where a pen answers: squares to tick for each thing asked and each state, lines for terminals, a line for volts. */
+import type { Asked, AskedItem, PublicQuestion } from '../../../shared/question.ts';
+import { gap, type Piece, textPiece } from './flow.ts';
+import { mm, type Pen } from './pen.ts';
+
+const SQUARE = mm(3.4);
+const ROW = mm(6.2);
+const BASE = mm(4.3);
+const LABEL = { size: 9.5 };
+const CHOICE = { size: 9.5 };
+const BETWEEN = mm(8);
+
+/** The squares with their words, ending at `right`. Every row of a table has them at the same place. */
+class Squares {
+  private readonly choices: readonly string[];
+  private readonly widths: readonly number[];
+
+  constructor(pen: Pen, choices: readonly string[]) {
+    this.choices = choices;
+    this.widths = choices.map((choice) => SQUARE + mm(1.4) + pen.width(choice, CHOICE) + mm(4));
+  }
+
+  get width(): number {
+    return this.widths.reduce((sum, width) => sum + width, 0);
+  }
+
+  draw(pen: Pen, right: number, y: number): void {
+    let x = right - this.width;
+    this.choices.forEach((choice, index) => {
+      pen.box(x, y + BASE - SQUARE + mm(0.4), SQUARE, SQUARE, 0.7);
+      pen.write(choice, x + SQUARE + mm(1.4), y + BASE, CHOICE);
+      x += this.widths[index]!;
+    });
+  }
+}
+
+interface Line {
+  readonly label: string;
+  readonly choices: readonly string[];
+}
+
+/** One thing asked with its squares; the label takes as many lines as it needs. */
+function tickLine(pen: Pen, { label, choices }: Line, width: number): Piece {
+  const squares = new Squares(pen, choices);
+  const lines = pen.wrap(label, width - squares.width - mm(2), LABEL);
+  const height = ROW + (lines.length - 1) * LABEL.size * 1.2;
+  return {
+    height,
+    tag: 'P',
+    draw: (on, x, y) => {
+      lines.forEach((line, index) => {
+        on.write(line, x, y + BASE + index * LABEL.size * 1.2, LABEL);
+      });
+      squares.draw(on, x + width, y);
+      on.line(x, y + height, x + width, y + height, 0.25);
+    },
+  };
+}
+
+/** Two beside one another where every label fits on one line then. */
+function tickLines(pen: Pen, lines: readonly Line[], width: number): Piece[] {
+  const half = (width - BETWEEN) / 2;
+  const fits = ({ label, choices }: Line): boolean =>
+    pen.width(label, LABEL) + new Squares(pen, choices).width + mm(2) <= half;
+  if (lines.length < 2 || !lines.every(fits)) return lines.map((line) => tickLine(pen, line, width));
+  const rows = Math.ceil(lines.length / 2);
+  return Array.from({ length: rows }, (_, row): Piece => {
+    const [left, right] = [lines[row]!, lines[row + rows]];
+    const one = tickLine(pen, left, half);
+    const other = right && tickLine(pen, right, half);
+    return {
+      height: one.height,
+      tag: 'P',
+      draw: (on, x, y) => {
+        one.draw?.(on, x, y);
+        other?.draw?.(on, x + half + BETWEEN, y);
+      },
+    };
+  });
+}
+
+/** A line to write on, from `x`, with what stands before and behind it. Returns where it ends. */
+function writingLine(pen: Pen, before: string, x: number, y: number, length: number, behind = ''): number {
+  pen.write(before, x, y + BASE, LABEL);
+  const from = x + pen.width(before, LABEL) + (before ? mm(1.5) : 0);
+  pen.line(from, y + BASE + mm(0.6), from + length, y + BASE + mm(0.6), 0.6);
+  pen.write(behind, from + length + mm(1.5), y + BASE, LABEL);
+  return from + length + mm(1.5) + (behind ? pen.width(behind, LABEL) + mm(5) : mm(4));
+}
+
+/** Steps of a sequence: what is asked after how many acts, apart from the words for that moment. */
+function byMoment(items: readonly AskedItem[]): { readonly moment: string; readonly lines: Line[] }[] {
+  const groups: { moment: string; lines: Line[] }[] = [];
+  items.forEach(({ item, label, choices }, index) => {
+    const at = label.lastIndexOf(`: ${item.slice(item.indexOf(' ') + 1)}`);
+    const moment = at < 0 ? '' : label.slice(0, at);
+    const line = { label: `${index + 1}.  ${at < 0 ? label : label.slice(at + 2)}`, choices };
+    const last = groups.at(-1);
+    if (last?.moment === moment) last.lines.push(line);
+    else groups.push({ moment, lines: [line] });
+  });
+  return groups;
+}
+
+const HOW = { size: 8, quiet: true };
+
+function wiringSpace(pen: Pen, { items, how }: Asked, width: number): Piece[] {
+  const [{ label, choices }] = items as [AskedItem];
+  const [from = '', to = ''] = label.replace(/^from /, '').split(', to ');
+  const numbered = choices.map((choice, index) => `${index + 1}.  ${choice}`);
+  const widest = Math.max(...numbered.map((text) => pen.width(text, LABEL))) + mm(8);
+  const columns = Math.max(1, Math.floor(width / widest));
+  const rows = Array.from(
+    { length: Math.ceil(numbered.length / columns) },
+    (_, row): Piece => ({
+      height: ROW - mm(1),
+      tag: 'P',
+      draw: (on, x, y) => {
+        numbered.slice(row * columns, (row + 1) * columns).forEach((text, column) => {
+          on.write(text, x + column * widest, y + BASE, LABEL);
+        });
+      },
+    }),
+  );
+  return [
+    ...rows,
+    {
+      height: ROW + mm(2),
+      tag: 'P',
+      draw: (on, x, y) => {
+        const next = writingLine(on, 'Number of the choice', x, y + mm(1), mm(12));
+        const then = writingLine(on, `or   ${from} to`, next, y + mm(1), mm(24));
+        writingLine(on, 'and', then, y + mm(1), mm(24), `to ${to}`);
+      },
+    },
+    textPiece(pen, how, { width, ...HOW }),
+  ];
+}
+
+function meterSpace(pen: Pen, { items, how }: Asked, width: number): Piece[] {
+  const [{ label }] = items as [AskedItem];
+  return [
+    {
+      height: ROW + mm(2),
+      tag: 'P',
+      draw: (on, x, y) => {
+        const next = writingLine(on, `${label}:`, x, y + mm(1), mm(28), 'V');
+        on.box(next, y + mm(1.4) + BASE - SQUARE, SQUARE, SQUARE, 0.7);
+        on.write('nothing', next + SQUARE + mm(1.4), y + mm(1) + BASE, CHOICE);
+      },
+    },
+    textPiece(pen, how, { width, ...HOW }),
+  ];
+}
+
+/** Places to answer a question with a pen, in a width. */
+export function answerSpace(pen: Pen, { kind, asked }: PublicQuestion, width: number): Piece[] {
+  switch (kind) {
+    case 'lamp-states':
+    case 'input-states':
+    case 'relay-states':
+    case 'still-live':
+      return tickLines(pen, asked.items, width);
+    case 'sequence':
+      return byMoment(asked.items).flatMap(({ moment, lines }) => [
+        gap(mm(1.2)),
+        textPiece(pen, moment, { width, size: 9, face: 'bold' }),
+        ...tickLines(pen, lines, width),
+      ]);
+    case 'wiring':
+      return wiringSpace(pen, asked, width);
+    case 'meter':
+      return meterSpace(pen, asked, width);
+  }
+}

@@ -1,0 +1,133 @@
+/** A class's papers to print: each with name and code, its drawings, and places to answer with a pen. */
+import type { HomeworkSet, Paper } from '../../../shared/homework.ts';
+import { codeInGroups } from '../paper-code.ts';
+import { publicPaper } from '../papers/paper.ts';
+import { FOOT, foot, PAGE, type Printing, printing, WIDTH } from './document.ts';
+import { type Block, gap, paginate, textPiece } from './flow.ts';
+import { itemBlock } from './item-block.ts';
+import { nameShown, shownOf } from './letters.ts';
+import { mm } from './pen.ts';
+import { heightOfRows, type Row, titleBlock } from './title-block.ts';
+
+export interface PrintedPaper {
+  /** As it is shown to others. */
+  readonly name: string;
+  /** The code under which its marks are entered (`codeOf`). */
+  readonly code: string;
+  readonly paper: Paper;
+}
+
+export interface ClassPapersRequest {
+  readonly set: HomeworkSet;
+  readonly className: string;
+  /** The closing time in words, in the reader's own time zone. */
+  readonly closes: string;
+  readonly papers: readonly PrintedPaper[];
+  /** When the file was made; written into it. */
+  readonly made: Date;
+  /** Called after each paper; when it answers with a promise, that is waited for. */
+  readonly onPaper?: (done: number, of: number) => void | Promise<void>;
+}
+
+const HOW =
+  'Tick one square for each thing asked. What is left out costs nothing; a wrong tick costs what guessing would gain on average. Write with ink.';
+const STRANGE =
+  'The name has letters that cannot be printed here: write it in by hand. The code says whose paper this is.';
+
+type Titles = Omit<PrintedPaper, 'paper'> & {
+  readonly set: string;
+  readonly className: string;
+  readonly closes: string;
+  readonly attempt: number;
+  readonly marks: number;
+};
+
+function firstBlock(titles: Titles, page: string): Row[] {
+  const { set, className, name, code, closes, attempt, marks } = titles;
+  return [
+    {
+      height: mm(16),
+      cells: [
+        { label: 'Homework', text: set, share: 116, face: 'bold', size: 15 },
+        { label: 'Code', text: codeInGroups(code), share: 62, face: 'code', size: 22 },
+      ],
+    },
+    {
+      height: mm(11),
+      cells: [
+        { label: 'Name', text: name, share: 116, face: 'bold', size: 12 },
+        { label: 'Class', text: className, share: 62 },
+      ],
+    },
+    {
+      height: mm(11),
+      cells: [
+        { label: 'Closes', text: closes, share: 78 },
+        { label: 'Attempt', text: String(attempt), share: 16 },
+        { label: 'Page', text: page, share: 22 },
+        { label: 'Marks earned', text: `of ${marks}`, share: 62, right: true },
+      ],
+    },
+  ];
+}
+
+const nextBlock = ({ set, name, code }: Titles, page: string): Row[] => [
+  {
+    height: mm(10),
+    cells: [
+      { label: 'Homework', text: set, share: 58, size: 9 },
+      { label: 'Name', text: name, share: 50, size: 9, face: 'bold' },
+      { label: 'Code', text: codeInGroups(code), share: 48, size: 15, face: 'code' },
+      { label: 'Page', text: page, share: 22, size: 10 },
+    ],
+  },
+];
+
+const GAP = mm(3.5);
+
+function printPaper(print: Printing, request: ClassPapersRequest, { name, code, paper }: PrintedPaper): void {
+  const { set, className, closes } = request;
+  const { pen } = print;
+  const { title, attempt, items } = publicPaper(set, paper);
+  const marks = items.reduce((sum, item) => sum + item.marks, 0);
+  const titles: Titles = { set: title, className, closes, name: nameShown(name), code, attempt, marks };
+  const first = heightOfRows(firstBlock(titles, ''));
+  const next = heightOfRows(nextBlock(titles, ''));
+  const room = (page: number): number =>
+    PAGE.height - PAGE.top - (page === 0 ? first : next) - GAP - FOOT - PAGE.bottom;
+  // Half a page at most, so that what is asked stands with what it is asked about.
+  const most = room(1) * 0.6;
+  const how = { width: WIDTH, size: 8, quiet: true };
+  const before: Block = [
+    textPiece(pen, HOW, how),
+    ...(shownOf(name).whole ? [] : [textPiece(pen, STRANGE, how)]),
+    gap(mm(2)),
+  ];
+  const blocks = items.map((item, index) => itemBlock(pen, { number: index + 1, ...item }, WIDTH, most));
+  const [opening = [], ...others] = blocks;
+  const pages = paginate([[...before, ...opening], ...others], room);
+  pages.forEach((pieces, index) => {
+    const page = `${index + 1} of ${pages.length}`;
+    const rows = index === 0 ? firstBlock(titles, page) : nextBlock(titles, page);
+    print.page((on) => {
+      titleBlock(on, rows);
+      foot(on, `${codeInGroups(code)}, page ${page}`);
+    });
+    if (index === 0) print.entry(`${name}, ${codeInGroups(code)}`);
+    print.place(pieces, PAGE.left, PAGE.top + heightOfRows(rows) + GAP);
+  });
+}
+
+/**
+ * The papers of a class as one PDF, in the order given, each beginning on a new page. Only what may be seen before submission
+ * (`publicPaper`) gets to the print, so nothing in it tells an answer.
+ */
+export async function classPapersPdf(request: ClassPapersRequest): Promise<Uint8Array> {
+  const { set, className, papers, made, onPaper } = request;
+  const print = printing(`${set.title}: ${className}`, made);
+  for (const [index, paper] of papers.entries()) {
+    printPaper(print, request, paper);
+    await onPaper?.(index + 1, papers.length);
+  }
+  return print.end();
+}

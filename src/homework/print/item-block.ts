@@ -1,0 +1,83 @@
+/** One item of a printed paper: number and marks, the drawing, the question in words, places to answer, a box for the mark. */
+import type { PublicQuestion } from '../../../shared/question.ts';
+import { answerSpace } from './answer-space.ts';
+import { drawingPieces } from './drawing-piece.ts';
+import { type Block, gap, type Piece, textPiece } from './flow.ts';
+import { mm, type Pen } from './pen.ts';
+
+/** Sentences run on; what has a number stands on a line of its own. */
+export function situationPieces(pen: Pen, situation: readonly string[], width: number, size = 9.5): Piece[] {
+  const paragraphs: { text: string; indent: number }[] = [];
+  for (const sentence of situation) {
+    const last = paragraphs.at(-1);
+    const numbered = /^[0-9]+\. /.test(sentence);
+    if (numbered || !last || last.indent > 0)
+      paragraphs.push({ text: sentence, indent: numbered ? mm(5) : 0 });
+    else last.text += ` ${sentence}`;
+  }
+  return paragraphs.map(({ text, indent }) => textPiece(pen, text, { width, indent, size }));
+}
+
+const HEAD = mm(9);
+const BOX = mm(26);
+
+const marksInWords = (marks: number): string => `${marks} ${marks === 1 ? 'mark' : 'marks'}`;
+
+/** `3  Lamps  2 marks`, and on the right the box for the mark: earned of so many. */
+function head(number: number, kind: string, subject: string, marks: number, width: number): Piece {
+  return {
+    height: HEAD,
+    tag: 'H2',
+    draw: (pen, x, y) => {
+      const base = y + mm(5.6);
+      pen.line(x, y, x + width, y, 1.2);
+      pen.write(String(number), x, base, { size: 14, face: 'bold' });
+      const at = x + mm(9);
+      pen.write(kind, at, base, { size: 11, face: 'bold' });
+      const worth = marksInWords(marks);
+      const after = at + pen.width(kind, { size: 11, face: 'bold' }) + mm(4);
+      pen.write(worth, after, base, { size: 9.5 });
+      const from = after + pen.width(worth, { size: 9.5 }) + mm(4);
+      const room = x + width - BOX - mm(3) - from;
+      pen.write(pen.cut(subject, room, { size: 8.5 }), from, base, { size: 8.5, quiet: true });
+      pen.box(x + width - BOX, y, BOX, mm(7.6), 0.8);
+      pen.line(x + width - BOX / 2, y, x + width - BOX / 2, y + mm(7.6), 0.4);
+      pen.write('earned', x + width - BOX + mm(1.2), y + mm(2.6), { size: 6, quiet: true });
+      pen.write(`of ${marks}`, x + width - BOX / 2 + mm(2), y + mm(5.4), { size: 10 });
+    },
+  };
+}
+
+export interface ItemToPrint {
+  /** From 1. */
+  readonly number: number;
+  readonly marks: number;
+  readonly question: PublicQuestion;
+}
+
+/** @param most - how high a drawing may be */
+export function itemBlock(
+  pen: Pen,
+  { number, marks, question }: ItemToPrint,
+  width: number,
+  most: number,
+): Block {
+  const { circuit, asked } = question;
+  return [
+    head(number, asked.title, circuit.title ?? '', marks, width),
+    ...drawingPieces(circuit, width, most),
+    gap(mm(1)),
+    ...situationPieces(pen, asked.situation, width),
+    ...(asked.cautions.length > 0
+      ? [
+          gap(mm(1)),
+          textPiece(pen, `Caution: ${asked.cautions.join(' ')}`, { width, size: 7.5, quiet: true }),
+        ]
+      : []),
+    gap(mm(1.5)),
+    textPiece(pen, asked.task, { width, size: 10, face: 'bold' }),
+    gap(mm(1)),
+    ...answerSpace(pen, question, width),
+    gap(mm(5)),
+  ];
+}

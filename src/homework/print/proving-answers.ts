@@ -1,0 +1,45 @@
+/** Which answers proved a skill: those on the circuits that the competence matrix names. */
+import type { AnswerRecord } from '../../../shared/practice.ts';
+import { gradeOf } from '../../memory/index.ts';
+import type { Competence, CompetenceMatrix } from '../reports/competence.ts';
+
+/** One skill of one person, as the matrix has it. */
+export interface SkillStanding {
+  readonly id: string;
+  readonly title: string;
+  readonly competence: Competence;
+}
+
+/** A person's row of the matrix; empty when the person isn't in it. */
+export function standingsOf({ skills, rows }: CompetenceMatrix, person: string): readonly SkillStanding[] {
+  const row = rows.find((each) => each.person === person);
+  return row ? skills.map(({ id, title }, column) => ({ id, title, competence: row.cells[column]! })) : [];
+}
+
+export interface Proof {
+  /** Fingerprint of the circuit. */
+  readonly circuit: string;
+  /** Undefined where it is not among the answers. */
+  readonly answer: AnswerRecord | undefined;
+}
+
+const proves = ({ attempt }: AnswerRecord): boolean => {
+  const { grade } = gradeOf(attempt);
+  return grade === 'firm' || grade === 'sure';
+};
+
+/** For each circuit that a skill was proven on, the last answer that proved it there, up to the day it was proven. */
+export function proofsOf(
+  { id, competence }: SkillStanding,
+  answers: readonly AnswerRecord[],
+): readonly Proof[] {
+  if (competence.kind === 'not-yet') return [];
+  const { provenOn, provenAt } = competence;
+  const own = answers
+    .filter((answer) => answer.skill === id && answer.at <= provenAt && proves(answer))
+    .toSorted((one, other) => one.at - other.at);
+  return provenOn.map((circuit) => ({
+    circuit,
+    answer: own.findLast((answer) => answer.circuit === circuit),
+  }));
+}

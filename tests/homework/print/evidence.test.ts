@@ -1,0 +1,157 @@
+import { describe, expect, it } from 'vitest';
+import type { AnswerRecord } from '../../../shared/practice.ts';
+import {
+  competenceMatrix,
+  countedAnswers,
+  markPaper,
+  papersFor,
+  recordsOf,
+} from '../../../src/homework/index.ts';
+import { type EvidenceRequest, evidencePdf, standingsOf } from '../../../src/homework/print/index.ts';
+import { proofsOf } from '../../../src/homework/print/proving-answers.ts';
+import { blankAnswer, rightAnswer } from '../../../src/questions/index.ts';
+import { CLOSES, course, HOUR, OPENS, places, seats, setOf } from '../course.ts';
+import { readPdf, together } from './read-pdf.ts';
+
+const skills = [...course.skills.keys()];
+const set = setOf(places(skills, 10));
+/** Everything right but the two items on controller inputs, which are left out, and one on seal-in, which is wrong. */
+const records: readonly AnswerRecord[] = (() => {
+  const made = papersFor(set, seats(1));
+  if (!made.ok) throw new Error(JSON.stringify(made.problems));
+  const [paper] = made.value;
+  const saved = paper!.items.flatMap(({ skill, question }, item) => {
+    if (skill === 'controller-inputs') return [];
+    const right = rightAnswer(question);
+    const wrong =
+      skill === 'seal-in' && 'states' in right
+        ? { ...blankAnswer(question), states: { [Object.keys(right.states)[0]!]: 'dim' } }
+        : right;
+    return [{ item, answer: wrong as typeof right, at: OPENS + HOUR, secondsUsed: null, hint: false }];
+  });
+  const counted = countedAnswers(set, saved);
+  return recordsOf(paper!, markPaper(paper!, counted), counted, CLOSES, (item) => `record-${item}`);
+})();
+
+const DAY = 24 * HOUR;
+const day = (at: number): string => new Date(at).toISOString().slice(0, 10);
+const standings = (at: number) =>
+  standingsOf(competenceMatrix(course, [{ id: 'ada', histories: [records] }], at), 'ada');
+const request = (at: number, more: Partial<EvidenceRequest> = {}): EvidenceRequest => ({
+  person: { name: 'Ada Northfield' },
+  organisation: 'Flour line training',
+  madeAt: '12 October 2025',
+  made: new Date(0),
+  day,
+  skills: standings(at),
+  answers: records,
+  ...more,
+});
+const soon = CLOSES + HOUR;
+
+describe('evidence for one person', () => {
+  it('has name, organisation, date and what this is not on every page', async () => {
+    const { pages } = readPdf(await evidencePdf(request(soon)));
+    expect(pages.length).toBeGreaterThan(1);
+    pages.forEach((page, index) => {
+      for (const text of [
+        'Ada Northfield',
+        'Flour line training',
+        '12 October 2025',
+        `${index + 1} of ${pages.length}`,
+      ])
+        expect(page).toContain(text);
+      expect(together(page)).toContain('It is no instruction to work on live equipment');
+    });
+  });
+
+  it('says how every skill stands, when it was proven and when a refresher is due', async () => {
+    const rows = standings(soon);
+    expect(rows.map(({ competence }) => competence.kind).toSorted()).toEqual([
+      'held',
+      'held',
+      'held',
+      'not-yet',
+      'not-yet',
+    ]);
+    const [first] = readPdf(await evidencePdf(request(soon))).pages;
+    for (const { title, competence } of rows) {
+      const at = first!.indexOf(title);
+      expect(at).toBeGreaterThan(0);
+      expect(first!.slice(at + 1, at + 3)).toEqual(
+        competence.kind === 'held'
+          ? ['held', day(competence.provenAt)]
+          : ['not yet', expect.stringMatching(/begun$/)],
+      );
+      if (competence.kind === 'held') expect(first!.slice(at + 3, at + 5)).toContain(day(competence.dueAt));
+    }
+  });
+
+  it('says what it shows and what it does not', async () => {
+    const [first] = readPdf(await evidencePdf(request(soon))).pages;
+    expect(together(first!)).toContain(
+      'It shows that somebody read these drawings rightly on those days. It does not show that somebody can work safely on a panel, and is no authorisation to.',
+    );
+  });
+
+  it('shows the two drawings that proved each skill that is held, with answer, right answer and date', async () => {
+    const { pages } = readPdf(await evidencePdf(request(soon)));
+    const text = pages.map(together).join(' ');
+    let drawing = 0;
+    for (const standing of standings(soon)) {
+      const { competence, title } = standing;
+      if (competence.kind !== 'held') {
+        expect(text).not.toContain(`: ${title}`);
+        continue;
+      }
+      const proofs = proofsOf(standing, records);
+      expect(proofs.map(({ circuit }) => circuit)).toEqual(competence.provenOn);
+      for (const { circuit, answer } of proofs) {
+        expect(answer!.circuit).toBe(circuit);
+        expect(text).toContain(`Drawing ${++drawing}: ${title}`);
+        expect(text).toContain(`${day(answer!.at)} circuit ${circuit.slice(0, 8)}`);
+        for (const { given, right } of answer!.mark.parts) expect(text).toContain(`${given} ${right}`);
+      }
+    }
+    expect(drawing).toBe(6);
+    expect(text).not.toContain(`Drawing ${drawing + 1}:`);
+  });
+
+  it('shows no drawing for what is fading, and names its circuits', async () => {
+    const late = soon + 400 * DAY;
+    const fading = standings(late).filter(({ competence }) => competence.kind === 'fading');
+    expect(fading.length).toBeGreaterThan(0);
+    const text = readPdf(await evidencePdf(request(late)))
+      .pages.map(together)
+      .join(' ');
+    for (const { title, competence } of fading) {
+      expect(text).toContain(`${title} fading`);
+      expect(text).not.toContain(`: ${title}`);
+      if (competence.kind === 'fading')
+        for (const circuit of competence.provenOn) expect(text).toContain(circuit.slice(0, 8));
+    }
+  });
+
+  it('says where a drawing that proved a skill is not among the answers', async () => {
+    const [first, ...others] = records;
+    const text = readPdf(await evidencePdf(request(soon, { answers: others })))
+      .pages.map(together)
+      .join(' ');
+    expect(text.match(/This drawing is not among the answers/g)).toHaveLength(1);
+    expect(text).toContain(first!.circuit.slice(0, 8));
+  });
+
+  it('is a page of plain facts for somebody who has answered nothing', async () => {
+    const { pages } = readPdf(
+      await evidencePdf(
+        request(soon, {
+          answers: [],
+          skills: standingsOf(competenceMatrix(course, [{ id: 'ben', histories: [] }], soon), 'ben'),
+        }),
+      ),
+    );
+    expect(pages).toHaveLength(1);
+    expect(pages[0]!.filter((text) => text === 'not yet')).toHaveLength(skills.length);
+    expect(standingsOf(competenceMatrix(course, [], soon), 'nobody')).toEqual([]);
+  });
+});
