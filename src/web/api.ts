@@ -62,6 +62,15 @@ export const whenSignedOut = (told: () => void): void => {
   signedOut = told;
 };
 
+let person: string | null = null;
+/** From now on it is asked in this person's name: where somebody else is signed in meanwhile, the server refuses. */
+export const askAs = (id: string | null): void => {
+  person = id;
+};
+/** The header that says in whose name it is asked; on a machine of one's own it isn't looked at. */
+export const inNameOf = (id: string | null): Readonly<Record<string, string>> =>
+  id === null ? {} : { 'polewise-person': id };
+
 const contract = (): Promise<Routes> =>
   import('./api-contract.ts').then(
     ({ routes: all }) => all,
@@ -98,9 +107,8 @@ async function send({ method, path }: ApiRoute, take: Take): Promise<Response> {
   const { body, signal } = take;
   const response = await fetch(addressOf(path, take), {
     method,
-    ...(body === undefined
-      ? {}
-      : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
+    headers: { ...inNameOf(person), ...(body === undefined ? {} : { 'content-type': 'application/json' }) },
+    ...(body === undefined ? {} : { body: JSON.stringify(body) }),
     ...(signal ? { signal } : {}),
   }).catch((error: unknown) => {
     if (signal?.aborted) throw error;

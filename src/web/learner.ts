@@ -2,17 +2,16 @@
 import { signal } from '@preact/signals';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Settings } from '../../shared/settings.ts';
+import { inNameOf } from './api.ts';
 import { type AnswerLine, lineOf } from './local/answer-line.ts';
 import type { Local } from './local/database.ts';
 import { eraseAtServer } from './local/erase.ts';
-import { type SyncResult, synchronise } from './local/sync.ts';
+import { type Fetch, type SyncResult, synchronise } from './local/sync.ts';
+import { meetAgain } from './me.ts';
 
 export const answers = signal<readonly AnswerLine[]>([]);
 export const waiting = signal(0);
 export const connection = signal<'unknown' | SyncResult>('unknown');
-
-/** On a machine of one's own there is one learner. */
-export const LEARNER = 'me';
 
 const UNSET: Settings = {
   changedAt: 0,
@@ -27,8 +26,20 @@ export const settings = signal<Settings>(UNSET);
 const RETRY_FIRST = 2;
 const RETRY_LAST = 300;
 
+/** Asks in somebody's name: where somebody else is signed in meanwhile, the server refuses. */
+const askingAs =
+  (id: string): Fetch =>
+  async (path, init = {}) => {
+    const response = await fetch(path, { ...init, headers: { ...inNameOf(id), ...init.headers } });
+    if (response.status === 401) await meetAgain();
+    return response;
+  };
+
 export class Learner {
+  /** In whose name the answers are. */
+  readonly id: string;
   private readonly local: Local;
+  private readonly ask: Fetch;
   /** Told of answers that are new here, whichever device they come from. */
   private readonly tell: (fresh: readonly AnswerLine[]) => Promise<unknown>;
   private running: Promise<void> | undefined;
@@ -38,8 +49,10 @@ export class Learner {
   private retry = RETRY_FIRST;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(local: Local, tell: (fresh: readonly AnswerLine[]) => Promise<unknown>) {
+  constructor(local: Local, id: string, tell: (fresh: readonly AnswerLine[]) => Promise<unknown>) {
     this.local = local;
+    this.id = id;
+    this.ask = askingAs(id);
     this.tell = tell;
   }
 
@@ -89,7 +102,7 @@ export class Learner {
     clearTimeout(this.timer);
     await this.running;
     await this.local.setValue('erasing', true);
-    const refused = await eraseAtServer((path, init) => fetch(path, init), LEARNER);
+    const refused = await eraseAtServer(this.ask, this.id);
     if (refused !== undefined) {
       await this.local.remove('erasing');
       this.stopped = false;
@@ -117,7 +130,7 @@ export class Learner {
   }
 
   private async exchange(): Promise<void> {
-    const result = await synchronise(this.local, (path, init) => fetch(path, init), {
+    const result = await synchronise(this.local, this.ask, {
       answers: (fresh) => this.takeIn(fresh),
       settings: (newer) => {
         settings.value = newer;

@@ -2,8 +2,11 @@
 import { signal } from '@preact/signals';
 import type { Me } from '../../shared/api-people.ts';
 import type { PersonRole } from '../../shared/people.ts';
+import { askAs, whenSignedOut } from './api.ts';
 
 const NAME = 'polewise-me';
+/** Kept while somebody has signed out here and the server has not been told. */
+const LEAVING = 'polewise-leaving';
 /** The page on a machine of one's own, and before anything is known. */
 const ALONE: Me = { mode: 'solo', person: null, firstRun: false };
 
@@ -11,19 +14,42 @@ const ALONE: Me = { mode: 'solo', person: null, firstRun: false };
 const looksRight = (value: unknown): value is Me =>
   typeof value === 'object' && value !== null && 'mode' in value && 'person' in value;
 
-function remembered(): Me | undefined {
+/** The browser's small store; where it keeps nothing, the server is asked at each visit. */
+const small = {
+  read(name: string): string | null {
+    try {
+      return localStorage.getItem(name);
+    } catch {
+      return null;
+    }
+  },
+  write(name: string, value: string | null): void {
+    try {
+      if (value === null) localStorage.removeItem(name);
+      else localStorage.setItem(name, value);
+    } catch {
+      // Then it isn't remembered.
+    }
+  },
+};
+
+function readMe(text: string | null): Me | undefined {
   try {
-    const value: unknown = JSON.parse(localStorage.getItem(NAME) ?? 'null');
+    const value: unknown = JSON.parse(text ?? 'null');
     return looksRight(value) ? value : undefined;
   } catch {
-    // Kept nothing, or not by this page: the server knows.
     return undefined;
   }
 }
 
 /** What this device remembers; undefined on a first visit. */
-export const before: Me | undefined = remembered();
+export const before: Me | undefined = readMe(small.read(NAME));
 export const me = signal<Me>(before ?? ALONE);
+me.subscribe(({ person }) => askAs(person?.id ?? null));
+/** The server no longer knows the one who uses the page: what was practised waits until there is a new sign-in. */
+export const signedOut = signal(false);
+/** Whether the page asks for signing in again, over whatever stands there. */
+export const askingAgain = signal(false);
 
 /** What the person may do; on a machine of one's own there is only a learner. */
 export const roleOf = ({ person }: Me): PersonRole => person?.role ?? 'learner';
@@ -33,16 +59,67 @@ export const learnerOf = ({ person }: Me): string => person?.id ?? 'me';
 /** Takes over what the server says, and remembers it. */
 export function become(now: Me): void {
   me.value = now;
-  try {
-    localStorage.setItem(NAME, JSON.stringify(now));
-  } catch {
-    // It is asked again at the next visit.
-  }
+  small.write(NAME, JSON.stringify(now));
+  if (now.person) small.write(LEAVING, null);
 }
+
+const signOut = async (): Promise<boolean> =>
+  (await fetch('/api/sign-out', { method: 'POST' }).catch(() => undefined))?.ok === true;
 
 /** Asks the server; undefined where it can't be reached or doesn't know just now. */
 export async function askMe(): Promise<Me | undefined> {
+  if (small.read(LEAVING) !== null) {
+    if (!(await signOut())) return undefined;
+    small.write(LEAVING, null);
+  }
   const response = await fetch('/api/me').catch(() => undefined);
   const told: unknown = response?.ok ? await response.json().catch(() => undefined) : undefined;
   return looksRight(told) ? told : undefined;
+}
+
+/** Signs out here. Where the server can't be told, it is before anything else is asked of it. */
+export async function leave(): Promise<void> {
+  if (!(await signOut())) small.write(LEAVING, 'yes');
+  become({ mode: 'class', person: null, firstRun: false });
+  location.hash = '';
+  location.reload();
+}
+
+const same = (one: Me, other: Me): boolean => one.mode === other.mode && one.person?.id === other.person?.id;
+
+/**
+ * Takes in what the server says while somebody uses the page. Somebody else now, or another way of running: the page
+ * begins anew, for nothing of one person may be seen by another. Nobody: the one who was there goes on without sending.
+ */
+export function meet(told: Me): void {
+  if (same(told, me.value)) {
+    signedOut.value = false;
+    askingAgain.value = false;
+    become(told);
+  } else if (told.mode === 'class' && told.person === null && me.value.person) {
+    signedOut.value = true;
+  } else {
+    become(told);
+    location.reload();
+  }
+}
+
+/** To be called when the server doesn't take who asks for the one who uses the page: it sees who is there instead. */
+export async function meetAgain(): Promise<void> {
+  const told = me.value.mode === 'class' ? await askMe() : undefined;
+  if (told) meet(told);
+}
+
+/** From now on the page notices when somebody signs in or out, here or in another tab. */
+export function keepMeeting(): void {
+  whenSignedOut(() => {
+    const ask = (): void => {
+      askingAgain.value = signedOut.value;
+    };
+    meetAgain().then(ask, ask);
+  });
+  window.addEventListener('storage', ({ key, newValue }) => {
+    const now = key === NAME ? readMe(newValue) : undefined;
+    if (now && !same(now, me.value)) location.reload();
+  });
 }

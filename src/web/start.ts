@@ -3,11 +3,15 @@ import { loadBank } from './bank.ts';
 import { type Engine, startEngine } from './engine/client.ts';
 import { Learner } from './learner.ts';
 import { Local } from './local/database.ts';
+import { askMe, become, before, keepMeeting, learnerOf, me, meet } from './me.ts';
 import { loadTheme } from './theme.ts';
 
 /** Everything the screens stand on. */
 export interface Ground {
+  /** What belongs to whoever uses the page now. */
   readonly local: Local;
+  /** What belongs to the device, whoever uses it: the bank, light or dark. */
+  readonly device: Local;
   readonly learner: Learner;
   readonly engine: Engine;
   readonly bank: Bank;
@@ -15,26 +19,57 @@ export interface Ground {
   settle(): void;
 }
 
+/** The page is open: for somebody, or for whoever comes to sign in. */
+export type Opened =
+  | { readonly kind: 'ready'; readonly ground: Ground }
+  | { readonly kind: 'nobody'; readonly device: Local };
+
+/**
+ * Whether there is somebody to open the page for. Whoever was there last goes on at once, and it is seen to afterwards
+ * that the server still says so; else the server says who.
+ */
+async function somebody(asked: ReturnType<typeof askMe>): Promise<boolean> {
+  if (!before || (before.mode === 'class' && before.person === null)) {
+    const told = await asked;
+    if (told) become(told);
+  } else {
+    asked.then(
+      (told) => told && meet(told),
+      () => undefined,
+    );
+  }
+  return me.value.mode === 'solo' || me.value.person !== null;
+}
+
 /** Opens the device's store, the learner's history, the bank and the engine. Rejects with words for a person. */
-export async function start(): Promise<Ground> {
+export async function start(): Promise<Opened> {
+  const asked = askMe();
   const engine = startEngine();
   const opening = Local.open();
-  const banking = loadBank(opening).then(async (loaded) => {
-    await engine.call('open', { bank: loaded.bank });
-    return loaded;
-  });
-  const local = await opening;
-  const learner = new Learner(local, (fresh) =>
+  const banking = loadBank(opening);
+  // Without anybody there is none to be had.
+  banking.catch(() => undefined);
+  const [device, ready] = await Promise.all([opening, somebody(asked)]);
+  await loadTheme(device);
+  if (!ready) return { kind: 'nobody', device };
+  keepMeeting();
+  const id = learnerOf(me.value);
+  const local = me.value.mode === 'solo' ? device : await Local.open(`polewise-person-${id}`);
+  const learner = new Learner(local, id, (fresh) =>
     engine.call('remember', {
       answers: fresh.map(({ id, skill, circuit, at, attempt }) => ({ id, skill, circuit, at, attempt })),
     }),
   );
-  const [{ bank, keepNewer }] = await Promise.all([banking, learner.load(), loadTheme(local)]);
+  const banked = banking.then(async (loaded) => {
+    await engine.call('open', { bank: loaded.bank });
+    return loaded;
+  });
+  const [{ bank, keepNewer }] = await Promise.all([banked, learner.load()]);
   const settle = (): void => {
     learner.keepInStep();
     // Installed, it is meant to work for weeks: the browser shouldn't throw its store away when space is short.
     if (matchMedia('(display-mode: standalone)').matches) navigator.storage.persist().catch(() => undefined);
     keepNewer().catch(() => undefined);
   };
-  return { local, learner, engine, bank, settle };
+  return { kind: 'ready', ground: { local, device, learner, engine, bank, settle } };
 }

@@ -14,6 +14,15 @@ const rank = (role: Role): number => roles.options.indexOf(role);
 const isOpen = ({ role, mode, path }: ApiRoute): boolean =>
   role === 'nobody' && mode === undefined && path !== peopleRoutes.me.path;
 
+/**
+ * Whether it is asked in the name of somebody else than the one who is signed in. A page says whom it was opened for; in
+ * another tab somebody else may have signed in since, and answers must not be kept under, nor shown to, the wrong one.
+ */
+function isForAnother({ headers }: FastifyRequest, person: string): boolean {
+  const named = headers['polewise-person'];
+  return named !== undefined && named !== person;
+}
+
 /** Where people sign in: who asks is known by the cookie of a session, looked up anew for each request. */
 export function classGate(people: People, transport: Transport): Gate {
   const known = new WeakMap<FastifyRequest, Asking>();
@@ -23,7 +32,8 @@ export function classGate(people: People, transport: Transport): Gate {
       if (isOpen(route)) return;
       transport.checkSecure(request);
       const token = tokenIn(request);
-      const holder = token === null ? null : await people.sessions.holderOf(token);
+      const there = token === null ? null : await people.sessions.holderOf(token);
+      const holder = there && rank(route.role) > 0 && isForAnother(request, there.person) ? null : there;
       if (holder) known.set(request, { id: holder.person, role: holder.role, session: holder.session });
       if (rank(holder?.role ?? 'nobody') >= rank(route.role)) return;
       throw holder

@@ -8,12 +8,12 @@ export interface ScreenProps {
   readonly detail: string | undefined;
 }
 
-/** A screen whose script is fetched when it is first wanted. */
-export function Loaded({
+/** A part of the page whose script is fetched when it is first wanted. */
+export function Loaded<P extends object>({
   load,
   ...props
-}: ScreenProps & { load: () => Promise<FunctionComponent<ScreenProps>> }) {
-  const [Screen, setScreen] = useState<{ of: FunctionComponent<ScreenProps> }>();
+}: P & { load: () => Promise<FunctionComponent<P>> }) {
+  const [Screen, setScreen] = useState<{ of: FunctionComponent<P> }>();
   const [failed, setFailed] = useState(false);
   useEffect(() => {
     let here = true;
@@ -25,7 +25,7 @@ export function Loaded({
       here = false;
     };
   }, [load]);
-  if (Screen) return <Screen.of {...props} />;
+  if (Screen) return <Screen.of {...(props as unknown as P)} />;
   if (!failed) return <p role="status">Loading…</p>;
   return (
     <div role="status">

@@ -4,7 +4,7 @@ import { nanoid } from 'nanoid';
 import type { Answer } from '../../../../shared/question.ts';
 import type { Given } from '../../../practice/index.ts';
 import type { Frame, Prepared, Requests, View } from '../../engine/messages.ts';
-import { LEARNER, settings } from '../../learner.ts';
+import { settings } from '../../learner.ts';
 import type { OpenQuestion, PlacedAnswer } from '../../local/database.ts';
 import type { Ground } from '../../start.ts';
 import { lastCircuit } from '../../try-circuit.ts';
@@ -223,7 +223,7 @@ export class Session {
     if (phase.kind !== 'asking') return;
     const given: Given = {
       id: nanoid(),
-      learner: LEARNER,
+      learner: this.ground.learner.id,
       at: Date.now(),
       answer,
       help: { hint: phase.hint !== undefined, explanation: false },

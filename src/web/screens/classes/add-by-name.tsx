@@ -1,0 +1,95 @@
+import { useId, useState } from 'preact/hooks';
+import type { PersonWithLink } from '../../../../shared/api-people.ts';
+import { displayName } from '../../../../shared/people.ts';
+import { call } from '../../api.ts';
+import { useAct } from '../../parts/act.ts';
+import { Form } from '../../parts/field.tsx';
+import { Failure } from '../enter/sheet.tsx';
+import type { PartProps } from './class.tsx';
+import { HandedLinks } from './handed-links.tsx';
+
+/** At most so many at once, as the contract has it. */
+const MOST = 400;
+
+/** Learners by their names, who then need a link each: for those who aren't to join by the code. */
+export function AddByName({ detail, onDetail }: PartProps) {
+  const id = useId();
+  const [typed, setTyped] = useState('');
+  const [looked, setLooked] = useState(false);
+  const [made, setMade] = useState<readonly PersonWithLink[]>([]);
+  const act = useAct();
+  const names = typed
+    .split('\n')
+    .map((line) => line.trim().replace(/\s+/g, ' '))
+    .filter((line) => line !== '');
+  const bad = names.find((name) => !displayName.safeParse(name).success);
+  const problem =
+    names.length === 0
+      ? 'Type a name at least.'
+      : names.length > MOST
+        ? `At most ${MOST} at once; these are ${names.length}.`
+        : bad !== undefined
+          ? `This is too long for a name, or not one line: ${bad.slice(0, 60)}`
+          : undefined;
+  const there = new Set(detail.members.map(({ name }) => name));
+  const twice = names.filter((name, at) => there.has(name) || names.indexOf(name) !== at);
+  const add = (): void => {
+    setLooked(true);
+    if (problem) return;
+    act.run(async () => {
+      const params = { class: detail.id };
+      const { people } = await call('addLearners', { params, body: { names } });
+      setMade(people);
+      setTyped('');
+      setLooked(false);
+      onDetail(await call('class', { params }));
+    });
+  };
+  if (detail.endedAt !== null) return <p>The class has ended: nobody can be added to it.</p>;
+  const shown = looked ? problem : undefined;
+  return (
+    <>
+      <HandedLinks key={made[0]?.person.id} people={made} of={detail} />
+      <section>
+        <h2>Add learners by name</h2>
+        <Form onSend={add}>
+          <div class="entry">
+            <label for={id}>Names, one on each line</label>
+            <p class="note" id={`${id}-note`}>
+              Each gets a link of their own to sign in with, which you hand over.
+            </p>
+            <div class="entered">
+              <textarea
+                id={id}
+                rows={8}
+                autocomplete="off"
+                spellcheck={false}
+                value={typed}
+                aria-invalid={shown ? true : undefined}
+                aria-describedby={`${id}-note${shown ? ` ${id}-problem` : ''}`}
+                onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+              />
+            </div>
+            {shown && (
+              <p class="amiss" id={`${id}-problem`}>
+                {shown}
+              </p>
+            )}
+          </div>
+          {twice.length > 0 && (
+            <p role="status">
+              There twice: {[...new Set(twice)].slice(0, 5).join(', ')}. That is all right for two people of
+              one name.
+            </p>
+          )}
+          <Failure words={act.failure} />
+          <p>
+            <button type="submit" class="button main" disabled={act.busy}>
+              {act.busy ? 'Adding…' : names.length > 1 ? `Add ${names.length} learners` : 'Add'}
+            </button>
+          </p>
+        </Form>
+      </section>
+    </>
+  );
+}

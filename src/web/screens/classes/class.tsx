@@ -1,0 +1,96 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { ClassDetail } from '../../../../shared/people.ts';
+import { call } from '../../api.ts';
+import { useAct } from '../../parts/act.ts';
+import { Failure } from '../enter/sheet.tsx';
+import { AddByName } from './add-by-name.tsx';
+import { classAddress, type Part } from './at.ts';
+import { Change } from './change.tsx';
+import { Members } from './members/members.tsx';
+import { Roster } from './roster/roster.tsx';
+import { Slips } from './slips.tsx';
+
+const PARTS: Readonly<Record<Part, string>> = {
+  members: 'Members',
+  slips: 'Joining code',
+  add: 'Add by name',
+  roster: 'Roster',
+  change: 'Change or end',
+};
+
+/** What each part of a class is given. */
+export interface PartProps {
+  readonly detail: ClassDetail;
+  /** Takes in the class as the server now has it. */
+  readonly onDetail: (detail: ClassDetail) => void;
+}
+
+const parts = { members: Members, slips: Slips, add: AddByName, roster: Roster, change: Change } as const;
+
+/** One class: its people, the ways into it, and what else is done with it. */
+export function Class({ id, part }: { id: string; part: Part }) {
+  const [detail, setDetail] = useState<ClassDetail>();
+  const act = useAct();
+  const again = (): void => act.run(async () => setDetail(await call('class', { params: { class: id } })));
+  useEffect(() => {
+    again();
+    // Once, when it appears; `again` is another function each time.
+  }, []);
+  if (!detail)
+    return (
+      <div class="classes">
+        {act.failure ? (
+          <>
+            <h1>Class</h1>
+            <Failure words={act.failure} />
+            <p class="row">
+              <button type="button" class="button" onClick={again}>
+                Try again
+              </button>
+              <a href="#/classes">All classes</a>
+            </p>
+          </>
+        ) : (
+          <p role="status">Fetching the class…</p>
+        )}
+      </div>
+    );
+  const Shown = parts[part];
+  return (
+    <div class="classes">
+      <header class="class-head">
+        <div>
+          <p class="back">
+            <a href="#/classes">Classes</a>
+          </p>
+          <h1>{detail.title}</h1>
+          {detail.intake && <p class="intake">{detail.intake}</p>}
+        </div>
+        <p class="cell">
+          <span>Joining code</span>
+          <strong>{detail.endedAt === null && detail.joiningOpen ? detail.joiningCode : 'closed'}</strong>
+        </p>
+        <p class="cell">
+          <span>Learners</span>
+          <strong>{detail.learners}</strong>
+        </p>
+      </header>
+      {detail.endedAt !== null && (
+        <p class="caution">This class has ended: nobody joins it, and it is kept as it was.</p>
+      )}
+      <nav class="parts" aria-label="Parts of the class">
+        {Object.entries(PARTS).map(([name, words]) => (
+          <a
+            key={name}
+            href={classAddress(id, name as Part)}
+            aria-current={name === part ? 'page' : undefined}
+          >
+            {words}
+          </a>
+        ))}
+        <a href={`#/homework/class.${id}`}>Homework</a>
+      </nav>
+      <Shown detail={detail} onDetail={setDetail} />
+    </div>
+  );
+}

@@ -1,0 +1,28 @@
+import '../../styles/enter.css';
+import '../../styles/roll.css';
+import '../../styles/classes.css';
+import { me, roleOf } from '../../me.ts';
+import type { ScreenProps } from '../../parts/loaded.tsx';
+import { atOf } from './at.ts';
+import { Class } from './class.tsx';
+import { List } from './list.tsx';
+import { NewClass } from './new-class.tsx';
+import { People } from './people/people.tsx';
+
+/** Classes, for whoever teaches them; and the people of the installation, for who looks after it. */
+export function Classes({ detail }: ScreenProps) {
+  const at = atOf(detail);
+  const role = roleOf(me.value);
+  if (role === 'learner')
+    return (
+      <p>
+        This is for tutors. <a href="#/account">Your own classes stand on your account.</a>
+      </p>
+    );
+  if (at.at === 'class') return <Class key={at.class} id={at.class} part={at.part} />;
+  return (
+    <div class="classes">
+      {at.at === 'new' ? <NewClass /> : at.at === 'people' && role === 'admin' ? <People /> : <List />}
+    </div>
+  );
+}

@@ -1,0 +1,158 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Person } from '../../../../../shared/people.ts';
+import { call } from '../../../api.ts';
+import { useAct } from '../../../parts/act.ts';
+import { dayOf } from '../../../parts/moment.ts';
+import { Failure } from '../../enter/sheet.tsx';
+import { NewPerson } from './new-person.tsx';
+import { WithPerson } from './with-person.tsx';
+
+export const ROLES = { learner: 'Learner', tutor: 'Tutor', admin: 'Administrator' } as const;
+
+const A_PAGE = 100;
+
+interface LineProps {
+  readonly person: Person;
+  readonly open: boolean;
+  readonly onOpen: (open: boolean) => void;
+  readonly onChanged: () => Promise<void>;
+}
+
+function Line({ person, open, onOpen, onChanged }: LineProps) {
+  const { id, name, role, signIn, hasPassword, createdAt } = person;
+  return (
+    <>
+      <tr>
+        <th scope="row">{name}</th>
+        <td data-of="Role">{ROLES[role]}</td>
+        <td data-of="Signs in">{hasPassword ? signIn : 'by link, no password yet'}</td>
+        <td data-of="Since">{dayOf(createdAt)}</td>
+        <td>
+          <button
+            type="button"
+            class="button plain"
+            aria-expanded={open}
+            aria-controls={`with-${id}`}
+            aria-label={`${open ? 'Close' : 'Look after'} ${name}`}
+            onClick={() => onOpen(!open)}
+          >
+            {open ? 'Close' : 'Look after'}
+          </button>
+        </td>
+      </tr>
+      {open && (
+        <tr id={`with-${id}`} class="opened">
+          <td colSpan={5}>
+            <WithPerson person={person} onChanged={onChanged} />
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}
+
+/** Everybody there is, for the administrator. */
+export function People() {
+  const [find, setFind] = useState('');
+  const [from, setFrom] = useState(0);
+  const [page, setPage] = useState<{ total: number; people: readonly Person[] }>();
+  const [open, setOpen] = useState<string>();
+  const act = useAct();
+  const fetchPage = async (at: number): Promise<void> => {
+    setPage(await call('people', { query: { find: find.trim(), from: at, limit: A_PAGE } }));
+    setFrom(at);
+  };
+  const look = (at: number): void => act.run(() => fetchPage(at));
+  useEffect(() => {
+    look(0);
+    // Once, when it appears; `look` is another function each time.
+  }, []);
+  const last = from + (page?.people.length ?? 0);
+  return (
+    <>
+      <p class="back">
+        <a href="#/classes">Classes</a>
+      </p>
+      <h1>People</h1>
+      <NewPerson onMade={() => fetchPage(0)} />
+      <section>
+        <h2>Everybody</h2>
+        <form
+          class="row finding"
+          onSubmit={(event) => {
+            event.preventDefault();
+            return look(0);
+          }}
+        >
+          <p class="entry">
+            <label for="find-person">Part of a name</label>
+            <input
+              id="find-person"
+              type="search"
+              autocomplete="off"
+              value={find}
+              onInput={({ currentTarget }) => setFind(currentTarget.value)}
+            />
+          </p>
+          <button type="submit" class="button" disabled={act.busy}>
+            Find
+          </button>
+        </form>
+        <Failure words={act.failure} />
+        <p role="status">
+          {page
+            ? page.total === 0
+              ? 'Nobody of that name.'
+              : `${from + 1} to ${last} of ${page.total}`
+            : 'Fetching…'}
+        </p>
+        {page && page.people.length > 0 && (
+          <table class="roll folds">
+            <thead>
+              <tr>
+                <th scope="col">Name</th>
+                <th scope="col">Role</th>
+                <th scope="col">Signs in</th>
+                <th scope="col">Since</th>
+                <th scope="col">
+                  <span class="away">Look after</span>
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {page.people.map((person) => (
+                <Line
+                  key={person.id}
+                  person={person}
+                  open={open === person.id}
+                  onOpen={(now) => setOpen(now ? person.id : undefined)}
+                  onChanged={() => fetchPage(from)}
+                />
+              ))}
+            </tbody>
+          </table>
+        )}
+        {page && page.total > A_PAGE && (
+          <p class="row">
+            <button
+              type="button"
+              class="button"
+              disabled={act.busy || from === 0}
+              onClick={() => look(Math.max(0, from - A_PAGE))}
+            >
+              Before
+            </button>
+            <button
+              type="button"
+              class="button"
+              disabled={act.busy || last >= page.total}
+              onClick={() => look(from + A_PAGE)}
+            >
+              More
+            </button>
+          </p>
+        )}
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,101 @@
+import { useId, useState } from 'preact/hooks';
+import type { RosterIn, RosterResult } from '../../../../../shared/api-people.ts';
+import { call } from '../../../api.ts';
+import { useAct } from '../../../parts/act.ts';
+import { Field } from '../../../parts/field.tsx';
+import { Failure } from '../../enter/sheet.tsx';
+import type { PartProps } from '../class.tsx';
+import { LookedAt } from './looked-at.tsx';
+import { rosterOf } from './read-files.ts';
+
+/** Whether the export has several classes, and it has to be said which one is meant. */
+const asksWhich = (result: RosterResult | undefined): boolean =>
+  result?.result === 'mistakes' && result.problems.some(({ file }) => file === 'classes.csv');
+
+/** A roster into the class: looked at first, then taken over. */
+export function TakeRoster({ detail, onDetail }: PartProps) {
+  const id = useId();
+  const [roster, setRoster] = useState<RosterIn>();
+  const [which, setWhich] = useState('');
+  const [result, setResult] = useState<RosterResult>();
+  const act = useAct();
+  const params = { class: detail.id };
+  const ask = async (given: RosterIn, look: 'yes' | 'no'): Promise<void> => {
+    const body =
+      given.format === 'oneroster' && which.trim() !== '' ? { ...given, class: which.trim() } : given;
+    const told = await call('takeRoster', { params, query: { look }, body });
+    setResult(told);
+    if (told.result === 'taken' && told.kept) onDetail(await call('class', { params }));
+  };
+  const choose = (files: readonly File[]): void => {
+    setResult(undefined);
+    setRoster(undefined);
+    if (files.length === 0) return;
+    act.run(async () => {
+      const given = await rosterOf(files);
+      setRoster(given);
+      await ask(given, 'yes');
+    });
+  };
+  const looked = result?.result === 'taken' && !result.kept && result.lines.length > 0;
+  return (
+    <section>
+      <h2>Take a roster over</h2>
+      <p>
+        A CSV table with a column <code>name</code>, and if you have them <code>id</code>,{' '}
+        <code>sign-in</code> and <code>manner</code> (learner or tutor); or a OneRoster 1.1 export: its zip,
+        or its CSV files together. It is shown first what would come of it. Nobody is taken out of the class.
+      </p>
+      <div class="entry">
+        <label for={id}>File or files</label>
+        <div class="entered">
+          <input
+            id={id}
+            type="file"
+            multiple
+            accept=".csv,.zip,text/csv,application/zip"
+            disabled={act.busy}
+            onChange={({ currentTarget }) => choose([...(currentTarget.files ?? [])])}
+          />
+        </div>
+      </div>
+      {act.busy && <p role="status">Reading…</p>}
+      <Failure words={act.failure} />
+      <div role="status">{result && <LookedAt result={result} />}</div>
+      {roster && (asksWhich(result) || which !== '') && (
+        <>
+          <Field
+            label="Which class of those in the files"
+            kind="exact"
+            autocomplete="off"
+            value={which}
+            note="Its sourcedId, as it stands above."
+            onValue={setWhich}
+          />
+          <p>
+            <button
+              type="button"
+              class="button"
+              disabled={act.busy}
+              onClick={() => act.run(() => ask(roster, 'yes'))}
+            >
+              Look again
+            </button>
+          </p>
+        </>
+      )}
+      {roster && looked && (
+        <p>
+          <button
+            type="button"
+            class="button main"
+            disabled={act.busy}
+            onClick={() => act.run(() => ask(roster, 'no'))}
+          >
+            {act.busy ? 'Taking it over…' : 'Take it over'}
+          </button>
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,113 @@
+import { useState } from 'preact/hooks';
+import type { Me } from '../../../../shared/api-people.ts';
+import { call } from '../../api.ts';
+import { become } from '../../me.ts';
+import { useAct } from '../../parts/act.ts';
+import { Field, Form } from '../../parts/field.tsx';
+import { asSignIn, problemOfPassword, problemOfSignIn } from './names.ts';
+import { Failure } from './sheet.tsx';
+
+interface Props {
+  readonly person: NonNullable<Me['person']>;
+  readonly send: string;
+  readonly onDone: () => void;
+}
+
+/** A password, chosen or changed; who has no name for signing in yet chooses that too. */
+export function PasswordForm({ person, send, onDone }: Props) {
+  const [signIn, setSignIn] = useState(person.signIn ?? asSignIn(person.name));
+  const [old, setOld] = useState('');
+  const [password, setPassword] = useState('');
+  const [looked, setLooked] = useState(false);
+  const act = useAct();
+  const named = person.signIn !== null;
+  const problems = {
+    signIn: named ? undefined : problemOfSignIn(signIn),
+    old: person.hasPassword && old === '' ? 'Type the password you have now.' : undefined,
+    password: problemOfPassword(password),
+  };
+  const refused = act.code === 'sign-in-refused' ? 'That is not the password you have now.' : undefined;
+  const taken = act.code === 'name-taken' ? act.failure : undefined;
+  const set = (): void => {
+    setLooked(true);
+    if (problems.signIn || problems.old || problems.password) return;
+    act.run(async () => {
+      const body = {
+        password,
+        ...(person.hasPassword ? { old } : {}),
+        ...(named ? {} : { signIn: asSignIn(signIn) }),
+      };
+      become(await call('setPassword', { body }));
+      setOld('');
+      setPassword('');
+      setLooked(false);
+      onDone();
+    });
+  };
+  const typing =
+    (keep: (typed: string) => void) =>
+    (typed: string): void => {
+      act.clear();
+      keep(typed);
+    };
+  return (
+    <Form onSend={set}>
+      {named ? (
+        // The browser's store of passwords has to know whose it is.
+        <input
+          class="away"
+          type="text"
+          name="username"
+          autocomplete="username"
+          value={signIn}
+          readOnly
+          tabIndex={-1}
+          aria-hidden="true"
+        />
+      ) : (
+        <Field
+          label="Name for signing in"
+          name="username"
+          kind="exact"
+          autocomplete="username"
+          first
+          value={signIn}
+          note={
+            asSignIn(signIn) !== signIn
+              ? `You sign in as ${asSignIn(signIn)}.`
+              : 'Letters from a to z, digits, dots, _ and -. You type it each time.'
+          }
+          problem={taken ?? (looked ? problems.signIn : undefined)}
+          onValue={typing(setSignIn)}
+        />
+      )}
+      {person.hasPassword && (
+        <Field
+          label="Password so far"
+          name="password"
+          kind="password"
+          autocomplete="current-password"
+          value={old}
+          problem={refused ?? (looked ? problems.old : undefined)}
+          onValue={typing(setOld)}
+        />
+      )}
+      <Field
+        label={person.hasPassword ? 'New password' : 'Password'}
+        name="new-password"
+        kind="password"
+        autocomplete="new-password"
+        value={password}
+        note="At least 10 letters. Three words in a row are good, and easy to keep in mind."
+        problem={looked ? problems.password : undefined}
+        onValue={typing(setPassword)}
+      />
+      <Failure words={refused || taken ? '' : act.failure} />
+      <p>
+        <button type="submit" class="button main" disabled={act.busy}>
+          {act.busy ? 'One moment…' : send}
+        </button>
+      </p>
+    </Form>
+  );
+}

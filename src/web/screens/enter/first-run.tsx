@@ -1,0 +1,89 @@
+import { useState } from 'preact/hooks';
+import { call } from '../../api.ts';
+import { useAct } from '../../parts/act.ts';
+import { Field, Form } from '../../parts/field.tsx';
+import { type Account, AccountSheet } from './account-sheet.tsx';
+import { goIn } from './go-in.ts';
+import { NameSheet } from './name-sheet.tsx';
+import { asSignIn } from './names.ts';
+import { Sheet } from './sheet.tsx';
+
+/** The very first visit: whoever can read what the server prints becomes its administrator. */
+export function FirstRun() {
+  const [step, setStep] = useState<'key' | 'name' | 'account'>('key');
+  const [key, setKey] = useState('');
+  const [name, setName] = useState('');
+  const [account, setAccount] = useState<Account>({ signIn: '', password: '' });
+  const [looked, setLooked] = useState(false);
+  const act = useAct();
+  const refused = act.code === 'first-run-refused' ? act.failure : undefined;
+
+  if (step === 'key' || refused)
+    return (
+      <Sheet title="Nobody is here yet" sheet={[1, 3]}>
+        <p>
+          The first one in becomes the administrator: who makes tutors and classes. When the server started it
+          printed a key, in the window or the log where it runs.
+        </p>
+        <Form
+          onSend={() => {
+            setLooked(true);
+            if (key.trim() === '') return;
+            act.clear();
+            setStep(name === '' ? 'name' : 'account');
+          }}
+        >
+          <Field
+            label="Key"
+            name="key"
+            kind="code"
+            autocomplete="off"
+            first
+            value={key}
+            note="Capitals, hyphens and spaces don’t matter."
+            problem={refused ?? (looked && key.trim() === '' ? 'Type the key.' : undefined)}
+            onValue={(typed) => {
+              act.clear();
+              setStep('key');
+              setKey(typed);
+            }}
+          />
+          <p>
+            <button type="submit" class="button main">
+              Next
+            </button>
+          </p>
+        </Form>
+      </Sheet>
+    );
+  if (step === 'name')
+    return (
+      <NameSheet
+        sheet={[2, 3]}
+        note="As tutors and learners are to see it."
+        value={name}
+        onValue={setName}
+        onNext={() => {
+          if (account.signIn === '') setAccount({ ...account, signIn: asSignIn(name) });
+          setStep('account');
+        }}
+        onBack={() => setStep('key')}
+      />
+    );
+  const send = (): void =>
+    act.run(async () => {
+      const { signIn, password } = account;
+      goIn(await call('firstRun', { body: { key, name: name.trim(), signIn: asSignIn(signIn), password } }));
+    });
+  return (
+    <AccountSheet
+      sheet={[3, 3]}
+      account={account}
+      onAccount={setAccount}
+      act={act}
+      send="Begin"
+      onSend={send}
+      onBack={() => setStep('name')}
+    />
+  );
+}

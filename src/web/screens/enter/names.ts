@@ -1,0 +1,40 @@
+/** What is typed when somebody comes in, read kindly and looked at before it is sent. */
+import { displayName, joiningCode, password, signInName } from '../../../../shared/people.ts';
+
+/** A name for signing in out of whatever was typed: small letters without accents, dots for spaces. */
+export const asSignIn = (typed: string): string =>
+  typed
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replaceAll('ß', 'ss')
+    .replaceAll('æ', 'ae')
+    .replaceAll('ø', 'o')
+    .replaceAll('ł', 'l')
+    .trim()
+    .replace(/\s+/g, '.')
+    .replace(/[^a-z0-9._-]/g, '')
+    .replace(/^[._-]+/, '')
+    .slice(0, 40);
+
+export const problemOfName = (typed: string): string | undefined => {
+  if (typed.trim() === '') return 'Type a name.';
+  return displayName.safeParse(typed).success ? undefined : 'One line of at most 80 letters.';
+};
+
+export const problemOfSignIn = (typed: string): string | undefined => {
+  const read = asSignIn(typed);
+  if (read === '') return 'Type a name: letters from a to z, digits, dots, _ and -.';
+  return signInName.safeParse(read).success ? undefined : 'At least 2 letters or digits.';
+};
+
+export const problemOfPassword = (typed: string): string | undefined => {
+  if (typed.length > 200) return 'At most 200 letters.';
+  return password.safeParse(typed).success ? undefined : `At least 10 letters; so far ${typed.length}.`;
+};
+
+/** A joining code as it is kept; undefined where it can't be one. */
+export const asCode = (typed: string): string | undefined => {
+  const read = joiningCode.safeParse(typed);
+  return read.success ? read.data : undefined;
+};

@@ -1,0 +1,42 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+
+interface Props {
+  readonly title: string;
+  /** Which sheet of how many, where there are several. */
+  readonly sheet?: readonly [number, number];
+  /** The heading takes the focus when there is no field to take it. */
+  readonly focusTitle?: boolean;
+  readonly children: ComponentChildren;
+}
+
+/** One sheet of paper with a title block: whoever comes in is asked one thing on each. */
+export function Sheet({ title, sheet, focusTitle, children }: Props) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    document.title = `${title} · Polewise`;
+    if (focusTitle) heading.current?.focus();
+  }, [title, focusTitle]);
+  return (
+    <section class="entry-sheet">
+      <div class="entry-title">
+        <h1 ref={heading} tabIndex={-1}>
+          {title}
+        </h1>
+        {sheet && (
+          <p>
+            Sheet {sheet[0]} of {sheet[1]}
+          </p>
+        )}
+      </div>
+      <div class="entry-body">{children}</div>
+    </section>
+  );
+}
+
+/** What went wrong, where no field is to blame; read out when it appears. */
+export const Failure = ({ words }: { words: string }) => (
+  <p role="alert" class={words ? 'caution' : 'caution empty'}>
+    {words}
+  </p>
+);

@@ -1,0 +1,62 @@
+import { useState } from 'preact/hooks';
+import type { Me } from '../../../../shared/api-people.ts';
+import { call } from '../../api.ts';
+import { useAct } from '../../parts/act.ts';
+import { Field, Form } from '../../parts/field.tsx';
+import { asSignIn } from './names.ts';
+import { Failure } from './sheet.tsx';
+
+interface Props {
+  /** The name that is filled in already. */
+  readonly known?: string | undefined;
+  readonly onDone: (now: Me) => void;
+}
+
+/** Name and password. */
+export function SignInForm({ known, onDone }: Props) {
+  const [signIn, setSignIn] = useState(known ?? '');
+  const [password, setPassword] = useState('');
+  const [looked, setLooked] = useState(false);
+  const act = useAct();
+  const refused = act.code === 'sign-in-refused' ? act.failure : undefined;
+  const send = (): void => {
+    setLooked(true);
+    if (signIn.trim() === '' || password === '') return;
+    act.run(async () => {
+      onDone(await call('signIn', { body: { signIn: asSignIn(signIn), password } }));
+    });
+  };
+  return (
+    <Form onSend={send}>
+      <Field
+        label="Name for signing in"
+        name="username"
+        kind="exact"
+        autocomplete="username"
+        first={!known}
+        value={signIn}
+        problem={looked && signIn.trim() === '' ? 'Type your name for signing in.' : undefined}
+        onValue={setSignIn}
+      />
+      <Field
+        label="Password"
+        name="password"
+        kind="password"
+        autocomplete="current-password"
+        first={known !== undefined}
+        value={password}
+        problem={refused ?? (looked && password === '' ? 'Type your password.' : undefined)}
+        onValue={(typed) => {
+          act.clear();
+          setPassword(typed);
+        }}
+      />
+      <Failure words={refused ? '' : act.failure} />
+      <p>
+        <button type="submit" class="button main" disabled={act.busy}>
+          {act.busy ? 'One moment…' : 'Sign in'}
+        </button>
+      </p>
+    </Form>
+  );
+}
