@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Drawn, Sheet, Spot } from '../engine/messages.ts';
 import { Laid } from './laid.tsx';
 
@@ -196,12 +196,29 @@ function SheetView({
   );
 }
 
+/** Scrolls the board, and nothing else, to the first place that is pointed at, where it is out of sight. */
+function show(drawing: HTMLElement): void {
+  const board = drawing.closest('.board');
+  const place = drawing.querySelector('.pointed')?.getBoundingClientRect();
+  if (!board || !place) return;
+  const seen = board.getBoundingClientRect();
+  if (place.top < seen.top || place.bottom > seen.bottom)
+    board.scrollTop += (place.top + place.bottom - seen.top - seen.bottom) / 2;
+  if (place.left < seen.left || place.right > seen.right)
+    board.scrollLeft += (place.left + place.right - seen.left - seen.right) / 2;
+}
+
 /** A drawing with what can be touched laid over it as real buttons. Its sheets are all drawn to one scale. */
 export function Drawing({ drawn, points, ...rest }: Props) {
   const widest = Math.max(...drawn.sheets.map(({ width }) => width));
   const highest = Math.max(...drawn.sheets.map(({ height }) => height));
+  const root = useRef<HTMLDivElement>(null);
+  const { about } = rest;
+  useEffect(() => {
+    if (about && about.length > 0 && root.current) show(root.current);
+  }, [about]);
   return (
-    <div class="drawing" style={{ '--w': widest, '--ratio': widest / highest }}>
+    <div ref={root} class="drawing" style={{ '--w': widest, '--ratio': widest / highest }}>
       {drawn.sheets.map((sheet, index) => (
         <SheetView
           key={`${index} ${sheet.title}`}

@@ -31,19 +31,37 @@ function Part({ ground, topic, part }: { ground: Ground; topic: Topic; part: Les
   }
 }
 
-function Lesson({ ground, topic, next }: { ground: Ground; topic: Topic; next: Topic | undefined }) {
+function Lesson({
+  ground,
+  topic,
+  place,
+  next,
+}: {
+  ground: Ground;
+  topic: Topic;
+  place: { readonly at: number; readonly of: number };
+  next: Topic | undefined;
+}) {
   return (
     <article class="lesson">
       <p>
         <a href="#/lessons">All lessons</a>
       </p>
-      <h1>{topic.title}</h1>
+      <div class="title-block">
+        <h1>{topic.title}</h1>
+        <p class="cell wide">
+          {topic.skills.length === 1 ? '1 skill' : `${topic.skills.length} skills`} to practise
+        </p>
+        <p class="cell">
+          Lesson {place.at} of {place.of}
+        </p>
+      </div>
       <p class="summary">{topic.summary}</p>
       {topic.lesson.map((section, at) => (
         <section key={`${at} ${section.title ?? ''}`}>
           {section.title && (section.depth === 2 ? <h2>{section.title}</h2> : <h3>{section.title}</h3>)}
-          {section.parts.map((part, place) => (
-            <Part key={`${place} ${part.kind}`} ground={ground} topic={topic} part={part} />
+          {section.parts.map((part, index) => (
+            <Part key={`${index} ${part.kind}`} ground={ground} topic={topic} part={part} />
           ))}
         </section>
       ))}
@@ -78,7 +96,13 @@ export function Lessons({ ground, detail }: ScreenProps) {
   const at = topics.findIndex(({ id }) => id === detail);
   const topic = topics[at];
   return topic ? (
-    <Lesson key={topic.id} ground={ground} topic={topic} next={topics[at + 1]} />
+    <Lesson
+      key={topic.id}
+      ground={ground}
+      topic={topic}
+      place={{ at: at + 1, of: topics.length }}
+      next={topics[at + 1]}
+    />
   ) : (
     <Contents bank={ground.bank} />
   );

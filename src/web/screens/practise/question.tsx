@@ -163,7 +163,10 @@ export function Question({ session, ground, phase }: Props) {
   const told = toldOf(question.kind, answers.value.length);
   const first = answers.value.length === 0 && !settings.value.placement && phase.kind === 'asking';
   return (
-    <form class={answers.value.length < TOLD_FOR ? 'question' : 'question known'} onSubmit={submit}>
+    <form
+      class={`question ${answers.value.length < TOLD_FOR ? '' : 'known'} ${parts ? 'marked' : ''}`}
+      onSubmit={submit}
+    >
       {placing ? (
         phase.kind === 'asking' && <PlacingUnderWay session={session} asked={placing.length} />
       ) : first ? (
