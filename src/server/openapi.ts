@@ -55,17 +55,26 @@ const isFile = (reply: ApiRoute['reply']): reply is FileReply => 'kind' in reply
 
 const routes = Object.entries(everyRoute) as readonly (readonly [name: string, route: ApiRoute])[];
 
-/** All schemas, each under its name; whatever is in one and has a name is a reference. */
-function componentSchemas(): Readonly<Record<string, Json>> {
-  const registry = z.registry<{ id: string }>();
-  const add = (schema: z.ZodType, id: string): void => {
-    if (!registry.has(schema)) registry.add(schema, { id });
+/** What each schema is called: its own name where it has one, else after the first route that has it. */
+function names(): ReadonlyMap<z.ZodType, string> {
+  const found = new Map<z.ZodType, string>(Object.entries(NAMED).map(([name, schema]) => [schema, name]));
+  const add = (schema: z.ZodType, name: string): void => {
+    if (!found.has(schema)) found.set(schema, name);
   };
-  for (const [id, schema] of Object.entries(NAMED)) add(schema, id);
   for (const [name, { body, reply }] of routes) {
     if (body) add(body, bodyName(name));
     if (!isFile(reply)) add(reply, replyName(name));
   }
+  return found;
+}
+
+const NAMES = names();
+const nameOf = (schema: z.ZodType): string => NAMES.get(schema)!;
+
+/** All schemas, each under its name; whatever is in one and has a name is a reference. */
+function componentSchemas(): Readonly<Record<string, Json>> {
+  const registry = z.registry<{ id: string }>();
+  for (const [schema, id] of NAMES) registry.add(schema, { id });
   const { schemas } = z.toJSONSchema(registry, {
     uri: (id) => `#/components/schemas/${id}`,
     io: 'input',
@@ -76,10 +85,6 @@ function componentSchemas(): Readonly<Record<string, Json>> {
     Object.entries(schemas).map(([id, { $id: _address, $schema: _dialect, ...schema }]) => [id, schema]),
   );
 }
-
-/** The name of a schema: its own where it has one, else the one it has for this route. */
-const nameOf = (schema: z.ZodType, otherwise: string): string =>
-  Object.entries(NAMED).find(([, named]) => named === schema)?.[0] ?? otherwise;
 
 function parameters(query: z.ZodObject | undefined, place: 'query' | 'path'): readonly Json[] {
   if (!query) return [];
@@ -110,10 +115,10 @@ function refusals(codes: readonly ApiProblemCode[]): Json {
   );
 }
 
-const replyContent = (name: string, reply: ApiRoute['reply']): Json =>
+const replyContent = (reply: ApiRoute['reply']): Json =>
   isFile(reply)
     ? Object.fromEntries(reply.types.map((type) => [type, {}]))
-    : jsonContent(reference(nameOf(reply, replyName(name))));
+    : jsonContent(reference(nameOf(reply)));
 
 function operation(name: string, route: ApiRoute): Json {
   const { summary, role, params, query, body, reply, problems } = route;
@@ -125,11 +130,9 @@ function operation(name: string, route: ApiRoute): Json {
       ? {}
       : { description: `For the role ${role} and above.`, security: [{ session: [] }] }),
     ...(given.length > 0 ? { parameters: given } : {}),
-    ...(body
-      ? { requestBody: { required: true, content: jsonContent(reference(nameOf(body, bodyName(name)))) } }
-      : {}),
+    ...(body ? { requestBody: { required: true, content: jsonContent(reference(nameOf(body))) } } : {}),
     responses: {
-      '200': { description: 'Done.', content: replyContent(name, reply) },
+      '200': { description: 'Done.', content: replyContent(reply) },
       ...refusals([...new Set([...commonProblems, ...roleProblems[role], ...problems])]),
     },
   };
@@ -147,7 +150,7 @@ export function openApi(version: string): Json {
     info: {
       title: 'Polewise',
       version,
-      summary: 'Practice in reading control circuits: answers, recall, settings and question banks.',
+      summary: 'Practice in reading control circuits: answers, recall, question banks, classes and homework.',
       license: { name: 'MIT', identifier: 'MIT' },
     },
     jsonSchemaDialect: 'https://json-schema.org/draft/2020-12/schema',

@@ -2,7 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { type ApiRoute, apiProblemCode, apiRoutes, commonProblems } from '../../shared/api.ts';
+import { type ApiRoute, apiProblemCode, apiRoutes, commonProblems, roleProblems } from '../../shared/api.ts';
+import { everyRoute } from '../../shared/every-route.ts';
 import { API_PROBLEMS } from '../../src/server/problems.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
 import { type Serving, serving } from './serving.ts';
@@ -14,7 +15,9 @@ beforeAll(async () => {
 afterAll(() => server.end());
 
 const page = readFileSync(new URL('../../docs/api.md', import.meta.url), 'utf8');
-const routes: readonly ApiRoute[] = Object.values(apiRoutes);
+const routes: readonly ApiRoute[] = Object.values(everyRoute);
+/** An address as OpenAPI writes it. */
+const braced = (path: string): string => path.replaceAll(/:(\w+)/g, '{$1}');
 const names = (list: readonly ApiRoute[]): readonly string[] =>
   list.map(({ method, path }) => `${method} ${path}`).sort();
 
@@ -39,14 +42,14 @@ describe('the OpenAPI description', () => {
     const operations = Object.entries(paths).flatMap(([path, methods]) =>
       Object.keys(methods).map((method) => `${method.toUpperCase()} ${path}`),
     );
-    expect(operations.sort()).toEqual(names(routes));
-    const served = [
-      ...server.app.printRoutes({ commonPrefix: false }).matchAll(/(\/api\S*) \(([A-Z, ]+)\)/g),
-    ];
-    const pairs = served.flatMap(([, path, methods]) =>
-      methods!.split(', ').map((method) => `${method} ${path}`),
+    expect(operations.sort()).toEqual(names(routes).map(braced).sort());
+    for (const { method, path: url } of routes)
+      expect([url, server.app.hasRoute({ method, url })]).toEqual([url, true]);
+    // It prints a tree, in which each method stands once for each address that has it.
+    const served = [...server.app.printRoutes().matchAll(/ \(([A-Z, ]+)\)/g)].flatMap(([, methods]) =>
+      methods!.split(', ').filter((method) => method !== 'HEAD'),
     );
-    expect(pairs.filter((pair) => !pair.startsWith('HEAD ')).sort()).toEqual(names(routes));
+    expect(served).toHaveLength(routes.length);
   });
 
   it('refers only to what is in it, and has nothing that is referred to by nobody', async () => {
@@ -58,13 +61,27 @@ describe('the OpenAPI description', () => {
 
   it('has each way in which a route may refuse', async () => {
     const { paths } = await described();
-    for (const { path, method, problems } of routes) {
-      const { responses } = paths[path]![method.toLowerCase()]!;
-      for (const code of [...commonProblems, ...problems]) {
+    for (const { path, method, role, problems } of routes) {
+      const { responses } = paths[braced(path)]![method.toLowerCase()]!;
+      for (const code of [...commonProblems, ...roleProblems[role], ...problems]) {
         const { status } = API_PROBLEMS[code];
         if (status !== null) expect(responses[status]!.description).toContain(`${code}: `);
       }
     }
+  });
+
+  it('says whom a route is for, and what stands in its address', async () => {
+    const { paths } = await described();
+    const { put } = paths['/api/people/{person}/role']! as Record<string, object>;
+    expect(put).toMatchObject({
+      description: 'For the role admin and above.',
+      security: [{ session: [] }],
+      parameters: [{ name: 'person', in: 'path', required: true }],
+    });
+    const slips = paths['/api/classes/{class}/slips.pdf']!['get'] as Operation & {
+      responses: Record<string, { content: object }>;
+    };
+    expect(slips.responses['200']!.content).toEqual({ 'application/pdf': {} });
   });
 
   it('says what a query and a body have to be', async () => {
@@ -102,12 +119,14 @@ describe('the OpenAPI description', () => {
 });
 
 describe('docs/api.md', () => {
-  it('lists every route with its summary, and no other', () => {
+  it('lists every route of practice with its summary, and no other', () => {
     const rows = [...page.matchAll(/^\| `([A-Z]+ \/api\/\S+)` \| (.*) \|$/gm)].map(([, name, text]) => [
       name,
       text,
     ]);
-    expect(rows).toEqual(routes.map(({ method, path, summary }) => [`${method} ${path}`, summary]));
+    expect(rows).toEqual(
+      Object.values(apiRoutes).map(({ method, path, summary }) => [`${method} ${path}`, summary]),
+    );
   });
 
   it('lists every code with its status and meaning, and no other', () => {
