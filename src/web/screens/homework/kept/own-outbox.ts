@@ -1,5 +1,6 @@
 /** The outbox of whoever is signed in on this device, opened once. */
 import { ApiFailure, call } from '../../../api.ts';
+import { signedOut } from '../../../me.ts';
 import { KeptHomework } from './database.ts';
 import { Outbox } from './outbox.ts';
 import type { Post } from './send.ts';
@@ -37,6 +38,10 @@ export function outboxOf(person: string): Promise<Outbox> {
   open = opening.then((kept) => {
     const made = new Outbox(kept, person, post);
     made.start();
+    // Somebody has signed in again: what waited meanwhile goes.
+    signedOut.subscribe((out) => {
+      if (!out) made.flush().catch(() => undefined);
+    });
     return made;
   });
   return open;

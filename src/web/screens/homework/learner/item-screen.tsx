@@ -167,7 +167,7 @@ export function ItemScreen({ ground, outbox, session, at }: Props) {
   const last = session.items.length - 1;
   const to = (item: number | null): string => addressOf({ at: 'paper', paper: session.id, item });
   return (
-    <form class="question known" onSubmit={(event) => event.preventDefault()}>
+    <form class="question known on-paper" onSubmit={(event) => event.preventDefault()}>
       <ItemStrip session={session} at={at} />
       <Desk ground={ground} session={session} at={at} step={step} onStep={setStep} />
       <div class="talk">

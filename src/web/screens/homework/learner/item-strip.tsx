@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { addressOf } from '../where.ts';
 import type { PaperSession } from './paper-session.ts';
 
@@ -6,8 +7,15 @@ const WORDS = { all: 'answered', part: 'answered in part', none: 'not answered' 
 /** The items as cells side by side: a full line under what is answered, a broken one under what is answered in part. */
 export function ItemStrip({ session, at }: { session: PaperSession; at: number }) {
   const answered = session.answered.value;
+  const strip = useRef<HTMLElement>(null);
+  useEffect(() => {
+    // On a phone the strip is longer than the screen.
+    const cell = strip.current?.children[at];
+    if (strip.current && cell instanceof HTMLElement)
+      strip.current.scrollLeft = cell.offsetLeft - (strip.current.clientWidth - cell.offsetWidth) / 2;
+  }, [at]);
   return (
-    <nav class="item-strip" aria-label="Items">
+    <nav class="item-strip" aria-label="Items" ref={strip}>
       {answered.map((how, item) => (
         <a
           // The place on the paper is what an item is.

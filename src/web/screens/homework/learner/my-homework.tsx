@@ -31,10 +31,10 @@ function AttemptLine({ attempt, set, several }: { attempt: Attempt; set: Learner
   const name = several ? `Attempt ${attempt.attempt}: ` : '';
   const stands =
     submittedAt !== null
-      ? `handed in ${whenText(submittedAt)}`
+      ? `${name ? 'handed' : 'Handed'} in ${whenText(submittedAt)}`
       : set.state === 'closed'
-        ? 'not handed in; what was saved counts'
-        : 'begun';
+        ? `${name ? 'not' : 'Not'} handed in; what was saved counts`
+        : `${name ? 'begun' : 'Begun'}`;
   return (
     <p>
       {name}

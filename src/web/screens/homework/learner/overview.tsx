@@ -18,7 +18,9 @@ function Items({ session }: { session: PaperSession }) {
         <tr>
           <th scope="col">No.</th>
           <th scope="col">Drawing</th>
-          <th scope="col">Asked</th>
+          <th scope="col" class="minor">
+            Asked
+          </th>
           <th scope="col">Marks</th>
           <th scope="col">Answered</th>
         </tr>

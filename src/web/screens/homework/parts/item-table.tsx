@@ -20,7 +20,9 @@ export function ItemTable({
         <tr>
           <th scope="col">No.</th>
           <th scope="col">Drawing</th>
-          <th scope="col">Answered</th>
+          <th scope="col" class="minor">
+            Answered
+          </th>
           <th scope="col">Right</th>
           <th scope="col">Marks</th>
         </tr>

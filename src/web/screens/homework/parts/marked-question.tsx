@@ -75,7 +75,7 @@ export function MarkedQuestion({ ground, question, mark, cells, bar, ...rest }: 
   const lastStep =
     shown && question.kind === 'sequence' ? ([...stepsAsked(shown.asked).keys()].at(-1) ?? '') : '';
   return (
-    <div class="question known">
+    <div class="question known looked-through">
       <div class="desk">
         <div class="title-block">
           <h1>{question.circuit.title ?? shown?.asked.title ?? 'A circuit'}</h1>

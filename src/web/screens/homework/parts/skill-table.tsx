@@ -10,7 +10,9 @@ export function SkillTable({ skills }: { skills: LearnerReport['skills'] }) {
       <thead>
         <tr>
           <th scope="col">Skill</th>
-          <th scope="col">Items</th>
+          <th scope="col" class="minor">
+            Items
+          </th>
           <th scope="col">Marks</th>
           <th scope="col">Share</th>
         </tr>

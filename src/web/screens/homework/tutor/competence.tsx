@@ -14,12 +14,7 @@ const REACHABLE = { tabIndex: 0 } as const;
 
 function CellOf({ cell }: { cell: Cell }) {
   if (cell.kind === 'not-yet')
-    return (
-      <td class="stands not-yet">
-        {cell.begun ? 'begun' : <span aria-hidden="true">–</span>}
-        <span class="away">{cell.begun ? ', not yet held' : 'not yet'}</span>
-      </td>
-    );
+    return <td class="stands not-yet">{cell.begun ? 'begun' : <span class="away">not yet</span>}</td>;
   return (
     <td class={`stands ${cell.kind}`}>
       {cell.kind}
@@ -57,24 +52,24 @@ function Matrix({ view }: { view: CompetenceView }) {
         <thead>
           <tr>
             <th scope="col">Person</th>
+            <th scope="col">To print</th>
             {skills.map(({ id, title }) => (
               <th key={id} scope="col" class="on-end">
                 <span>{title}</span>
               </th>
             ))}
-            <th scope="col">To print</th>
           </tr>
         </thead>
         <tbody>
           {rows.map(({ person, cells }) => (
             <tr key={person}>
               <th scope="row">{nameOf(person)}</th>
-              {cells.map((cell, at) => (
-                <CellOf key={skills[at]?.id} cell={cell} />
-              ))}
               <td>
                 <Evidence person={person} name={nameOf(person)} />
               </td>
+              {cells.map((cell, at) => (
+                <CellOf key={skills[at]?.id} cell={cell} />
+              ))}
             </tr>
           ))}
         </tbody>

@@ -39,7 +39,9 @@ export function Papers({ view }: { view: SetView }) {
                 <tr>
                   <th scope="col">Learner</th>
                   {attempts > 1 && <th scope="col">Attempt</th>}
-                  <th scope="col">Code</th>
+                  <th scope="col" class="minor">
+                    Code
+                  </th>
                   <th scope="col">Stands</th>
                   <th scope="col">Marks</th>
                   <th scope="col">Per cent</th>

@@ -19,8 +19,12 @@ export function Places({ bank, report }: { bank: Bank; report: ClassReport }) {
             <th scope="col">Skill</th>
             <th scope="col">Facility</th>
             <th scope="col">Discrimination</th>
-            <th scope="col">Best less weakest</th>
-            <th scope="col">Left out</th>
+            <th scope="col" class="minor">
+              Best less weakest
+            </th>
+            <th scope="col" class="minor">
+              Left out
+            </th>
           </tr>
         </thead>
         <tbody>
@@ -50,7 +54,7 @@ export function Places({ bank, report }: { bank: Bank; report: ClassReport }) {
           Discrimination: how marks here go with marks on the rest of the paper. Near or below 0 the place
           tells nothing of who can do it.
         </li>
-        <li>Best less weakest: the mean share in the best 27 % less that in the weakest 27 %.</li>
+        <li>Best less weakest: the mean share in the best 27 % less that in the weakest 27 %.</li>
         <li>
           Cronbach’s alpha over the places is {figure(report.alpha)}: how far they measure one thing. Below
           some 30 learners none of these figures says much.

@@ -59,8 +59,12 @@ function Places({ view, bank }: { view: SetView; bank: Bank }) {
             <th scope="col">Place</th>
             <th scope="col">Skill</th>
             <th scope="col">Asked for</th>
-            <th scope="col">Hard</th>
-            <th scope="col">Marks</th>
+            <th scope="col" class="minor">
+              Hard
+            </th>
+            <th scope="col" class="minor">
+              Marks
+            </th>
           </tr>
         </thead>
         <tbody>

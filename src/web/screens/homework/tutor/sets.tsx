@@ -15,8 +15,12 @@ function Schedule({ sets }: { sets: readonly SetRow[] }) {
         <tr>
           <th scope="col">Set</th>
           <th scope="col">Stands</th>
-          <th scope="col">Items</th>
-          <th scope="col">Marks</th>
+          <th scope="col" class="minor">
+            Items
+          </th>
+          <th scope="col" class="minor">
+            Marks
+          </th>
           <th scope="col">Handed in</th>
         </tr>
       </thead>
