@@ -167,7 +167,7 @@ describe('two server processes over one database', () => {
     const trying = async (at: number): Promise<number> =>
       (await new Browser().raw(at % 2, peopleRoutes.signIn, { body })).status;
     let wrong = 0;
-    while (wrong <= 20 && (await trying(wrong)) === 401) wrong++;
+    while (wrong <= 20 && (await trying(wrong)) === 403) wrong++;
     // Ten in ten minutes; those may turn over in between, once.
     expect(wrong).toBeGreaterThanOrEqual(10);
     expect(wrong).toBeLessThanOrEqual(20);
