@@ -61,9 +61,10 @@ export function drawSymbol(
   });
   numberTerminals(place, written, on, out, top, bottom);
   if (place.linked) return;
+  const line = part.form === 'motor' ? Math.min(...xs) + profile.phase : x;
   out.lines(
     beside,
-    x - labelAt(place, written, profile),
+    line - labelAt(place, written, profile),
     rowTop + halved(room - beside.height, profile),
     'end',
     id,

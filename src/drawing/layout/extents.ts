@@ -2,7 +2,7 @@
 import type { Part } from '../parts/index.ts';
 import type { PartLabels } from './labels.ts';
 import type { Profile } from './profile.ts';
-import type { Lane, Section, Standing } from './section-types.ts';
+import { type Lane, laneKey, type Section, type Standing, spreadsOver, type Trunk } from './section-types.ts';
 import { leftEnd, rightEnd } from './trunk-ends.ts';
 
 export interface Columns {
@@ -48,9 +48,6 @@ export function labelAt(place: Standing, labels: PartLabels, profile: Profile): 
   return furthest + profile.labelGap;
 }
 
-export const spreadsOver = ({ lanes, column }: Standing): boolean =>
-  lanes.some((lane) => lane.column !== column);
-
 function reachOf(place: Standing, labels: PartLabels, profile: Profile): Reach {
   const { part, linked } = place;
   const { beside, band, body, numbers } = labels;
@@ -66,6 +63,13 @@ function reachOf(place: Standing, labels: PartLabels, profile: Profile): Reach {
     else right = Math.max(right, reach + dx);
   });
   return { left, right: Math.max(right, band.width - left) };
+}
+
+/** The line beyond which the mark of a trunk's end is written. */
+function endLane({ lead, leftmost, rightmost }: Trunk, side: 'before' | 'after', own: Lane): Lane {
+  if (side === 'after') return rightmost ?? own;
+  const lane = leftmost ?? own;
+  return lead && laneKey(lead) < laneKey(lane) ? lead : lane;
 }
 
 export function findColumns(section: Section, labels: LabelsFor, profile: Profile): Columns {
@@ -103,12 +107,10 @@ export function findColumns(section: Section, labels: LabelsFor, profile: Profil
       if (!text || !cluster) continue;
       const need = profile.stub + profile.measure(text, trunk.supply ? 'rail' : 'mark') + profile.markGap;
       const { riser } = cluster;
-      const lane =
-        side === 'before'
-          ? (trunk.lead ?? trunk.leftmost ?? cluster.lane)
-          : (trunk.rightmost ?? cluster.lane);
-      if (riser && !(side === 'before' && trunk.lead)) {
-        const slot = extra[lane.column]?.[section.risers[lane.column]?.indexOf(riser) ?? 0];
+      const lane = endLane(trunk, side, cluster.lane);
+      const led = side === 'before' && trunk.lead && trunk.lead.column <= cluster.lane.column;
+      if (riser && !led) {
+        const slot = extra[riser.column]?.[section.risers[riser.column]?.indexOf(riser) ?? 0];
         if (slot) slot[side] = need;
       } else if (side === 'before') widen(lane.column, need - offset(lane), 0);
       else widen(lane.column, 0, need + offset(lane));

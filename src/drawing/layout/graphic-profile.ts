@@ -18,12 +18,17 @@ export const A4 = {
   block: 14 * MM,
   /** Between the frame and the drawing. */
   inner: 5 * MM,
+  cells: [330, 260],
 } as const satisfies Page;
+
+const UPRIGHT = { ...A4, width: A4.height, height: A4.width, cells: [290, 200] } as const satisfies Page;
+
+const across = ({ width, left, edge, inner }: Page): number => width - left - edge - 2 * inner;
 
 const CONTENT: Readonly<Record<Width, number>> = {
   phone: 360 - 2 * MARGIN,
   screen: 1000 - 2 * MARGIN,
-  a4: A4.width - A4.left - A4.edge - 2 * A4.inner,
+  a4: across(A4),
 };
 
 const bodies = new Map<string, Body>();
@@ -74,5 +79,5 @@ const profile = (width: Width): Profile => ({
 export const PROFILES: Readonly<Record<Width, Profile>> = {
   phone: profile('phone'),
   screen: profile('screen'),
-  a4: profile('a4'),
+  a4: { ...profile('a4'), turned: { ...profile('a4'), width: across(UPRIGHT), page: UPRIGHT } },
 };

@@ -11,7 +11,7 @@ import { type Foldable, fold } from './fold.ts';
 import { labelsOf } from './labels.ts';
 import type { Levels } from './levels.ts';
 import { findPlaces, type Places, type SheetColumns } from './places.ts';
-import type { Profile } from './profile.ts';
+import { type Profile, roomOn } from './profile.ts';
 import { outline, planSection } from './section.ts';
 import type { Ends, Section } from './section-types.ts';
 import { REST_NOTE, sheetsOf } from './sheets.ts';
@@ -66,7 +66,7 @@ interface Planned {
 
 class Drawer {
   private readonly circuit: Circuit;
-  private readonly profile: Profile;
+  readonly profile: Profile;
   private readonly places: Places;
   private readonly labels: LabelsFor;
   private readonly rename: Rename;
@@ -234,19 +234,40 @@ class Drawer {
   }
 }
 
+/** The rows of a sheet and the profile they are drawn in: with the paper turned, where a row is higher than it is else. */
+function rowsOf(
+  columns: SheetColumns,
+  drawer: Drawer,
+  turned: () => Drawer | undefined,
+): { readonly rows: Collected[]; readonly profile: Profile } {
+  const rows = drawer.rows(columns);
+  const { profile } = drawer;
+  if (!profile.page || !profile.turned) return { rows, profile };
+  const room = roomOn(profile.page);
+  const other = rows.some(({ height }) => height > room) ? turned() : undefined;
+  return other ? { rows: other.rows(columns), profile: other.profile } : { rows, profile };
+}
+
 export function layOut(circuit: Circuit, profile: Profile, options: LayoutOptions = {}): Scene {
-  const drawer = new Drawer(circuit, profile, options.rename ?? plainLetters);
+  const rename = options.rename ?? plainLetters;
+  const drawer = new Drawer(circuit, profile, rename);
+  let other: Drawer | undefined;
+  const turned = (): Drawer | undefined => {
+    if (profile.turned) other ??= new Drawer(circuit, profile.turned, rename);
+    return other;
+  };
   const title = circuit.title ?? '';
   const sheets = drawer
     .sheets()
     .filter(({ sheet }) => options.sheet === undefined || sheet === options.sheet)
-    .flatMap((columns) =>
-      sheetsOf(drawer.rows(columns), profile, {
+    .flatMap((columns) => {
+      const drawn = rowsOf(columns, drawer, turned);
+      return sheetsOf(drawn.rows, drawn.profile, {
         title,
         sheet: columns.sheet,
         sheetTitle: columns.title,
         note: options.note ?? REST_NOTE,
-      }),
-    );
+      });
+    });
   return { profile: profile.name, title, sheets, conductors: drawer.conductors() };
 }

@@ -107,7 +107,7 @@ function returnSide({ drawn, here }: Here): (net: number) => boolean {
 
 /**
  * In a run, two parts one under the other that both have a leg on the same side line and different conductors
- * on them would draw over each other there: they keep an empty row between.
+ * on them would draw over each other there: they keep an empty row between. So do two that no conductor joins.
  */
 function keptApart(drawn: Survey, runs: readonly Run[]): Int32Array {
   const apart = new Int32Array(drawn.parts.length).fill(-1);
@@ -117,7 +117,8 @@ function keptApart(drawn: Survey, runs: readonly Run[]): Int32Array {
       if (!next) return;
       const many = (part: number, above: boolean): boolean =>
         portsOf(drawn, part).filter((port) => isAbove(drawn, port) === above).length > 1;
-      if (many(item.part, false) && many(next.part, true)) apart[next.part] = item.part;
+      const parted = index + 1 === run.joined;
+      if (parted || (many(item.part, false) && many(next.part, true))) apart[next.part] = item.part;
     });
   return apart;
 }

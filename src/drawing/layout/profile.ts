@@ -55,6 +55,8 @@ export interface Profile {
   readonly sheetWidth: number;
   /** Sheets of one size with a frame and a title block; without: as high as the drawing. */
   readonly page?: Page;
+  /** The same with the paper turned, for a sheet on which a path is too long for this way. */
+  readonly turned?: Profile;
 }
 
 /** A framed sheet: its size, the frame, the height of the title block and the space kept inside the frame. */
@@ -65,4 +67,9 @@ export interface Page {
   readonly edge: number;
   readonly block: number;
   readonly inner: number;
+  /** Widths of the title block's two cells on the right: for the state shown, and for the sheet's number and title. */
+  readonly cells: readonly [note: number, sheet: number];
 }
+
+/** Height of a page between its frame and its title block. */
+export const roomOn = (page: Page): number => page.height - 2 * page.edge - page.block - 2 * page.inner;

@@ -21,6 +21,10 @@ export interface Standing {
   readonly linked: boolean;
 }
 
+/** A motor whose terminals stand on the lines of several columns. */
+export const spreadsOver = ({ lanes, column }: Standing): boolean =>
+  lanes.some((lane) => lane.column !== column);
+
 export interface Pin {
   readonly port: number;
   readonly part: number;

@@ -7,7 +7,15 @@ import { clustersOf } from './clusters.ts';
 import { findLevels, type Levels } from './levels.ts';
 import { findLinks } from './links.ts';
 import { Occupied } from './occupied.ts';
-import type { Cluster, Ends, Riser, Section, Trunk } from './section-types.ts';
+import {
+  type Cluster,
+  type Ends,
+  type Riser,
+  type Section,
+  type Standing,
+  spreadsOver,
+  type Trunk,
+} from './section-types.ts';
 import { stand } from './standing.ts';
 import { clearOfLines, phasesTogether } from './trunk-ends.ts';
 
@@ -52,12 +60,17 @@ const isRail = (drawn: Survey, net: number): boolean =>
   drawn.poles.feeds.has(net) || drawn.poles.returns.has(net);
 
 /** Levels with linked poles in one row, and the links that came out level. */
-function placeRows(drawn: Survey, columns: readonly Run[], known?: Levels) {
+function placeRows(
+  drawn: Survey,
+  columns: readonly Run[],
+  known?: Levels,
+  narrow: ReadonlySet<number> = new Set(),
+) {
   const loose = known ?? findLevels(drawn, columns, []);
   const links = findLinks(drawn, columns, loose);
   const levels = links.length > 0 ? findLevels(drawn, columns, links) : loose;
   const level = links.filter((link) => new Set(link.map((part) => levels.row[part])).size === 1);
-  return { levels, standing: stand(drawn, columns, levels, level) };
+  return { levels, standing: stand(drawn, columns, levels, level, narrow) };
 }
 
 /** Only where parts stand, to measure how wide the columns will be. */
@@ -66,9 +79,36 @@ export function outline(drawn: Survey, columns: readonly Run[], levels: Levels):
   return { columns, rows: levels.rows, standing, trunks: [], risers: columns.map(() => []) };
 }
 
-/** `known`: the levels of exactly these columns without links, where they have been found before. */
-export function planSection(drawn: Survey, columns: readonly Run[], ends: Ends, known?: Levels): Section {
-  const { levels, standing } = placeRows(drawn, columns, known);
+/** Motors that spread over columns between which something is led round through them. */
+function crossedMotors(standing: readonly Standing[], trunks: readonly Trunk[]): number[] {
+  const motors = standing.filter(spreadsOver);
+  if (motors.length === 0) return [];
+  const spans = trunks.flatMap(({ channel, clusters }) =>
+    clusters.flatMap(({ riser, exit = channel }) =>
+      riser ? [{ column: riser.column, from: Math.min(channel, exit), to: Math.max(channel, exit) }] : [],
+    ),
+  );
+  return motors
+    .filter(({ column, row }) =>
+      spans.some(
+        (span) => column <= span.column && span.column < column + 2 && span.from <= row && row < span.to,
+      ),
+    )
+    .map(({ part }) => part.index);
+}
+
+/**
+ * `known`: the levels of exactly these columns without links, where they have been found before. `narrow`: motors that
+ * must not spread over several columns.
+ */
+export function planSection(
+  drawn: Survey,
+  columns: readonly Run[],
+  ends: Ends,
+  known?: Levels,
+  narrow: ReadonlySet<number> = new Set(),
+): Section {
+  const { levels, standing } = placeRows(drawn, columns, known, narrow);
   const byPart = new Map(standing.map((place) => [place.part.index, place]));
   const taken = new Occupied(columns.length, levels.rows, standing);
   const byNet = clustersOf(drawn, columns, byPart, taken);
@@ -95,6 +135,8 @@ export function planSection(drawn: Survey, columns: readonly Run[], ends: Ends, 
     const sideways = supply || clusters.length > 1 || before !== '' || after !== '';
     return { net, channel, clusters, before, after, supply, sideways };
   });
+  const crossed = crossedMotors(standing, trunks);
+  if (crossed.length > 0) return planSection(drawn, columns, ends, known, new Set([...narrow, ...crossed]));
   const marked = trunks.map((trunk) => clearOfLines(trunk, taken));
-  return { columns, rows: levels.rows, standing, trunks: phasesTogether(drawn, marked), risers };
+  return { columns, rows: levels.rows, standing, trunks: phasesTogether(drawn, marked, taken), risers };
 }

@@ -1,7 +1,8 @@
 /** Rows stacked on sheets: one as high as it needs to be, or pages of one size with frame and title block. */
 import type { FrameLine, SceneSheet, SceneText } from '../scene/types.ts';
 import type { Collected } from './collected.ts';
-import type { Page, Profile } from './profile.ts';
+import { type Page, type Profile, roomOn } from './profile.ts';
+import { wrapText } from './wrap.ts';
 
 export interface SheetTitles {
   readonly title: string;
@@ -27,7 +28,7 @@ export function sheetsOf(rows: readonly Collected[], profile: Profile, titles: S
       { ...common, piece: 1, pieces: 1, ...content, width, height: content.bottom + margin, frame: [] },
     ];
   }
-  const room = page.height - 2 * page.edge - page.block - 2 * page.inner;
+  const room = roomOn(page);
   const pages: Collected[][] = [];
   let used = Number.POSITIVE_INFINITY;
   for (const row of rows) {
@@ -94,8 +95,9 @@ function frameOf(
   const [left, right] = [page.left, page.width - page.edge];
   const [top, bottom] = [page.edge, page.height - page.edge];
   const block = bottom - page.block;
-  const corner = right - 260;
-  const middle = corner - 330;
+  const [noteWidth, sheetWidth] = page.cells;
+  const corner = right - sheetWidth;
+  const middle = corner - noteWidth;
   const heavy = (x1: number, y1: number, x2: number, y2: number): FrameLine => ({
     x1,
     y1,
@@ -111,19 +113,29 @@ function frameOf(
     heavy: false,
   });
   const pad = 8;
-  const write = (text: string, x: number, y: number, width: number): SceneText => ({
-    role: 'title',
-    text: cut(text, width - 2 * pad, profile),
-    x: x + pad,
-    y,
-    width: Math.min(width - 2 * pad, profile.measure(text, 'title')),
-    height: profile.lineHeight('title'),
-    anchor: 'start',
-    of: 'block',
-  });
+  const height = profile.lineHeight('title');
+  /** In the middle of its cell, in as many lines as the block has room for. */
+  const write = (text: string, x: number, width: number): SceneText[] => {
+    const room = width - 2 * pad;
+    const measure = (line: string): number => profile.measure(line, 'title');
+    const lines = wrapText(text, room, measure);
+    const most = Math.floor((page.block - 4) / height);
+    const shown = lines.slice(0, most);
+    if (lines.length > most) shown[most - 1] = cut(`${lines[most - 1]}…`, room, profile);
+    const top = block + (page.block - shown.length * height) / 2;
+    return shown.map((line, index) => ({
+      role: 'title',
+      text: line,
+      x: x + pad,
+      y: top + index * height,
+      width: Math.min(room, measure(line)),
+      height,
+      anchor: 'start',
+      of: 'block',
+    }));
+  };
   const name = sheetName(sheet, piece);
   const count = pieces > 1 ? ` (${piece} of ${pieces})` : '';
-  const y = block + (page.block - profile.lineHeight('title')) / 2;
   return {
     lines: [
       heavy(left, top, right, top),
@@ -135,13 +147,14 @@ function frameOf(
       light(corner, block, corner, bottom),
     ],
     texts: [
-      write(title, left, y, middle - left),
-      write(note, middle, y, corner - middle),
-      write(`Sheet ${name}${sheetTitle ? `: ${sheetTitle}` : ''}${count}`, corner, y, right - corner),
+      ...write(title, left, middle - left),
+      ...write(note, middle, corner - middle),
+      ...write(`Sheet ${name}${sheetTitle ? `: ${sheetTitle}` : ''}${count}`, corner, right - corner),
     ],
   };
 }
 
+/** A text that ends in … as far as it fits. */
 function cut(text: string, width: number, profile: Profile): string {
   let shown = text;
   while (shown.length > 1 && profile.measure(shown, 'title') > width) shown = `${shown.slice(0, -2)}…`;

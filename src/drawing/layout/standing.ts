@@ -11,8 +11,15 @@ function motorLanes(
   column: number,
   shift: number,
   columns: readonly Run[],
+  { row }: Levels,
 ): Lane[] {
   const first = drawn.wiring.firstPort[part.index] as number;
+  const motorRow = row[part.index] as number;
+  /** What leads to it stands above it, and the rest of its column below. */
+  const makesWay = ({ parts, joined }: Run): boolean =>
+    parts.every((item, at) =>
+      at < joined ? (row[item.part] as number) < motorRow : (row[item.part] as number) > motorRow,
+    );
   const over = (upper: boolean): boolean =>
     [0, 1, 2].every((offset) => {
       const run = columns[column + offset];
@@ -21,7 +28,7 @@ function motorLanes(
       const net = drawn.wiring.netOfPort[first + spot] as number;
       if (net < 0) return false;
       const only = run.parts.some((item) => item.part === part.index);
-      return (only ? offset === 0 : footOfJoined(run, drawn.wiring) === net) && shift === 0;
+      return shift === 0 && (only ? offset === 0 : footOfJoined(run, drawn.wiring) === net && makesWay(run));
     });
   const spread = over(true);
   return part.spots.map(({ dx }) =>
@@ -35,7 +42,14 @@ function withoutActuator({ actuator: _, ...part }: Part): Part {
   return { ...part, traits, look: `${part.look} linked` };
 }
 
-export function stand(drawn: Survey, columns: readonly Run[], levels: Levels, links: Links): Standing[] {
+/** `narrow`: motors that keep their terminals in their own column. */
+export function stand(
+  drawn: Survey,
+  columns: readonly Run[],
+  levels: Levels,
+  links: Links,
+  narrow: ReadonlySet<number>,
+): Standing[] {
   const linkedParts = new Set(links.flatMap((link) => link.slice(1)));
   return columns.flatMap((run, column) => {
     const shifts = laneShifts(drawn, run);
@@ -44,7 +58,7 @@ export function stand(drawn: Survey, columns: readonly Run[], levels: Levels, li
       const shift = shifts[at] ?? 0;
       const lanes =
         part.form === 'motor'
-          ? motorLanes(drawn, part, column, shift, columns)
+          ? motorLanes(drawn, part, column, shift, narrow.has(index) ? [] : columns, levels)
           : part.spots.map(({ dx }) => ({ column, shift: shift + dx, phase: 0 }));
       return {
         part: linkedParts.has(index) ? withoutActuator(part) : part,

@@ -45,7 +45,7 @@ export const leftEnd = (trunk: Trunk): Cluster | undefined => extreme(trunk, -1)
 export const rightEnd = (trunk: Trunk): Cluster | undefined => extreme(trunk, 1);
 
 /** The phases of one supply begin at its leftmost column, L1 above L2 above L3. */
-export function phasesTogether(drawn: Survey, trunks: readonly Trunk[]): Trunk[] {
+export function phasesTogether(drawn: Survey, trunks: readonly Trunk[], taken: Occupied): Trunk[] {
   const phases = drawn.circuit.supplies
     .filter(({ current }) => current === '3AC')
     .flatMap(({ name }) =>
@@ -64,6 +64,9 @@ export function phasesTogether(drawn: Survey, trunks: readonly Trunk[]): Trunk[]
   return trunks.map((trunk) => {
     const phase = phaseOf(trunk.net);
     const lead = phase && leads.get(phase.name);
-    return lead ? { ...trunk, lead, phase: phase.index } : trunk;
+    if (!lead) return trunk;
+    // Its mark keeps clear of whatever else comes up to this height in that column.
+    const lines = [lead, ...taken.linesIn(lead.column, trunk.channel)].sort(byPlace);
+    return { ...trunk, lead: lines[0] as Lane, phase: phase.index };
   });
 }

@@ -46,7 +46,7 @@ class Joins {
   }
 }
 
-export function findNets({ parts, paths }: Stops): Wiring {
+export function findNets({ parts, pieces }: Stops): Wiring {
   const joins = new Joins();
   const firstPort: number[] = [];
   const partOf: number[] = [];
@@ -79,7 +79,7 @@ export function findNets({ parts, paths }: Stops): Wiring {
         return [port(stop.part, stop.spot), port(stop.part, stop.spot)];
     }
   };
-  for (const stops of paths) {
+  for (const { stops } of pieces) {
     let before = -1;
     stops.forEach((stop, index) => {
       const [enter, leave] = ends(stop);

@@ -2,7 +2,7 @@
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Wiring } from './nets.ts';
 import type { Part } from './part.ts';
-import type { Stops } from './stops.ts';
+import type { Stop, Stops } from './stops.ts';
 
 /** A part in a run. `flipped`: turned over, so that the spots of its upper side are below. */
 export interface RunPart {
@@ -37,13 +37,31 @@ interface Item {
   readonly leave: number;
 }
 
-/** Every part is placed once, by the first path that goes through it; others join it where it stands. */
-function itemsOf({ parts, paths }: Stops): { readonly path: number; readonly items: Item[] }[] {
+/** A motor's first winding stands on the line of its run: straight are the stops that come in there and go out below it. */
+function isStraight({ form, spots }: Part, stop: Exclude<Stop, { kind: 'rail' }>): boolean {
+  if (form !== 'motor') return true;
+  const [enter, leave] = stop.kind === 'hop' ? [stop.enter, stop.leave] : [stop.spot, stop.spot];
+  const sides = new Set([spots[enter]?.side, spots[leave]?.side]);
+  return spots[enter]?.dx === 0 && spots[leave]?.dx === 0 && (stop.kind === 'touch' || sides.size === 2);
+}
+
+/**
+ * Every part is placed once, by the first path that goes through it; others join it where it stands. A motor is placed by a
+ * path that comes to its first winding; where none does, it stands alone.
+ */
+function itemsOf({ parts, pieces }: Stops): { readonly path: number; readonly items: Item[] }[] {
   const gone = new Uint8Array(parts.length);
-  for (const stops of paths) for (const stop of stops) if (stop.kind === 'hop') gone[stop.part] = 1;
+  const straight = new Uint8Array(parts.length);
+  for (const { stops } of pieces)
+    for (const stop of stops) {
+      if (stop.kind === 'rail') continue;
+      const goes = isStraight(parts[stop.part] as Part, stop);
+      if (goes) straight[stop.part] = 1;
+      if (stop.kind === 'hop' && goes) gone[stop.part] = 1;
+    }
   const placed = new Uint8Array(parts.length);
   const found: { path: number; items: Item[] }[] = [];
-  paths.forEach((stops, path) => {
+  for (const { path, stops } of pieces) {
     let items: Item[] = [];
     const alone: Item[] = [];
     const flush = (): void => {
@@ -55,24 +73,28 @@ function itemsOf({ parts, paths }: Stops): { readonly path: number; readonly ite
         if (index > 0) flush();
         return;
       }
+      const goes = isStraight(parts[stop.part] as Part, stop);
       if (stop.kind === 'hop') {
-        if (placed[stop.part]) {
+        if (placed[stop.part] || !goes) {
           flush();
+          if (placed[stop.part] || straight[stop.part]) return;
+          placed[stop.part] = 1;
+          alone.push({ part: stop.part, enter: stop.enter, leave: stop.enter });
           return;
         }
         placed[stop.part] = 1;
         items.push({ part: stop.part, enter: stop.enter, leave: stop.leave });
         return;
       }
-      if (stop.shared || gone[stop.part] || placed[stop.part]) return;
+      if (stop.shared || gone[stop.part] || placed[stop.part] || (!goes && straight[stop.part])) return;
       placed[stop.part] = 1;
       const item = { part: stop.part, enter: stop.spot, leave: stop.spot };
-      if (index === 0 || index === stops.length - 1) items.push(item);
+      if (goes && (index === 0 || index === stops.length - 1)) items.push(item);
       else alone.push(item);
     });
     flush();
     for (const item of alone) found.push({ path, items: [item] });
-  });
+  }
   return found;
 }
 
@@ -162,28 +184,33 @@ export function findRuns(circuit: Circuit, stops: Stops, wiring: Wiring): Run[] 
  * join the star point, or bridge the windings, hang under the motor.
  */
 function belowMotors({ parts }: Stops, runs: readonly Run[], wiring: Wiring): Run[] {
-  const merged = new Map<Run, Run>();
+  const motors = parts.filter(({ form }) => form === 'motor');
+  if (motors.length === 0) return [...runs];
+  const stacked = new Map<Run, Run>();
   const gone = new Set<Run>();
-  for (const motor of parts) {
-    if (motor.form !== 'motor') continue;
+  const free = runs.filter(({ parts: list }) => !list.some(({ part }) => parts[part]?.form === 'motor'));
+  for (const motor of motors) {
     const net = (terminal: string): number => {
       const spot = motor.spots.findIndex((other) => other.terminal === terminal);
-      return spot < 0 ? -1 : (wiring.netOfPort[(wiring.firstPort[motor.index] as number) + spot] as number);
+      const at =
+        spot < 0 ? -1 : (wiring.netOfPort[(wiring.firstPort[motor.index] as number) + spot] as number);
+      return (wiring.nets[at]?.rails.length ?? 0) > 0 ? -1 : at;
     };
-    for (const phase of ['V', 'W']) {
+    const taken = (run: Run): boolean => gone.has(run) || stacked.has(run);
+    const pairs = ['V', 'W'].map((phase) => {
       const [upper, lower] = [net(`${phase}1`), net(`${phase}2`)];
-      if (upper < 0 || lower < 0) continue;
-      const over = runs.find((run) => run.foot === upper && !gone.has(run) && !merged.has(run));
-      const under = runs.find((run) => run.head === lower && run.sheet === over?.sheet && !gone.has(run));
-      const holdsMotor = (run: Run): boolean => run.parts.some(({ part }) => parts[part]?.form === 'motor');
-      if (!over || !under || over === under || merged.has(under) || holdsMotor(over) || holdsMotor(under))
-        continue;
+      const over = free.find((run) => upper >= 0 && run.foot === upper && !taken(run));
+      const under = free.find((run) => lower >= 0 && run.head === lower && run !== over && !taken(run));
+      return { over, under };
+    });
+    if (new Set(pairs.flatMap(({ over, under }) => [over, under])).size < 4) continue;
+    for (const { over, under } of pairs) {
+      if (!over || !under || over.sheet !== under.sheet) continue;
       gone.add(under);
-      merged.set(over, { ...over, parts: [...over.parts, ...under.parts], foot: under.foot });
+      stacked.set(over, { ...over, parts: [...over.parts, ...under.parts], foot: under.foot });
     }
   }
-  if (gone.size === 0) return [...runs];
-  return runs.filter((run) => !gone.has(run)).map((run, index) => ({ ...(merged.get(run) ?? run), index }));
+  return runs.filter((run) => !gone.has(run)).map((run, index) => ({ ...(stacked.get(run) ?? run), index }));
 }
 
 const netOfPort = (wiring: Wiring, port = -1): number => (port < 0 ? -1 : (wiring.netOfPort[port] as number));

@@ -13,8 +13,15 @@ export type Stop =
 
 export interface Stops {
   readonly parts: readonly Part[];
-  /** One list for each path of the circuit. */
-  readonly paths: readonly (readonly Stop[])[];
+  /** In the circuit's order. A path that goes through a device otherwise than through one part of it is parted there. */
+  readonly pieces: readonly Piece[];
+}
+
+/** Stops of one path with a conductor from each to the next. */
+export interface Piece {
+  /** Index of the path in the circuit. */
+  readonly path: number;
+  readonly stops: readonly Stop[];
 }
 
 interface Candidate {
@@ -105,16 +112,18 @@ export function findStops(circuit: Circuit): Stops {
     const terminal = common?.plan.spots[0]?.terminal;
     return terminal !== undefined && met.has(`${device.name}:${terminal}`) ? terminal : undefined;
   };
-  const raw = circuit.paths.map((path, p) =>
-    path.steps.flatMap((step: Step, s): Raw[] => {
-      const found = hopped[p]?.[s];
-      if (found) return [found];
-      const { device, enter, leave } = step;
-      return leave === undefined || leave === enter
-        ? touch(device, enter)
-        : [...touch(device, enter), ...touch(device, leave)];
-    }),
-  );
+  const raw = circuit.paths.flatMap(({ steps }, path) => {
+    let stops: Raw[] = [];
+    const pieces = [{ path, stops }];
+    steps.forEach(({ device, enter, leave }: Step, index) => {
+      const found = hopped[path]?.[index];
+      stops.push(...(found ? [found] : touch(device, enter)));
+      if (found || leave === undefined || leave === enter) return;
+      stops = touch(device, leave);
+      pieces.push({ path, stops });
+    });
+    return pieces;
+  });
 
   const parts: Part[] = [];
   const partOf = (candidate: Candidate): Part => {
@@ -155,8 +164,9 @@ export function findStops(circuit: Circuit): Stops {
       ? { kind: 'hop', part: part.index, enter: spot, leave: shared }
       : { kind: 'hop', part: part.index, enter: shared, leave: spot };
   };
-  const paths = raw.map((steps) =>
-    steps.map((step, index) => stopOf(step, index === 0, index === steps.length - 1)),
-  );
-  return { parts, paths };
+  const pieces = raw.map(({ path, stops }) => ({
+    path,
+    stops: stops.map((step, index) => stopOf(step, index === 0, index === stops.length - 1)),
+  }));
+  return { parts, pieces };
 }

@@ -32,7 +32,7 @@ export const coil = (delay: Delay | undefined, latch: 'set' | 'reset' | undefine
     ...body,
     ...(delay ? delayField(delay) : []),
     ...(latch
-      ? [{ kind: 'letter', at: [0, 22], text: latch === 'set' ? 'S' : 'R', size: 11 } satisfies Stroke]
+      ? [{ kind: 'letter', at: [0, 22], text: latch === 'set' ? 'S' : 'R', size: 11.5 } satisfies Stroke]
       : []),
   ],
 });

@@ -21,7 +21,7 @@ export const motor = (terminals: number): SymbolArt => ({
   strokes: ({ ports }) => [
     { kind: 'circle', at: [0, CENTRE], r: R },
     { kind: 'letter', at: [0, CENTRE - 6], text: 'M', size: 14 },
-    { kind: 'letter', at: [0, CENTRE + 9], text: '3~', size: 11 },
+    { kind: 'letter', at: [0, CENTRE + 9], text: '3~', size: 11.5 },
     ...ports.map((x, index) => winding(index, x, index >= 3)),
   ],
 });
