@@ -70,6 +70,11 @@ export async function start(): Promise<Opened> {
     // Installed, it is meant to work for weeks: the browser shouldn't throw its store away when space is short.
     if (matchMedia('(display-mode: standalone)').matches) navigator.storage.persist().catch(() => undefined);
     keepNewer().catch(() => undefined);
+    // Homework answered on this device may still wait, though nobody opens the homework.
+    if (me.value.mode === 'class')
+      import('./screens/homework/kept/own-outbox.ts')
+        .then(({ outboxOf }) => outboxOf(id))
+        .catch(() => undefined);
   };
   return { kind: 'ready', ground: { local, device, learner, engine, bank, settle } };
 }

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { place } from '../../place.ts';
 import type { Ground } from '../../start.ts';
 import { view } from '../../view.ts';
 import { Question } from './question.tsx';
@@ -8,6 +9,10 @@ import { Placed } from './where-to-begin.tsx';
 /** The practice: one question after another. */
 export function Practise({ ground }: { ground: Ground }) {
   const session = useMemo(() => new Session(ground, () => view.peek()), [ground]);
+  const { screen, detail } = place.value;
+  useEffect(() => {
+    if (screen === 'practise') session.keepTo(detail ?? null).catch(() => undefined);
+  }, [session, screen, detail]);
   useEffect(() => {
     // The first question is on the screen before anything else is fetched.
     session.begin().then(ground.settle, ground.settle);

@@ -14,7 +14,7 @@ import { Explained } from './explained.tsx';
 import { conductorsLaid, openStep, stepsAsked, touchableOf, wire } from './on-drawing.ts';
 import type { Phase, Session } from './session.ts';
 import { Situation } from './situation.tsx';
-import { PlacingUnderWay, WhereToBegin } from './where-to-begin.tsx';
+import { OneSkill, PlacingUnderWay, WhereToBegin } from './where-to-begin.tsx';
 
 /** In its first questions somebody is told that the drawing itself is answered on. */
 const TOLD_FOR = 3;
@@ -169,6 +169,8 @@ export function Question({ session, ground, phase }: Props) {
     >
       {placing ? (
         phase.kind === 'asking' && <PlacingUnderWay session={session} asked={placing.length} />
+      ) : session.only.value !== null ? (
+        <OneSkill />
       ) : first ? (
         <WhereToBegin session={session} />
       ) : null}

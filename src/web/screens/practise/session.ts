@@ -40,6 +40,8 @@ export class Session {
   readonly number = signal(0);
   /** The answers of a placement under way. */
   readonly placing = signal<readonly PlacedAnswer[] | null>(null);
+  /** The one skill that is wanted, as a link to it asked for; null is practice by the memory. */
+  readonly only = signal<string | null>(null);
   private readonly ground: Ground;
   private readonly view: () => View;
   private readonly seed = nanoid(10);
@@ -61,7 +63,19 @@ export class Session {
     const { local } = this.ground;
     this.placing.value = (await local.value('placing')) ?? null;
     const open = await local.value('open').catch(() => undefined);
-    if (!open || !(await this.resume(open))) await this.next();
+    const { value: only } = this.only;
+    if (!open || (only !== null && open.task.skill !== only) || !(await this.resume(open))) await this.next();
+  }
+
+  /** From the next question on only this skill; that one comes at once where another is open. Null ends it. */
+  async keepTo(skill: string | null): Promise<void> {
+    if (skill === this.only.value) return;
+    this.only.value = skill;
+    this.ready = undefined;
+    const phase = this.phase.value;
+    const open = phase.kind === 'asking' ? phase.prepared.task.skill : undefined;
+    // Before the first question begin() sees to it.
+    if (skill !== null && phase.kind !== 'preparing' && open !== skill) await this.next();
   }
 
   private async resume(open: OpenQuestion): Promise<boolean> {
@@ -123,7 +137,7 @@ export class Session {
       placement,
       newADay,
       ...(planned ? { planned } : {}),
-      ...(asked ? { only: asked.skill } : {}),
+      ...(asked ? { only: asked.skill } : this.only.value !== null ? { only: this.only.value } : {}),
       view: this.view(),
     });
   }

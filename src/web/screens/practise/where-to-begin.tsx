@@ -29,6 +29,24 @@ export function PlacingUnderWay({ session, asked }: { session: Session; asked: n
   );
 }
 
+/** That only one skill is put, and the way out of it. */
+export function OneSkill() {
+  return (
+    <div class="begin placing">
+      <p>Only this skill, until you choose otherwise</p>
+      <button
+        type="button"
+        class="button plain"
+        onClick={() => {
+          location.hash = '#/practise';
+        }}
+      >
+        All skills
+      </button>
+    </div>
+  );
+}
+
 /** What a placement found. */
 export function Placed({ session, known, of }: { session: Session; known: readonly string[]; of: number }) {
   return (
