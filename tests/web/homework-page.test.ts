@@ -1,0 +1,153 @@
+/** What the homework screens work out without a browser: answers in part, questions as sent, addresses, times, marks typed. */
+import { describe, expect, it } from 'vitest';
+import type { Answer, Question } from '../../shared/question.ts';
+import { blankAnswer, markAnswer, publicQuestion, rightAnswer } from '../../src/questions/index.ts';
+import { asQuestion } from '../../src/web/screens/homework/kept/as-question.ts';
+import { answeredOf, answerSoFar, chosenOf } from '../../src/web/screens/homework/kept/chosen.ts';
+import { fieldText, leftText, momentOf, usualTimes } from '../../src/web/screens/homework/moments.ts';
+import { freshDraft, wishOf } from '../../src/web/screens/homework/tutor/draft.ts';
+import { marksTyped } from '../../src/web/screens/homework/tutor/marks-typed.ts';
+import { addressOf, type Where, whereOf } from '../../src/web/screens/homework/where.ts';
+import { touchableOf } from '../../src/web/screens/practise/on-drawing.ts';
+import { everyKind } from '../browser/support/every-kind.ts';
+
+const questions = [...everyKind()].map(([name, { question }]) => [name, question] as const);
+
+describe.each(questions)('a question in homework: %s', (_, question) => {
+  const sent = publicQuestion(question);
+  const put = asQuestion(sent);
+
+  it('can be answered rightly from what was sent before it is answered', () => {
+    const right = rightAnswer(question);
+    const chosen = chosenOf(sent.asked, right);
+    expect(answeredOf(sent.asked, chosen)).toBe('all');
+    const answer = answerSoFar(put, sent.asked, chosen);
+    expect(answer).toEqual(right);
+    expect(markAnswer(question, answer).correct).toBe(true);
+  });
+
+  it('has the same places to touch as the whole question', () => {
+    const touch = (of: Question) => [...touchableOf(of, sent.asked, new Map(), '1', undefined).keys()];
+    expect(touch(put)).toEqual(touch(question));
+    if (question.kind === 'wiring' && put.kind === 'wiring') {
+      expect(put.ends).toEqual(question.ends);
+      expect(put.choices).toEqual(question.choices);
+    }
+    if (question.kind === 'meter' && put.kind === 'meter') expect(put.points).toEqual(question.points);
+  });
+
+  it('is blank before anything is chosen, and in part after the first of several things', () => {
+    expect(answerSoFar(put, sent.asked, new Map())).toEqual(blankAnswer(question));
+    expect(answeredOf(sent.asked, new Map())).toBe('none');
+    const [first, ...others] = sent.asked.items;
+    if (!first || first.choices.length === 0) return;
+    const chosen = new Map([[first.item, first.choices[0] ?? '']]);
+    expect(answeredOf(sent.asked, chosen)).toBe(others.length > 0 ? 'part' : 'all');
+    const mark = markAnswer(question, answerSoFar(put, sent.asked, chosen));
+    expect(mark.problems).toEqual([]);
+    expect(mark.parts.filter((part) => part.given !== undefined)).toHaveLength(1);
+  });
+});
+
+describe('a meter that shows nothing', () => {
+  it('is an answer, and a half-typed number is none', () => {
+    const [, meter] = questions.find(([, { kind }]) => kind === 'meter') ?? [];
+    if (!meter) throw new Error('no meter question was found');
+    const { asked } = publicQuestion(meter);
+    const answer = (text: string): Answer => answerSoFar(meter, asked, new Map([['volts', text]]));
+    expect(answer('nothing')).toEqual({ kind: 'meter', volts: null });
+    expect(answer('-')).toEqual({ kind: 'meter' });
+    expect(answer('24,5 V')).toEqual({ kind: 'meter', volts: 24.5 });
+  });
+});
+
+describe('addresses', () => {
+  it.each<Where>([
+    { at: 'mine' },
+    { at: 'paper', paper: 'p_1-x', item: null },
+    { at: 'paper', paper: 'p', item: 3 },
+    { at: 'review', paper: 'p', item: 12 },
+    { at: 'sets', class: null },
+    { at: 'sets', class: 'c' },
+    { at: 'new', class: 'c' },
+    { at: 'change', set: 's' },
+    { at: 'set', set: 's' },
+    { at: 'sample', set: 's', number: 7 },
+    { at: 'report', set: 's' },
+    { at: 'typed', set: 's' },
+    { at: 'marked', set: 's', paper: 'p', item: null },
+    { at: 'marked', set: 's', paper: 'p', item: 2 },
+    { at: 'term', class: 'c' },
+    { at: 'competence', class: 'c' },
+  ])('lead where they came from: %j', (where) => {
+    expect(whereOf(addressOf(where).split('/')[2])).toEqual(where);
+  });
+
+  it('that mean nothing lead to the beginning', () => {
+    for (const text of ['', 'paper', 'marked.s', 'report.', 'nowhere.x', 'sample'])
+      expect(whereOf(text)).toEqual({ at: 'sets', class: null });
+    expect(whereOf('paper.p.zero')).toEqual({ at: 'paper', paper: 'p', item: null });
+  });
+});
+
+describe('times', () => {
+  it('go into a field and come back to the minute', () => {
+    const at = new Date(2026, 9, 25, 2, 30).getTime();
+    expect(momentOf(fieldText(at))).toBe(at);
+    expect(momentOf('')).toBeUndefined();
+  });
+
+  it('are by default from now until eight in the evening a week later', () => {
+    const now = new Date(2026, 10, 25, 14, 20, 33).getTime();
+    const { opensAt, closesAt } = usualTimes(now);
+    expect(fieldText(opensAt)).toBe('2026-11-25T14:20');
+    expect(fieldText(closesAt)).toBe('2026-12-02T20:00');
+  });
+
+  it('that are left are never said to be more than they are', () => {
+    const MINUTE = 60_000;
+    expect(leftText(0)).toBe('none');
+    expect(leftText(MINUTE - 1)).toBe('less than a minute');
+    expect(leftText(MINUTE)).toBe('1 minute');
+    expect(leftText(119 * MINUTE)).toBe('119 minutes');
+    expect(leftText(120 * MINUTE)).toBe('2 hours');
+    expect(leftText(48 * 60 * MINUTE - 1)).toBe('47 hours');
+    expect(leftText(71 * 60 * MINUTE)).toBe('2 days');
+  });
+});
+
+describe('a new set', () => {
+  const fresh = freshDraft(new Date(2026, 10, 25, 14, 20).getTime());
+
+  it('says what is missing, one thing at a time, and becomes a wish when nothing is', () => {
+    expect(wishOf(fresh)).toEqual({ problem: 'Give the set a title.' });
+    const titled = { ...fresh, title: ' Week 1 ' };
+    expect(wishOf(titled)).toEqual({ problem: 'Choose at least one skill.' });
+    const whole = { ...titled, skills: ['make-contact'] };
+    expect(wishOf({ ...whole, closesAt: '' })).toHaveProperty('problem');
+    expect(wishOf({ ...whole, closesAt: whole.opensAt })).toHaveProperty('problem');
+    expect(wishOf(whole)).toMatchObject({
+      title: 'Week 1',
+      skills: ['make-contact'],
+      items: 10,
+      attempts: 1,
+      review: 'after-closing',
+    });
+  });
+});
+
+describe('marks typed from paper', () => {
+  const places = [{ marks: 2 }, { marks: 1 }, { marks: 10 }];
+
+  it('are read with a comma or a point, and nothing is left out', () => {
+    expect(marksTyped(['1,5', '', '10'], places)).toEqual({ marks: [1.5, null, 10] });
+    expect(marksTyped([' 0 ', '1', '.25'], places)).toEqual({ marks: [0, 1, 0.25] });
+  });
+
+  it('that are more than an item has, or no number, are told with the place', () => {
+    expect(marksTyped(['2', '2', ''], places)).toMatchObject({ at: 1 });
+    expect(marksTyped(['two', '', ''], places)).toMatchObject({ at: 0 });
+    expect(marksTyped(['', '', '-1'], places)).toMatchObject({ at: 2 });
+    expect(marksTyped(['1.234', '', ''], places)).toMatchObject({ at: 0 });
+  });
+});
