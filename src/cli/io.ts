@@ -3,6 +3,10 @@ export interface Io {
   /** Prints one piece of text with a newline. */
   out(text: string): void;
   err(text: string): void;
+  /**
+   * Shows one line in the place of the one shown so before; an empty text takes it away. Absent where nobody sees it change.
+   */
+  readonly status?: (text: string) => void;
   /** Reads a whole file as text; `-` is standard input. Throws what the system says when it can't. */
   readText(file: string): string;
   /** Writes a whole file, over one that is there. Throws what the system says when it can't. */

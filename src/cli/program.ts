@@ -5,6 +5,7 @@ import { addBank } from './commands/bank-commands.ts';
 import { addDemo } from './commands/demo.ts';
 import { addDraw } from './commands/draw.ts';
 import { addDrill } from './commands/drill.ts';
+import { addHomework } from './commands/homework/index.ts';
 import { addLearner } from './commands/learner.ts';
 import { addMark } from './commands/mark.ts';
 import { addRebuild } from './commands/rebuild.ts';
@@ -49,6 +50,7 @@ export function createProgram(io: Io): Program {
     addDraw,
     addTiming,
     addBank,
+    addHomework,
     addLearner,
     addDemo,
     addBackup,

@@ -38,7 +38,13 @@ export function terminalIo(): Io & { close(): void } {
     reader.on('SIGINT', () => reader?.close());
     return reader;
   };
+  const { stderr } = process;
+  /** Back to the beginning of the line, and rid of what is on it. */
+  const AFRESH = `\r${String.fromCharCode(27)}[K`;
   return {
+    ...(stderr.isTTY && env['TERM'] !== 'dumb'
+      ? { status: (text: string) => void stderr.write(`${AFRESH}${text}`) }
+      : {}),
     out: (text) => {
       stdout.write(`${text}\n`);
     },

@@ -1,0 +1,29 @@
+import type { Command } from 'commander';
+import type { Io } from '../../io.ts';
+import type { Running } from '../../program.ts';
+import { addExport } from './export.ts';
+import { addIssue } from './issue.ts';
+import { addList } from './list.ts';
+import { addMarks } from './mark.ts';
+import { addNew } from './new.ts';
+import { addPapers } from './papers.ts';
+import { addReport } from './report.ts';
+import { addSample } from './sample.ts';
+
+/** `homework`: everything a tutor does with sets, on the store directly. */
+export function addHomework(program: Command, io: Io, running: Running): void {
+  const homework = program
+    .command('homework')
+    .summary('sets of homework: new, sample, issue, papers, mark, report, export')
+    .description(
+      'Makes and runs homework for a class, on the store directly: whoever may read the data folder may use it.',
+    );
+  addNew(homework, io);
+  addSample(homework, io);
+  addIssue(homework, io);
+  addPapers(homework, io);
+  addMarks(homework, io, running);
+  addReport(homework, io);
+  addExport(homework, io);
+  addList(homework, io);
+}
