@@ -96,7 +96,33 @@ const SCREENS: readonly (readonly [string, (page: Page) => Promise<unknown>])[] 
     'progress',
     (page) => page.goto(`${server.address}/#/progress`).then(() => page.waitForSelector('.strengths')),
   ],
+  [
+    'what erasing means',
+    async (page) => {
+      await page.getByRole('button', { name: /^Erase it/ }).click();
+      await page.getByRole('button', { name: 'Keep everything' }).waitFor();
+    },
+  ],
   ['try it', (page) => page.goto(`${server.address}/#/try`).then(() => page.waitForSelector('.readings li'))],
+  [
+    'a meter on two isolated supplies',
+    async (page) => {
+      await page.goto(`${server.address}/#/try/two-isolated-supplies.water-tank`);
+      await page.locator('.try .switch-row label', { hasText: 'Measure' }).click();
+      await page.waitForSelector('.try .measure button.spot');
+      await page.locator('.try button.spot').first().click();
+      await page.locator('.try button.spot').last().click();
+      await page.waitForSelector('.try .laid');
+    },
+  ],
+  [
+    'a conductor off',
+    async (page) => {
+      await page.locator('.try .switch-row label', { hasText: 'Break' }).click();
+      await page.locator('.try .break button.spot').nth(3).click();
+      await page.waitForSelector('.try .spot.broken');
+    },
+  ],
   [
     'write',
     (page) => page.goto(`${server.address}/#/bench`).then(() => page.waitForSelector('.bench .lines img')),
@@ -163,7 +189,7 @@ describe('the page', () => {
       const small = await page.evaluate(() =>
         [
           ...document.querySelectorAll<HTMLElement>(
-            'button, nav a, select, summary, label.choice, input:not([type=radio], [type=checkbox])',
+            'button, nav a, a.button, select, summary, label.choice, .switch-row label, input:not([type=radio], [type=checkbox])',
           ),
         ]
           .filter((element) => element.checkVisibility() && !element.matches('.spot.terminal'))

@@ -4,7 +4,7 @@ import type { Spot } from './messages.ts';
 /** How far round a terminal's end a finger may be, in the drawing's pixels. */
 const REACH = 11;
 /** Terminals of one symbol that stand beside each other have their targets this far apart. */
-const APART = 28;
+const APART = 29;
 
 interface Place {
   readonly terminal: string;
