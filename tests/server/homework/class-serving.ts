@@ -117,9 +117,13 @@ export const serverOn = (store: Store, clock: { readonly now: number }): Promise
     now: () => clock.now,
   });
 
-export async function classServing(learners = 2, at?: StorePlace): Promise<ClassServing> {
+export async function classServing(
+  learners = 2,
+  at?: StorePlace,
+  beginning = OPENS + HOUR,
+): Promise<ClassServing> {
   const folder = mkdtempSync(join(tmpdir(), 'polewise-class-'));
-  const clock = { now: OPENS + HOUR };
+  const clock = { now: beginning };
   const store = await openStore(at ?? { kind: 'file', file: storeFile(folder) }, { now: () => clock.now });
   const app = await serverOn(store, clock);
   const person: ClassServing['person'] = async (name, role) => {

@@ -5,6 +5,27 @@ const UNITS: Readonly<Record<string, number>> = { h: 3_600_000, d: 86_400_000, w
 const LATER = /^\+(\d{1,3})([hdw])$/;
 const DATED = /^(\d{4}-\d\d-\d\d)(?:[ T](\d\d:\d\d))?$/;
 
+const two = (number: number): string => String(number).padStart(2, '0');
+
+/** What a clock on this machine shows at a moment, as `2026-03-02T18:00`. */
+const shownAt = (at: number): string => {
+  const date = new Date(at);
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}T${two(date.getHours())}:${two(date.getMinutes())}`;
+};
+
+/**
+ * In the night in which the clocks change some times are there twice and some are left out. Of two the later one is
+ * meant, so that nobody is closed out early; what a clock never shows is not taken for something else.
+ */
+function onTheClock(option: string, text: string, wanted: string, at: number): number {
+  if (shownAt(at) !== wanted)
+    throw new UsageError(
+      `${option} ${text}: there is no such time.`,
+      'The clocks are put forward that night and it is left out. Give another one.',
+    );
+  return [60, 30].map((minutes) => at + minutes * 60_000).find((later) => shownAt(later) === wanted) ?? at;
+}
+
 /**
  * Reads `now`, `+7d` (hours, days, weeks from `from`), `2026-03-02` (its first minute) or `2026-03-02 18:00`.
  *
@@ -15,8 +36,9 @@ export function momentIn(option: string, text: string, from: number): number {
   const later = LATER.exec(text);
   if (later) return from + Number(later[1]) * UNITS[later[2]!]!;
   const dated = DATED.exec(text.trim());
-  const at = dated ? new Date(`${dated[1]}T${dated[2] ?? '00:00'}`).getTime() : Number.NaN;
-  if (!Number.isNaN(at)) return at;
+  const wanted = dated ? `${dated[1]}T${dated[2] ?? '00:00'}` : '';
+  const at = new Date(wanted).getTime();
+  if (!Number.isNaN(at)) return onTheClock(option, text, wanted, at);
   throw new UsageError(
     `${option} ${text}: no time.`,
     `For example ${option} "2026-03-09 18:00", or ${option} +7d for seven days later.`,
@@ -30,6 +52,7 @@ const WORDS = new Intl.DateTimeFormat('en-GB', {
   year: 'numeric',
   hour: '2-digit',
   minute: '2-digit',
+  timeZoneName: 'short',
 });
 export const momentText = (at: number): string => WORDS.format(at);
 
