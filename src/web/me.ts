@@ -104,7 +104,7 @@ export function meet(told: Me): void {
   }
 }
 
-/** To be called when the server doesn't take who asks for the one who uses the page: it sees who is there instead. */
+/** Asks the server who is there, where it may be somebody else by now, or not the same of the one who is. */
 export async function meetAgain(): Promise<void> {
   const told = me.value.mode === 'class' ? await askMe() : undefined;
   if (told) meet(told);

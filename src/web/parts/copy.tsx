@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 
 /** Puts a text where it can be pasted from. Where the browser doesn't allow it, says so: the text stands there to be marked. */
-export function Copy({ text, what }: { text: string; what: string }) {
+export function Copy({ text, what, label = 'Copy' }: { text: string; what: string; label?: string }) {
   const [said, setSaid] = useState('');
   const copy = async (): Promise<void> => {
     try {
@@ -13,8 +13,8 @@ export function Copy({ text, what }: { text: string; what: string }) {
   };
   return (
     <>
-      <button type="button" class="button plain" aria-label={`Copy ${what}`} onClick={copy}>
-        Copy
+      <button type="button" class="button plain" aria-label={`${label}: ${what}`} onClick={copy}>
+        {label}
       </button>
       <span role="status" class="said">
         {said}

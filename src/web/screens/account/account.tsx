@@ -1,9 +1,9 @@
 import '../../styles/enter.css';
 import '../../styles/roll.css';
 import './account.css';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { waiting } from '../../learner.ts';
-import { leave, me, roleOf } from '../../me.ts';
+import { leave, me, meetAgain, roleOf } from '../../me.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { PasswordForm } from '../enter/choose-password.tsx';
 import { Sessions } from './sessions.tsx';
@@ -62,6 +62,10 @@ function Password({ person }: { person: NonNullable<typeof me.value.person> }) {
 /** One's own account: who is signed in and where, the password, and the way out. */
 export function Account(_: ScreenProps) {
   const { person } = me.value;
+  useEffect(() => {
+    // Classes come and go; without network it is as it was.
+    meetAgain().catch(() => undefined);
+  }, []);
   if (!person) return null;
   const role = roleOf(me.value);
   return (

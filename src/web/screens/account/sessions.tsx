@@ -33,42 +33,40 @@ export function Sessions() {
     <section>
       <h2>Where you are signed in</h2>
       {sessions ? (
-        <div class="scrolls">
-          <table class="roll">
-            <thead>
-              <tr>
-                <th scope="col">Device</th>
-                <th scope="col">Since</th>
-                <th scope="col">Last used</th>
-                <th scope="col">
-                  <span class="away">End it</span>
-                </th>
+        <table class="roll folds">
+          <thead>
+            <tr>
+              <th scope="col">Device</th>
+              <th scope="col">Since</th>
+              <th scope="col">Last used</th>
+              <th scope="col">
+                <span class="away">End it</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {sessions.map((session) => (
+              <tr key={session.id}>
+                <th scope="row">{session.device}</th>
+                <td data-of="Since">{dayAndTime(session.begunAt)}</td>
+                <td data-of="Last used">{session.current ? 'here, now' : dayAndTime(session.seenAt)}</td>
+                <td>
+                  {!session.current && (
+                    <button
+                      type="button"
+                      class="button plain"
+                      disabled={act.busy}
+                      aria-label={`Sign out: ${session.device}, since ${dayAndTime(session.begunAt)}`}
+                      onClick={() => end(session)}
+                    >
+                      Sign out
+                    </button>
+                  )}
+                </td>
               </tr>
-            </thead>
-            <tbody>
-              {sessions.map((session) => (
-                <tr key={session.id}>
-                  <th scope="row">{session.device}</th>
-                  <td>{dayAndTime(session.begunAt)}</td>
-                  <td>{session.current ? 'here, now' : dayAndTime(session.seenAt)}</td>
-                  <td>
-                    {!session.current && (
-                      <button
-                        type="button"
-                        class="button plain"
-                        disabled={act.busy}
-                        aria-label={`Sign out: ${session.device}, since ${dayAndTime(session.begunAt)}`}
-                        onClick={() => end(session)}
-                      >
-                        Sign out
-                      </button>
-                    )}
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
+            ))}
+          </tbody>
+        </table>
       ) : (
         !act.failure && <p role="status">Fetching…</p>
       )}

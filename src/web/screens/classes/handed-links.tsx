@@ -76,7 +76,8 @@ export function HandedLinks({ people, of }: Props) {
         {people.length > 1 && (
           <Copy
             text={people.map(({ person, link }) => `${person.name}\t${link.address}`).join('\n')}
-            what="all names and links"
+            what="names and links"
+            label="Copy all"
           />
         )}
       </p>

@@ -9,36 +9,36 @@ import { classAddress } from './at.ts';
 
 function Table({ classes, caption }: { classes: readonly ClassSummary[]; caption: string }) {
   return (
-    <div class="scrolls">
-      <table class="roll">
-        <caption class="away">{caption}</caption>
-        <thead>
-          <tr>
-            <th scope="col">Class</th>
-            <th scope="col">Intake</th>
-            <th scope="col" class="number">
-              Learners
+    <table class="roll folds">
+      <caption class="away">{caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">Class</th>
+          <th scope="col">Intake</th>
+          <th scope="col" class="number">
+            Learners
+          </th>
+          <th scope="col">Since</th>
+        </tr>
+      </thead>
+      <tbody>
+        {classes.map(({ id, title, intake, learners, createdAt, endedAt }) => (
+          <tr key={id}>
+            <th scope="row">
+              <a href={classAddress(id)}>{title}</a>
             </th>
-            <th scope="col">Since</th>
+            <td data-of="Intake">{intake ?? '–'}</td>
+            <td class="number" data-of="Learners">
+              {learners}
+            </td>
+            <td data-of="Since">
+              {dayOf(createdAt)}
+              {endedAt !== null && ` to ${dayOf(endedAt)}`}
+            </td>
           </tr>
-        </thead>
-        <tbody>
-          {classes.map(({ id, title, intake, learners, createdAt, endedAt }) => (
-            <tr key={id}>
-              <th scope="row">
-                <a href={classAddress(id)}>{title}</a>
-              </th>
-              <td>{intake ?? '–'}</td>
-              <td class="number">{learners}</td>
-              <td>
-                {dayOf(createdAt)}
-                {endedAt !== null && ` to ${dayOf(endedAt)}`}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+        ))}
+      </tbody>
+    </table>
   );
 }
 

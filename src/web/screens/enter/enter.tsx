@@ -21,12 +21,16 @@ function ChoosePassword() {
     <Sheet title={`Good day, ${person.name}`} focusTitle>
       <p>Choose a password, and from now on you sign in with it on any device.</p>
       <PasswordForm person={person} send="Set the password" onDone={on} />
-      <p class="aside">
-        <button type="button" class="button plain" onClick={on}>
-          Not now
-        </button>{' '}
-        Without one you can go on here; for another device, or once you are signed out, you need a new link.
-      </p>
+      <div class="aside">
+        <p>
+          Without one you can go on here; for another device, or once you are signed out, you need a new link.
+        </p>
+        <p class="row">
+          <button type="button" class="button" onClick={on}>
+            Not now
+          </button>
+        </p>
+      </div>
     </Sheet>
   );
 }
@@ -35,10 +39,15 @@ function SignIn() {
   return (
     <Sheet title="Sign in">
       <SignInForm onDone={(now) => goIn(now)} />
-      <p class="aside">
-        <a href="#/join">Join a class with a code</a>, when you have a slip and are new here. With a link of
-        your own, open that link. Forgotten the password? Ask your tutor for a link.
-      </p>
+      <div class="aside">
+        <p>New here, with a slip from your tutor:</p>
+        <p>
+          <a class="button" href="#/join">
+            Join a class with a code
+          </a>
+        </p>
+        <p>With a link of your own, open that link. Forgotten the password? Ask your tutor for a link.</p>
+      </div>
     </Sheet>
   );
 }
