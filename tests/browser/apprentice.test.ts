@@ -1,6 +1,8 @@
 /** The whole way of a new apprentice: by touch on a phone, and by keyboard alone at a desk. */
+import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { learnerExport } from '../../shared/api.ts';
 import { launch } from './support/chromium.ts';
 import { everyKind, openTask } from './support/every-kind.ts';
 import { builtPage, type PageServer, pageServer } from './support/page-server.ts';
@@ -182,6 +184,51 @@ describe('by touch on a phone', () => {
     }
     expect(await page.locator('.bar button[type=submit]').isEnabled()).toBe(true);
     await check(page);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('takes along what is kept, keeps it on second thought, and erases it here and on the server', async () => {
+    const { context, page, complaints } = await device(browser, PHONE);
+    await openPractice(page, server.address);
+    for (let count = 0; count < 2; count++) await answerOne(page, count);
+    await allSent(page);
+    await page.getByRole('link', { name: 'Progress', exact: true }).tap();
+    const downloading = page.waitForEvent('download');
+    await page.getByRole('link', { name: 'Download it' }).tap();
+    const file = await (await downloading).path();
+    const taken = learnerExport.parse(JSON.parse(readFileSync(file, 'utf8')));
+    expect(taken.answers).toHaveLength(2);
+
+    const erase = page.getByRole('button', { name: /^Erase it/ });
+    await erase.tap();
+    await page.getByText(/Gone are 2 answers/).waitFor();
+    await page.getByRole('button', { name: 'Keep everything' }).tap();
+    expect(await server.kept()).toHaveLength(2);
+    // Without the server nothing is erased, and that is said.
+    await erase.tap();
+    await server.kill();
+    await page.getByRole('button', { name: 'Erase everything' }).tap();
+    await page.getByText(/Nothing was erased: the server cannot be reached/).waitFor();
+    await server.start();
+    expect(await server.kept()).toHaveLength(2);
+    await page.getByRole('button', { name: 'Erase everything' }).tap();
+
+    // As on the first visit, here and there.
+    await page.waitForSelector('.begin');
+    expect(await page.locator('.title-block .cell').last().textContent()).toBe('Question 1');
+    expect(await server.kept()).toEqual([]);
+    const left = await page.evaluate(
+      () =>
+        new Promise<number>((resolve) => {
+          const opening = indexedDB.open('polewise');
+          opening.onsuccess = () => {
+            const counting = opening.result.transaction('answers').objectStore('answers').count();
+            counting.onsuccess = () => resolve(counting.result);
+          };
+        }),
+    );
+    expect(left).toBe(0);
     expect(complaints).toEqual([]);
     await context.close();
   });

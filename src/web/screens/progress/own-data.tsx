@@ -62,9 +62,7 @@ export function OwnData({ ground }: { ground: Ground }) {
       {waiting.value > 0 && (
         <p>{counted(waiting.value)} of them not sent yet: a download has them once they have been.</p>
       )}
-      {offline ? (
-        <p>Without network it can be neither downloaded nor erased.</p>
-      ) : asked ? (
+      {asked ? (
         <Confirm
           ground={ground}
           onBack={() => {
@@ -72,6 +70,8 @@ export function OwnData({ ground }: { ground: Ground }) {
             requestAnimationFrame(() => eraseButton.current?.focus());
           }}
         />
+      ) : offline ? (
+        <p>Without network it can be neither downloaded nor erased.</p>
       ) : (
         <p class="row">
           <a class="button" href="/api/export" download="polewise-export.json">
