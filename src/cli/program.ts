@@ -2,6 +2,7 @@ import { Command, CommanderError } from 'commander';
 import { addAsk } from './commands/ask.ts';
 import { addBackup } from './commands/backup.ts';
 import { addBank } from './commands/bank-commands.ts';
+import { addClass } from './commands/class/index.ts';
 import { addDemo } from './commands/demo.ts';
 import { addDraw } from './commands/draw.ts';
 import { addDrill } from './commands/drill.ts';
@@ -50,6 +51,7 @@ export function createProgram(io: Io): Program {
     addDraw,
     addTiming,
     addBank,
+    addClass,
     addHomework,
     addLearner,
     addDemo,

@@ -1,0 +1,147 @@
+/** What is handed out and taken over: slips and rosters. */
+import { join } from 'node:path';
+import type { Command } from 'commander';
+import type { RosterIn } from '../../../../shared/api-people.ts';
+import { zipFiles } from '../../../homework/index.ts';
+import { oneRosterFiles, rosterCsv, wantedIn } from '../../../server/index.ts';
+import { counted } from '../../counted.ts';
+import { type Io, UsageError } from '../../io.ts';
+import { wholeNumber } from '../../numbers.ts';
+import { reportProblems } from '../../problems.ts';
+import type { Running } from '../../program.ts';
+import { withStore } from '../../store-place.ts';
+import { classNamed } from './find.ts';
+import { type AddressOption, type DataOption, linkText, withAddress, withData } from './options.ts';
+
+interface SlipOptions extends DataOption, AddressOption {
+  readonly out: string;
+  readonly links?: boolean;
+  readonly count?: string;
+}
+interface RosterOptions extends DataOption {
+  readonly in?: string;
+  readonly out?: string;
+  readonly look?: boolean;
+  readonly source?: string;
+}
+
+const WANTED_FILES = ['users.csv', 'classes.csv', 'enrollments.csv'] as const;
+
+function write(io: Io, file: string, content: string | Uint8Array): void {
+  try {
+    io.writeFile(file, content);
+  } catch (error) {
+    throw new UsageError(
+      `${file} can't be written (${(error as NodeJS.ErrnoException).code ?? String(error)}).`,
+      'Name a file in a folder that is there.',
+    );
+  }
+}
+
+function read(io: Io, file: string): string {
+  try {
+    return io.readText(file);
+  } catch (error) {
+    throw new UsageError(
+      `${file} can't be read (${(error as NodeJS.ErrnoException).code ?? String(error)}).`,
+      'Name a .csv file, or the folder with the files of a OneRoster 1.1 export.',
+    );
+  }
+}
+
+/** A table, by its ending; otherwise a folder with the files of an export. */
+function rosterFrom(io: Io, path: string, source: string | undefined): RosterIn {
+  if (path === '-' || /\.csv$/i.test(path)) return { format: 'csv', text: read(io, path) };
+  const files = Object.fromEntries(WANTED_FILES.map((file) => [file, read(io, join(path, file))]));
+  return { format: 'oneroster', files, ...(source === undefined ? {} : { class: source }) };
+}
+
+async function takeRoster(name: string, options: RosterOptions & { in: string }, io: Io): Promise<number> {
+  const wanted = wantedIn(rosterFrom(io, options.in, options.source));
+  if (!wanted.ok) return reportProblems(wanted.problems, options.in, io);
+  await withStore(io, options.data, async (store) => {
+    const { id } = await classNamed(store, name);
+    const manner = { asAdmin: true, look: options.look ?? false };
+    const taken = await store.people.joining.byRoster(id, wanted.value, manner);
+    if (taken === null || taken === 'class-full')
+      throw new UsageError('The class would be too full.', 'A class has 1,000 learners at most.');
+    for (const line of taken.lines) io.out(`${line.name}: ${line.manner}, ${line.result}`);
+    for (const why of taken.passedOver) io.out(`Passed over: ${why}`);
+    if (options.look) io.out('Nothing was changed.');
+  });
+  return 0;
+}
+
+async function giveRoster(name: string, file: string, data: string | undefined, io: Io): Promise<void> {
+  await withStore(io, data, async (store) => {
+    const detail = await classNamed(store, name);
+    if (/\.csv$/i.test(file)) write(io, file, rosterCsv(detail));
+    else if (/\.zip$/i.test(file)) write(io, file, zipFiles(oneRosterFiles(detail)));
+    else
+      throw new UsageError(
+        `${file}: neither .csv nor .zip.`,
+        'A .csv is one table; a .zip has the files of OneRoster 1.1.',
+      );
+    io.out(`${counted(detail.members.length, 'person')} in ${file}.`.replace('persons', 'people'));
+  });
+}
+
+async function slips(name: string, options: SlipOptions, io: Io): Promise<void> {
+  await withStore(io, options.data, async (store) => {
+    const detail = await classNamed(store, name);
+    const made: { name: string | null; link: string | null }[] = [];
+    if (options.links)
+      for (const one of detail.members.filter(
+        ({ manner, hasPassword }) => manner === 'learner' && !hasPassword,
+      ))
+        made.push({ name: one.name, link: linkText(options, await store.people.links.make(one.id)) });
+    else {
+      const count = options.count ? wholeNumber('--count', options.count, 1, 400) : detail.learners || 12;
+      for (let at = 0; at < count; at++) made.push({ name: null, link: null });
+    }
+    if (made.length === 0)
+      throw new UsageError('Everybody in the class has a password.', 'polewise class link makes one link.');
+    const { joiningSlipsPdf } = await import('../../../homework/print/index.ts');
+    const pdf = await joiningSlipsPdf({
+      className: detail.title,
+      code: detail.joiningCode,
+      address: options.address,
+      slips: made,
+      made: new Date(io.now()),
+    });
+    write(io, options.out, pdf);
+    io.out(`${counted(made.length, 'slip')} in ${options.out}.`);
+  });
+}
+
+export function addHanding(group: Command, io: Io, running: Running): void {
+  withAddress(withData(group.command('slips')))
+    .description('Writes slips to cut apart and hand out, as a PDF.')
+    .argument('<class>', 'title or id')
+    .requiredOption('--out <file>', 'the PDF to write')
+    .option('--links', 'with a name and a link each, for all who have no password yet')
+    .option('--count <number>', 'how many slips with the code')
+    .action((name: string, options: SlipOptions) => slips(name, options, io));
+
+  withData(group.command('roster'))
+    .description('Takes people over into a class, or gives them out.')
+    .argument('<class>', 'title or id')
+    .option(
+      '--in <path>',
+      'a .csv with the column name, or the folder of a OneRoster 1.1 export; - is standard input',
+    )
+    .option('--source <id>', 'which class of the export, by its sourcedId')
+    .option('--look', 'only say what would come of it')
+    .option('--out <file>', 'a .csv, or a .zip with OneRoster 1.1')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  polewise class roster "Flour line" --in names.csv --look\n  polewise class roster "Flour line" --out class.zip',
+    )
+    .action(async (name: string, options: RosterOptions) => {
+      const { in: from, out } = options;
+      if ((from === undefined) === (out === undefined))
+        throw new UsageError('Say either --in or --out.', 'polewise class roster --help has examples.');
+      if (from !== undefined) running.code = await takeRoster(name, { ...options, in: from }, io);
+      else await giveRoster(name, out!, options.data, io);
+    });
+}

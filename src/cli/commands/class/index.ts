@@ -1,0 +1,17 @@
+import type { Command } from 'commander';
+import type { Io } from '../../io.ts';
+import type { Running } from '../../program.ts';
+import { addClasses } from './classes.ts';
+import { addHanding } from './handing.ts';
+import { addPeople } from './people.ts';
+
+/** `polewise class`: everything about classes and who is in them, on the store itself. */
+export function addClass(program: Command, io: Io, running: Running): void {
+  const group = program
+    .command('class')
+    .summary('classes and who is in them: new, list, show, add, code, slips, roster, link, tutor')
+    .description('Runs classes on the store itself, also while the server is running (docs/classes.md).');
+  addClasses(group, io);
+  addPeople(group, io);
+  addHanding(group, io, running);
+}

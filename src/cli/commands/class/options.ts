@@ -1,0 +1,24 @@
+import type { Command } from 'commander';
+import { entryAddress } from '../../../server/index.ts';
+import type { MadeLink } from '../../../store/index.ts';
+import { UsageError } from '../../io.ts';
+
+export interface DataOption {
+  readonly data?: string;
+}
+export interface AddressOption {
+  readonly address: string;
+}
+
+export const withData = (command: Command): Command =>
+  command.option('--data <folder>', 'the data folder (default: the one that serve uses)');
+
+export const withAddress = (command: Command): Command =>
+  command.option('--address <url>', 'the address that people open, for links', 'http://localhost:8024');
+
+/** Where a link leads. */
+export function linkText({ address }: AddressOption, { token }: MadeLink): string {
+  if (!URL.canParse(address) || !/^https?:/.test(address))
+    throw new UsageError(`--address ${address} is no address.`, 'Such as https://practice.example');
+  return entryAddress(address.replace(/\/+$/, ''), token);
+}

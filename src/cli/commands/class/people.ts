@@ -1,0 +1,95 @@
+import type { Command } from 'commander';
+import { MOST_ADDED } from '../../../../shared/api-people.ts';
+import { displayName } from '../../../../shared/people.ts';
+import { type Io, UsageError } from '../../io.ts';
+import { withStore } from '../../store-place.ts';
+import { classNamed, personNamed } from './find.ts';
+import { type AddressOption, type DataOption, linkText, withAddress, withData } from './options.ts';
+
+interface AddOptions extends DataOption, AddressOption {
+  readonly from?: string;
+}
+interface TutorOptions extends DataOption, AddressOption {
+  readonly new?: string;
+}
+
+const nameIn = (given: string): string => {
+  const read = displayName.safeParse(given);
+  if (read.success) return read.data;
+  throw new UsageError(`${given} can't be a name.`, 'One line, 1 to 80 letters.');
+};
+
+/** The names given, and those in a file, one on each line. */
+function namesIn(io: Io, given: readonly string[], file: string | undefined): readonly string[] {
+  const lines = file === undefined ? [] : io.readText(file).split(/\r?\n/);
+  const names = [...given, ...lines.filter((text) => text.trim() !== '')].map(nameIn);
+  if (names.length === 0) throw new UsageError('Nobody is named.', 'Name learners, or a file with --from.');
+  if (names.length > MOST_ADDED)
+    throw new UsageError(`These are ${names.length} names.`, `At most ${MOST_ADDED} go at once.`);
+  return names;
+}
+
+/** Learners by name, tutors, and links for whoever has to get in. */
+export function addPeople(group: Command, io: Io): void {
+  withAddress(withData(group.command('add')))
+    .description('Makes learners in a class, each with a link that lets in once, within seven days.')
+    .argument('<class>', 'title or id')
+    .argument('[names...]', 'what they are called')
+    .option('--from <file>', 'a file with a name on each line; - reads standard input')
+    .addHelpText('after', '\nExample:\n  polewise class add "Flour line" "Mika F." "Ann O."')
+    .action((name: string, names: readonly string[], options: AddOptions) =>
+      withStore(io, options.data, async (store) => {
+        const { id } = await classNamed(store, name);
+        const added = await store.people.joining.byNames(id, namesIn(io, names, options.from));
+        if (added === null || typeof added === 'string')
+          throw new UsageError('The class would be too full.', 'A class has 1,000 learners at most.');
+        for (const { person, link } of added) io.out(`${person.name}: ${linkText(options, link)}`);
+      }),
+    );
+
+  withAddress(withData(group.command('link')))
+    .description('Makes a link that lets somebody in once; password and sessions so far end when it is used.')
+    .argument('<person>', 'id, name for signing in, or name')
+    .addHelpText(
+      'after',
+      `
+Also the way back in for an administrator who has forgotten the password.
+
+Example:
+  polewise class link ada --address https://practice.example`,
+    )
+    .action((name: string, options: DataOption & AddressOption) =>
+      withStore(io, options.data, async (store) => {
+        const { id, name: called } = await personNamed(store, name);
+        io.out(`${called}: ${linkText(options, await store.people.links.make(id))}`);
+      }),
+    );
+
+  withAddress(withData(group.command('tutor')))
+    .description('Makes somebody tutor of a class.')
+    .argument('<class>', 'title or id')
+    .argument('[person]', 'who: id, name for signing in, or name')
+    .option('--new <name>', 'somebody who isn’t there yet, with a link to hand over')
+    .addHelpText(
+      'after',
+      '\nExamples:\n  polewise class tutor "Flour line" tilda\n  polewise class tutor "Flour line" --new "Tilda T."',
+    )
+    .action((of: string, who: string | undefined, options: TutorOptions) =>
+      withStore(io, options.data, async (store) => {
+        const { persons, classes, links } = store.people;
+        if ((who === undefined) === (options.new === undefined))
+          throw new UsageError('Name either somebody who is there, or somebody new with --new.');
+        const { id, title } = await classNamed(store, of);
+        if (options.new !== undefined) {
+          const person = (await persons.make({ name: nameIn(options.new), role: 'tutor' }))!;
+          await classes.addTutor(id, person.id);
+          io.out(`${person.name}: ${linkText(options, await links.make(person.id))}`);
+          return;
+        }
+        const person = await personNamed(store, who!);
+        if (person.role === 'learner') await persons.changeRole(person.id, 'tutor');
+        await classes.addTutor(id, person.id);
+        io.out(`${person.name} is tutor of ${title}.`);
+      }),
+    );
+}
