@@ -12,6 +12,7 @@ import {
   intake,
   joiningCode,
   manner,
+  partOfName,
   password,
   person,
   personId,
@@ -387,7 +388,7 @@ export const peopleRoutes = {
     mode: 'class',
     query: z.strictObject({
       /** Part of a name, or of a name for signing in. */
-      find: z.string().max(80).default(''),
+      find: partOfName.default(''),
       from: z.number().int().min(0).max(1_000_000).default(0),
       limit: z.number().int().min(1).max(200).default(100),
     }),

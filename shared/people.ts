@@ -18,6 +18,9 @@ const WITHOUT_CONTROLS = /^[^\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u202A-\u202E\u2066-\u2069\
 const line = (most: number) =>
   z.string().trim().min(1).max(most).regex(WITHOUT_CONTROLS, 'one line, without control characters');
 
+/** Part of a name, to find people by; empty finds everybody. */
+export const partOfName = z.string().max(80).regex(WITHOUT_CONTROLS, 'one line, without control characters');
+
 /** What others call the person. Any name will do; nothing more is asked. */
 export const displayName = line(80);
 export const classTitle = line(120);

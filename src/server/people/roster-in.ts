@@ -1,6 +1,6 @@
 /** Reads a roster of either form into whom it wants in the class: all of it, or every mistake with its line. */
 import type { RosterIn } from '../../../shared/api-people.ts';
-import { displayName, type Manner, manner, signInName } from '../../../shared/people.ts';
+import { displayName, type Manner, manner, personId, signInName } from '../../../shared/people.ts';
 import type { Checked, Problem } from '../../../shared/problem.ts';
 import { type InterchangeCode, type Roster, readCsv, readRoster } from '../../homework/index.ts';
 import type { WantedMember } from '../../store/index.ts';
@@ -20,6 +20,9 @@ const plain = (text: string): string => text.replace(/^'(?=[=+\-@])/, '');
 
 /** The name for signing in, where a text can be one. */
 const signInOf = (text: string): string | null => signInName.safeParse(text.toLowerCase()).data ?? null;
+
+/** An id that may be one of ours; those of other systems name nobody here. */
+const idIn = (text: string): string | null => personId.safeParse(text).data || null;
 
 function fromTable(text: string): Checked<readonly WantedMember[]> {
   const table = readCsv(text);
@@ -52,7 +55,7 @@ function fromTable(text: string): Checked<readonly WantedMember[]> {
       return bad(`sign-in can't be ${signIn}.`, '2 to 40 small letters, digits, dots, _ and -.');
     return [
       {
-        id: value('id') || null,
+        id: idIn(value('id')),
         name: name.data,
         signIn: signIn ? signInOf(signIn) : null,
         manner: how.data,
@@ -107,7 +110,7 @@ function fromOneRoster(
     const name = displayName.safeParse(fullName(user.givenName, user.familyName));
     if (name.success) {
       const signIn = user.username === user.sourcedId ? null : signInOf(user.username);
-      return [{ id: user.sourcedId, name: name.data, signIn, manner: how }];
+      return [{ id: idIn(user.sourcedId), name: name.data, signIn, manner: how }];
     }
     problems.push(
       problem(
