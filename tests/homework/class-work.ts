@@ -2,9 +2,7 @@
 import type { HomeworkSet, Paper, PaperMark } from '../../shared/homework.ts';
 import type { Answer, Question } from '../../shared/question.ts';
 import { countedAnswers, markPaper, papersFor } from '../../src/homework/index.ts';
-import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
-import { KINDS, rightAnswer } from '../../src/questions/index.ts';
-import { rightSolver, wrongSolve } from '../../src/questions/solving.ts';
+import { answerBelieving, rightAnswer } from '../../src/questions/index.ts';
 import { HOUR, seats } from './course.ts';
 
 /** How one learner answers one question; undefined leaves it out. */
@@ -16,13 +14,8 @@ export const notAtAll: Answering = () => undefined;
 /** As somebody with this misconception answers; right where it makes no difference. */
 export const believing =
   (id: string): Answering =>
-  (question) => {
-    const misconception = MISCONCEPTIONS.find((each) => each.id === id)!;
-    const kind = KINDS[question.kind] as unknown as {
-      answerBy(question: Question, solve: unknown): Answer | undefined;
-    };
-    return kind.answerBy(question, wrongSolve(misconception, rightSolver())) ?? rightAnswer(question);
-  };
+  (question) =>
+    answerBelieving(question, id) ?? rightAnswer(question);
 
 export interface Worked {
   readonly papers: readonly Paper[];
