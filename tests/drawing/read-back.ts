@@ -3,7 +3,9 @@
  * numbers the layout gave its conductors. And looks for what a draughtsman would not sign.
  */
 import type { Circuit } from '../../shared/circuit.ts';
+import { looksOf, poseOf } from '../../src/drawing/scene/pose.ts';
 import type { Scene, SceneSheet, SceneSymbol, SceneText } from '../../src/drawing/scene/types.ts';
+import { symbolFor } from '../../src/drawing/symbols/index.ts';
 
 export class Groups {
   private readonly parent = new Map<string, string>();
@@ -174,6 +176,9 @@ export function faultsOf(scene: Scene): string[] {
     jointFaults(sheet, pieces, isDot, say);
     crossingFaults(sheet, pieces, isDot, cell ? 0 : CLEAR, say);
     wayHomeFaults(sheet, pieces, say);
+    if (!cell)
+      for (const symbol of sheet.symbols)
+        if (drawsOutside(symbol)) say(`${symbol.id} is drawn outside its box`);
     const inside = cell ? 0.4 : 0.5;
     for (const symbol of sheet.symbols) {
       const body = bodyOf(symbol);
@@ -244,6 +249,47 @@ function jointFaults(
     )
       say(`two lines at ${terminal}`);
 }
+
+/** How far the strokes of symbols that look alike reach from their line, actuator and brake among them. */
+const reaches = new Map<string, Box>();
+
+function reachOf(symbol: SceneSymbol): Box {
+  const spread = symbol.form === 'motor' ? symbol.ports.map((port) => port.x - symbol.x).join() : '';
+  const key = `${symbol.look} ${symbol.flipped} ${symbol.ports[0]?.y === symbol.top} ${spread}`;
+  const known = reaches.get(key);
+  if (known) return known;
+  const art = symbolFor(looksOf(symbol));
+  const pose = poseOf(symbol);
+  const points = [...art.strokes(pose), ...(art.beside?.(pose) ?? [])].flatMap((stroke) => {
+    if (stroke.kind === 'line') return stroke.points;
+    if (stroke.kind === 'letter') return [stroke.at];
+    const { at, r } = stroke;
+    const [from, to] = stroke.kind === 'circle' ? [0, 360] : [stroke.from, stroke.to];
+    return Array.from({ length: 13 }, (_, step) => {
+      const angle = ((from + ((to - from) * step) / 12) * Math.PI) / 180;
+      return [at[0] + r * Math.cos(angle), at[1] + r * Math.sin(angle)] as const;
+    });
+  });
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  const box = {
+    left: Math.min(...xs),
+    right: Math.max(...xs),
+    top: Math.min(...ys),
+    bottom: Math.max(...ys),
+  };
+  reaches.set(key, box);
+  return box;
+}
+
+const drawsOutside = (symbol: SceneSymbol): boolean => {
+  const { left, right, top, bottom } = reachOf(symbol);
+  return (
+    symbol.x + left < symbol.left - NEAR ||
+    symbol.x + right > symbol.right + NEAR ||
+    symbol.top + top < symbol.top - NEAR ||
+    symbol.top + bottom > symbol.bottom + NEAR
+  );
+};
 
 /** A terminal that is drawn in several places (a controller's common at each of its points) is wired at all of them or at none. */
 function wayHomeFaults(sheet: SceneSheet, pieces: readonly Piece[], say: (what: string) => void): void {

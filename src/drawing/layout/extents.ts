@@ -1,5 +1,5 @@
 /** How wide each column of a row is, and so where its line stands. */
-import type { Part } from '../parts/index.ts';
+import { isPower, type Part } from '../parts/index.ts';
 import type { PartLabels } from './labels.ts';
 import type { Profile } from './profile.ts';
 import { type Lane, laneKey, type Section, type Standing, spreadsOver, type Trunk } from './section-types.ts';
@@ -11,13 +11,17 @@ export interface Columns {
   /** Where what belongs to it begins and ends. */
   readonly left: readonly number[];
   readonly right: readonly number[];
-  /** 1: it belongs beside the column before it, as the next pole of one device. */
+  /** Whether it belongs beside the column before it: as the next pole of a power device, or as another contact of one hand. */
   readonly tied: Uint8Array;
   readonly width: number;
   readonly laneX: (lane: Lane) => number;
   /** By column and place in the section's list of risers. */
   readonly riserX: readonly (readonly number[])[];
 }
+
+/** Values of `tied`. */
+export const TIED = 2;
+export const LOOSELY = 1;
 
 export type LabelsFor = (part: Part, lastOfRun: boolean) => PartLabels;
 
@@ -88,14 +92,14 @@ export function findColumns(section: Section, labels: LabelsFor, profile: Profil
     const { left, right } = reachOf(place, written, profile);
     const shift = place.shift * profile.leg;
     widen(place.column, left - shift, right + shift);
-    if (place.linked) tied[place.column] = 1;
+    if (place.linked) tied[place.column] = isPower(place.part.form) ? TIED : LOOSELY;
     if (!spreadsOver(place)) continue;
     widen(place.column + 2, 0, written.body.right - profile.phase);
     place.part.spots.forEach(({ dx }, spot) => {
       widen(place.column + dx, 0, profile.numberGap + (written.numbers[spot] ?? 0));
     });
-    tied[place.column + 1] = 1;
-    tied[place.column + 2] = 1;
+    tied[place.column + 1] = TIED;
+    tied[place.column + 2] = TIED;
   }
   const extra = section.risers.map((list) => list.map(() => ({ before: 0, after: 0 })));
   for (const trunk of section.trunks) {

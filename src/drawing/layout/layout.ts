@@ -1,12 +1,12 @@
 /** Circuit -> scene: columns ordered, folded to the width of the medium, drawn, and stacked on sheets. */
 import type { Circuit, Supply } from '../../../shared/circuit.ts';
 import { plainLetters, type Rename } from '../letters.ts';
-import type { Run } from '../parts/index.ts';
+import type { Part, Run } from '../parts/index.ts';
 import type { Scene } from '../scene/types.ts';
 import { blocksOf } from './blocks.ts';
 import type { Collected } from './collected.ts';
 import { type Drafting, drawSection } from './draw-section.ts';
-import { type Columns, findColumns, type LabelsFor } from './extents.ts';
+import { type Columns, findColumns, type LabelsFor, LOOSELY, TIED } from './extents.ts';
 import { type Foldable, fold } from './fold.ts';
 import { labelsOf } from './labels.ts';
 import type { Levels } from './levels.ts';
@@ -79,12 +79,12 @@ class Drawer {
     this.rename = rename;
     this.places = findPlaces(circuit);
     const make = labelsOf(this.places, profile, rename);
-    const kept = new Map<number, ReturnType<typeof make>>();
+    const kept = new Map<Part, ReturnType<typeof make>>();
     this.labels = (part, lastOfRun) => {
-      let found = kept.get(part.index);
+      let found = kept.get(part);
       if (!found) {
         found = make(part, lastOfRun);
-        kept.set(part.index, found);
+        kept.set(part, found);
       }
       return found;
     };
@@ -230,7 +230,8 @@ class Drawer {
       for (let column = Math.min(...here) + 1; column <= last; column++)
         cuts[column] = (cuts[column] as number) + 1;
     });
-    return cuts.map((cut, column) => cut + (tied[column] ? 20 : 0));
+    // Contacts of one hand that come to stand in different rows only show their actuator twice.
+    return cuts.map((cut, column) => cut + (tied[column] === TIED ? 20 : tied[column] === LOOSELY ? 0.5 : 0));
   }
 }
 

@@ -1,8 +1,12 @@
+/** A number stays with the word before it: `Roller` and `mill 2`, not a 2 alone in its line. */
+const wordsOf = (text: string): string[] =>
+  text.split(/(?<![a-z])\s+|\s+(?!\d{1,2}(?:\W|$))/i).filter(Boolean);
+
 /** Breaks a text into lines no wider than `width`; a word that is wider alone is cut. */
 export function wrapText(text: string, width: number, measure: (text: string) => number): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).filter(Boolean)) {
+  for (const word of wordsOf(text)) {
     const joined = line ? `${line} ${word}` : word;
     if (measure(joined) <= width) {
       line = joined;
@@ -31,7 +35,7 @@ export function wrapNarrow(
   most: number,
   measure: (text: string) => number,
 ): string[] {
-  const longest = Math.max(0, ...text.split(/\s+/).map(measure));
+  const longest = Math.max(0, ...wordsOf(text).map(measure));
   const widest = widths[widths.length - 1] ?? longest;
   let lines: string[] = [];
   for (const width of widths) {

@@ -94,21 +94,19 @@ export const isLoad = (form: PartForm): boolean => {
   }
 };
 
-/** The mechanism of a pole that is drawn side by side with its fellows, joined by the dashed line; else undefined. */
-export function poleMechanism(part: Part | undefined): string | undefined {
-  if (!part) return undefined;
-  switch (part.form) {
+/** Poles that stand side by side in power paths. */
+export const isPower = (form: PartForm): boolean => {
+  switch (form) {
     case 'main-make':
     case 'main-break':
     case 'breaker-pole':
     case 'isolator-pole':
     case 'fuse':
     case 'heater':
-      return part.mechanism;
+      return true;
     case 'make':
     case 'break':
     case 'changeover':
-      return part.actuator && part.actuator !== 'trip' ? part.mechanism : undefined;
     case 'coil':
     case 'lamp':
     case 'sounder':
@@ -118,6 +116,14 @@ export function poleMechanism(part: Part | undefined): string | undefined {
     case 'output':
     case 'common':
     case 'terminal':
-      return undefined;
+      return false;
   }
+};
+
+/** The mechanism of a pole that is drawn side by side with its fellows, joined by the dashed line; else undefined. */
+export function poleMechanism(part: Part | undefined): string | undefined {
+  if (!part) return undefined;
+  if (isPower(part.form)) return part.mechanism;
+  const contact = part.form === 'make' || part.form === 'break' || part.form === 'changeover';
+  return contact && part.actuator && part.actuator !== 'trip' ? part.mechanism : undefined;
 }

@@ -171,7 +171,7 @@ function linkItems({ links, symbols }: SceneSheet, state: ShownState): Shape[] {
 /** The arrow at the end of a conductor that goes on elsewhere; the ring where a supply's begins. */
 function markItems({ marks }: SceneSheet): Shape[] {
   const arrows = marks
-    .filter(({ kind }) => kind === 'goes-on')
+    .filter(({ kind, side }) => kind === 'goes-on' || side === 'right')
     .map(({ x, y, side }) => {
       const back = round(x + (side === 'left' ? 5 : -5));
       return `M${back} ${round(y - 3.5)}L${round(x)} ${round(y)}L${back} ${round(y + 3.5)}`;
