@@ -6,12 +6,14 @@ import { moment } from './memory.ts';
 export const role = z.enum(['nobody', 'learner', 'tutor', 'admin']);
 export const personRole = role.exclude(['nobody']);
 
-/** The name of a person or of a class in addresses and records; made where it is stored, and tells nothing. */
-export const personId = z
-  .string()
-  .max(64)
-  .regex(/^[A-Za-z0-9_-]+$/, 'letters, digits, - and _');
-export const classId = personId;
+/** A name in addresses and records; made where it is stored, and tells nothing. */
+const madeId = () =>
+  z
+    .string()
+    .max(64)
+    .regex(/^[A-Za-z0-9_-]+$/, 'letters, digits, - and _');
+export const personId = madeId();
+export const classId = madeId();
 
 /** Without what would break a line, turn the direction of what follows, or can't be kept. */
 const WITHOUT_CONTROLS = /^[^\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u202A-\u202E\u2066-\u2069\uFEFF]*$/u;

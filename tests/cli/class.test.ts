@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { openSqliteStore, type Store, storeFile } from '../../src/store/index.ts';
+import { answerWith } from '../support/answers.ts';
 import { runCommand } from './fake-io.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'polewise-class-commands-'));
@@ -135,5 +136,27 @@ describe('polewise class', () => {
     await ran('add', 'Flour line', 'Fern Moss');
     expect(await ran('slips', 'Flour line', '--out', out, '--links')).toBe(`1 slip in ${out}.\n`);
     expect(readFileSync(out).subarray(0, 5).toString()).toBe('%PDF-');
+  });
+});
+
+describe('polewise learner, of people who sign in', () => {
+  const learner = (...words: readonly string[]) =>
+    runCommand(['learner', ...words, '--data', data], { now: NOW });
+
+  it('names them, erases them with or without answers, and leaves the last administrator', async () => {
+    const made = (name: string, role: 'learner' | 'admin') =>
+      inStore(async ({ people }) => (await people.persons.make({ name, role }))!.id);
+    const [ada, fern] = [await made('Ada', 'admin'), await made('Fern', 'learner')];
+    await inStore((store) => store.keepAnswer(answerWith({ id: 'one', at: NOW, learner: fern })));
+    expect((await learner('list')).out).toBe(`Fern (${fern}): 1 answer\n`);
+    expect((await learner('erase', fern, '--yes')).out).toContain('is gone: 1 answer');
+    expect(await inStore(({ people }) => people.persons.byId(fern))).toBeNull();
+    expect(await learner('erase', ada, '--yes')).toMatchObject({
+      code: 2,
+      err: expect.stringContaining('last administrator'),
+    });
+    const ben = await made('Ben', 'admin');
+    expect((await learner('erase', ada, '--yes')).code).toBe(0);
+    expect(await inStore(({ people }) => people.persons.byId(ben))).toMatchObject({ role: 'admin' });
   });
 });

@@ -16,6 +16,7 @@ async function known(store: Store, learner: string): Promise<number> {
   const learners = await store.learners();
   const found = learners.find((one) => one.learner === learner);
   if (found) return found.answers;
+  if (await store.people.persons.byId(learner)) return 0;
   throw new UsageError(
     `Nothing is kept of ${learner}.`,
     learners.length > 0 ? 'polewise learner list names everyone.' : 'Nothing is kept of anybody.',
@@ -33,6 +34,15 @@ async function writeExport(store: Store, learner: string, file: string): Promise
       throw new UsageError(`${file} can't be written.`, 'Name a file in a folder that is there.');
     throw error;
   }
+}
+
+/** So that somebody who signs in can still look after everybody. */
+async function checkNotLastAdmin({ people: { persons } }: Store, id: string): Promise<void> {
+  if ((await persons.byId(id)) === null || (await persons.changeRole(id, 'learner')) !== 'last-admin') return;
+  throw new UsageError(
+    'That is the last administrator.',
+    'Make somebody else an administrator first (docs/classes.md).',
+  );
 }
 
 async function confirmed(io: Io, learner: string, answers: number): Promise<boolean> {
@@ -57,7 +67,10 @@ export function addLearner(program: Command, io: Io, _running: Running): void {
     .action(({ data }: Options) =>
       withStore(io, data, async (store) => {
         const learners = await store.learners();
-        for (const { learner: name, answers } of learners) io.out(`${name}: ${counted(answers, 'answer')}`);
+        for (const { learner: id, answers } of learners) {
+          const person = await store.people.persons.byId(id);
+          io.out(`${person ? `${person.name} (${id})` : id}: ${counted(answers, 'answer')}`);
+        }
         if (learners.length === 0) io.out('Nothing is kept of anybody yet.');
       }),
     );
@@ -96,6 +109,7 @@ export function addLearner(program: Command, io: Io, _running: Running): void {
           io.out('Nothing was erased.');
           return;
         }
+        await checkNotLastAdmin(store, name);
         await store.erase(name);
         io.out(`Everything kept about ${name} is gone: ${counted(answers, 'answer')}.`);
       }),
