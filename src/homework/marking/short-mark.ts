@@ -40,6 +40,8 @@ type Idea = ItemMark['mark']['misconceptions'][number];
 const IDEAS: ReadonlyMap<string, Idea> = new Map(
   MISCONCEPTIONS.map(({ id, idea, advice }) => [id, { id, idea, advice }]),
 );
+/** One for all that have none: there are hundreds of thousands of them. */
+const NOTHING = Object.freeze<never[]>([]) as never[];
 /** An idea that only an earlier version knew has but its name. */
 const ideaOf = (id: string): Idea => IDEAS.get(id) ?? { id, idea: id, advice: '' };
 
@@ -64,12 +66,12 @@ export function markFromShort(
       mark: {
         share: earned / marks,
         correct: earned === marks,
-        parts: [],
-        misconceptions: idea === undefined ? [] : [ideaOf(idea)],
-        explanation: [],
-        problems: [],
+        parts: NOTHING,
+        misconceptions: idea === undefined ? NOTHING : [ideaOf(idea)],
+        explanation: NOTHING,
+        problems: NOTHING,
       },
-      overrides: [],
+      overrides: NOTHING,
     };
   });
   return { set: id, learner, attempt, items };

@@ -1,5 +1,5 @@
 /** Who may do what with homework. What isn't somebody's to see looks as if it weren't there. */
-import type { KeptPaper, KeptSet } from '../../store/index.ts';
+import type { KeptPaper, KeptSet, PaperHead } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { checkTeaches } from '../people/may.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
@@ -27,8 +27,8 @@ export async function tutorsPaper(
   desk: Desk,
   asking: Asking,
   id: string,
-): Promise<{ readonly kept: KeptSet; readonly paper: KeptPaper }> {
-  const paper = await desk.store.homework.paper(id);
+): Promise<{ readonly kept: KeptSet; readonly paper: PaperHead }> {
+  const paper = await desk.store.homework.head(id);
   if (!paper) throw noSuchThing();
   return { kept: await tutorsSet(desk, asking, paper.set), paper };
 }
@@ -47,11 +47,18 @@ export async function ownPaper(
   desk: Desk,
   asking: Asking,
   id: string,
-): Promise<{ readonly kept: KeptSet; readonly paper: KeptPaper }> {
-  const paper = await desk.store.homework.paper(id);
+): Promise<{ readonly kept: KeptSet; readonly paper: PaperHead }> {
+  const paper = await desk.store.homework.head(id);
   if (!paper || paper.learner !== asking.id || paper.begunAt === null) throw noSuchThing();
   const kept = await desk.store.homework.set(paper.set);
   if (!kept) throw noSuchThing();
   if (kept.withdrawnAt !== null) throw isWithdrawn();
   return { kept, paper };
+}
+
+/** A paper with what is on it. */
+export async function wholePaper({ store }: Desk, { id }: PaperHead): Promise<KeptPaper> {
+  const paper = await store.homework.paper(id);
+  if (!paper) throw noSuchThing();
+  return paper;
 }

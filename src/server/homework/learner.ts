@@ -6,19 +6,12 @@ import type {
   SaveResults,
   Submitted,
 } from '../../../shared/homework-views.ts';
-import {
-  countedAnswers,
-  mayReview,
-  nextAttempt,
-  phaseOf,
-  publicPaper,
-  standingOf,
-} from '../../homework/index.ts';
+import { mayReview, nextAttempt, phaseOf, publicPaper, standingOf } from '../../homework/index.ts';
 import { hintFor } from '../../questions/index.ts';
-import type { KeptPaper, KeptSet, NewSave, PaperHead, Saved } from '../../store/index.ts';
+import type { KeptSet, NewSave, PaperHead, Saved } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
-import { learnersSet, ownPaper } from './access.ts';
+import { learnersSet, ownPaper, wholePaper } from './access.ts';
 import type { Desk } from './desk.ts';
 import { paperOf } from './make-papers.ts';
 import { settle } from './settle.ts';
@@ -94,8 +87,9 @@ export async function learnersSets(desk: Desk, asking: Asking): Promise<readonly
     .sort((one, other) => other.closesAt - one.closesAt || (one.id < other.id ? -1 : 1));
 }
 
-async function viewOf(desk: Desk, kept: KeptSet, paper: KeptPaper): Promise<PaperView> {
+async function viewOf(desk: Desk, kept: KeptSet, head: PaperHead): Promise<PaperView> {
   const { homework } = desk.store;
+  const paper = await wholePaper(desk, head);
   const at = desk.now();
   const hints = await homework.hintsOf(paper.id);
   const saved = await homework.answersOf(paper.id);
@@ -126,9 +120,7 @@ export async function beginPaper(desk: Desk, asking: Asking, id: string): Promis
     );
   const head = 'goOn' in next ? next.goOn : await paperOf(desk, kept, asking.id, next.begin);
   await homework.begin(head.id);
-  const paper = await homework.paper(head.id);
-  if (!paper) throw noSuchThing();
-  return viewOf(desk, kept, paper);
+  return viewOf(desk, kept, head);
 }
 
 export async function viewPaper(desk: Desk, asking: Asking, id: string): Promise<PaperView> {
@@ -137,18 +129,19 @@ export async function viewPaper(desk: Desk, asking: Asking, id: string): Promise
 }
 
 /** What keeps an answer from being one to its item; null when nothing does. */
-function wrongWith(paper: KeptPaper, { item, answer }: NewSave): ApiFailure | null {
-  const question = paper.paper.items[item]?.question;
-  if (!question)
+function wrongWith({ set: { places } }: KeptSet, { item, answer }: NewSave): ApiFailure | null {
+  // Every paper of a set has the same kind of question in a place.
+  const kind = places[item]?.kind;
+  if (!kind)
     return new ApiFailure(
       'bad-answer',
       `The paper has no item ${item + 1}.`,
-      `It has items 1 to ${paper.paper.items.length}.`,
+      `It has items 1 to ${places.length}.`,
     );
-  if (answer.kind !== question.kind)
+  if (answer.kind !== kind)
     return new ApiFailure(
       'bad-answer',
-      `Item ${item + 1} is of the kind ${question.kind} and the answer of the kind ${answer.kind}.`,
+      `Item ${item + 1} is of the kind ${kind} and the answer of the kind ${answer.kind}.`,
       'Send the answer with the item that it was given to.',
     );
   return null;
@@ -161,9 +154,9 @@ export async function saveAnswers(
   id: string,
   { answers }: SaveBatch,
 ): Promise<SaveResults> {
-  const { kept, paper } = await ownPaper(desk, asking, id);
+  const { kept } = await ownPaper(desk, asking, id);
   if (phaseOf(kept.set, desk.now()) === 'before') checkOpen(kept, desk.now());
-  const wrong = answers.map((answer) => wrongWith(paper, answer));
+  const wrong = answers.map((answer) => wrongWith(kept, answer));
   const good = answers.filter((_, index) => wrong[index] === null);
   const none: Saved = { result: 'saved', at: desk.now(), kept: [] };
   const saved = good.length === 0 ? none : await desk.store.homework.save(id, good);
@@ -190,7 +183,7 @@ export async function askHint(
   const { kept, paper } = await ownPaper(desk, asking, id);
   if (kept.set.help !== 'hints')
     throw new ApiFailure('no-hints', 'The set allows no hints.', 'They were ruled out by its tutor.');
-  const question = paper.paper.items[item]?.question;
+  const question = (await wholePaper(desk, paper)).paper.items[item]?.question;
   if (!question) throw noSuchThing();
   if (phaseOf(kept.set, desk.now()) === 'before') checkOpen(kept, desk.now());
   const noted = await desk.store.homework.hint(id, item);
@@ -201,16 +194,15 @@ export async function askHint(
 
 /** Hands a paper in; twice is once. When it returns, that is on the disk; it is marked afterwards. */
 export async function submitPaper(desk: Desk, asking: Asking, id: string): Promise<Submitted> {
-  const { kept, paper } = await ownPaper(desk, asking, id);
+  const { kept } = await ownPaper(desk, asking, id);
   if (phaseOf(kept.set, desk.now()) === 'before') checkOpen(kept, desk.now());
   const handed = await desk.store.homework.submit(id);
   if (handed.result === 'closed') throw isClosed();
-  const counted = countedAnswers(kept.set, await desk.store.homework.answersOf(id));
   return {
     paper: id,
     submittedAt: handed.submittedAt,
-    answered: counted.size,
-    items: paper.paper.items.length,
+    answered: await desk.store.homework.itemsSavedOn(id),
+    items: kept.set.places.length,
     mayReview: mayReview(kept.set, desk.now(), true),
   };
 }

@@ -19,10 +19,10 @@ import {
   standingOf,
   totalOf,
 } from '../../homework/index.ts';
-import type { KeptPaper, KeptSet } from '../../store/index.ts';
+import type { KeptSet, PaperHead } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure } from '../problems.ts';
-import { ownPaper, tutorsPaper, tutorsSet } from './access.ts';
+import { ownPaper, tutorsPaper, tutorsSet, wholePaper } from './access.ts';
 import type { Desk } from './desk.ts';
 import { checkIssued } from './make-papers.ts';
 import { settledHeads, settlePaper } from './settle.ts';
@@ -37,11 +37,12 @@ const nothingHandedIn = (): ApiFailure =>
   );
 
 /** Everything about a paper that was handed in, marked now where it wasn't. */
-async function reviewOf(desk: Desk, kept: KeptSet, paper: KeptPaper): Promise<PaperReview> {
+async function reviewOf(desk: Desk, kept: KeptSet, head: PaperHead): Promise<PaperReview> {
   const { homework } = desk.store;
-  await settlePaper(desk, kept, paper.id);
-  const mark = await homework.markOf(paper.id);
+  await settlePaper(desk, kept, head.id);
+  const mark = await homework.markOf(head.id);
   if (!mark) throw nothingHandedIn();
+  const paper = await wholePaper(desk, head);
   const counted = countedAnswers(kept.set, await homework.answersOf(paper.id));
   return {
     id: paper.id,

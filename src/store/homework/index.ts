@@ -1,8 +1,17 @@
 import type { Kysely } from 'kysely';
 import type { Tables } from '../schema.ts';
 import { mark, markOf, override, remembered, typed } from './marks.ts';
-import { begin, circuitsIn, keepPaper, paperByCode, paperById, papersIn, papersOf } from './papers.ts';
-import { answersOf, hint, hintsOf, itemsSaved, save, submit } from './saves.ts';
+import {
+  begin,
+  circuitsIn,
+  headById,
+  keepPaper,
+  paperByCode,
+  paperById,
+  papersIn,
+  papersOf,
+} from './papers.ts';
+import { answersOf, hint, hintsOf, itemsSaved, itemsSavedOn, save, submit } from './saves.ts';
 import { changeDraft, draft, issue, setById, setsOf, withdraw } from './sets.ts';
 import type { HomeworkStore } from './types.ts';
 
@@ -33,11 +42,13 @@ export const homeworkOn = (db: Kysely<Tables>, now: () => number): HomeworkStore
   circuitsIn: (set) => circuitsIn(db, set),
   papersIn: (sets) => papersIn(db, sets),
   papersOf: (learner) => papersOf(db, learner),
+  head: (id) => headById(db, id),
   paper: (id) => paperById(db, id),
   paperByCode: (set, code) => paperByCode(db, set, code),
   begin: (paper) => begin(db, paper, now()),
   save: (paper, answers) => save(db, paper, answers, now),
   answersOf: (paper) => answersOf(db, paper),
+  itemsSavedOn: (paper) => itemsSavedOn(db, paper),
   itemsSaved: (set) => itemsSaved(db, set),
   hint: (paper, item) => hint(db, paper, item, now),
   hintsOf: (paper) => hintsOf(db, paper),

@@ -112,6 +112,11 @@ export async function papersOf(db: Kysely<Tables>, learner: string): Promise<rea
   return rows.map(paperHead);
 }
 
+export async function headById(db: Kysely<Tables>, id: string): Promise<PaperHead | null> {
+  const row = await db.selectFrom('papers').select(HEAD_COLUMNS).where('id', '=', id).executeTakeFirst();
+  return row ? paperHead(row) : null;
+}
+
 export async function paperById(db: Kysely<Tables>, id: string): Promise<KeptPaper | null> {
   const row = await db
     .selectFrom('papers')

@@ -159,6 +159,16 @@ export async function answersOf(db: Kysely<Tables>, paper: string): Promise<read
   return rows.map((row) => keptAnswer(row, hints));
 }
 
+/** See `HomeworkStore.itemsSavedOn`. */
+export async function itemsSavedOn(db: Kysely<Tables>, paper: string): Promise<number> {
+  const { items } = await db
+    .selectFrom('saved_answers')
+    .select(({ fn }) => fn.count<number>('item').distinct().as('items'))
+    .where('paper', '=', paper)
+    .executeTakeFirstOrThrow();
+  return items;
+}
+
 /** See `HomeworkStore.itemsSaved`. */
 export async function itemsSaved(db: Kysely<Tables>, set: string): Promise<ReadonlyMap<string, number>> {
   const rows = await db

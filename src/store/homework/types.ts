@@ -113,6 +113,8 @@ export interface HomeworkStore {
   papersIn(sets: readonly string[]): Promise<readonly PaperHead[]>;
   /** The papers of one learner. */
   papersOf(learner: string): Promise<readonly PaperHead[]>;
+  /** A paper without what is on it, which takes a hundredth of the time. */
+  head(id: string): Promise<PaperHead | null>;
   paper(id: string): Promise<KeptPaper | null>;
   paperByCode(set: string, code: string): Promise<KeptPaper | null>;
   /** Notes that it was begun, once; gives when. */
@@ -121,7 +123,9 @@ export interface HomeworkStore {
   /** Saves answers, each once by its id, in order; those kept before are told also when it is too late for others. */
   save(paper: string, answers: readonly NewSave[]): Promise<Saved>;
   answersOf(paper: string): Promise<readonly KeptAnswer[]>;
-  /** How many different items were answered, by paper. */
+  /** Of how many different items of a paper something was saved. */
+  itemsSavedOn(paper: string): Promise<number>;
+  /** The same by paper. */
   itemsSaved(set: string): Promise<ReadonlyMap<string, number>>;
   /** Notes that the hint was asked for, unless the paper takes no more. */
   hint(paper: string, item: number): Promise<'noted' | 'closed' | 'submitted'>;
