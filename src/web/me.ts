@@ -120,6 +120,9 @@ export function keepMeeting(): void {
   });
   window.addEventListener('storage', ({ key, newValue }) => {
     const now = key === NAME ? readMe(newValue) : undefined;
-    if (now && !same(now, me.value)) location.reload();
+    if (!now) return;
+    if (!same(now, me.value)) location.reload();
+    // The same one has signed in again there.
+    else if (signedOut.value) meetAgain().catch(() => undefined);
   });
 }

@@ -72,8 +72,7 @@ export function Field({
           <button
             type="button"
             class="button plain"
-            aria-pressed={shown}
-            aria-label={`Show ${label.toLowerCase()}`}
+            aria-label={`${shown ? 'Hide' : 'Show'} ${label.toLowerCase()}`}
             onClick={() => setShown(!shown)}
           >
             {shown ? 'Hide' : 'Show'}

@@ -60,3 +60,7 @@ export const keptOf = (server: HomeworkServer, name: string): Promise<string[]> 
     if (!found) throw new Error(`nobody signs in as ${name}`);
     return (await store.answersOf(found.person.id)).map(({ id }) => id);
   });
+
+/** Waits until this is whose page it is. */
+export const whose = (page: Page, name: string): Promise<void> =>
+  page.locator('.strip .whose', { hasText: name }).waitFor();

@@ -29,8 +29,9 @@ export const problemOfSignIn = (typed: string): string | undefined => {
 };
 
 export const problemOfPassword = (typed: string): string | undefined => {
-  if (typed.length > 200) return 'At most 200 letters.';
-  return password.safeParse(typed).success ? undefined : `At least 10 letters; so far ${typed.length}.`;
+  if (password.safeParse(typed).success) return undefined;
+  const letters = [...typed].length;
+  return letters < 10 ? `At least 10 letters; so far ${letters}.` : 'At most 200 letters.';
 };
 
 /** A joining code as it is kept; undefined where it can't be one. */

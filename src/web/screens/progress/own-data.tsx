@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { answers, connection, waiting } from '../../learner.ts';
+import { me } from '../../me.ts';
 import type { Ground } from '../../start.ts';
 
 const counted = (count: number): string => (count === 1 ? '1 answer' : `${count} answers`);
@@ -28,6 +29,9 @@ function Confirm({ ground, onBack }: { ground: Ground; onBack: () => void }) {
         and marks, what follows from them (how each skill stands and when it comes back), a placement, the
         date and what else you have set: from the server and from this device.
       </p>
+      {me.value.mode === 'class' && (
+        <p>Your account, your classes and your homework papers stay. An administrator can erase those.</p>
+      )}
       <p>
         Copies stay that somebody made: backups of the server, and files you have downloaded. Another device
         that still has the answers sends them again when it is next opened: erase there too.

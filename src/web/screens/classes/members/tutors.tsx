@@ -80,7 +80,7 @@ export function Tutors({ detail, onDetail }: PartProps) {
                 type="button"
                 class="button plain"
                 disabled={act.busy}
-                aria-label={`${name} is no longer to be tutor of this class`}
+                aria-label={`Take out ${name} as tutor`}
                 onClick={() => remove(id)}
               >
                 Take out
