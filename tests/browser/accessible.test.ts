@@ -1,41 +1,12 @@
 /** WCAG 2.2 A and AA as far as axe-core can tell, on every screen in both themes; sizes, zoom and motion by hand. */
-import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PALETTES } from '../../src/drawing/index.ts';
+import { violations } from './support/axe.ts';
 import { launch } from './support/chromium.ts';
 import { everyKind, openTask } from './support/every-kind.ts';
 import { builtPage, type PageServer, pageServer } from './support/page-server.ts';
 import { asking, check, DESK, device, fillIn, next, openPractice, PHONE } from './support/practising.ts';
-
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-
-interface AxeResult {
-  readonly violations: readonly {
-    readonly id: string;
-    readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
-  }[];
-  readonly passes: readonly unknown[];
-}
-
-/** What axe-core finds; its script is run in the page without being part of it. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source);
-  const { violations: found, passes } = await page.evaluate(
-    (tags) =>
-      (globalThis as unknown as { axe: { run(of: Document, options: unknown): Promise<AxeResult> } }).axe.run(
-        document,
-        {
-          runOnly: { type: 'tag', values: tags },
-        },
-      ),
-    TAGS,
-  );
-  expect(passes.length).toBeGreaterThan(5);
-  return found.flatMap(({ id, nodes }) =>
-    nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary ?? ''}`),
-  );
-}
 
 let browser: Browser;
 let server: PageServer;

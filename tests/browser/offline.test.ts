@@ -11,6 +11,7 @@ import {
   DESK,
   device,
   fillIn,
+  installed,
   marked,
   openPractice,
   PHONE,
@@ -53,18 +54,6 @@ const onDevice = (page: Page): Promise<string[]> =>
         };
       }),
   );
-
-/** The page's files are on the device, so that it opens without network. */
-const installed = (page: Page): Promise<unknown> =>
-  page
-    .evaluate(() => navigator.serviceWorker.ready.then(({ active }) => active?.state))
-    .then(() =>
-      page.waitForFunction(async () => {
-        for (const name of await caches.keys())
-          if ((await (await caches.open(name)).keys()).length > 15) return true;
-        return false;
-      }),
-    );
 
 describe('a device without network', () => {
   it('opens, practises on every screen, and sends everything once and in order when it is back', async () => {

@@ -74,3 +74,15 @@ export async function answerOne(page: Page, at = 0): Promise<void> {
 /** Waits until nothing waits for the server any more. */
 export const allSent = (page: Page): Promise<unknown> =>
   page.waitForFunction(() => (document.querySelector('.standing')?.textContent ?? '') === '');
+
+/** The page's files are on the device, so that it opens without network. */
+export const installed = (page: Page): Promise<unknown> =>
+  page
+    .evaluate(() => navigator.serviceWorker.ready.then(({ active }) => active?.state))
+    .then(() =>
+      page.waitForFunction(async () => {
+        for (const name of await caches.keys())
+          if ((await (await caches.open(name)).keys()).length > 15) return true;
+        return false;
+      }),
+    );

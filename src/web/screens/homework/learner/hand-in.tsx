@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { call } from '../../../api.ts';
+import { ApiFailure, call } from '../../../api.ts';
 import type { Outbox } from '../kept/outbox.ts';
 import { whenText } from '../moments.ts';
 import { useAct } from '../parts/use-act.ts';
@@ -83,9 +83,16 @@ export function HandIn({ session, outbox }: { session: PaperSession; outbox: Out
         'There is no network just now. Your answers are kept on this device; hand in when it is back. What has arrived by the closing time counts either way.',
       );
     if (sent === 'signed-out') throw new Error('You are no longer signed in. Sign in again, then hand in.');
-    const done = await call('submitPaper', { params: { paper: session.id } });
-    setMayReview(done.mayReview);
-    session.handedIn(done.submittedAt);
+    const params = { paper: session.id };
+    try {
+      const done = await call('submitPaper', { params });
+      setMayReview(done.mayReview);
+      session.handedIn(done.submittedAt);
+    } catch (error) {
+      // It may have closed a moment ago, or been handed in from another device.
+      if (error instanceof ApiFailure && error.code !== null) session.renew(await call('paper', { params }));
+      throw error;
+    }
   };
   return (
     <section class="hand-in" aria-labelledby="hand-in">

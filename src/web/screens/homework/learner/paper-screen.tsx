@@ -41,7 +41,13 @@ function Working({
   const { closesAt } = session.view.value.paper;
   const over = now >= closesAt;
   useEffect(() => {
-    session.lookForRefused().catch(() => undefined);
+    const look = async (): Promise<void> => {
+      await session.lookForRefused();
+      // Something is no longer taken, and the page didn't know yet: the server says how the paper stands.
+      if (session.refused.value.length > 0 && session.open())
+        session.renew(await call('paper', { params: { paper: session.id } }));
+    };
+    look().catch(() => undefined);
   }, [session, rounds]);
   useEffect(() => {
     if (over) outbox.flush().catch(() => undefined);

@@ -108,6 +108,13 @@ export class PaperSession {
     this.refused.value = await this.outbox.kept.refusedOf(this.outbox.person, this.id);
   }
 
+  /** Takes over how the paper stands at the server. What is chosen here stays. */
+  renew(view: PaperView): void {
+    this.outbox.hear(view.now);
+    this.view.value = view;
+    this.keepView();
+  }
+
   takeHint(item: number, text: string): void {
     this.hints.value = new Map([...this.hints.value, [item, text]]);
     const before = this.view.value;

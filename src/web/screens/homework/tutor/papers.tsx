@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import type { PaperRow, SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { whenText } from '../moments.ts';
@@ -16,10 +17,15 @@ function standsText({ begunAt, submittedAt, markedAt, saved }: PaperRow, closed:
 }
 
 /** Everybody's papers: who has begun, who has handed in, what it came to. */
-export function Papers({ view }: { view: SetView }) {
+export function Papers({ view, round }: { view: SetView /** Another one: look again. */; round: number }) {
   const { id, attempts } = view.set;
   const { fetched, again } = useFetched(id, () => call('homeworkPapers', { params: { set: id } }));
   const closed = view.state === 'closed';
+  const look = useRef(again);
+  look.current = again;
+  useEffect(() => {
+    if (round > 0) look.current();
+  }, [round]);
   return (
     <Show of={fetched} again={again}>
       {({ papers, waiting }) => (

@@ -17,11 +17,10 @@ export function Prepare({ set, onMade }: { set: string; onMade: () => void }) {
         if (!here) return;
         setStand(now);
         if (now.made >= now.of) {
-          if (before !== undefined && before < now.made) told.current();
+          told.current();
           return;
         }
         if (before === now.made) throw new Error('No more papers could be made just now. Try again.');
-        before ??= now.made;
         before = now.made;
       }
     };

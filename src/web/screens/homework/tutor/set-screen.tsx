@@ -162,8 +162,8 @@ function Issued({ view }: { view: SetView }) {
         <a href={addressOf({ at: 'typed', set: id })}>Type in marks from paper</a>
         <Withdraw view={view} />
       </div>
-      {view.state !== 'withdrawn' && <Prepare set={id} onMade={() => setRound(round + 1)} />}
-      <Papers key={round} view={view} />
+      {view.state !== 'withdrawn' && <Prepare set={id} onMade={() => setRound((before) => before + 1)} />}
+      <Papers view={view} round={round} />
       <Downloads view={view} />
     </>
   );

@@ -1,0 +1,472 @@
+/** Homework against the real server where people sign in: set by a tutor, worked on by learners, closed, reported, marked anew. */
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { homeworkRoutes } from '../../shared/api-homework.ts';
+import type { PaperView, SetView } from '../../shared/homework-views.ts';
+import { rightAnswer } from '../../src/questions/index.ts';
+import { violations } from './support/axe.ts';
+import { launch } from './support/chromium.ts';
+import { HomeworkServer, type Somebody } from './support/homework-server.ts';
+import { builtPage } from './support/page-server.ts';
+import { DESK, installed, PHONE } from './support/practising.ts';
+
+const HOUR = 3_600_000;
+
+let browser: Browser;
+let server: HomeworkServer;
+const built = { folder: '', done: () => {} };
+
+beforeAll(async () => {
+  Object.assign(built, builtPage());
+  [browser, server] = await Promise.all([
+    launch(),
+    HomeworkServer.begin(built.folder, ['A. Barley', 'B. Clover', 'C. Dill', 'D. Elder']),
+  ]);
+});
+afterAll(async () => {
+  await browser?.close();
+  await server?.end();
+  built.done();
+});
+
+interface Opened {
+  readonly context: BrowserContext;
+  readonly page: Page;
+  readonly complaints: string[];
+}
+
+/** A page with the homework open. */
+async function at(who: Somebody, options: object, hash: string, seen: string): Promise<Opened> {
+  const opened = await server.deviceOf(browser, who, options);
+  await opened.page.goto(`${server.address}/#/homework${hash}`);
+  await opened.page.waitForSelector(seen);
+  return opened;
+}
+
+const saved = (page: Page): Promise<unknown> =>
+  page.waitForFunction(() => document.querySelector('.keeping p')?.textContent === 'Saved.');
+
+const saving = (page: Page, words: RegExp): Promise<unknown> =>
+  page.waitForFunction(
+    (source) => new RegExp(source).test(document.querySelector('.keeping p')?.textContent ?? ''),
+    words.source,
+  );
+
+/** The item of a paper that stands there, drawn. */
+async function onItem(page: Page, number: number): Promise<void> {
+  await page.waitForFunction(
+    (wanted) => document.querySelector('.on-paper .title-block')?.textContent?.includes(`Item ${wanted} of`),
+    number,
+  );
+  await page.waitForSelector('.on-paper .lines img');
+}
+
+/** Answers the item that is open by its form: with the choice at `index` of each. */
+async function fillItem(page: Page, index: number): Promise<void> {
+  const items = page.locator('.on-paper fieldset.item');
+  for (let item = 0; item < (await items.count()); item++) {
+    const radios = items.nth(item).locator('input[type=radio]');
+    const count = await radios.count();
+    if (count > 0) await radios.nth(Math.min(index, count - 1)).check();
+    else await items.nth(item).locator('input[type=text]').fill('24');
+  }
+}
+
+/** What stands chosen in the item that is open. */
+const chosen = (page: Page): Promise<string[]> =>
+  page
+    .locator('.on-paper fieldset.item input:checked')
+    .evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value));
+
+/** A set that a tutor has issued to the class. */
+async function issued(changes: object): Promise<string> {
+  const now = Date.now();
+  const { set } = (await server.ask(
+    server.tutor,
+    homeworkRoutes.draftHomework,
+    { class: server.classId },
+    {
+      title: 'Week 40: two supplies',
+      skills: ['make-contact', 'break-contact', 'changeover-legs'],
+      items: 3,
+      level: 'small',
+      opensAt: now - HOUR,
+      closesAt: now + HOUR,
+      ...changes,
+    },
+  )) as SetView;
+  await server.ask(server.tutor, homeworkRoutes.issueHomework, { set: set.id });
+  return set.id;
+}
+
+/** The answers to a paper that are right, as whoever has the disk knows them. */
+const rightOnes = (paper: string) =>
+  server.look(async (store) => {
+    const kept = await store.homework.paper(paper);
+    if (!kept) throw new Error('there is no such paper');
+    return kept.paper.items.map(({ question }, item) => ({
+      id: `right-${item}`,
+      item,
+      answer: rightAnswer(question),
+      secondsUsed: 20,
+    }));
+  });
+
+describe('a set from its making to its report', () => {
+  const set = { id: '' };
+
+  it('is made, sampled and issued by a tutor in a few steps', async () => {
+    const { context, page, complaints } = await at(server.tutor, DESK, '', '.homework h1');
+    await page.getByRole('link', { name: 'New set' }).click();
+    await page.getByLabel('Title', { exact: true }).fill('Week 41: make and break');
+    // What is missing is said, and nothing that was typed is lost.
+    await page.getByRole('button', { name: 'Keep as draft' }).click();
+    await page.waitForSelector('.set-form .refused');
+    expect(await page.getByLabel('Title', { exact: true }).inputValue()).toBe('Week 41: make and break');
+    await page.getByLabel('Make and break', { exact: true }).check();
+    expect(await page.locator('.of-topic input:checked').count()).toBe(3);
+    await page.getByLabel('Items', { exact: true }).fill('5');
+    await page.getByLabel('Marks for each').fill('2');
+    await page.getByLabel('Size').selectOption('small');
+    await page.getByLabel('Help').selectOption('hints');
+    const times = await page
+      .locator('input[type=datetime-local]')
+      .evaluateAll((fields) => fields.map((field) => (field as HTMLInputElement).value));
+    expect(times[1]).toMatch(/T20:00$/);
+    await page.getByRole('button', { name: 'Keep as draft' }).click();
+
+    await page.getByRole('link', { name: 'Sample paper' }).click();
+    await page.waitForSelector('.shown-item .lines img');
+    expect(await page.locator('.shown-item').count()).toBe(5);
+    // Every item has its right answers, and nothing is called wrong.
+    expect(await page.locator('.shown-item .verdict.right').count()).toBeGreaterThanOrEqual(5);
+    expect(await page.locator('.shown-item .verdict.wrong').count()).toBe(0);
+    const titles = (): Promise<string[]> => page.locator('.shown-item h2').allTextContents();
+    const first = await titles();
+    await page.getByRole('link', { name: 'Another sample' }).click();
+    await page.waitForFunction(() =>
+      document.querySelector('.sheet-head')?.textContent?.includes('Sample paper 2'),
+    );
+    await page.waitForSelector('.shown-item');
+    expect(await titles()).not.toEqual(first);
+    await page.getByRole('link', { name: 'Back to the set' }).click();
+
+    await page.getByRole('button', { name: 'Issue to the class' }).click();
+    await page.getByText('All 4 papers are made.').waitFor();
+    await page.waitForSelector('.schedule .code');
+    expect(await page.getByText('not begun').count()).toBe(4);
+    set.id = new URL(page.url()).hash.split('.').at(-1) ?? '';
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('gives two learners different circuits in every place', async () => {
+    const papers = await Promise.all(
+      server.learners
+        .slice(0, 2)
+        .map((who) => server.ask(who, homeworkRoutes.beginPaper, { set: set.id }) as Promise<PaperView>),
+    );
+    const [one, other] = papers.map(({ paper }) => paper.items.map(({ question }) => question.circuit));
+    expect(one).toHaveLength(5);
+    one?.forEach((circuit, place) => {
+      expect(circuit).not.toEqual(other?.[place]);
+    });
+    const circuits = await server.look(async (store) =>
+      Promise.all(
+        papers.map(async ({ id }) =>
+          (await store.homework.paper(id))?.paper.items.map(({ circuit }) => circuit),
+        ),
+      ),
+    );
+    expect(new Set(circuits.flat()).size).toBe(10);
+  });
+
+  it('is worked on by touch on a phone over a lost network and a reload, and handed in', async () => {
+    const [learner] = server.learners;
+    if (!learner) throw new Error('no learner');
+    const { context, page, complaints } = await at(learner, PHONE, '', '.set-list');
+    await installed(page);
+    await page.getByRole('link', { name: 'Go on', exact: true }).tap();
+    await page.locator('.schedule tbody a').first().tap();
+    await onItem(page, 1);
+
+    // On the drawing, where it can be, by touch.
+    const spots = page.locator('.on-paper button.spot');
+    for (const spot of await spots.all()) await spot.tap();
+    expect(await page.locator('.on-paper .verdict').count()).toBe(0);
+    await fillItem(page, 0);
+    await page.getByRole('button', { name: /^Hint/ }).tap();
+    await page.waitForSelector('.on-paper .hint:not(.empty)');
+    await saved(page);
+    await page.getByRole('link', { name: 'Next', exact: true }).tap();
+    await onItem(page, 2);
+    await fillItem(page, 1);
+    await saved(page);
+
+    // The network goes, and the server with it; working goes on, over a reload too.
+    await server.kill();
+    await context.setOffline(true);
+    await page.getByRole('link', { name: 'Next', exact: true }).tap();
+    await onItem(page, 3);
+    await fillItem(page, 0);
+    await saving(page, /kept on this device, waiting for the network/);
+    const third = await chosen(page);
+    expect(third.length).toBeGreaterThan(0);
+    await page.reload();
+    await onItem(page, 3);
+    expect(await chosen(page)).toEqual(third);
+    await page.getByRole('link', { name: 'Back', exact: true }).tap();
+    await onItem(page, 2);
+    await fillItem(page, 0);
+    const second = await chosen(page);
+    await page.getByRole('link', { name: /^Item 5/ }).tap();
+    await onItem(page, 5);
+    // It can't be handed in now, and says what happens to what was answered.
+    await page.getByRole('link', { name: 'Look over', exact: true }).tap();
+    await page.getByRole('button', { name: 'Hand in', exact: true }).tap();
+    await page.getByText('Not answered: items 4 and 5.').waitFor();
+    await page.getByRole('button', { name: /^Hand in now/ }).tap();
+    await page.getByText('There is no network just now.').waitFor();
+
+    await server.start();
+    await context.setOffline(false);
+    await page.evaluate(() => dispatchEvent(new Event('online')));
+    await saved(page);
+    await page.getByRole('button', { name: /^Hand in now/ }).tap();
+    await page.getByRole('heading', { name: 'Handed in' }).waitFor();
+
+    const paper = await server.look(async (store) => {
+      const head = (await store.homework.papersOf(learner.id)).find((each) => each.set === set.id);
+      const answers = await store.homework.answersOf(head?.id ?? '');
+      return { head, answers, hints: await store.homework.hintsOf(head?.id ?? '') };
+    });
+    expect(paper.head?.submittedAt).not.toBeNull();
+    expect(paper.hints).toEqual([0]);
+    // Each once, in the order in which they were given, and the last of each item as it stood on the phone.
+    expect(new Set(paper.answers.map(({ id }) => id)).size).toBe(paper.answers.length);
+    const last = (item: number) => paper.answers.findLast((answer) => answer.item === item)?.answer;
+    const states = (answer: unknown) => Object.values((answer as { states: Record<string, string> }).states);
+    expect(states(last(2))).toEqual(third);
+    expect(states(last(1))).toEqual(second);
+    expect(last(3)).toBeUndefined();
+    expect(last(4)).toBeUndefined();
+
+    // Nothing may be looked through before it closes.
+    await page.getByRole('link', { name: 'All my homework' }).tap();
+    await page.getByText(/Marks and answers from/).waitFor();
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('closes by the clock of the server: what was saved counts, what comes later is refused in words', async () => {
+    const [, learner] = server.learners;
+    if (!learner) throw new Error('no second learner');
+    const { context, page, complaints } = await at(learner, PHONE, '', '.set-list');
+    await page.getByRole('link', { name: 'Go on', exact: true }).tap();
+    await page.locator('.schedule tbody a').first().tap();
+    await onItem(page, 1);
+    await fillItem(page, 0);
+    await saved(page);
+    await server.ahead(8 * 24 * HOUR);
+    await page.getByRole('link', { name: 'Next', exact: true }).tap();
+    await onItem(page, 2);
+    await fillItem(page, 0);
+    await page.getByRole('link', { name: 'All items', exact: true }).tap();
+    await page.getByText('These answers did not count:').waitFor();
+    expect(await page.locator('.refused li').allTextContents()).toEqual([expect.stringMatching(/^Item 2: /)]);
+    await page.getByRole('heading', { name: 'Closed', exact: true }).waitFor();
+
+    await page.getByRole('link', { name: 'See the marks' }).tap();
+    await page.waitForSelector('.schedule .verdict');
+    expect(await page.locator('.sheet-head').textContent()).toMatch(/1 of 5 answered/);
+    // What is to be revised leads to its lesson and to practice of just that.
+    await page.getByRole('link', { name: 'practise it' }).first().tap();
+    await page.getByText('Only this skill, until you choose otherwise').waitFor();
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('is looked through by its learner item by item, with what is right, why, and the run', async () => {
+    const [learner] = server.learners;
+    if (!learner) throw new Error('no learner');
+    const { context, page, complaints } = await at(learner, PHONE, '', '.set-list');
+    await page.getByRole('link', { name: 'Look through' }).tap();
+    await page.locator('.schedule tbody a').first().tap();
+    await page.waitForSelector('.looked-through .why li');
+    await page.waitForSelector('.looked-through .transport, .looked-through .lines img');
+    expect(await page.locator('.looked-through .talk').textContent()).toMatch(/of 2 marks/);
+    await page.getByText('The hint was asked for.').waitFor();
+    await page.getByRole('link', { name: 'Next', exact: true }).tap();
+    await page.waitForFunction(() =>
+      document.querySelector('.looked-through .title-block')?.textContent?.includes('Item 2 of 5'),
+    );
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('is reported on, and a mark is given anew with a reason that the learner reads', async () => {
+    const [learner] = server.learners;
+    if (!learner) throw new Error('no learner');
+    const { context, page, complaints } = await at(server.tutor, DESK, `/report.${set.id}`, '.schedule.grid');
+    expect(await page.locator('.sheet-head').textContent()).toMatch(/2 of 4 handed in/);
+    const looked = await page.locator('.homework').textContent();
+    expect(looked).toMatch(/C\. Dill: handed in nothing/);
+    expect(looked).toMatch(/B\. Clover: answered only 1 of 5 items/);
+    expect(looked).toMatch(/Facility: the mean mark/);
+    await page.locator('.schedule.grid').getByRole('link', { name: 'A. Barley' }).click();
+    await page.waitForSelector('.schedule .verdict');
+    const total = (): Promise<string | null> => page.locator('.sheet-head').textContent();
+    const before = await total();
+    await page.locator('.schedule tbody a').nth(4).click();
+    await page.getByRole('heading', { name: 'Give it another mark' }).waitFor();
+    // More than the item has is refused, and nothing that was typed is lost.
+    await page.getByLabel('Marks of 2').fill('1.5');
+    await page.getByLabel(/^Reason/).fill('Drawn rightly by hand beside the sheet.');
+    await page.getByRole('button', { name: 'Keep this mark' }).click();
+    await page.getByText(/Marked by the tutor on .* with 1.5: Drawn rightly by hand/).waitFor();
+    await page.getByRole('link', { name: 'All items', exact: true }).click();
+    await page.waitForSelector('.schedule .verdict');
+    expect(await total()).not.toBe(before);
+    const marked = await server.look(async (store) => {
+      const head = (await store.homework.papersOf(learner.id)).find((each) => each.set === set.id);
+      return store.homework.markOf(head?.id ?? '');
+    });
+    expect(marked?.items[4]?.overrides).toMatchObject([
+      { earned: 1.5, reason: 'Drawn rightly by hand beside the sheet.', by: server.tutor.id },
+    ]);
+    // The first mark stands beside it.
+    expect(marked?.items[4]?.mark.share).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
+  it('takes marks from paper by keyboard alone, a paper after another', async () => {
+    const { context, page, complaints } = await at(server.tutor, DESK, `/set.${set.id}`, '.schedule .code');
+    const codeOf = async (name: string): Promise<string> =>
+      (await page.locator('tr', { hasText: name }).locator('.code').textContent()) ?? '';
+    const codes = [await codeOf('C. Dill'), await codeOf('D. Elder')];
+    await page.getByRole('link', { name: /^Type in marks/ }).click();
+    await page.getByLabel('Code on the paper').focus();
+    for (const [index, code] of codes.entries()) {
+      await page.keyboard.type(code.toLowerCase());
+      await page.getByText(index === 0 ? 'C. Dill' : 'D. Elder', { exact: true }).waitFor();
+      await page.keyboard.press('Enter');
+      // 2, 1.5, left out, 0, 2
+      for (const mark of ['2', '1,5', '', '0', '2']) {
+        if (mark) await page.keyboard.type(mark);
+        await page.keyboard.press('Enter');
+      }
+      await page.getByText(`${index === 0 ? 'C. Dill' : 'D. Elder'}: 5.5 of 10 marks`).waitFor();
+      await page.waitForFunction(() => document.activeElement?.matches('.typed .field input'));
+    }
+    // A mark that an item hasn't got is told at its place, and nothing is sent.
+    await page.keyboard.type(codes[0] ?? '');
+    await page.keyboard.press('Enter');
+    for (const mark of ['3', '1', '1', '1', '1']) {
+      await page.keyboard.type(mark);
+      await page.keyboard.press('Enter');
+    }
+    await page.getByText('Item 1 has marks from 0 to 2. Correct 3.').waitFor();
+    expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe('3');
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('the homework of a class over several sets', () => {
+  it('shows the term and who can do what, and gives files away', async () => {
+    await server.ahead(0);
+    const id = await issued({ review: 'after-submitting' });
+    for (const [index, who] of server.learners.slice(0, 3).entries()) {
+      const view = (await server.ask(who, homeworkRoutes.beginPaper, { set: id })) as PaperView;
+      const answers = (await rightOnes(view.id)).slice(0, 3 - index);
+      await server.ask(who, homeworkRoutes.saveAnswers, { paper: view.id }, { answers });
+      await server.ask(who, homeworkRoutes.submitPaper, { paper: view.id });
+    }
+    const { context, page, complaints } = await at(
+      server.tutor,
+      DESK,
+      `/term.${server.classId}`,
+      '.schedule.grid',
+    );
+    expect(await page.locator('.schedule.grid').count()).toBe(2);
+    await page.getByRole('link', { name: 'Sets of the class' }).click();
+    await page.getByRole('link', { name: 'Who can do what' }).click();
+    await page.waitForSelector('.stands');
+    const evidence = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Evidence of A. Barley, PDF' }).click();
+    expect((await evidence).suggestedFilename()).toBe('a-barley-evidence.pdf');
+    await page.goto(`${server.address}/#/homework/set.${id}`);
+    await page.getByText('All 4 papers are made.').waitFor();
+    for (const [label, ending] of [
+      ['Papers to print', 'papers.pdf'],
+      ['Answers to all papers', 'answers.pdf'],
+      ['Marks as a table (CSV)', 'marks.csv'],
+      ['Statements (xAPI)', 'statements.json'],
+      ['Sample as a package (QTI 3.0)', 'qti-3.0.zip'],
+      ['Sample as a package (QTI 2.2)', 'qti-2.2.zip'],
+    ] as const) {
+      const download = page.waitForEvent('download');
+      await page.getByRole('button', { name: label }).click();
+      expect((await download).suggestedFilename()).toBe(`week-40-two-supplies-${ending}`);
+    }
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});
+
+describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {
+  it.each([
+    ['on a phone', PHONE],
+    ['on a desk', DESK],
+  ])('axe-core finds nothing on any screen of homework %s', async (_, size) => {
+    await server.ahead(0);
+    const closed = await issued({ title: 'Week 39', review: 'after-submitting', help: 'hints', attempts: 2 });
+    const [first, second] = server.learners;
+    if (!first || !second) throw new Error('no learners');
+    const view = (await server.ask(first, homeworkRoutes.beginPaper, { set: closed })) as PaperView;
+    const answers = (await rightOnes(view.id)).slice(0, 2);
+    await server.ask(first, homeworkRoutes.saveAnswers, { paper: view.id }, { answers });
+    await server.ask(first, homeworkRoutes.submitPaper, { paper: view.id });
+    const going = (await server.ask(first, homeworkRoutes.beginPaper, { set: closed })) as PaperView;
+    const found: string[] = [];
+    const look = async (page: Page, name: string): Promise<void> => {
+      found.push(...(await violations(page)).map((text) => `${name}: ${text}`));
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+        name,
+      ).toBeLessThanOrEqual(0);
+    };
+    const walk = async (who: Somebody, screens: readonly (readonly [string, string])[]): Promise<void> => {
+      const { context, page } = await server.deviceOf(browser, who, { ...size, colorScheme });
+      await page.goto(`${server.address}/#/homework`);
+      await page.waitForSelector('.homework h1');
+      for (const [hash, seen] of screens) {
+        await page.goto(`${server.address}/#/homework${hash}`);
+        await page.waitForSelector(seen);
+        await look(page, hash || 'the beginning');
+      }
+      await context.close();
+    };
+    await walk(first, [
+      ['', '.set-list'],
+      [`/paper.${going.id}`, '.hand-in'],
+      [`/paper.${going.id}.1`, '.on-paper .lines img'],
+      [`/review.${view.id}`, '.schedule .verdict'],
+      [`/review.${view.id}.1`, '.looked-through .why li'],
+    ]);
+    await walk(server.tutor, [
+      ['', '.schedule'],
+      [`/new.${server.classId}`, '.set-form'],
+      [`/set.${closed}`, '.schedule .share'],
+      [`/sample.${closed}.1`, '.shown-item .lines img'],
+      [`/report.${closed}`, '.schedule.grid'],
+      [`/marked.${closed}.${view.id}`, '.schedule .verdict'],
+      [`/marked.${closed}.${view.id}.3`, '.own-mark'],
+      [`/typed.${closed}`, '.typed'],
+      [`/term.${server.classId}`, '.schedule.grid'],
+      [`/competence.${server.classId}`, '.stands'],
+    ]);
+    expect(found).toEqual([]);
+  });
+});
