@@ -1,6 +1,7 @@
 /** Who uses the page: as the server last said, remembered on this device so that practice goes on without network. */
 import { signal } from '@preact/signals';
 import type { Me } from '../../shared/api-people.ts';
+import type { ApiProblem } from '../../shared/api-problem.ts';
 import type { PersonRole } from '../../shared/people.ts';
 import { askAs, whenSignedOut } from './api.ts';
 
@@ -66,15 +67,22 @@ export function become(now: Me): void {
 const signOut = async (): Promise<boolean> =>
   (await fetch('/api/sign-out', { method: 'POST' }).catch(() => undefined))?.ok === true;
 
-/** Asks the server; undefined where it can't be reached or doesn't know just now. */
+/**
+ * Asks the server; undefined where it can't be reached or doesn't know just now.
+ *
+ * @throws Error with words for a person where it says that nobody may sign in on this way: passwords would be heard
+ */
 export async function askMe(): Promise<Me | undefined> {
   if (small.read(LEAVING) !== null) {
     if (!(await signOut())) return undefined;
     small.write(LEAVING, null);
   }
   const response = await fetch('/api/me').catch(() => undefined);
-  const told: unknown = response?.ok ? await response.json().catch(() => undefined) : undefined;
-  return looksRight(told) ? told : undefined;
+  const told: unknown = await response?.json().catch(() => undefined);
+  if (response?.ok) return looksRight(told) ? told : undefined;
+  const { code, message, hint } = (told ?? {}) as Partial<ApiProblem>;
+  if (code === 'not-secure') throw new Error(`${message} ${hint}`);
+  return undefined;
 }
 
 /** Signs out here. Where the server can't be told, it is before anything else is asked of it. */
@@ -106,7 +114,7 @@ export function meet(told: Me): void {
 
 /** Asks the server who is there, where it may be somebody else by now, or not the same of the one who is. */
 export async function meetAgain(): Promise<void> {
-  const told = me.value.mode === 'class' ? await askMe() : undefined;
+  const told = await askMe();
   if (told) meet(told);
 }
 
@@ -118,11 +126,18 @@ export function keepMeeting(): void {
     };
     meetAgain().then(ask, ask);
   });
-  window.addEventListener('storage', ({ key, newValue }) => {
-    const now = key === NAME ? readMe(newValue) : undefined;
+  const look = (): void => {
+    const now = readMe(small.read(NAME));
     if (!now) return;
     if (!same(now, me.value)) location.reload();
     // The same one has signed in again there.
     else if (signedOut.value) meetAgain().catch(() => undefined);
+  };
+  window.addEventListener('storage', ({ key }) => {
+    if (key === NAME) look();
+  });
+  // Brought back by the browser as it stood, it has heard of nothing meanwhile.
+  window.addEventListener('pageshow', ({ persisted }) => {
+    if (persisted) look();
   });
 }

@@ -56,6 +56,18 @@ describe('from the first run on', () => {
   });
 });
 
+describe('a way on which passwords could be heard', () => {
+  it('is not taken: the page says what is wrong instead of asking for one', async () => {
+    const { page } = await at.take(PHONE);
+    // As the server refuses what comes by plain http from elsewhere; here everything comes from this machine.
+    const json = { code: 'not-secure', message: 'Passwords would be heard.', hint: 'Open it with https.' };
+    await page.route('**/api/me', (route) => route.fulfill({ status: 403, json }));
+    await page.goto(at.server.address);
+    await page.getByText('Passwords would be heard. Open it with https.').waitFor();
+    expect(await page.locator('input').count()).toBe(0);
+  });
+});
+
 describe('a link that was handed over', () => {
   it('lets in once; the password chosen then is good on any device', async () => {
     await at.newClass('Class of Ada Quill');
