@@ -27,26 +27,48 @@ export const joiningBy = (service: Service, request: FastifyRequest): TryLimit =
   within: 60 * MINUTES,
 });
 
-/** Counts one try, or refuses it. */
-export async function take({ store }: Service, limit: TryLimit): Promise<void> {
-  const seconds = await store.people.tries.take(limit);
-  if (seconds === null) return;
-  throw new ApiFailure(
+const tooMany = (seconds: number): ApiFailure =>
+  new ApiFailure(
     'too-many-tries',
     'There were too many tries.',
     `Try again in ${seconds > 90 ? `${Math.ceil(seconds / 60)} minutes` : `${seconds} seconds`}.`,
     seconds,
   );
+
+/** Counts one try, or refuses it. */
+export async function take({ store }: Service, limit: TryLimit): Promise<void> {
+  const seconds = await store.people.tries.take(limit);
+  if (seconds !== null) throw tooMany(seconds);
 }
+
+interface WrongLimits {
+  /** Counted before the try and given back when it was right, so that many at once can't slip through. */
+  readonly account?: TryLimit;
+  /** Counted when it was wrong: hundreds of people behind one address may be right at the same moment. */
+  readonly address?: TryLimit;
+}
+
+/** Whether it was refused for what was tried, and not because the server couldn't do it. */
+const wasWrong = (error: unknown): boolean => error instanceof ApiFailure && error.status < 500;
 
 /** Does something that may go wrong only so often; what goes right doesn't count. */
 export async function onlySoOften<T>(
   service: Service,
-  limits: readonly TryLimit[],
+  { account, address }: WrongLimits,
   work: () => Promise<T>,
 ): Promise<T> {
-  for (const limit of limits) await take(service, limit);
-  const result = await work();
-  for (const limit of limits) await service.store.people.tries.giveBack(limit);
-  return result;
+  const { tries } = service.store.people;
+  const seconds = address ? await tries.wait(address) : null;
+  if (seconds !== null) throw tooMany(seconds);
+  if (account) await take(service, account);
+  try {
+    const result = await work();
+    if (account) await tries.giveBack(account);
+    return result;
+  } catch (error) {
+    if (wasWrong(error)) {
+      if (address) await tries.take(address);
+    } else if (account) await tries.giveBack(account);
+    throw error;
+  }
 }

@@ -48,6 +48,7 @@ export const people: Migration = {
       .addColumn('device', 'varchar(60)', (column) => column.notNull())
       .execute();
     await schema.createIndex('sessions_of').on('sessions').column('person').execute();
+    await schema.createIndex('sessions_until').on('sessions').column('until').execute();
     await schema
       .createTable('links')
       .addColumn('token_hash', 'varchar(43)', (column) => column.primaryKey())

@@ -31,7 +31,6 @@ export async function beginSession(
   now: number,
 ): Promise<string> {
   const token = newToken();
-  await db.deleteFrom('sessions').where('until', '<=', now).execute();
   await db
     .insertInto('sessions')
     .values({
@@ -60,7 +59,11 @@ export async function endSessions(
 }
 
 export const sessionsOn = (db: Kysely<Tables>, now: () => number) => ({
-  begin: (person: string, device: string): Promise<string> => beginSession(db, person, device, now()),
+  /** Begins a session, and clears out those that have ended. */
+  async begin(person: string, device: string): Promise<string> {
+    await db.deleteFrom('sessions').where('until', '<=', now()).execute();
+    return beginSession(db, person, device, now());
+  },
 
   /** Whose session a token is of, and notes that it was used; null when there is none, or it has ended. */
   async holderOf(token: string): Promise<SessionHolder | null> {

@@ -29,9 +29,21 @@ export function triesOn(db: Kysely<Tables>, installation: Installation, now: () 
   const keyOf = async ({ what }: TryLimit): Promise<string> =>
     (await installation.keyed('tries', what)).toString('base64url');
   const windowOf = ({ within }: TryLimit): number => Math.floor(now() / within) * within;
+  const secondsLeft = (limit: TryLimit): number =>
+    Math.max(1, Math.ceil((windowOf(limit) + limit.within - now()) / 1000));
   return {
+    /** Null when one more may be made, otherwise the seconds after which the next one may be. Counts nothing. */
+    async wait(limit: TryLimit): Promise<number | null> {
+      const row = await db
+        .selectFrom('tries')
+        .select('count')
+        .where('key', '=', await keyOf(limit))
+        .where('window_start', '=', windowOf(limit))
+        .executeTakeFirst();
+      return (row?.count ?? 0) < limit.most ? null : secondsLeft(limit);
+    },
     /**
-     * Counts one try, before it is made: many at once can't slip through.
+     * Counts one try. Done before it is made, many at once can't slip through.
      *
      * @returns null when it may be made, otherwise the seconds after which the next one may be
      */
@@ -44,7 +56,7 @@ export function triesOn(db: Kysely<Tables>, installation: Installation, now: () 
           .deleteFrom('tries')
           .where('window_start', '<', now() - DAY)
           .execute();
-      return made <= limit.most ? null : Math.max(1, Math.ceil((from + limit.within - now()) / 1000));
+      return made <= limit.most ? null : secondsLeft(limit);
     },
     /** Takes one back that turned out to be right: only wrong ones count. */
     async giveBack(limit: TryLimit): Promise<void> {

@@ -21,7 +21,10 @@ export function addEntering(app: FastifyInstance, service: Service): void {
   );
 
   addRoute(app, service, peopleRoutes.firstRun, async ({ body, request, reply }) => {
-    const limits = [byAddress(service, request, 'first-run'), byAccount('first-run', 'administrator')];
+    const limits = {
+      account: byAccount('first-run', 'administrator'),
+      address: byAddress(service, request, 'first-run'),
+    };
     await onlySoOften(service, limits, async () => {
       if (!(await isFirstRunKey(people, body.key)) || (await people.persons.hasAdmin()))
         throw refusal('first-run-refused');
@@ -35,7 +38,10 @@ export function addEntering(app: FastifyInstance, service: Service): void {
 
   addRoute(app, service, peopleRoutes.signIn, async ({ body, request, reply }) => {
     const name = signInName.safeParse(body.signIn.trim().toLowerCase());
-    const limits = [byAccount('sign-in', name.data ?? 'none'), byAddress(service, request, 'sign-in')];
+    const limits = {
+      account: byAccount('sign-in', name.data ?? 'none'),
+      address: byAddress(service, request, 'sign-in'),
+    };
     const person = await onlySoOften(service, limits, async () => {
       const found = name.success ? await people.persons.bySignIn(name.data) : null;
       // Also where there is nobody of that name, so that both take as long.
@@ -47,7 +53,7 @@ export function addEntering(app: FastifyInstance, service: Service): void {
   });
 
   addRoute(app, service, peopleRoutes.signInWithLink, async ({ body, request, reply }) => {
-    const token = await onlySoOften(service, [byAddress(service, request, 'link')], async () => {
+    const token = await onlySoOften(service, { address: byAddress(service, request, 'link') }, async () => {
       const begun = await people.links.use(body.token, deviceIn(request));
       if (begun === null) throw refusal('link-refused');
       return begun;

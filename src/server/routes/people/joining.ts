@@ -12,7 +12,7 @@ export function addJoining(app: FastifyInstance, service: Service): void {
   const { joining } = store.people;
 
   addRoute(app, service, peopleRoutes.lookAtCode, ({ body, request }) =>
-    onlySoOften(service, [byAddress(service, request, 'code')], async () => {
+    onlySoOften(service, { address: byAddress(service, request, 'code') }, async () => {
       const title = await joining.look(body.code);
       if (title === null) throw refusal('code-refused');
       return { title };
@@ -22,7 +22,7 @@ export function addJoining(app: FastifyInstance, service: Service): void {
   addRoute(app, service, peopleRoutes.join, async ({ body, request, reply }) => {
     const { code, name, signIn, password } = body;
     await take(service, joiningBy(service, request));
-    const person = await onlySoOften(service, [byAddress(service, request, 'code')], async () => {
+    const person = await onlySoOften(service, { address: byAddress(service, request, 'code') }, async () => {
       // Before the costly hash, so that guessing codes costs the server little.
       if ((await joining.look(code)) === null) throw refusal('code-refused');
       const made = await joining.asNew(code, { name, signIn, passwordHash: await passwords.hash(password) });
@@ -33,7 +33,7 @@ export function addJoining(app: FastifyInstance, service: Service): void {
   });
 
   addRoute(app, service, peopleRoutes.joinClass, async ({ body, person, request }) => {
-    const limits = [byAccount('code', person.id), byAddress(service, request, 'code')];
+    const limits = { account: byAccount('code', person.id), address: byAddress(service, request, 'code') };
     await onlySoOften(service, limits, async () => {
       const result = await joining.asKnown(body.code, person.id);
       if (result !== 'joined') throw refusal(result);

@@ -26,7 +26,7 @@ export function addOwn(app: FastifyInstance, service: Service): void {
   addRoute(app, service, peopleRoutes.setPassword, async ({ body, person }) => {
     const known = await persons.passwordHashOf(person.id);
     if (known !== null)
-      await onlySoOften(service, [byAccount('password', person.id)], async () => {
+      await onlySoOften(service, { account: byAccount('password', person.id) }, async () => {
         if (!(await passwords.matches(body.old ?? '', known))) throw refusal('sign-in-refused');
       });
     else if (body.signIn === undefined && (await persons.byId(person.id))?.signIn === null)
