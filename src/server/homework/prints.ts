@@ -1,5 +1,4 @@
 /** Homework on paper: the papers of a class, their key, and evidence of what somebody has proven. */
-import { competenceMatrix } from '../../homework/index.ts';
 import {
   answerKeyPdf,
   classPapersPdf,
@@ -14,7 +13,7 @@ import { ApiFailure, noSuchThing } from '../problems.ts';
 import { tutorsSet } from './access.ts';
 import type { Desk } from './desk.ts';
 import { checkIssued, withoutPaper } from './make-papers.ts';
-import { historiesOf, learnersOf } from './reports.ts';
+import { learnersOf, matrixOf } from './reports.ts';
 
 /** Told after each paper, and waited for. */
 export type OnPaper = (done: number, of: number) => void | Promise<void>;
@@ -111,9 +110,8 @@ export async function evidenceFile(
 ): Promise<Uint8Array> {
   const person = await inCareOf(desk.store, asking, id);
   const words = wordsFor(zone);
-  const histories = await historiesOf(desk, [id]);
-  const at = desk.now();
-  const matrix = competenceMatrix(desk.course, [{ id, histories }], at);
+  const matrix = await matrixOf(desk, [id]);
+  const { at } = matrix;
   return evidencePdf({
     person: { name: person.name },
     madeAt: words.day(at),

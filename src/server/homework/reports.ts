@@ -1,14 +1,15 @@
 /** What tutors are told of a class: one set, all sets, and who can do what. */
 import type { HomeworkSet, PaperMark } from '../../../shared/homework.ts';
 import type { CompetenceView, SetReport, TermView } from '../../../shared/homework-views.ts';
-import type { SkillAnswer } from '../../../shared/memory.ts';
 import {
   type ClassIdea,
   type ClassReport,
+  type CompetenceMatrix,
   classReport,
   competenceMatrix,
   countingAttempt,
   markFromShort,
+  type PersonRow,
   refreshersDue,
   termReport,
 } from '../../homework/index.ts';
@@ -17,7 +18,7 @@ import type { Asking } from '../people/gate.ts';
 import { checkTutor, tutorsSet } from './access.ts';
 import type { Desk } from './desk.ts';
 import { settle, settledHeads } from './settle.ts';
-import { soon } from './turns.ts';
+import { others, soon } from './turns.ts';
 import { stateOf } from './views.ts';
 
 /** Milliseconds for which a report waits for papers that have still to be marked. */
@@ -146,15 +147,18 @@ async function rememberAll(desk: Desk, learners: readonly string[], until: numbe
   }
 }
 
-/** All that learners have answered, in practice and in homework. */
-export async function historiesOf(
-  desk: Desk,
-  learners: readonly string[],
-): Promise<readonly (readonly SkillAnswer[])[]> {
-  await rememberAll(desk, learners, soon(MARKING));
-  const histories: (readonly SkillAnswer[])[] = [];
-  for (const learner of learners) histories.push(await desk.store.historyOf(learner));
-  return histories;
+/** Who can do what at this moment, from all that they have answered, in practice and in homework. One after another. */
+export async function matrixOf(desk: Desk, people: readonly string[]): Promise<CompetenceMatrix> {
+  await rememberAll(desk, people, soon(MARKING));
+  const at = desk.now();
+  const { skills } = competenceMatrix(desk.course, [], at);
+  const rows: PersonRow[] = [];
+  for (const id of people) {
+    const histories = [await desk.store.historyOf(id)];
+    rows.push(...competenceMatrix(desk.course, [{ id, histories }], at).rows);
+    await others();
+  }
+  return { at, skills, rows };
 }
 
 export async function competenceOf(
@@ -165,19 +169,13 @@ export async function competenceOf(
 ): Promise<CompetenceView> {
   await checkTutor(desk, asking, classId);
   const people = await learnersOf(desk, classId);
-  const histories = await historiesOf(
+  const matrix = await matrixOf(
     desk,
     people.map(({ id }) => id),
-  );
-  const at = desk.now();
-  const matrix = competenceMatrix(
-    desk.course,
-    people.map(({ id }, index) => ({ id, histories: [histories[index]!] })),
-    at,
   );
   return {
     people,
     matrix: matrix as CompetenceView['matrix'],
-    refreshers: [...refreshersDue(matrix, at + days * DAY)],
+    refreshers: [...refreshersDue(matrix, matrix.at + days * DAY)],
   };
 }

@@ -3,7 +3,8 @@
 /** Milliseconds for which such work keeps the others waiting. */
 const LONGEST_TURN = 5;
 
-const others = (): Promise<void> => new Promise((go) => setImmediate(go));
+/** Lets others who wait have their turn. */
+export const others = (): Promise<void> => new Promise((go) => setImmediate(go));
 
 /** Does work that comes in steps. Others get their turn before it, and after every step that ends a long turn. */
 export async function inTurns<T>(steps: Generator<undefined, T>): Promise<T> {
