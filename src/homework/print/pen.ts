@@ -77,14 +77,16 @@ export class Pen {
   cut(text: string, room: number, lettered: Lettered): string {
     const whole = shown(text);
     if (this.width(whole, lettered) <= room) return whole;
-    let used = this.width('…', lettered);
-    let kept = '';
-    for (const char of whole) {
-      used += this.width(char, lettered);
-      if (used > room) break;
-      kept += char;
+    // Measured as a whole: the width of a space by itself is none.
+    const cutAt = (count: number): string => `${letters.slice(0, count).join('').trimEnd()}…`;
+    const letters = [...whole];
+    let [least, most] = [0, letters.length];
+    while (least < most) {
+      const middle = Math.ceil((least + most) / 2);
+      if (this.width(cutAt(middle), lettered) <= room) least = middle;
+      else most = middle - 1;
     }
-    return `${kept.trimEnd()}…`;
+    return cutAt(least);
   }
 
   /** One line of text, its letters standing on `baseline`. */

@@ -58,7 +58,11 @@ describe('blocks on pages', () => {
 });
 
 describe('lettering', () => {
-  const text = fc.string({ unit: 'grapheme', maxLength: 120 });
+  const anything = fc.string({ unit: 'grapheme', maxLength: 120 });
+  const text = fc.oneof(
+    anything,
+    fc.array(fc.string({ maxLength: 6 }), { maxLength: 60 }).map((words) => words.join(' ')),
+  );
 
   it('shows any text in letters that are there, on one line, and the same when shown again', () => {
     fc.assert(
