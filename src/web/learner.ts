@@ -5,8 +5,7 @@ import type { Settings } from '../../shared/settings.ts';
 import { inNameOf } from './api.ts';
 import { type AnswerLine, lineOf } from './local/answer-line.ts';
 import type { Local } from './local/database.ts';
-import { eraseAtServer } from './local/erase.ts';
-import { type Fetch, type SyncResult, synchronise } from './local/sync.ts';
+import type { Fetch, SyncResult } from './local/sync.ts';
 import { meetAgain } from './me.ts';
 
 export const answers = signal<readonly AnswerLine[]>([]);
@@ -101,6 +100,7 @@ export class Learner {
     this.stopped = true;
     clearTimeout(this.timer);
     await this.running;
+    const { eraseAtServer } = await import('./local/erase.ts');
     await this.local.setValue('erasing', true);
     const refused = await eraseAtServer(this.ask, this.id);
     if (refused !== undefined) {
@@ -130,12 +130,17 @@ export class Learner {
   }
 
   private async exchange(): Promise<void> {
-    const result = await synchronise(this.local, this.ask, {
-      answers: (fresh) => this.takeIn(fresh),
-      settings: (newer) => {
-        settings.value = newer;
-      },
-    }).catch(() => 'offline' as const);
+    // Fetched when it is wanted first: the first question doesn't wait for it.
+    const result = await import('./local/sync.ts')
+      .then(({ synchronise }) =>
+        synchronise(this.local, this.ask, {
+          answers: (fresh) => this.takeIn(fresh),
+          settings: (newer) => {
+            settings.value = newer;
+          },
+        }),
+      )
+      .catch(() => 'offline' as const);
     connection.value = result;
     waiting.value = await this.local.waiting();
     this.retry = result === 'done' ? RETRY_FIRST : Math.min(RETRY_LAST, this.retry * 2);
