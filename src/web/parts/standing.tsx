@@ -1,3 +1,4 @@
+import { homeworkWaiting } from '../homework-waiting.ts';
 import { connection, waiting } from '../learner.ts';
 import { askingAgain, signedOut } from '../me.ts';
 
@@ -5,7 +6,7 @@ const waits = (count: number): string => (count === 1 ? '1 answer waits' : `${co
 
 /** What waits for the server, and why. */
 export function Standing() {
-  const count = waiting.value;
+  const count = waiting.value + homeworkWaiting.value;
   if (signedOut.value)
     return (
       <p class="standing" role="status">

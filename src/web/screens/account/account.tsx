@@ -2,6 +2,7 @@ import '../../styles/enter.css';
 import '../../styles/roll.css';
 import './account.css';
 import { useEffect, useState } from 'preact/hooks';
+import { homeworkWaiting } from '../../homework-waiting.ts';
 import { waiting } from '../../learner.ts';
 import { leave, me, meetAgain, roleOf } from '../../me.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
@@ -12,7 +13,7 @@ const ROLES = { learner: 'Learner', tutor: 'Tutor', admin: 'Administrator' } as 
 
 function Leave() {
   const [leaving, setLeaving] = useState(false);
-  const count = waiting.value;
+  const count = waiting.value + homeworkWaiting.value;
   return (
     <section>
       <h2>Sign out here</h2>

@@ -1,5 +1,6 @@
 /** The outbox of whoever is signed in on this device, opened once. */
 import { ApiFailure, call } from '../../../api.ts';
+import { homeworkWaiting } from '../../../homework-waiting.ts';
 import { signedOut } from '../../../me.ts';
 import { KeptHomework } from './database.ts';
 import { Outbox } from './outbox.ts';
@@ -15,9 +16,16 @@ const LATER: ReadonlySet<string> = new Set([
   'too-slow',
 ]);
 
+/** Milliseconds after which a network that says nothing is as good as none. */
+const PATIENCE = 20_000;
+
 const post: Post = async (paper, batch) => {
   try {
-    return { kind: 'results', results: await call('saveAnswers', { params: { paper }, body: batch }) };
+    const signal = AbortSignal.timeout(PATIENCE);
+    return {
+      kind: 'results',
+      results: await call('saveAnswers', { params: { paper }, body: batch, signal }),
+    };
   } catch (error) {
     if (!(error instanceof ApiFailure) || error.code === null || LATER.has(error.code))
       return { kind: 'later' };
@@ -38,6 +46,9 @@ export function outboxOf(person: string): Promise<Outbox> {
   open = opening.then((kept) => {
     const made = new Outbox(kept, person, post);
     made.start();
+    made.waiting.subscribe((count) => {
+      homeworkWaiting.value = count;
+    });
     // Somebody has signed in again: what waited meanwhile goes.
     signedOut.subscribe((out) => {
       if (!out) made.flush().catch(() => undefined);

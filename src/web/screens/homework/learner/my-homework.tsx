@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { LearnerSet } from '../../../../../shared/homework-views.ts';
-import { ApiFailure, call } from '../../../api.ts';
+import { call } from '../../../api.ts';
+import { orKept } from '../kept/or-kept.ts';
 import type { Outbox } from '../kept/outbox.ts';
 import { leftText, whenText } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
@@ -14,15 +15,10 @@ type Attempt = LearnerSet['attempts'][number];
 
 async function fetchList(outbox: Outbox): Promise<{ sets: readonly LearnerSet[]; kept: boolean }> {
   const { kept, person } = outbox;
-  try {
-    const { sets } = await call('myHomework');
-    await kept.keepList(person, sets);
-    return { sets, kept: false };
-  } catch (error) {
-    const there = error instanceof ApiFailure && error.code === null ? await kept.list(person) : undefined;
-    if (!there) throw error;
-    return { sets: there, kept: true };
-  }
+  const list = await orKept((signal) => call('myHomework', signal ? { signal } : {}), kept.list(person));
+  if (list.from === 'device') return { sets: list.value, kept: true };
+  await kept.keepList(person, list.value.sets);
+  return { sets: list.value.sets, kept: false };
 }
 
 /** How one attempt stands, and the way to it. */

@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
-import { ApiFailure, call } from '../../../api.ts';
+import { call } from '../../../api.ts';
 import type { Ground } from '../../../start.ts';
+import { orKept } from '../kept/or-kept.ts';
 import type { Outbox } from '../kept/outbox.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { ItemScreen } from './item-screen.tsx';
@@ -8,20 +9,24 @@ import { useNow } from './keeping.tsx';
 import { Overview } from './overview.tsx';
 import { PaperSession } from './paper-session.ts';
 
+/** Milliseconds. */
+const FOR_WHAT_WAITS = 4_000;
+
 /** From the server; without network as it is kept on this device. */
 async function openPaper(outbox: Outbox, id: string): Promise<PaperSession> {
   const { kept, person } = outbox;
-  try {
-    const view = await call('paper', { params: { paper: id } });
-    outbox.hear(view.now);
-    await kept.keepPaper(person, view);
-    return PaperSession.open(outbox, view);
-  } catch (error) {
-    const there =
-      error instanceof ApiFailure && error.code === null ? await kept.paper(person, id) : undefined;
-    if (!there) throw error;
-    return PaperSession.open(outbox, there);
+  // First what waits: else the server would tell of the time before it. A network that hangs doesn't keep the paper shut.
+  if ((await kept.waitingOf(person)).length > 0)
+    await Promise.race([outbox.flush(), new Promise((resolve) => setTimeout(resolve, FOR_WHAT_WAITS))]);
+  const { from, value } = await orKept(
+    (signal) => call('paper', { params: { paper: id }, ...(signal ? { signal } : {}) }),
+    kept.paper(person, id),
+  );
+  if (from === 'server') {
+    outbox.hear(value.now);
+    await kept.keepPaper(person, value);
   }
+  return PaperSession.open(outbox, value);
 }
 
 function Working({
