@@ -19,12 +19,12 @@ export const dutyStandby: Family = {
     const { plant, board, source } = opening;
     const pair = random.pick(plant.pairs);
     const [a, b] = pair.units;
-    const choice = board.latching(source, { poles: 4, text: 'Duty choice' });
+    const choice = board.latching(source, { poles: random.int(2, 4), text: 'Duty choice' });
     const toB = board.button(`${b} on duty`, 'start');
     const toA = board.button(`${a} on duty`, 'start');
     // Each button's break contact keeps the two coils from being fed together.
-    board.line(source, 'control', [toB.made(), toA.rest(), choice.coil]);
-    board.line(source, 'control', [toA.made(), toB.rest(), choice.reset]);
+    board.line(source, 'control', [...random.shuffle([toB.made(), toA.rest()]), choice.coil]);
+    board.line(source, 'control', [...random.shuffle([toA.made(), toB.rest()]), choice.reset]);
     const duty = choice.pole();
     const dutyA = board.lamp(source, `${a} on duty`, 'neutral');
     const dutyB = board.lamp(source, `${b} on duty`, 'neutral');
@@ -36,7 +36,7 @@ export const dutyStandby: Family = {
     if (size >= 2) {
       const level = board.sensor('field-contact', `${pair.thing} wanted`);
       demand.push(level.toggle);
-      const runs = [a, b].map((unit) => board.relay(source, { poles: 4, text: unit }));
+      const runs = [a, b].map((unit) => board.relay(source, { poles: random.int(3, 4), text: unit }));
       const pole = choice.pole();
       if (size < 4) {
         board.line(source, 'control', [level.made(), pole.rest, runs[0]!.coil]);

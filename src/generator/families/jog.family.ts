@@ -4,6 +4,7 @@ import { cast, lower, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import { statusLamps } from '../status-lamps.ts';
 import type { Family } from '../types.ts';
 
 /**
@@ -19,7 +20,7 @@ export const jog: Family = {
     const opening = open(random);
     const { plant, board, source } = opening;
     const drive = cast(random, plant.drives);
-    const main = board.relay(source, { poles: 4, text: drive.thing });
+    const main = board.relay(source, { poles: random.int(3, 4), text: drive.thing });
     const jogs = Array.from({ length: size >= 3 ? 2 : 1 }, (_, index) =>
       board.button(`Jog ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'hold-to-run'),
     );
@@ -34,13 +35,15 @@ export const jog: Family = {
       const ways = random.shuffle([[start.made()], seal, [button!.made()]]);
       board.line(source, 'control', [stop.rest(), either(...ways), main.coil]);
     } else {
-      const hold = board.relay(source, { poles: 4, text: `${drive.thing} held on` });
-      const jogging = board.relay(source, { poles: 4, text: `${drive.thing} jogging` });
+      const hold = board.relay(source, { poles: random.int(3, 4), text: `${drive.thing} held on` });
+      const jogging = board.relay(source, { poles: random.int(3, 4), text: `${drive.thing} jogging` });
       board.line(source, 'control', [either(...jogs.map((button) => [button.made()])), jogging.coil]);
       board.line(source, 'control', [
-        stop.rest(),
-        jogging.rest(),
-        either(...random.shuffle([[start.made()], [hold.made()]])),
+        ...random.shuffle([
+          stop.rest(),
+          jogging.rest(),
+          either(...random.shuffle([[start.made()], [hold.made()]])),
+        ]),
         hold.coil,
       ]);
       board.line(source, 'control', [
@@ -54,9 +57,8 @@ export const jog: Family = {
         board.line(source, 'lamps', [hold.made(), holdLamp.hop]);
       }
     }
-    board.line(source, 'lamps', [main.made(), running.hop]);
     const standing = board.lamp(source, `${drive.thing} stopped`, 'neutral');
-    board.line(source, 'lamps', [main.rest(), standing.hop]);
+    statusLamps(random, opening, main, { running, standing });
     if (size >= 5) {
       const brake = board.valve(source, `${drive.thing} brake lifted`);
       board.line(source, 'control', [main.made(), brake.hop]);

@@ -4,6 +4,7 @@ import { cast, numbered, titleOf } from '../casting.ts';
 import { type Chain, either } from '../chains.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import { statusLamps } from '../status-lamps.ts';
 import type { Family } from '../types.ts';
 
 /**
@@ -25,15 +26,14 @@ export const pumpOut: Family = {
     const pump =
       size >= 4 && random.chance(0.5)
         ? board.contactor(source, 4, 2, { mains: 3, text: pumpName })
-        : board.relay(source, { poles: 4, text: pumpName });
+        : board.relay(source, { poles: random.int(size >= 5 ? 4 : 3, 4), text: pumpName });
     const series: Chain[number][] = [low.made(), either(...random.shuffle([[high.made()], [pump.made()]]))];
     const overload = size >= 3 ? board.overload(`${pumpName} overload`) : undefined;
     if (overload) series.push(overload.rest);
     board.line(source, 'control', [...random.shuffle(series), pump.coil]);
     const running = board.lamp(source, `${pumpName} running`, 'normal');
-    board.line(source, 'lamps', [pump.made(), running.hop]);
-    const stopped = board.lamp(source, `${pumpName} stopped`, 'neutral');
-    board.line(source, 'lamps', [pump.rest(), stopped.hop]);
+    const standing = board.lamp(source, `${pumpName} stopped`, 'neutral');
+    statusLamps(random, opening, pump, { running, standing });
     if (size >= 2) {
       const level = board.lamp(source, `${sump.thing} above low`, 'neutral');
       board.line(source, 'lamps', [low.made(), level.hop]);

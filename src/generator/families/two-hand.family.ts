@@ -23,14 +23,16 @@ export const twoHand: Family = {
     const left = board.button(`${drive.thing} left hand`, 'hold-to-run');
     const right = board.button(`${drive.thing} right hand`, 'hold-to-run');
     const late = board.delay(source, 'on-delay', 0.5, { poles: 2, text: 'Too late' });
-    const acts = board.relay(source, { poles: 4, text: drive.thing });
+    const acts = board.relay(source, {
+      poles: random.int(size >= 4 ? 4 : size >= 2 ? 3 : 2, 4),
+      text: drive.thing,
+    });
     board.line(source, 'control', [either(...random.shuffle([[left.made()], [right.made()]])), late.coil]);
-    const both = random.shuffle([left.made(), right.made()]);
+    const both = [left.made(), right.made()];
     const window = either(...random.shuffle([[late.rest()], [acts.made()]]));
     const stop = size >= 3 ? [board.emergencyStop('Emergency stop')] : [];
     board.line(source, 'control', [
-      ...stop.map((button) => button.rest()),
-      ...(random.chance(0.5) ? [...both, window] : [window, ...both]),
+      ...random.shuffle([...stop.map((button) => button.rest()), ...both, window]),
       acts.coil,
     ]);
     const pole = acts.pole();

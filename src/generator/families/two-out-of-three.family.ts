@@ -37,7 +37,7 @@ export const twoOutOfThree: Family = {
       [2, 0],
     ]);
     const vote = either(...pairs.map((pair) => random.shuffle(pair).map(contact)));
-    const tripped = board.relay(source, { poles: 4, text: trio.acted.text });
+    const tripped = board.relay(source, { poles: random.int(size >= 5 ? 3 : 1, 4), text: trio.acted.text });
     board.line(source, 'control', [vote, tripped.coil]);
     const pole = tripped.pole();
     const trip = board.lamp(source, trio.acted.text, trio.acted.meaning);
