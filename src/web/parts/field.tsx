@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 export interface FieldProps {
   readonly label: string;
@@ -35,10 +35,11 @@ export function Field({
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const [shown, setShown] = useState(false);
-  useEffect(() => {
+  // Before anything can be typed: what is typed must not change over to another field half-way.
+  useLayoutEffect(() => {
     if (first) input.current?.focus();
   }, [first]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (problem) input.current?.focus();
   }, [problem]);
   const exact = kind !== 'text';

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { PersonWithLink } from '../../../../shared/api-people.ts';
 import { save } from '../../api.ts';
 import { useAct } from '../../parts/act.ts';
@@ -17,6 +17,9 @@ interface Props {
 export function HandedLinks({ people, of }: Props) {
   const act = useAct();
   const [printed, setPrinted] = useState(false);
+  const heading = useRef<HTMLHeadingElement>(null);
+  // They are what was asked for, and stand elsewhere than the button.
+  useLayoutEffect(() => heading.current?.focus(), []);
   const print = ({ id, title }: NonNullable<Props['of']>): void =>
     act.run(async () => {
       await save('linkSlips', fileName(title, 'links.pdf'), {
@@ -36,7 +39,9 @@ export function HandedLinks({ people, of }: Props) {
     );
   return (
     <section>
-      <h2>{people.length === 1 ? 'A link to hand over' : `${people.length} links to hand over`}</h2>
+      <h2 ref={heading} tabIndex={-1}>
+        {people.length === 1 ? 'A link to hand over' : `${people.length} links to hand over`}
+      </h2>
       <p>
         Each works once, until {dayOf(first.link.until)}, and lets in whoever opens it: give it to nobody
         else. It is shown only now; another one can be made at any time.

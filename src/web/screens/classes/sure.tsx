@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { useAct } from '../../parts/act.ts';
 import { Failure } from '../enter/sheet.tsx';
 
@@ -22,13 +22,21 @@ export function Sure({ title, ask, sure, stop, done, children }: Props) {
   const act = useAct();
   const back = useRef<HTMLButtonElement>(null);
   const opener = useRef<HTMLButtonElement>(null);
-  const was = useRef(false);
-  useEffect(() => {
+  /** Done or left, there is nothing in it any more that could have the focus. */
+  const end = (): void => {
+    setAsked(false);
+    requestAnimationFrame(() => {
+      if (document.activeElement === document.body) opener.current?.focus();
+    });
+  };
+  useLayoutEffect(() => {
     if (asked) back.current?.focus();
-    else if (was.current) opener.current?.focus();
-    was.current = asked;
   }, [asked]);
-  const run = (): void => act.run(done);
+  const run = (): void =>
+    act.run(async () => {
+      await done();
+      end();
+    });
   return (
     <section>
       {title && <h2>{title}</h2>}
@@ -51,7 +59,7 @@ export function Sure({ title, ask, sure, stop, done, children }: Props) {
               disabled={act.busy}
               onClick={() => {
                 act.clear();
-                setAsked(false);
+                end();
               }}
             >
               Leave it

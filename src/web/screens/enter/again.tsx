@@ -1,5 +1,5 @@
 import '../../styles/enter.css';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { askingAgain, leave, me, meet } from '../../me.ts';
 import { SignInForm } from './sign-in.tsx';
 
@@ -7,9 +7,14 @@ import { SignInForm } from './sign-in.tsx';
 export function Again() {
   const dialog = useRef<HTMLDialogElement>(null);
   const asked = askingAgain.value;
-  useEffect(() => {
-    if (asked) dialog.current?.showModal();
-    else dialog.current?.close();
+  useLayoutEffect(() => {
+    if (!asked) {
+      dialog.current?.close();
+      return;
+    }
+    dialog.current?.showModal();
+    // The name stands there already.
+    dialog.current?.querySelector<HTMLElement>('input[type=password]')?.focus();
   }, [asked]);
   const { person } = me.value;
   const later = (): void => {

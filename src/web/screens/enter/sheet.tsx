@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 interface Props {
   readonly title: string;
@@ -13,7 +13,7 @@ interface Props {
 /** One sheet of paper with a title block: whoever comes in is asked one thing on each. */
 export function Sheet({ title, sheet, focusTitle, children }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     document.title = `${title} · Polewise`;
     if (focusTitle) heading.current?.focus();
   }, [title, focusTitle]);
