@@ -3,7 +3,8 @@ import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { homeworkRoutes } from '../../shared/api-homework.ts';
 import type { PaperView, SetView } from '../../shared/homework-views.ts';
-import { rightAnswer } from '../../src/questions/index.ts';
+import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
+import { answerBelieving, markAnswer, rightAnswer } from '../../src/questions/index.ts';
 import { violations } from './support/axe.ts';
 import { launch } from './support/chromium.ts';
 import { HomeworkServer, type Somebody } from './support/homework-server.ts';
@@ -373,6 +374,44 @@ describe('a set from its making to its report', () => {
   });
 });
 
+describe('a wrong idea that shows on a paper', () => {
+  it('is told in the report with the drawing on which it showed, and in the review of who had it', async () => {
+    await server.ahead(0);
+    const id = await issued({ title: 'Week 43', items: 12, review: 'after-submitting' });
+    const who = server.learners[3];
+    if (!who) throw new Error('no fourth learner');
+    const view = (await server.ask(who, homeworkRoutes.beginPaper, { set: id })) as PaperView;
+    const shown = await server.look(async (store) => {
+      const items = (await store.homework.paper(view.id))?.paper.items ?? [];
+      for (const [item, { question }] of items.entries())
+        for (const { id: idea } of MISCONCEPTIONS) {
+          const answer = answerBelieving(question, idea);
+          const mark = answer && markAnswer(question, answer);
+          if (answer && mark?.misconceptions.length === 1)
+            return { item, answer, idea: mark.misconceptions[0]!.idea, question };
+        }
+      throw new Error('no item of the paper tells one idea from the others');
+    });
+    const answers = [{ id: 'mistaken', item: shown.item, answer: shown.answer, secondsUsed: 9 }];
+    await server.ask(who, homeworkRoutes.saveAnswers, { paper: view.id }, { answers });
+    await server.ask(who, homeworkRoutes.submitPaper, { paper: view.id });
+
+    const tutor = await at(server.tutor, DESK, `/report.${id}`, '.schedule.grid');
+    await tutor.page.locator('.set-list').getByText(shown.idea).waitFor();
+    await tutor.page.getByText('An example for the board').click();
+    await tutor.page.waitForSelector('.set-list .lines img');
+    await tutor.page.getByText(/^This was answered: /).waitFor();
+    expect(await violations(tutor.page)).toEqual([]);
+    expect(tutor.complaints).toEqual([]);
+    await tutor.context.close();
+
+    const learner = await at(who, PHONE, `/review.${view.id}.${shown.item + 1}`, '.looked-through .idea');
+    await learner.page.locator('.looked-through .idea').getByText(shown.idea).waitFor();
+    expect(learner.complaints).toEqual([]);
+    await learner.context.close();
+  });
+});
+
 describe('the homework of a class over several sets', () => {
   it('shows the term and who can do what, and gives files away', async () => {
     await server.ahead(0);
@@ -422,8 +461,8 @@ describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {
   ])('axe-core finds nothing on any screen of homework %s', async (_, size) => {
     await server.ahead(0);
     const closed = await issued({ title: 'Week 39', review: 'after-submitting', help: 'hints', attempts: 2 });
-    const [first, second] = server.learners;
-    if (!first || !second) throw new Error('no learners');
+    const [first] = server.learners;
+    if (!first) throw new Error('no learner');
     const view = (await server.ask(first, homeworkRoutes.beginPaper, { set: closed })) as PaperView;
     const answers = (await rightOnes(view.id)).slice(0, 2);
     await server.ask(first, homeworkRoutes.saveAnswers, { paper: view.id }, { answers });
@@ -437,27 +476,43 @@ describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {
         name,
       ).toBeLessThanOrEqual(0);
     };
-    const walk = async (who: Somebody, screens: readonly (readonly [string, string])[]): Promise<void> => {
+    const walk = async (
+      who: Somebody,
+      screens: readonly (readonly [string, string, ((page: Page) => Promise<unknown>)?])[],
+    ): Promise<void> => {
       const { context, page } = await server.deviceOf(browser, who, { ...size, colorScheme });
       await page.goto(`${server.address}/#/homework`);
       await page.waitForSelector('.homework h1');
-      for (const [hash, seen] of screens) {
+      for (const [hash, seen, further] of screens) {
         await page.goto(`${server.address}/#/homework${hash}`);
         await page.waitForSelector(seen);
+        await further?.(page);
         await look(page, hash || 'the beginning');
       }
       await context.close();
     };
     await walk(first, [
       ['', '.set-list'],
-      [`/paper.${going.id}`, '.hand-in'],
+      [
+        `/paper.${going.id}`,
+        '.hand-in',
+        (page) => page.getByRole('button', { name: 'Hand in', exact: true }).click(),
+      ],
       [`/paper.${going.id}.1`, '.on-paper .lines img'],
       [`/review.${view.id}`, '.schedule .verdict'],
       [`/review.${view.id}.1`, '.looked-through .why li'],
     ]);
     await walk(server.tutor, [
       ['', '.schedule'],
-      [`/new.${server.classId}`, '.set-form'],
+      [
+        `/new.${server.classId}`,
+        '.set-form',
+        async (page) => {
+          await page.getByLabel('Title', { exact: true }).fill('Week 42');
+          await page.getByRole('button', { name: 'Keep as draft' }).click();
+          await page.waitForSelector('.set-form .refused');
+        },
+      ],
       [`/set.${closed}`, '.schedule .share'],
       [`/sample.${closed}.1`, '.shown-item .lines img'],
       [`/report.${closed}`, '.schedule.grid'],

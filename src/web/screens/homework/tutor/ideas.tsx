@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { SetReport } from '../../../../../shared/homework-views.ts';
 import type { Asked } from '../../../../../shared/question.ts';
+import { unbroken } from '../../../parts/unbroken.ts';
 import type { Ground } from '../../../start.ts';
 import { ShownItem } from '../parts/shown-item.tsx';
 import { namesOf } from './names.ts';
@@ -22,6 +23,7 @@ function Example({ ground, example }: { ground: Ground; example: NonNullable<Ide
     };
   }, [ground, question]);
   if (!asked) return <p class="waiting">Drawing…</p>;
+  const labels = new Map(asked.items.map(({ item, label }) => [item, label]));
   const wrong = example.mark.parts.filter(({ correct, given }) => !correct && given !== undefined);
   return (
     <ShownItem
@@ -33,10 +35,7 @@ function Example({ ground, example }: { ground: Ground; example: NonNullable<Ide
     >
       <p class="idea">
         This was answered:{' '}
-        {wrong
-          .map(({ item, given }) => (item === 'volts' || item === 'choice' ? given : `${item} ${given}`))
-          .join(', ')}
-        .
+        {wrong.map(({ item, given }) => unbroken(`${labels.get(item) ?? item}: ${given}`)).join('; ')}.
       </p>
     </ShownItem>
   );
