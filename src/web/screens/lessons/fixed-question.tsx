@@ -4,6 +4,7 @@ import type { Asked, Mark } from '../../../../shared/question.ts';
 import { Board } from '../../parts/board.tsx';
 import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import type { Ground } from '../../start.ts';
+import { lastCircuit } from '../../try-circuit.ts';
 import { answerOf } from '../practise/answer.ts';
 import { AnswerForm } from '../practise/answer-form.tsx';
 import { Situation } from '../practise/situation.tsx';
@@ -25,7 +26,14 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
       class="lesson-question"
       onSubmit={(event) => {
         event.preventDefault();
-        if (answer) ground.engine.call('mark', { question, answer }).then(setMark, () => undefined);
+        if (!answer) return;
+        ground.engine.call('mark', { question, answer }).then(
+          (given) => {
+            lastCircuit.value = question.circuit;
+            setMark(given);
+          },
+          () => undefined,
+        );
       }}
     >
       <Board>
@@ -56,6 +64,9 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
             ))}
           </ul>
           {fixed.because && <p class="because">{fixed.because}</p>}
+          <p class="under">
+            <a href="#/try/last">Try this circuit</a>
+          </p>
         </div>
       ) : (
         <button type="submit" class="button" disabled={!answer}>

@@ -40,7 +40,7 @@ export function TryIt({ ground, detail }: ScreenProps) {
   const all: Named[] = useMemo(
     () => [
       ...(last
-        ? [{ id: 'last', title: `Of the last question: ${last.title ?? 'untitled'}`, circuit: last }]
+        ? [{ id: 'last', title: `Of the question answered last: ${last.title ?? 'untitled'}`, circuit: last }]
         : []),
       ...ground.bank.topics.flatMap((topic) =>
         topic.circuits.map(({ id, circuit }) => ({
