@@ -38,15 +38,15 @@ export interface Spot {
 export interface PartPlan {
   readonly form: PartForm;
   readonly spots: readonly Spot[];
-  readonly actuator?: Actuator;
-  readonly delay?: Delay;
-  readonly latch?: 'set' | 'reset';
+  readonly actuator?: Actuator | undefined;
+  readonly delay?: Delay | undefined;
+  readonly latch?: 'set' | 'reset' | undefined;
   /** The mechanism that moves it, by its id (`-K3`, `-A2:Q1`). */
-  readonly mechanism?: string;
+  readonly mechanism?: string | undefined;
   /** For each drawn way through a contact: the mechanism's positions in which it is closed. */
   readonly ways: readonly Way[];
   /** A text of this part alone: a controller point's, a selector contact's positions. */
-  readonly text?: string;
+  readonly text?: string | undefined;
 }
 
 export interface Way {
@@ -66,7 +66,12 @@ export interface Part extends PartPlan {
 }
 
 /** What of a part, beside its form, decides how it is drawn and what moves it. */
-export type Traits = Pick<PartPlan, 'actuator' | 'delay' | 'latch' | 'mechanism'>;
+export interface Traits {
+  readonly actuator?: Actuator;
+  readonly delay?: Delay;
+  readonly latch?: 'set' | 'reset';
+  readonly mechanism?: string;
+}
 
 /** Parts that use the current: drawn in one row at the return side. */
 export const isLoad = (form: PartForm): boolean => {

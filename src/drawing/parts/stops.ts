@@ -27,7 +27,7 @@ export interface Piece {
 interface Candidate {
   readonly device: Device;
   readonly plan: PartPlan;
-  readonly used: Set<string>;
+  readonly used: string[];
   part?: Part;
 }
 
@@ -41,6 +41,19 @@ type Raw =
       readonly leave: string;
     }
   | { readonly kind: 'touch'; readonly candidate: Candidate; readonly terminal: string };
+
+/** What follows from a plan alone, for plans that are drawn again and again. */
+const looks = new WeakMap<PartPlan, Pick<Part, 'look' | 'traits'>>();
+
+function lookOf(plan: PartPlan): Pick<Part, 'look' | 'traits'> {
+  let known = looks.get(plan);
+  if (!known) {
+    const { form, actuator = '', delay = '', latch = '', spots } = plan;
+    known = { look: `${form} ${actuator} ${delay} ${latch} ${spots.length}`, traits: traitsOf(plan) };
+    looks.set(plan, known);
+  }
+  return known;
+}
 
 function traitsOf({ actuator, delay, latch, mechanism }: PartPlan): Traits {
   return {
@@ -73,7 +86,7 @@ export function findStops(circuit: Circuit): Stops {
     let candidates = known.get(name);
     if (!candidates) {
       const device = devices.get(name);
-      candidates = device ? plansOf(device).map((plan) => ({ device, plan, used: new Set<string>() })) : [];
+      candidates = device ? plansOf(device).map((plan) => ({ device, plan, used: [] })) : [];
       known.set(name, candidates);
     }
     return candidates;
@@ -88,7 +101,7 @@ export function findStops(circuit: Circuit): Stops {
         ({ plan }) => hasSpot(plan, enter) && hasSpot(plan, leave) && plan.form !== 'terminal',
       );
       if (!candidate) return undefined;
-      candidate.used.add(enter).add(leave);
+      candidate.used.push(enter, leave);
       return { kind: 'hop', candidate, enter, leave };
     }),
   );
@@ -102,7 +115,7 @@ export function findStops(circuit: Circuit): Stops {
       holding.find(({ plan }) => plan.form === 'common') ??
       holding[0];
     if (!candidate) return [];
-    candidate.used.add(terminal);
+    candidate.used.push(terminal);
     return [{ kind: 'touch', candidate, terminal }];
   };
   /** The module's common, where it is wired: a point that a path ends at goes on to it. */
@@ -128,14 +141,24 @@ export function findStops(circuit: Circuit): Stops {
   const parts: Part[] = [];
   const partOf = (candidate: Candidate): Part => {
     if (!candidate.part) {
-      const plan = trimmed(candidate.plan, (terminal) => candidate.used.has(terminal));
+      const plan = trimmed(candidate.plan, (terminal) => candidate.used.includes(terminal));
+      const { form, spots, ways, actuator, delay, latch, mechanism, text } = plan;
+      const { look, traits } = lookOf(plan);
+      // All parts have the same fields in the same order, which keeps reading them fast.
       candidate.part = {
-        ...plan,
+        form,
+        spots,
+        ways,
+        actuator,
+        delay,
+        latch,
+        mechanism,
+        text,
         index: parts.length,
         id: `${candidate.device.name}:${plan.spots[0]?.terminal ?? ''}`,
         device: candidate.device,
-        look: `${plan.form} ${plan.actuator ?? ''} ${plan.delay ?? ''} ${plan.latch ?? ''} ${plan.spots.length}`,
-        traits: traitsOf(plan),
+        look,
+        traits,
       };
       parts.push(candidate.part);
     }
