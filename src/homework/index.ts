@@ -28,7 +28,7 @@ export { zipFiles } from './interchange/zip.ts';
 export { countedAnswers } from './marking/count.ts';
 export { markInSteps, markPaper } from './marking/mark-paper.ts';
 export { recordsOf } from './marking/records.ts';
-export { markFromShort, type ShortMark, shortMark } from './marking/short-mark.ts';
+export { markFromShort, marksFromShort, type ShortMark, shortMark } from './marking/short-mark.ts';
 export { countingAttempt, earnedOf, overrideMark, type Total, totalOf } from './marking/totals.ts';
 export { CODE_BYTES, codeInGroups, codeOf, readCode } from './paper-code.ts';
 export {

@@ -45,34 +45,62 @@ const NOTHING = Object.freeze<never[]>([]) as never[];
 /** An idea that only an earlier version knew has but its name. */
 const ideaOf = (id: string): Idea => IDEAS.get(id) ?? { id, idea: id, advice: '' };
 
-/**
- * A mark that reports read as the whole one: marks, answered, ideas. Not in it: parts, explanations, the circuit, times, and
- * who changed what; overrides are in the share already.
- */
-export function markFromShort(
-  { id, places }: Pick<HomeworkSet, 'id' | 'places'>,
-  { learner, attempt }: { readonly learner: string; readonly attempt: number },
-  short: ShortMark,
-): PaperMark {
-  const items = short.map(([earned, answered, , , idea], index): ItemMark => {
-    const { skill, marks } = places[index]!;
-    return {
-      skill,
-      circuit: '',
-      marks,
-      answered: ANSWERED[answered] ?? 'none',
-      hint: false,
-      secondsUsed: null,
-      mark: {
-        share: earned / marks,
-        correct: earned === marks,
-        parts: NOTHING,
-        misconceptions: idea === undefined ? NOTHING : [ideaOf(idea)],
-        explanation: NOTHING,
-        problems: NOTHING,
-      },
-      overrides: NOTHING,
-    };
-  });
-  return { set: id, learner, attempt, items };
+type Place = HomeworkSet['places'][number];
+
+function itemFrom({ skill, marks }: Place, [earned, answered, , , idea]: ShortItem): ItemMark {
+  return {
+    skill,
+    circuit: '',
+    marks,
+    answered: ANSWERED[answered] ?? 'none',
+    hint: false,
+    secondsUsed: null,
+    mark: {
+      share: earned / marks,
+      correct: earned === marks,
+      parts: NOTHING,
+      misconceptions: idea === undefined ? NOTHING : [ideaOf(idea)],
+      explanation: NOTHING,
+      problems: NOTHING,
+    },
+    overrides: NOTHING,
+  };
 }
+
+type Learner = { readonly learner: string; readonly attempt: number };
+
+/**
+ * Makes marks of one set's short ones, which reports read as the whole ones: marks, answered, ideas. Not in them: parts,
+ * explanations, the circuit, times, and who changed what; overrides are in the share already. Items that say the same are
+ * one and the same object, because a term has a hundred thousand of them.
+ */
+export function marksFromShort({
+  id,
+  places,
+}: Pick<HomeworkSet, 'id' | 'places'>): (of: Learner, short: ShortMark) => PaperMark {
+  const known = places.map(() => new Map<string | undefined, Map<number, ItemMark>>());
+  const itemAt = (item: ShortItem, index: number): ItemMark => {
+    const [earned, answered, , , idea] = item;
+    let same = known[index]!.get(idea);
+    if (!same) {
+      same = new Map();
+      known[index]!.set(idea, same);
+    }
+    // Marks are of whole hundredths.
+    const key = Math.round(earned * 100) * ANSWERED.length + answered;
+    let found = same.get(key);
+    if (!found) {
+      found = itemFrom(places[index]!, item);
+      same.set(key, found);
+    }
+    return found;
+  };
+  return ({ learner, attempt }, short) => ({ set: id, learner, attempt, items: short.map(itemAt) });
+}
+
+/** One such mark. */
+export const markFromShort = (
+  set: Pick<HomeworkSet, 'id' | 'places'>,
+  of: Learner,
+  short: ShortMark,
+): PaperMark => marksFromShort(set)(of, short);

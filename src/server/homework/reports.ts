@@ -8,7 +8,7 @@ import {
   classReport,
   competenceMatrix,
   countingAttempt,
-  markFromShort,
+  marksFromShort,
   type PersonRow,
   refreshersDue,
   termReport,
@@ -41,10 +41,11 @@ export interface Counting {
 /** Of each learner the attempt that counts, from short marks. */
 export function countingIn(set: HomeworkSet, heads: readonly PaperHead[]): ReadonlyMap<string, Counting> {
   const attempts = new Map<string, Counting[]>();
+  const markOf = marksFromShort(set);
   for (const head of heads) {
     if (head.set !== set.id || head.short === null) continue;
     const own = attempts.get(head.learner);
-    const attempt = { head, mark: markFromShort(set, head, head.short) };
+    const attempt = { head, mark: markOf(head, head.short) };
     if (own) own.push(attempt);
     else attempts.set(head.learner, [attempt]);
   }
