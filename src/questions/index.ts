@@ -2,6 +2,7 @@
 import type { Checked, Problem } from '../../shared/problem.ts';
 import type { Answer, Asked, Mark, PublicQuestion, Question, QuestionKind } from '../../shared/question.ts';
 import type { Draft, Random } from '../generator/index.ts';
+import { readerOf } from './answer/readers.ts';
 import { markWith } from './marking.ts';
 import { KINDS, kindOf } from './registry.ts';
 import { rightSolver } from './solving.ts';
@@ -66,7 +67,7 @@ export const markAnswer = (question: Question, answer: Answer): Mark =>
 
 /** Reads a typed answer. Forgiving; what it can't make out it says, all of it at once. */
 export const readAnswer = (question: Question, text: string): Checked<Answer> =>
-  kindOf(question.kind).readAnswer(question, text);
+  readerOf(question.kind)(question, text);
 
 /** The first thing to look at. It doesn't tell the answer. */
 export const hintFor = (question: Question): string => kindOf(question.kind).hint(question);

@@ -1,4 +1,4 @@
-import type { Checked, Problem } from '../../shared/problem.ts';
+import type { Problem } from '../../shared/problem.ts';
 import type {
   AnswerOf,
   Asked,
@@ -41,8 +41,6 @@ export interface Kind<K extends QuestionKind> {
   answerBy(question: QuestionOf<K>, solve: Solve): AnswerOf<K> | undefined;
   /** Compares an answer with the right one, part by part. Whatever it holds is data, never an exception. */
   parts(question: QuestionOf<K>, answer: AnswerOf<K>, right: AnswerOf<K>): Parts;
-  /** Reads a line of text as an answer. */
-  readAnswer(question: QuestionOf<K>, text: string): Checked<AnswerOf<K>>;
   /** Why the right answer is right, from the solver's trace. */
   explain(question: QuestionOf<K>): ExplanationStep[];
   /** The first thing to look at. */

@@ -2,7 +2,7 @@ import type { Problem } from '../../shared/problem.ts';
 import type { QuestionOf } from '../../shared/question.ts';
 import { meter } from '../solver/index.ts';
 import { problemIn } from './answer/read-states.ts';
-import { type Reading, readingText, readVolts, sameReading } from './answer/volts.ts';
+import { type Reading, readingText, sameReading } from './answer/volts.ts';
 import { measuringCautions } from './ask/cautions.ts';
 import { situationOf } from './ask/situation.ts';
 import { uncertain } from './check-states.ts';
@@ -106,10 +106,6 @@ export const meterKind: Kind<'meter'> = {
             ),
           ],
     };
-  },
-  readAnswer(_, text) {
-    const read = readVolts(text);
-    return read.ok ? { ok: true, value: { kind: 'meter', volts: read.value } } : read;
   },
   explain: explainMeter,
   hint: ({ points: [first, second] }) =>

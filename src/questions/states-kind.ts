@@ -1,8 +1,6 @@
 /** What all kinds have in common that ask how several things stand. */
-import type { Checked } from '../../shared/problem.ts';
 import type { Asked } from '../../shared/question.ts';
 import { compareStates } from './answer/compare-states.ts';
-import { readStates } from './answer/read-states.ts';
 import { situationOf } from './ask/situation.ts';
 import { checkStates } from './check-states.ts';
 import {
@@ -58,10 +56,6 @@ export function statesKind<K extends StatesKind>(
       return states && answerOf(states);
     },
     parts: compareStates,
-    readAnswer(question: QuestionFor<K>, text: string): Checked<ReturnType<typeof answerOf>> {
-      const read = readStates(question, text);
-      return read.ok ? { ok: true, value: answerOf(read.value) } : read;
-    },
     explain: explainStates,
     hint: hintStates,
     secondsExpected: (question: QuestionFor<K>): number =>

@@ -46,7 +46,11 @@ export async function start(): Promise<Opened> {
   const asked = askMe();
   const engine = startEngine();
   const opening = Local.open();
-  const banking = loadBank(opening);
+  // The engine takes the bank in while it is still being asked who is there.
+  const banking = loadBank(opening).then(async (loaded) => {
+    await engine.call('open', { bank: loaded.bank });
+    return loaded;
+  });
   // Without anybody there is none to be had.
   banking.catch(() => undefined);
   const [device, ready] = await Promise.all([opening, somebody(asked)]);
@@ -60,11 +64,7 @@ export async function start(): Promise<Opened> {
       answers: fresh.map(({ id, skill, circuit, at, attempt }) => ({ id, skill, circuit, at, attempt })),
     }),
   );
-  const banked = banking.then(async (loaded) => {
-    await engine.call('open', { bank: loaded.bank });
-    return loaded;
-  });
-  const [{ bank, keepNewer }] = await Promise.all([banked, learner.load()]);
+  const [{ bank, keepNewer }] = await Promise.all([banking, learner.load()]);
   const settle = (): void => {
     learner.keepInStep();
     // Installed, it is meant to work for weeks: the browser shouldn't throw its store away when space is short.

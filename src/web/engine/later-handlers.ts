@@ -1,18 +1,30 @@
-/** What the other screens need of the engine; it is fetched when one of them is opened. */
+/** What runs and the other screens need of the engine; it is fetched once the first question stands there. */
 import type { Scenario } from '../../../shared/scenario.ts';
 import { actInWords, checkRules, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
-import { describe, layOut, PROFILES, shownState, svgOf, timingPicture } from '../../drawing/index.ts';
+import {
+  describe,
+  layOut,
+  PROFILES,
+  shownState,
+  stepsOf,
+  svgOf,
+  timingPicture,
+} from '../../drawing/index.ts';
 import { withPlacement } from '../../practice/index.ts';
 import { askQuestion, markAnswer, readingOf } from '../../questions/index.ts';
 import { everyRule, solve } from '../../solver/index.ts';
 import { homeworkHandlers } from './homework-handlers.ts';
 import { liveActs } from './live-acts.ts';
-import type { Handlers, RequestName } from './messages.ts';
+import type { Frame, Handlers, RequestName } from './messages.ts';
 import type { Opened } from './opened.ts';
 import { pointsIn } from './points.ts';
-import type { PracticeRequest } from './practice-handlers.ts';
+import { loadsAsked, type PracticeRequest } from './practice-handlers.ts';
 import { plannedToday, progressOf } from './progress.ts';
-import { drawLaidOut } from './sheets.ts';
+import { drawLaidOut, sheetsIn } from './sheets.ts';
+import { circuitMarked } from './shown-circuit.ts';
+
+/** More moments than this nobody steps through. */
+const MOST_FRAMES = 40;
 
 const REST: Scenario = { start: 'live', faults: [], acts: [] };
 
@@ -21,6 +33,19 @@ export type LaterRequest = Exclude<RequestName, PracticeRequest>;
 export function laterHandlers(held: Opened): Handlers<LaterRequest> {
   return {
     ...homeworkHandlers,
+    run: ({ question, items, view }) => {
+      const { circuit, scenario } = circuitMarked(question);
+      const { steps, cutOff } = stepsOf(circuit, scenario, { most: MOST_FRAMES });
+      const frameOf = sheetsIn(circuit, view);
+      const frames = steps.map(({ caption, state }): Frame => ({ caption, svgs: frameOf(state) }));
+      const end = shownState(solve(circuit, scenario), loadsAsked(question, items));
+      const last = frames.pop();
+      return {
+        frames: [...frames, { caption: last?.caption || 'As it stands in the end.', svgs: frameOf(end) }],
+        cutOff,
+      };
+    },
+    rest: () => null,
     ask: ({ question }) => askQuestion(question),
     mark: ({ question, answer }) => markAnswer(question, answer),
     words: ({ circuit }) => describe(circuit).split('\n'),

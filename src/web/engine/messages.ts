@@ -153,6 +153,8 @@ export interface Requests {
     take: { question: Question; items: readonly string[]; view: View };
     give: { readonly frames: readonly Frame[]; readonly cutOff: boolean };
   };
+  /** Has what isn't needed for the first question fetched. */
+  rest: { take: Record<string, never>; give: null };
   /** `most`: after how many questions it is over. */
   placing: { take: { answers: readonly PlacingAnswer[]; most?: number }; give: Placing };
   draw: {

@@ -1,16 +1,13 @@
 /** What practising needs of the engine; it is there from the beginning. */
 import type { Question } from '../../../shared/question.ts';
-import { shownState, stepsOf } from '../../drawing/index.ts';
+import { shownState } from '../../drawing/index.ts';
 import { courseOf, judge, nextTask, placing, type Task } from '../../practice/index.ts';
 import { askQuestion, hintFor } from '../../questions/index.ts';
 import { solve } from '../../solver/index.ts';
-import type { Frame, Handlers, Prepared, View } from './messages.ts';
+import type { Handlers, Prepared, View } from './messages.ts';
 import type { Opened } from './opened.ts';
-import { draw, sheetsIn } from './sheets.ts';
+import { draw } from './sheets.ts';
 import { circuitAsked, circuitMarked } from './shown-circuit.ts';
-
-/** More moments than this nobody steps through. */
-const MOST_FRAMES = 40;
 
 /** What is asked, as loads to pick out: `2 -H1` of a sequence is -H1. */
 export const loadsAsked = (question: Question, items: readonly string[]): string[] => [
@@ -25,16 +22,7 @@ export const loadsAsked = (question: Question, items: readonly string[]): string
 export const pointsOf = (question: Question): readonly [string, string] | undefined =>
   question.kind === 'meter' ? question.points : undefined;
 
-export type PracticeRequest =
-  | 'open'
-  | 'remember'
-  | 'next'
-  | 'show'
-  | 'hint'
-  | 'judge'
-  | 'run'
-  | 'placing'
-  | 'draw';
+export type PracticeRequest = 'open' | 'remember' | 'next' | 'show' | 'hint' | 'judge' | 'placing' | 'draw';
 
 export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
   const preparedFor = (task: Task, view: View): Prepared => ({
@@ -75,18 +63,6 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
       );
       const state = shownState(solve(circuit, scenario), asked);
       return { judged, circuit, scenario, drawn: draw(circuit, view, state, pointsOf(question)) };
-    },
-    run: ({ question, items, view }) => {
-      const { circuit, scenario } = circuitMarked(question);
-      const { steps, cutOff } = stepsOf(circuit, scenario, { most: MOST_FRAMES });
-      const frameOf = sheetsIn(circuit, view);
-      const frames = steps.map(({ caption, state }): Frame => ({ caption, svgs: frameOf(state) }));
-      const end = shownState(solve(circuit, scenario), loadsAsked(question, items));
-      const last = frames.pop();
-      return {
-        frames: [...frames, { caption: last?.caption || 'As it stands in the end.', svgs: frameOf(end) }],
-        cutOff,
-      };
     },
     placing: ({ answers, most }) => placing(held.course.graph, answers, most),
     draw: ({ circuit, scenario, view }) =>

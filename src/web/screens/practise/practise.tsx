@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { place } from '../../place.ts';
 import type { Ground } from '../../start.ts';
 import { view } from '../../view.ts';
+import { fetchMarkParts } from './mark-parts.ts';
 import { Question } from './question.tsx';
 import { Session } from './session.ts';
 import { Placed } from './where-to-begin.tsx';
@@ -15,7 +16,14 @@ export function Practise({ ground }: { ground: Ground }) {
   }, [session, screen, detail]);
   useEffect(() => {
     // The first question is on the screen before anything else is fetched.
-    session.begin().then(ground.settle, ground.settle);
+    session
+      .begin()
+      .then(ground.settle, ground.settle)
+      .then(() => {
+        fetchMarkParts();
+        return ground.engine.call('rest', {});
+      })
+      .catch(() => undefined);
   }, [session, ground]);
   const wanted = view.value;
   const before = useRef(wanted);

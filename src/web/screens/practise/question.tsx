@@ -4,14 +4,15 @@ import { answers, settings } from '../../learner.ts';
 import { Board } from '../../parts/board.tsx';
 import { Drawing } from '../../parts/drawing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
-import { Player } from '../../parts/player.tsx';
 import { SwitchRow } from '../../parts/switch-row.tsx';
 import { unbroken } from '../../parts/unbroken.ts';
 import type { Ground } from '../../start.ts';
 import { answerOf, NOTHING, voltsOf } from './answer.ts';
 import { AnswerForm } from './answer-form.tsx';
-import { Explained } from './explained.tsx';
+import { Bar } from './bar.tsx';
+import { markParts } from './mark-parts.ts';
 import { conductorsLaid, openStep, stepsAsked, touchableOf, wire } from './on-drawing.ts';
+import { Result } from './result.tsx';
 import type { Phase, Session } from './session.ts';
 import { Situation } from './situation.tsx';
 import { OneSkill, PlacingUnderWay, WhereToBegin } from './where-to-begin.tsx';
@@ -46,55 +47,6 @@ function Heading({ session, phase }: Omit<Props, 'ground'>) {
   );
 }
 
-/** Check and hint, then the verdict and the way on: always within reach. */
-function Bar({ session, phase, left, able }: Omit<Props, 'ground'> & { left: number; able: boolean }) {
-  const next = useRef<HTMLButtonElement>(null);
-  const marked = phase.kind === 'marked';
-  useEffect(() => {
-    if (marked) next.current?.focus({ preventScroll: true });
-  }, [marked]);
-  const mark = phase.kind === 'marked' ? phase.judgement.judged.mark : undefined;
-  const right = mark?.parts.filter(({ correct }) => correct).length ?? 0;
-  const verdict =
-    mark === undefined
-      ? ''
-      : mark.correct
-        ? 'Right.'
-        : mark.parts.length === 1
-          ? 'Not right.'
-          : `${right} of ${mark.parts.length} right.`;
-  return (
-    <div class="bar">
-      <p class={mark ? `verdict ${mark.correct ? 'right' : 'wrong'}` : 'verdict'} role="status">
-        {verdict}
-      </p>
-      {phase.kind === 'marked' ? (
-        <button
-          ref={next}
-          type="button"
-          class="button main"
-          // A key held down from checking doesn't skip the explanation.
-          onKeyDown={(event) => event.repeat && event.preventDefault()}
-          onClick={() => session.next()}
-        >
-          Next
-        </button>
-      ) : (
-        <>
-          <button type="submit" class="button main" disabled={!able}>
-            {left > 0 ? `Check (${left} left)` : 'Check'}
-          </button>
-          {phase.hint === undefined && (
-            <button type="button" class="button plain" onClick={() => session.hint()}>
-              Hint (counts as help)
-            </button>
-          )}
-        </>
-      )}
-    </div>
-  );
-}
-
 /** How the drawing itself is answered on; of what is plain, only the first times. */
 function toldOf(kind: QuestionKind, answered: number): string | undefined {
   switch (kind) {
@@ -122,6 +74,7 @@ export function Question({ session, ground, phase }: Props) {
   const { asked, task } = prepared;
   const chosen = session.chosen.value;
   const placing = session.placing.value;
+  const Parts = markParts.value;
   const parts =
     phase.kind === 'marked'
       ? new Map(phase.judgement.judged.mark.parts.map((part) => [part.item, part]))
@@ -200,14 +153,7 @@ export function Question({ session, ground, phase }: Props) {
             />
           </Board>
         ) : (
-          <Player
-            key={task.circuit}
-            drawn={phase.judgement.drawn}
-            frames={phase.frames}
-            about={about}
-            marks={touchable}
-            {...(question.kind === 'meter' ? { meter: parts?.get('volts')?.right ?? '' } : {})}
-          />
+          <Result phase={phase} about={about} marks={touchable} />
         )}
       </div>
       <div class="talk">
@@ -223,8 +169,8 @@ export function Question({ session, ground, phase }: Props) {
         <p class={phase.kind === 'asking' && phase.hint ? 'hint' : 'hint empty'} role="status">
           {phase.kind === 'asking' ? unbroken(phase.hint ?? '') : ''}
         </p>
-        {phase.kind === 'marked' && (
-          <Explained
+        {phase.kind === 'marked' && Parts && (
+          <Parts.Explained
             ground={ground}
             mark={phase.judgement.judged.mark}
             circuit={phase.judgement.circuit}

@@ -1,0 +1,32 @@
+/** How a typed line is read, by kind. Apart from the kinds: the page, on which nothing is typed, does without. */
+import type { Checked } from '../../../shared/problem.ts';
+import type { AnswerOf, QuestionKind, QuestionOf } from '../../../shared/question.ts';
+import type { StatesKind, StatesQuestion } from '../entries.ts';
+import { readChoice } from './read-choice.ts';
+import { readStates } from './read-states.ts';
+import { readVolts } from './volts.ts';
+
+type Reader<K extends QuestionKind> = (question: QuestionOf<K>, text: string) => Checked<AnswerOf<K>>;
+
+function reads<K extends StatesKind>(kind: K): Reader<K> {
+  return (question, text) => {
+    const read = readStates(question as StatesQuestion, text);
+    return read.ok ? { ok: true, value: { kind, states: read.value } as AnswerOf<K> } : read;
+  };
+}
+
+const READERS: { readonly [K in QuestionKind]: Reader<K> } = {
+  'lamp-states': reads('lamp-states'),
+  'input-states': reads('input-states'),
+  'relay-states': reads('relay-states'),
+  wiring: readChoice,
+  meter: (_, text) => {
+    const read = readVolts(text);
+    return read.ok ? { ok: true, value: { kind: 'meter', volts: read.value } } : read;
+  },
+  sequence: reads('sequence'),
+  'still-live': reads('still-live'),
+};
+
+/** The reader of a kind's answers; used with questions of the same kind. */
+export const readerOf = <K extends QuestionKind>(kind: K): Reader<K> => READERS[kind];

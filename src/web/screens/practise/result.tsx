@@ -1,0 +1,42 @@
+import { useEffect } from 'preact/hooks';
+import { Board } from '../../parts/board.tsx';
+import { Drawing, type Touchable } from '../../parts/drawing.tsx';
+import { fetchMarkParts, markParts } from './mark-parts.ts';
+import type { Phase } from './session.ts';
+
+/** The drawing as it stands in the end, and the run that leads there. */
+export function Result({
+  phase,
+  about,
+  marks,
+}: {
+  phase: Extract<Phase, { kind: 'marked' }>;
+  about: readonly string[];
+  marks: ReadonlyMap<string, Touchable>;
+}) {
+  const { drawn, judged } = phase.judgement;
+  const { task } = phase.prepared;
+  const Parts = markParts.value;
+  useEffect(fetchMarkParts, [phase.given]);
+  const volts = judged.mark.parts.find(({ item }) => item === 'volts');
+  const meter = task.question.kind === 'meter' && volts ? { meter: volts.right } : {};
+  return Parts ? (
+    <Parts.Player
+      key={task.circuit}
+      drawn={drawn}
+      frames={phase.frames}
+      about={about}
+      marks={marks}
+      {...meter}
+    />
+  ) : (
+    <Board>
+      <Drawing
+        drawn={drawn}
+        description="The circuit as it stands in the end."
+        touchable={marks}
+        {...meter}
+      />
+    </Board>
+  );
+}
