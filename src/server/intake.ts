@@ -1,5 +1,5 @@
 import type { AnswerRecord } from '../../shared/practice.ts';
-import { failureOf, type Kept, type Store } from '../store/index.ts';
+import { type Found, failureOf, type Kept, type Store } from '../store/index.ts';
 import { ApiFailure } from './problems.ts';
 
 /** Answers kept in one transaction at most. */
@@ -9,6 +9,7 @@ const MOST_WAITING = 10_000;
 
 interface Waiting {
   readonly records: readonly AnswerRecord[];
+  readonly found: ReadonlyMap<AnswerRecord, Found>;
   resolve(kept: readonly Kept[]): void;
   reject(error: unknown): void;
 }
@@ -27,8 +28,8 @@ export class Intake {
     this.store = store;
   }
 
-  /** Resolves when the answers are on the disk; rejects when they are not kept. */
-  keep(records: readonly AnswerRecord[]): Promise<readonly Kept[]> {
+  /** Resolves when the answers are on the disk; rejects when they are not kept. `found`: see `Store.keepAnswers`. */
+  keep(records: readonly AnswerRecord[], found: ReadonlyMap<AnswerRecord, Found>): Promise<readonly Kept[]> {
     if (this.count + records.length > MOST_WAITING)
       throw new ApiFailure(
         'too-busy',
@@ -37,7 +38,7 @@ export class Intake {
       );
     this.count += records.length;
     return new Promise((resolve, reject) => {
-      this.waiting.push({ records, resolve, reject });
+      this.waiting.push({ records, found, resolve, reject });
       if (!this.running) {
         this.running = true;
         // After the requests that have arrived by now have been read.
@@ -69,7 +70,10 @@ export class Intake {
 
   private async keepTogether(group: readonly Waiting[]): Promise<void> {
     try {
-      const kept = await this.store.keepAnswers(group.flatMap(({ records }) => records));
+      const kept = await this.store.keepAnswers(
+        group.flatMap(({ records }) => records),
+        new Map(group.flatMap(({ found }) => [...found])),
+      );
       let from = 0;
       for (const { records, resolve } of group) {
         resolve(kept.slice(from, from + records.length));

@@ -1,4 +1,3 @@
-import { isDeepStrictEqual } from 'node:util';
 import type { Kysely, Transaction } from 'kysely';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
@@ -6,19 +5,11 @@ import { gradeOf } from '../memory/index.ts';
 import { rebuildRecalls } from './derive-recalls.ts';
 import { lockHistory } from './lock-history.ts';
 import { entryOf, rowsAfter } from './read-entries.ts';
+import { sameMark } from './same-mark.ts';
 import type { Tables } from './schema.ts';
 import type { AnswerEntry, Corrected } from './types.ts';
 
 const AT_ONCE = 100;
-
-/** As it would come back from the store. */
-const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
-
-/** Whether two marks say the same of the answer. How it is explained may have been put better since. */
-const same = (one: Mark, other: Mark): boolean =>
-  one.share === other.share &&
-  one.correct === other.correct &&
-  isDeepStrictEqual(plain(one.parts), plain(other.parts));
 
 interface Correction {
   readonly entry: Extract<AnswerEntry, { kind: 'answer' }>;
@@ -34,7 +25,7 @@ async function note(
   await db
     .updateTable('answers')
     .set({
-      corrected_mark_json: same(mark, record.mark) ? null : JSON.stringify(mark),
+      corrected_mark_json: sameMark(mark, record.mark) ? null : JSON.stringify(mark),
       share: mark.share,
       grade: gradeOf(attempt).grade,
       attempt_json: JSON.stringify(attempt),
@@ -65,7 +56,7 @@ export async function correctMarksOf(
         continue;
       }
       marked++;
-      if (!same(mark, entry.correctedMark ?? entry.record.mark)) corrections.push({ entry, mark });
+      if (!sameMark(mark, entry.correctedMark ?? entry.record.mark)) corrections.push({ entry, mark });
     }
     after = rows.at(-1)!.number;
   }

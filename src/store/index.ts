@@ -31,12 +31,14 @@ export {
   type WantedMember,
 } from './people/index.ts';
 export { openPostgresStore } from './postgres.ts';
+export { sameMark } from './same-mark.ts';
 export { openSqliteStore, type StoreOptions } from './sqlite.ts';
 export type {
   AnswerEntry,
   Corrected,
   EntryPage,
   Fault,
+  Found,
   Kept,
   LearnerSummary,
   Progress,

@@ -1,15 +1,38 @@
 import type { Kysely, Transaction } from 'kysely';
+import type { Attempt, Grade } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
+import type { Mark } from '../../shared/question.ts';
+import { gradeOf } from '../memory/index.ts';
 import { chunksOf, groupsOf } from './chunks.ts';
 import { updateRecalls } from './derive-recalls.ts';
 import { lockHistory } from './lock-history.ts';
 import { RECORD_VERSION, writeRecord } from './record-text.ts';
+import { sameMark } from './same-mark.ts';
 import type { Tables } from './schema.ts';
-import type { Kept } from './types.ts';
+import type { Found, Kept } from './types.ts';
 
 interface Numbered {
   readonly record: AnswerRecord;
   readonly number: number;
+  /** What counts of it: its own, or what was found instead. */
+  readonly circuit: string;
+  readonly attempt: Attempt;
+  readonly grade: Grade;
+  readonly correctedMark: Mark | null;
+}
+
+function numbered(record: AnswerRecord, number: number, found: Found | undefined): Numbered {
+  const { circuit, attempt, grade, mark } = record;
+  if (!found) return { record, number, circuit, attempt, grade, correctedMark: null };
+  const marked = { ...attempt, share: found.mark.share };
+  return {
+    record,
+    number,
+    circuit: found.circuit,
+    attempt: marked,
+    grade: gradeOf(marked).grade,
+    correctedMark: sameMark(found.mark, mark) ? null : found.mark,
+  };
 }
 
 /** The numbers of those of these ids that are kept already. */
@@ -36,21 +59,21 @@ async function insert(db: Transaction<Tables>, fresh: readonly Numbered[], arriv
     await db
       .insertInto('answers')
       .values(
-        some.map(({ record, number }) => ({
+        some.map(({ record, number, circuit, attempt, grade, correctedMark }) => ({
           learner: record.learner,
           number,
           id: record.id,
           arrived_at: arrivedAt,
           at: record.at,
           skill: record.skill,
-          circuit: record.circuit,
+          circuit,
           kind: record.question.kind,
-          share: record.mark.share,
-          grade: record.grade,
-          attempt_json: JSON.stringify(record.attempt),
+          share: attempt.share,
+          grade,
+          attempt_json: JSON.stringify(attempt),
           record_version: RECORD_VERSION,
           record_json: writeRecord(record),
-          corrected_mark_json: null,
+          corrected_mark_json: correctedMark && JSON.stringify(correctedMark),
         })),
       )
       .execute();
@@ -62,6 +85,7 @@ async function keepOf(
   db: Transaction<Tables>,
   learner: string,
   records: readonly AnswerRecord[],
+  found: ReadonlyMap<AnswerRecord, Found>,
   now: number,
 ): Promise<readonly Kept[]> {
   const { answers } = await lockHistory(db, learner);
@@ -72,7 +96,7 @@ async function keepOf(
     if (known !== undefined) return { kept: false, number: known };
     const number = answers + fresh.length + 1;
     numbers.set(record.id, number);
-    fresh.push({ record, number });
+    fresh.push(numbered(record, number, found.get(record)));
     return { kept: true, number };
   });
   if (fresh.length === 0) return results;
@@ -82,7 +106,7 @@ async function keepOf(
     .set({ answers: answers + fresh.length })
     .where('learner', '=', learner)
     .execute();
-  const lines = fresh.map(({ record: { id, skill, circuit, at, attempt }, number }) => ({
+  const lines = fresh.map(({ record: { id, skill, at }, number, circuit, attempt }) => ({
     id,
     skill,
     circuit,
@@ -98,6 +122,7 @@ async function keepOf(
 export function keepAnswers(
   db: Kysely<Tables>,
   records: readonly AnswerRecord[],
+  found: ReadonlyMap<AnswerRecord, Found>,
   now: number,
 ): Promise<readonly Kept[]> {
   return db.transaction().execute(async (transaction) => {
@@ -109,6 +134,7 @@ export function keepAnswers(
         transaction,
         learner,
         own.map((place) => records[place]!),
+        found,
         now,
       );
       kept.forEach((result, at) => {

@@ -17,7 +17,7 @@ import { lockHistory } from './lock-history.ts';
 import { type People, peopleOn } from './people/index.ts';
 import { entriesAfter, entryOf, rowsAfter } from './read-entries.ts';
 import { type Tables, TEMPORARY_TABLES } from './schema.ts';
-import type { Corrected, EntryPage, Fault, Kept, LearnerSummary, Progress, Store } from './types.ts';
+import type { Corrected, EntryPage, Fault, Found, Kept, LearnerSummary, Progress, Store } from './types.ts';
 
 /** The store on any database that Kysely speaks to; what only one of them has is in its backend. */
 export class KyselyStore implements Store {
@@ -37,8 +37,11 @@ export class KyselyStore implements Store {
     this.homework = homeworkOn(db, now);
   }
 
-  async keepAnswers(records: readonly AnswerRecord[]): Promise<readonly Kept[]> {
-    return records.length === 0 ? [] : keepAnswers(this.db, records, this.now());
+  async keepAnswers(
+    records: readonly AnswerRecord[],
+    found: ReadonlyMap<AnswerRecord, Found> = new Map(),
+  ): Promise<readonly Kept[]> {
+    return records.length === 0 ? [] : keepAnswers(this.db, records, found, this.now());
   }
 
   async keepAnswer(record: AnswerRecord): Promise<boolean> {

@@ -19,6 +19,12 @@ interface Entry {
   readonly arrivedAt: number;
 }
 
+/** What whoever keeps an answer makes of it, where that isn't what its record says. */
+export interface Found {
+  readonly mark: Mark;
+  readonly circuit: string;
+}
+
 /** An answer as kept. One that an older or a later version wrote may be unreadable; its text is still there. */
 export type AnswerEntry =
   | (Entry & { readonly kind: 'answer'; readonly record: AnswerRecord; readonly correctedMark: Mark | null })
@@ -70,9 +76,13 @@ export interface Store {
    * Keeps answers and the recall states that follow, all or none; when it returns, they are on the disk. Each counts
    * once by its id and its learner, also when it is sent twice at the same moment; the first one stays.
    *
+   * @param found - by record; the memory follows it, and the record stays as it is
    * @returns a result for each record, in their order
    */
-  keepAnswers(records: readonly AnswerRecord[]): Promise<readonly Kept[]>;
+  keepAnswers(
+    records: readonly AnswerRecord[],
+    found?: ReadonlyMap<AnswerRecord, Found>,
+  ): Promise<readonly Kept[]>;
   /**
    * Keeps one answer, as `keepAnswers` does.
    *
