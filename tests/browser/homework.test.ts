@@ -113,6 +113,21 @@ const rightOnes = (paper: string) =>
     }));
   });
 
+/** What is to be touched by itself, not in running text, and is lower than a finger wants: 44 px. */
+const small = (page: Page): Promise<string[]> =>
+  page
+    .locator(
+      '.schedule tbody th a, .item-strip a, .bar .button, .homework .button, .row > a, .tick, .field input, .field select, .choice',
+    )
+    .evaluateAll((targets) =>
+      targets
+        .filter((target) => {
+          const { width, height } = target.getBoundingClientRect();
+          return width > 0 && height < 43.5;
+        })
+        .map((target) => target.outerHTML.slice(0, 160)),
+    );
+
 describe('a set from its making to its report', () => {
   const set = { id: '' };
 
@@ -475,6 +490,7 @@ describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {
         await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
         name,
       ).toBeLessThanOrEqual(0);
+      if (size === PHONE) found.push(...(await small(page)).map((text) => `${name}: small: ${text}`));
     };
     const walk = async (
       who: Somebody,

@@ -160,8 +160,14 @@ export function ItemScreen({ ground, outbox, session, at }: Props) {
   const [step, setStep] = useState<string>();
   useEffect(() => {
     setStep(undefined);
-    session.look(at);
-    return () => session.look(undefined);
+    // Time is counted only while somebody can see the item.
+    const look = (): void => session.look(document.visibilityState === 'visible' ? at : undefined);
+    look();
+    document.addEventListener('visibilitychange', look);
+    return () => {
+      document.removeEventListener('visibilitychange', look);
+      session.look(undefined);
+    };
   }, [session, at]);
   const open = session.open();
   const last = session.items.length - 1;
