@@ -41,8 +41,9 @@ export function Shell({ ground }: { ground: Ground }) {
   const { person } = me.value;
   const out = signedOut.value;
   useEffect(() => {
-    // Somebody has signed in again: what waited meanwhile goes.
-    if (!out) ground.learner.sync();
+    if (!out) return undefined;
+    // Once somebody has signed in again, what waited meanwhile goes.
+    return () => ground.learner.sync();
   }, [out, ground]);
   return (
     <div class="shell">
