@@ -7,6 +7,9 @@ import { Question } from './question.tsx';
 import { Session } from './session.ts';
 import { Placed } from './where-to-begin.tsx';
 
+/** Nobody has answered in this time, in milliseconds: what comes after the answer is fetched then. */
+const READING = 1000;
+
 /** The practice: one question after another. */
 export function Practise({ ground }: { ground: Ground }) {
   const session = useMemo(() => new Session(ground, () => view.peek()), [ground]);
@@ -19,6 +22,7 @@ export function Practise({ ground }: { ground: Ground }) {
     session
       .begin()
       .then(ground.settle, ground.settle)
+      .then(() => new Promise((resolve) => setTimeout(resolve, READING)))
       .then(() => {
         fetchMarkParts();
         return ground.engine.call('rest', {});
