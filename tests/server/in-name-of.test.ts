@@ -2,7 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { apiRoutes } from '../../shared/api.ts';
 import { peopleRoutes } from '../../shared/api-people.ts';
-import { answerWith } from '../support/answers.ts';
+import { answerWith, MORNING } from '../support/answers.ts';
 import { Browser, type ClassServing, classServing, PASSWORD } from './class-serving.ts';
 
 let server: ClassServing;
@@ -30,7 +30,7 @@ describe('a request that says whose it is', () => {
   it('keeps no answer and no settings under the one who has signed in meanwhile', async () => {
     const other = pageOf(server.otherLearner.person.id);
     const { id } = server.learner.person;
-    const record = answerWith({ id: 'one', learner: id });
+    const record = answerWith({ id: 'one', learner: id, at: MORNING });
     expect(await other.refusedBy(apiRoutes.keepAnswers, { body: { answers: [record] } })).toBe(
       'sign-in-first',
     );
