@@ -32,8 +32,13 @@ const WINDOWS: Readonly<Record<number, string>> = {
 const textOf = (hex: string): string =>
   [...Buffer.from(hex, 'hex')].map((byte) => WINDOWS[byte] ?? String.fromCharCode(byte)).join('');
 
+/** A stream by its length: compressed bytes may end as a line does. */
 function streamOf(body: string): string {
-  const [, raw = ''] = /stream\r?\n([\s\S]*?)\r?\nendstream/.exec(body) ?? [];
+  const begin = /stream\r?\n/.exec(body);
+  const [, length = '0'] = /\/Length (\d+)/.exec(body) ?? [];
+  if (!begin) return '';
+  const from = begin.index + begin[0].length;
+  const raw = body.slice(from, from + Number(length));
   return body.includes('/FlateDecode') ? inflateSync(Buffer.from(raw, 'latin1')).toString('latin1') : raw;
 }
 
