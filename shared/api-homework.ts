@@ -25,6 +25,7 @@ import {
   typedMarks,
   typedResult,
 } from './homework-views.ts';
+import { moment } from './memory.ts';
 import { classId, personId } from './people.ts';
 
 const ofSet = z.strictObject({ set: homeworkId });
@@ -181,6 +182,16 @@ const bySetters = {
     summary: 'Issues a set to its class; twice is once.',
     reply: setView,
     problems: [...always, 'bad-set', 'withdrawn'],
+  },
+  closeLater: {
+    ...tutor,
+    method: 'POST',
+    path: '/api/homework/:set/closing',
+    params: ofSet,
+    summary: 'Gives a set that is issued and has not closed a later closing time, for everybody.',
+    body: z.strictObject({ closesAt: moment }),
+    reply: setView,
+    problems: [...always, 'bad-set', 'not-issued', 'closed'],
   },
   prepareHomework: {
     ...tutor,

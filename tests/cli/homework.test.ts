@@ -55,6 +55,11 @@ describe('homework', () => {
     const issued = await homework(['issue', 'week 40']);
     expect(issued).toMatchObject({ code: 0, out: expect.stringContaining('with 2 papers made') });
     expect((await homework(['list', classId])).out).toContain('open, until');
+    const [, before = ''] = /It closes (.+)\./.exec(issued.out) ?? [];
+    const later = await homework(['closing', id, '+1d']);
+    expect(later).toMatchObject({ code: 0, out: expect.stringMatching(/^It closes /) });
+    expect(later.out).not.toContain(before);
+    expect((await homework(['closing', id, '2020-01-01'])).err).toContain('earlier');
     await withStore(async (store) => {
       expect((await store.homework.papersIn([id])).map(({ attempt }) => attempt)).toEqual([1, 1]);
     });

@@ -42,6 +42,7 @@ export const SAMPLES: Readonly<Partial<Record<keyof typeof everyRoute, Sample>>>
   changeRole: { body: { role: 'admin' } },
   erasePerson: { query: '?confirm=no' },
   addTutor: { body: { person: 'nobody' } },
+  closeLater: { body: { closesAt: 4_000_000_000_000 } },
   draftHomework: { body: wish },
   changeHomework: { body: wish },
   saveAnswers: {

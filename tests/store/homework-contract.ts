@@ -85,6 +85,24 @@ export function homeworkContract(opening: Opening): void {
       expect(await homework.set('none')).toBeNull();
     }));
 
+  it('lets an issued set close later, as long as it has not closed, and never earlier', () =>
+    inStore(async (homework) => {
+      const { set } = await drafted(homework);
+      expect(await homework.closeLater(set.id, set.closesAt + HOUR)).toBe(false);
+      await homework.issue(set.id);
+      const moves = await Promise.all(
+        [3, 1, 2].map((hours) => homework.closeLater(set.id, set.closesAt + hours * HOUR)),
+      );
+      expect(moves).toContain(true);
+      const kept = (await homework.set(set.id))!;
+      expect(kept.set).toEqual({ ...SET, closesAt: set.closesAt + 3 * HOUR });
+      expect(kept.wish.closesAt).toBe(kept.set.closesAt);
+      expect(await homework.closeLater(set.id, set.closesAt)).toBe(false);
+      clock.now = kept.set.closesAt;
+      expect(await homework.closeLater(set.id, kept.set.closesAt + HOUR)).toBe(false);
+      expect(await homework.closeLater('none', kept.set.closesAt + HOUR)).toBe(false);
+    }));
+
   it('gives the sets of classes, the newest first', () =>
     inStore(async (homework) => {
       for (const id of ['one', 'two', 'three']) {

@@ -33,6 +33,11 @@ export async function tutorsPaper(
   return { kept: await tutorsSet(desk, asking, paper.set), paper };
 }
 
+export function checkIssued({ issuedAt, withdrawnAt }: KeptSet): void {
+  if (issuedAt !== null && withdrawnAt === null) return;
+  throw new ApiFailure('not-issued', 'The set is not issued.', 'Issue it first.');
+}
+
 /** A set for a learner of its class; not as long as it is a draft. */
 export async function learnersSet(desk: Desk, asking: Asking, id: string): Promise<KeptSet> {
   const kept = await desk.store.homework.set(id);

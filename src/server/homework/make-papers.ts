@@ -6,7 +6,7 @@ import { CODE_BYTES, codeOf, paperInSteps } from '../../homework/index.ts';
 import type { HomeworkStore, KeptSet, PaperHead } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure } from '../problems.ts';
-import { tutorsSet } from './access.ts';
+import { checkIssued, tutorsSet } from './access.ts';
 import type { Desk } from './desk.ts';
 import { inTurns, isPast, soon } from './turns.ts';
 
@@ -91,11 +91,6 @@ export async function paperOf(
   const circuits = new Circuits(desk.store.homework, kept.set.id);
   await circuits.look();
   return makePaper(desk, kept, learner, attempt, circuits);
-}
-
-export function checkIssued({ issuedAt, withdrawnAt }: KeptSet): void {
-  if (issuedAt !== null && withdrawnAt === null) return;
-  throw new ApiFailure('not-issued', 'The set is not issued.', 'Issue it first.');
 }
 
 /** Learners of the set's class who have no paper of the first attempt, and how many learners there are. */

@@ -22,9 +22,8 @@ import {
 import type { KeptSet, PaperHead } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure } from '../problems.ts';
-import { ownPaper, tutorsPaper, tutorsSet, wholePaper } from './access.ts';
+import { checkIssued, ownPaper, tutorsPaper, tutorsSet, wholePaper } from './access.ts';
 import type { Desk } from './desk.ts';
-import { checkIssued } from './make-papers.ts';
 import { settledHeads, settlePaper } from './settle.ts';
 import { inTurns, soon } from './turns.ts';
 import { totalIn, withoutSeeds } from './views.ts';

@@ -10,9 +10,9 @@ import type { KeptSet } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { inCareOf } from '../people/may.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
-import { tutorsSet } from './access.ts';
+import { checkIssued, tutorsSet } from './access.ts';
 import type { Desk } from './desk.ts';
-import { checkIssued, withoutPaper } from './make-papers.ts';
+import { withoutPaper } from './make-papers.ts';
 import { learnersOf, matrixOf } from './reports.ts';
 
 /** Told after each paper, and waited for. */

@@ -8,7 +8,7 @@ import type { Course } from '../../practice/index.ts';
 import type { KeptSet } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
-import { checkTutor, isWithdrawn, tutorsSet } from './access.ts';
+import { checkIssued, checkTutor, isWithdrawn, tutorsSet } from './access.ts';
 import type { Desk } from './desk.ts';
 import { inTurns } from './turns.ts';
 import { isHandedIn, outOf, setView, stateOf } from './views.ts';
@@ -111,6 +111,26 @@ export async function issueSet(desk: Desk, asking: Asking, id: string): Promise<
   const issued = await desk.store.homework.issue(id);
   if (!issued) throw noSuchThing();
   return setView(issued, desk.now());
+}
+
+/** Everybody gets longer; nobody is ever closed out earlier than was told. */
+export async function closeLater(desk: Desk, asking: Asking, id: string, closesAt: number): Promise<SetView> {
+  const kept = await tutorsSet(desk, asking, id);
+  checkIssued(kept);
+  if (desk.now() >= kept.set.closesAt)
+    throw new ApiFailure(
+      'closed',
+      'The set has closed, and learners may have looked at their marks.',
+      'Make another set; marks of single papers can be changed with a reason.',
+    );
+  if (closesAt < kept.set.closesAt)
+    throw new ApiFailure(
+      'bad-set',
+      'That is earlier than the closing time that learners were told.',
+      'Give a later one.',
+    );
+  await desk.store.homework.closeLater(id, closesAt);
+  return viewSet(desk, asking, id);
 }
 
 export async function withdrawSet(desk: Desk, asking: Asking, id: string): Promise<'erased' | 'withdrawn'> {

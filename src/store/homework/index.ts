@@ -12,7 +12,7 @@ import {
   papersOf,
 } from './papers.ts';
 import { answersOf, hint, hintsOf, itemsSaved, itemsSavedOn, save, submit } from './saves.ts';
-import { changeDraft, draft, issue, setById, setsOf, withdraw } from './sets.ts';
+import { changeDraft, closeLater, draft, issue, setById, setsOf, withdraw } from './sets.ts';
 import type { HomeworkStore } from './types.ts';
 
 export type {
@@ -37,6 +37,7 @@ export const homeworkOn = (db: Kysely<Tables>, now: () => number): HomeworkStore
   set: (id) => setById(db, id),
   setsOf: (classes) => setsOf(db, classes),
   issue: (id) => issue(db, id, now()),
+  closeLater: (id, closesAt) => closeLater(db, id, closesAt, now),
   withdraw: (id) => withdraw(db, id, now()),
   keepPaper: (made) => keepPaper(db, made, now()),
   circuitsIn: (set) => circuitsIn(db, set),

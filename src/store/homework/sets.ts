@@ -70,6 +70,38 @@ export async function issue(db: Kysely<Tables>, id: string, now: number): Promis
   return kept?.withdrawnAt === null ? kept : null;
 }
 
+/** See `HomeworkStore.closeLater`. */
+export function closeLater(
+  db: Kysely<Tables>,
+  id: string,
+  closesAt: number,
+  now: () => number,
+): Promise<boolean> {
+  return db.transaction().execute(async (transaction) => {
+    // Takes the set for itself, so that of two who move it neither undoes what the other did.
+    const row = await transaction
+      .updateTable('sets')
+      .set({ id })
+      .where('id', '=', id)
+      .where('issued_at', 'is not', null)
+      .where('withdrawn_at', 'is', null)
+      .returningAll()
+      .executeTakeFirst();
+    if (!row) return false;
+    const { set, wish } = keptSet(row);
+    if (now() >= set.closesAt || closesAt < set.closesAt) return false;
+    await transaction
+      .updateTable('sets')
+      .set({
+        set_json: JSON.stringify({ ...set, closesAt }),
+        wish_json: JSON.stringify({ ...wish, closesAt }),
+      })
+      .where('id', '=', id)
+      .execute();
+    return true;
+  });
+}
+
 /** See `HomeworkStore.withdraw`. */
 export async function withdraw(
   db: Kysely<Tables>,

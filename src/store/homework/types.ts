@@ -99,6 +99,8 @@ export interface HomeworkStore {
   setsOf(classes: readonly string[]): Promise<readonly KeptSet[]>;
   /** Issues it once; null where there is no such set, or it was withdrawn. */
   issue(id: string): Promise<KeptSet | null>;
+  /** Moves the closing time of an issued set to a later moment; false where it isn't issued, has closed, or closes later. */
+  closeLater(id: string, closesAt: number): Promise<boolean>;
   /** Erases a draft, withdraws what was issued; null where there is no such set. */
   withdraw(id: string): Promise<'erased' | 'withdrawn' | null>;
 

@@ -111,6 +111,37 @@ describe('an issued set', () => {
     await serving.tutor.refused(prepareHomework, { params }, 'not-issued');
   });
 
+  it('closes later when its tutor says so, for everybody, and never earlier', async () => {
+    serving = await classServing();
+    const { tutor, learners, clock } = serving;
+    const [learner] = learners;
+    const { set } = await serving.issued();
+    const params = { set: set.id };
+    const begun = await learner!.call(beginPaper, { params });
+    const paper = { paper: begun.id };
+    const [first, second] = await answersTo(serving, begun, 'right');
+    const later = CLOSES + 2 * HOUR;
+    const moving = (closesAt: number) => ({ params, body: { closesAt } });
+    await tutor.refused(homeworkRoutes.closeLater, moving(CLOSES - 1), 'bad-set');
+    const moved = await tutor.call(homeworkRoutes.closeLater, moving(later));
+    expect([moved.set.closesAt, moved.wish.closesAt]).toEqual([later, later]);
+    clock.now = CLOSES + HOUR;
+    expect((await learner!.call(homeworkRoutes.paper, { params: paper })).paper.closesAt).toBe(later);
+    await learner!.call(saveAnswers, { params: paper, body: { answers: [first] } });
+    clock.now = later;
+    await learner!.refused(saveAnswers, { params: paper, body: { answers: [second] } }, 'closed');
+    await tutor.refused(homeworkRoutes.closeLater, moving(later + HOUR), 'closed');
+    const draft = await tutor.call(draftHomework, {
+      params: { class: serving.classId },
+      body: wishOf({ closesAt: later + HOUR }),
+    });
+    await tutor.refused(
+      homeworkRoutes.closeLater,
+      { params: { set: draft.set.id }, body: { closesAt: later + 2 * HOUR } },
+      'not-issued',
+    );
+  });
+
   it('has a paper prepared for everybody, on circuits that nobody shares, by however many calls', async () => {
     serving = await classServing(12);
     const draft = await serving.tutor.call(draftHomework, {
@@ -143,6 +174,7 @@ describe('an issued set', () => {
       const body = {
         draftHomework: wishOf(),
         changeHomework: wishOf(),
+        closeLater: { closesAt: CLOSES + HOUR },
         overrideMark: { item: 0, earned: 1, reason: 'why' },
         typeMarks: { code: 'ABC', marks: [1] },
       }[Object.entries(homeworkRoutes).find(([, each]) => each === route)![0]];

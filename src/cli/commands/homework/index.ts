@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../program.ts';
+import { addClosing } from './closing.ts';
 import { addExport } from './export.ts';
 import { addIssue } from './issue.ts';
 import { addList } from './list.ts';
@@ -14,13 +15,14 @@ import { addSample } from './sample.ts';
 export function addHomework(program: Command, io: Io, running: Running): void {
   const homework = program
     .command('homework')
-    .summary('sets of homework: new, sample, issue, papers, mark, report, export')
+    .summary('sets of homework: new, sample, issue, closing, papers, mark, report, export')
     .description(
       'Makes and runs homework for a class, on the store directly: whoever may read the data folder may use it.',
     );
   addNew(homework, io);
   addSample(homework, io);
   addIssue(homework, io);
+  addClosing(homework, io);
   addPapers(homework, io);
   addMarks(homework, io, running);
   addReport(homework, io);

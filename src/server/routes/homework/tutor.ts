@@ -6,7 +6,7 @@ import { prepareSome } from '../../homework/make-papers.ts';
 import { markedPaper, overridePaper, paperRows, typeMarks } from '../../homework/marked.ts';
 import { competenceOf, setReport, termOf } from '../../homework/reports.ts';
 import { sampleOf } from '../../homework/sample.ts';
-import { changeSet, draftSet, issueSet, setRows, viewSet, withdrawSet } from '../../homework/sets.ts';
+import { changeSet, closeLater, draftSet, issueSet, setRows, viewSet, withdrawSet } from '../../homework/sets.ts';
 import type { Service } from '../../service.ts';
 
 /** What tutors do and are told. */
@@ -30,6 +30,9 @@ export function addTutorsHomework(app: FastifyInstance, service: Service, desk: 
   );
   addRoute(app, service, homeworkRoutes.issueHomework, ({ person, params }) =>
     issueSet(desk, person, params.set),
+  );
+  addRoute(app, service, homeworkRoutes.closeLater, ({ person, params, body }) =>
+    closeLater(desk, person, params.set, body.closesAt),
   );
   addRoute(app, service, homeworkRoutes.prepareHomework, ({ person, params }) =>
     prepareSome(desk, person, params.set),

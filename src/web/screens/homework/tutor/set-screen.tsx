@@ -7,6 +7,7 @@ import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { useAct } from '../parts/use-act.ts';
 import { addressOf, goTo } from '../where.ts';
+import { CloseLater } from './close-later.tsx';
 import { Downloads } from './downloads.tsx';
 import { Papers } from './papers.tsx';
 import { Prepare } from './prepare.tsx';
@@ -147,7 +148,7 @@ function DraftActs({ view, onIssued }: { view: SetView; onIssued: (view: SetView
   );
 }
 
-function Issued({ view }: { view: SetView }) {
+function Issued({ view, onMoved }: { view: SetView; onMoved: (view: SetView) => void }) {
   const { id } = view.set;
   const [round, setRound] = useState(0);
   return (
@@ -163,6 +164,7 @@ function Issued({ view }: { view: SetView }) {
         <Withdraw view={view} />
       </div>
       {view.state !== 'withdrawn' && <Prepare set={id} onMade={() => setRound((before) => before + 1)} />}
+      {(view.state === 'open' || view.state === 'before') && <CloseLater view={view} onMoved={onMoved} />}
       <Papers view={view} round={round} />
       <Downloads view={view} />
     </>
@@ -185,7 +187,11 @@ export function SetScreen({ bank, set }: { bank: Bank; set: string }) {
                 `${view.set.places.reduce((sum, { marks }) => sum + marks, 0)} marks`,
               ]}
             />
-            {view.issuedAt === null ? <DraftActs view={view} onIssued={put} /> : <Issued view={view} />}
+            {view.issuedAt === null ? (
+              <DraftActs view={view} onIssued={put} />
+            ) : (
+              <Issued view={view} onMoved={put} />
+            )}
             <Facts view={view} />
             <Places view={view} bank={bank} />
             <p>

@@ -1,0 +1,48 @@
+import { useState } from 'preact/hooks';
+import type { SetView } from '../../../../../shared/homework-views.ts';
+import { call } from '../../../api.ts';
+import { fieldText, momentOf, whenText } from '../moments.ts';
+import { useAct } from '../parts/use-act.ts';
+
+/** Gives everybody longer, as long as the set has not closed. Earlier is not to be had: learners were told the time. */
+export function CloseLater({ view, onMoved }: { view: SetView; onMoved: (view: SetView) => void }) {
+  const { id, closesAt } = view.set;
+  const [text, setText] = useState(fieldText(closesAt));
+  const { busy, failure, run } = useAct();
+  const wanted = momentOf(text);
+  const move = async (): Promise<void> => {
+    if (wanted === undefined) return;
+    onMoved(await call('closeLater', { params: { set: id }, body: { closesAt: wanted } }));
+  };
+  return (
+    <details class="in-words">
+      <summary>Let it close later</summary>
+      <form
+        class="row"
+        onSubmit={(event) => {
+          event.preventDefault();
+          run(move);
+        }}
+      >
+        <label class="field">
+          Closes, instead of {whenText(closesAt)}
+          <input
+            type="datetime-local"
+            required
+            value={text}
+            min={fieldText(closesAt)}
+            onInput={(event) => setText(event.currentTarget.value)}
+          />
+        </label>
+        <button type="submit" class="button" disabled={busy || wanted === undefined || wanted <= closesAt}>
+          {busy ? 'Moving…' : 'Close later'}
+        </button>
+      </form>
+      {failure && (
+        <p class="refused" role="alert">
+          {failure}
+        </p>
+      )}
+    </details>
+  );
+}
