@@ -2,7 +2,7 @@ const BROWSERS = [
   ['Edge', /\bEdgA?\//],
   ['Opera', /\bOPR\//],
   ['Firefox', /\b(?:Firefox|FxiOS)\//],
-  ['Chrome', /\b(?:Chrome|CriOS)\//],
+  ['Chrome', /\b(?:HeadlessChrome|Chromium|Chrome|CriOS)\//],
   ['Safari', /\bSafari\//],
 ] as const;
 const SYSTEMS = [
