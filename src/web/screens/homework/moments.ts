@@ -4,7 +4,15 @@ const HOUR = 3_600_000;
 const MINUTE = 60_000;
 const DAY = 24 * HOUR;
 
-/** `Tue 8 Dec, 20:00` */
+/** Whether the clocks are put forward or back on that day, where the reader is. */
+export function clocksChange(at: number): boolean {
+  const date = new Date(at);
+  const midnight = (days: number): Date =>
+    new Date(date.getFullYear(), date.getMonth(), date.getDate() + days);
+  return midnight(0).getTimezoneOffset() !== midnight(1).getTimezoneOffset();
+}
+
+/** `Tue 8 Dec, 20:00`; on a day on which the clocks change with the name of the time: `Sun 25 Oct, 02:30 CET`. */
 export const whenText = (at: number): string =>
   new Intl.DateTimeFormat('en-GB', {
     weekday: 'short',
@@ -13,6 +21,7 @@ export const whenText = (at: number): string =>
     hour: '2-digit',
     minute: '2-digit',
     hourCycle: 'h23',
+    ...(clocksChange(at) ? { timeZoneName: 'short' } : {}),
   }).format(at);
 
 /** `8 Dec 2026` */
@@ -36,10 +45,46 @@ export function fieldText(at: number): string {
   return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}T${two(date.getHours())}:${two(date.getMinutes())}`;
 }
 
-/** What such a field holds; undefined while it isn't filled in. */
-export function momentOf(text: string): number | undefined {
+/** What clocks are put forward or back by, the larger first. */
+const CHANGES = [HOUR, HOUR / 2];
+
+/** What such a field holds: a moment, nothing yet, or a time that the clocks leave out. */
+export type Typed =
+  | { readonly kind: 'moment'; readonly at: number }
+  | { readonly kind: 'empty' }
+  | { readonly kind: 'left-out' };
+
+/**
+ * Reads such a field. In the night in which the clocks change some times are there twice and some are left out: of two the
+ * later one is meant, so that nobody is closed out early; what a clock never shows is not taken for something else.
+ */
+export function typedMoment(text: string): Typed {
   const at = new Date(text).getTime();
-  return Number.isFinite(at) ? at : undefined;
+  if (!Number.isFinite(at)) return { kind: 'empty' };
+  // A browser may add seconds.
+  const wanted = text.slice(0, fieldText(at).length);
+  if (fieldText(at) !== wanted) return { kind: 'left-out' };
+  const later = CHANGES.map((change) => at + change).find((each) => fieldText(each) === wanted);
+  return { kind: 'moment', at: later ?? at };
+}
+
+/** The moment in such a field; undefined while it isn't filled in, and for a time that there is not. */
+export function momentOf(text: string): number | undefined {
+  const typed = typedMoment(text);
+  return typed.kind === 'moment' ? typed.at : undefined;
+}
+
+/** What is to be known of a time in such a field on a day on which the clocks change; empty on every other. */
+export function clockNote(text: string): string {
+  const typed = typedMoment(text);
+  switch (typed.kind) {
+    case 'empty':
+      return '';
+    case 'left-out':
+      return 'There is no such time: the clocks are put forward over it. Choose another.';
+    case 'moment':
+      return clocksChange(typed.at) ? `The clocks change that day: ${whenText(typed.at)} is meant.` : '';
+  }
 }
 
 /** From now until that day next week at eight in the evening. */

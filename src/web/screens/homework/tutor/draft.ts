@@ -1,7 +1,7 @@
 /** A set as it stands in the form, and the wish that it becomes. */
 import type { Bank } from '../../../../../shared/bank.ts';
 import type { HomeworkWish } from '../../../../../shared/homework-views.ts';
-import { fieldText, momentOf, usualTimes } from '../moments.ts';
+import { fieldText, momentOf, typedMoment, usualTimes } from '../moments.ts';
 
 export interface Draft {
   readonly title: string;
@@ -60,11 +60,16 @@ export function draftOf(wish: HomeworkWish, { topics }: Bank): Draft {
 export function wishOf(draft: Draft): HomeworkWish | { readonly problem: string } {
   const { title, skills, level, counts, help, review } = draft;
   const [items, marksEach, attempts] = [draft.items, draft.marksEach, draft.attempts].map(Number);
+  const leftOut = [draft.opensAt, draft.closesAt].find((text) => typedMoment(text).kind === 'left-out');
   const opensAt = momentOf(draft.opensAt);
   const closesAt = momentOf(draft.closesAt);
   if (title.trim() === '') return { problem: 'Give the set a title.' };
   if (skills.length === 0) return { problem: 'Choose at least one skill.' };
   if (skills.length > 40) return { problem: 'Choose at most 40 skills.' };
+  if (leftOut !== undefined)
+    return {
+      problem: `There is no ${leftOut.slice(11, 16)} on ${leftOut.slice(0, 10)}: the clocks are put forward over it. Choose another time.`,
+    };
   if (opensAt === undefined || closesAt === undefined)
     return { problem: 'Say when the set opens and when it closes.' };
   if (closesAt <= opensAt)

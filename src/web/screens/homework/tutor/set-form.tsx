@@ -2,9 +2,10 @@ import { useState } from 'preact/hooks';
 import type { Bank } from '../../../../../shared/bank.ts';
 import type { HomeworkWish } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { useAct } from '../../../parts/act.ts';
+import { clockNote } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
-import { useAct } from '../parts/use-act.ts';
 import { goTo } from '../where.ts';
 import { ChooseSkills } from './choose-skills.tsx';
 import { type Draft, draftOf, freshDraft, wishOf } from './draft.ts';
@@ -44,6 +45,7 @@ function NumberField({
 }
 
 function TimeField({ draft, onChange, label, name }: FieldProps<'opensAt' | 'closesAt'>) {
+  const note = clockNote(draft[name]);
   return (
     <label class="field">
       {label}
@@ -53,6 +55,7 @@ function TimeField({ draft, onChange, label, name }: FieldProps<'opensAt' | 'clo
         value={draft[name]}
         onInput={({ currentTarget }) => onChange({ [name]: currentTarget.value })}
       />
+      {note && <span class="note">{note}</span>}
     </label>
   );
 }
