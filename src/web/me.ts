@@ -64,8 +64,13 @@ export function become(now: Me): void {
   if (now.person) small.write(LEAVING, null);
 }
 
+/** Milliseconds after which a network that says nothing is as good as none. */
+const PATIENCE = 60_000;
+const inTime = (path: string, init: RequestInit = {}): Promise<Response | undefined> =>
+  fetch(path, { ...init, signal: AbortSignal.timeout(PATIENCE) }).catch(() => undefined);
+
 const signOut = async (): Promise<boolean> =>
-  (await fetch('/api/sign-out', { method: 'POST' }).catch(() => undefined))?.ok === true;
+  (await inTime('/api/sign-out', { method: 'POST' }))?.ok === true;
 
 /**
  * Asks the server; undefined where it can't be reached or doesn't know just now.
@@ -77,7 +82,7 @@ export async function askMe(): Promise<Me | undefined> {
     if (!(await signOut())) return undefined;
     small.write(LEAVING, null);
   }
-  const response = await fetch('/api/me').catch(() => undefined);
+  const response = await inTime('/api/me');
   const told: unknown = await response?.json().catch(() => undefined);
   if (response?.ok) return looksRight(told) ? told : undefined;
   const { code, message, hint } = (told ?? {}) as Partial<ApiProblem>;

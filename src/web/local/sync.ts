@@ -133,10 +133,19 @@ async function exchangeSettings(local: Local, fetch: Fetch, arrivals: Arrivals):
   return 'done';
 }
 
-/** Sends what waits, then fetches what other devices have sent. */
-export async function synchronise(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
+/** Milliseconds after which a network that says nothing is as good as none. */
+const PATIENCE = 60_000;
+
+/** Sends what waits, then fetches what other devices have sent. A request that hangs doesn't stop it for good. */
+export async function synchronise(
+  local: Local,
+  fetch: Fetch,
+  arrivals: Arrivals,
+  patience = PATIENCE,
+): Promise<SyncResult> {
+  const within: Fetch = (path, init) => fetch(path, { ...init, signal: AbortSignal.timeout(patience) });
   for (const part of [send, fetchNew, exchangeSettings]) {
-    const result = await part(local, fetch, arrivals);
+    const result = await part(local, within, arrivals);
     if (result !== 'done') return result;
   }
   return 'done';

@@ -1,38 +1,12 @@
 /** The outbox of whoever is signed in on this device, opened once. */
-import { ApiFailure, call } from '../../../api.ts';
 import { homeworkWaiting } from '../../../homework-waiting.ts';
 import { signedOut } from '../../../me.ts';
 import { KeptHomework } from './database.ts';
 import { Outbox } from './outbox.ts';
-import type { Post } from './send.ts';
-
-/** Refusals after which the same may be taken later. */
-const LATER: ReadonlySet<string> = new Set([
-  'too-many-tries',
-  'too-busy',
-  'stopping',
-  'store-unavailable',
-  'internal-fault',
-  'too-slow',
-]);
+import { postWithin } from './post.ts';
 
 /** Milliseconds after which a network that says nothing is as good as none. */
-const PATIENCE = 20_000;
-
-const post: Post = async (paper, batch) => {
-  try {
-    const signal = AbortSignal.timeout(PATIENCE);
-    return {
-      kind: 'results',
-      results: await call('saveAnswers', { params: { paper }, body: batch, signal }),
-    };
-  } catch (error) {
-    if (!(error instanceof ApiFailure) || error.code === null || LATER.has(error.code))
-      return { kind: 'later' };
-    if (error.code === 'sign-in-first') return { kind: 'signed-out' };
-    return { kind: 'refused', code: error.code, message: error.message };
-  }
-};
+const PATIENCE = 60_000;
 
 let opening: Promise<KeptHomework> | undefined;
 let open: Promise<Outbox> | undefined;
@@ -44,7 +18,7 @@ export function outboxOf(person: string): Promise<Outbox> {
   opening ??= KeptHomework.open();
   whose = person;
   open = opening.then((kept) => {
-    const made = new Outbox(kept, person, post);
+    const made = new Outbox(kept, person, postWithin(PATIENCE));
     made.start();
     made.waiting.subscribe((count) => {
       homeworkWaiting.value = count;
