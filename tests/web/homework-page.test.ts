@@ -7,6 +7,7 @@ import { answeredOf, answerSoFar, chosenOf } from '../../src/web/screens/homewor
 import { fieldText, leftText, momentOf, usualTimes } from '../../src/web/screens/homework/moments.ts';
 import { freshDraft, wishOf } from '../../src/web/screens/homework/tutor/draft.ts';
 import { marksTyped } from '../../src/web/screens/homework/tutor/marks-typed.ts';
+import { byPerson } from '../../src/web/screens/homework/tutor/refreshers-by-person.ts';
 import { addressOf, type Where, whereOf } from '../../src/web/screens/homework/where.ts';
 import { touchableOf } from '../../src/web/screens/practise/on-drawing.ts';
 import { everyKind } from '../browser/support/every-kind.ts';
@@ -92,7 +93,7 @@ describe('addresses', () => {
 
 describe('times', () => {
   it('go into a field and come back to the minute', () => {
-    const at = new Date(2026, 9, 25, 2, 30).getTime();
+    const at = new Date(2026, 9, 26, 2, 30).getTime();
     expect(momentOf(fieldText(at))).toBe(at);
     expect(momentOf('')).toBeUndefined();
   });
@@ -149,5 +150,23 @@ describe('marks typed from paper', () => {
     expect(marksTyped(['two', '', ''], places)).toMatchObject({ at: 0 });
     expect(marksTyped(['', '', '-1'], places)).toMatchObject({ at: 2 });
     expect(marksTyped(['1.234', '', ''], places)).toMatchObject({ at: 0 });
+  });
+});
+
+describe('refreshers that are due', () => {
+  const due = (person: string, skill: string, dueAt: number) => ({ person, skill, dueAt });
+
+  it('stand under the person whose they are, who has to begin first being first', () => {
+    const [late, ripe, soon, then] = [
+      due('b', 'x', 10),
+      due('b', 'y', 20),
+      due('a', 'x', 30),
+      due('b', 'z', 40),
+    ];
+    expect(byPerson([then, soon, ripe, late], 20)).toEqual([
+      { person: 'b', due: [late, ripe, then], overdue: 2 },
+      { person: 'a', due: [soon], overdue: 0 },
+    ]);
+    expect(byPerson([], 20)).toEqual([]);
   });
 });

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { ApiFailure, call } from '../../../api.ts';
+import { useAct } from '../../../parts/act.ts';
 import type { Outbox } from '../kept/outbox.ts';
 import { whenText } from '../moments.ts';
-import { useAct } from '../parts/use-act.ts';
 import { addressOf } from '../where.ts';
 import type { PaperSession } from './paper-session.ts';
 

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { call } from '../../../api.ts';
+import { useAct } from '../../../parts/act.ts';
 import { Board } from '../../../parts/board.tsx';
 import { Drawing } from '../../../parts/drawing.tsx';
 import { DrawingInWords } from '../../../parts/drawing-in-words.tsx';
@@ -11,7 +12,6 @@ import { AnswerForm } from '../../practise/answer-form.tsx';
 import { conductorsLaid, openStep, stepsAsked, touchableOf, wire } from '../../practise/on-drawing.ts';
 import { Situation } from '../../practise/situation.tsx';
 import type { Outbox } from '../kept/outbox.ts';
-import { useAct } from '../parts/use-act.ts';
 import { useDrawnAsked } from '../parts/use-drawn.ts';
 import { addressOf } from '../where.ts';
 import { ItemStrip } from './item-strip.tsx';

@@ -1,12 +1,12 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { LearnerSet } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { useAct } from '../../../parts/act.ts';
 import { orKept } from '../kept/or-kept.ts';
 import type { Outbox } from '../kept/outbox.ts';
 import { leftText, whenText } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
-import { useAct } from '../parts/use-act.ts';
 import { addressOf, goTo } from '../where.ts';
 import { marksText } from './item-screen.tsx';
 import { savingText } from './keeping.tsx';

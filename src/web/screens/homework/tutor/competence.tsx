@@ -1,15 +1,18 @@
 import { useState } from 'preact/hooks';
 import type { CompetenceView } from '../../../../../shared/homework-views.ts';
 import { call, save } from '../../../api.ts';
+import { useAct } from '../../../parts/act.ts';
 import { dayText } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import type { Competence as Cell } from '../parts/types.ts';
-import { useAct } from '../parts/use-act.ts';
 import { addressOf } from '../where.ts';
 import { namesOf } from './names.ts';
+import { Refreshers } from './refreshers.tsx';
 import { fileName } from './words.ts';
 
+/** Days ahead that are shown first: what a tutor does something about. */
+const SOON = 7;
 const REACHABLE = { tabIndex: 0 } as const;
 
 function CellOf({ cell }: { cell: Cell }) {
@@ -78,61 +81,9 @@ function Matrix({ view }: { view: CompetenceView }) {
   );
 }
 
-function Refreshers({
-  view,
-  days,
-  onDays,
-}: {
-  view: CompetenceView;
-  days: number;
-  onDays: (days: number) => void;
-}) {
-  const nameOf = namesOf(view.people);
-  const titles = new Map(view.matrix.skills.map(({ id, title }) => [id, title]));
-  return (
-    <section>
-      <h2>Refreshers due</h2>
-      <label class="field">
-        Within
-        <select value={days} onChange={({ currentTarget }) => onDays(Number(currentTarget.value))}>
-          {[7, 30, 90, 365].map((count) => (
-            <option key={count} value={count}>
-              {count} days
-            </option>
-          ))}
-        </select>
-      </label>
-      {view.refreshers.length === 0 ? (
-        <p>None.</p>
-      ) : (
-        <table class="schedule">
-          <thead>
-            <tr>
-              <th scope="col">Person</th>
-              <th scope="col">Skill</th>
-              <th scope="col">Due</th>
-            </tr>
-          </thead>
-          <tbody>
-            {view.refreshers.map(({ person, skill, dueAt }) => (
-              <tr key={`${person} ${skill}`}>
-                <th scope="row">{nameOf(person)}</th>
-                <td>{titles.get(skill) ?? skill}</td>
-                <td class={dueAt <= view.matrix.at ? 'overdue' : ''}>
-                  {dueAt <= view.matrix.at ? `since ${dayText(dueAt)}` : dayText(dueAt)}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      )}
-    </section>
-  );
-}
-
 /** Who holds which skill, who is losing it, and whose refresher is due. */
 export function Competence({ class: of }: { class: string }) {
-  const [days, setDays] = useState(30);
+  const [days, setDays] = useState(SOON);
   const { fetched, again } = useFetched(`${of} ${days}`, () =>
     call('competence', { params: { class: of }, query: { days } }),
   );

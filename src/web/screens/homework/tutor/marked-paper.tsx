@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { MarkedPaper } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { useAct } from '../../../parts/act.ts';
 import type { Ground } from '../../../start.ts';
 import { whenText } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
@@ -9,7 +10,6 @@ import { ItemTable } from '../parts/item-table.tsx';
 import { earnedIn, earnedText, itemVerdict, shownMarks } from '../parts/item-verdict.tsx';
 import { MarkedQuestion } from '../parts/marked-question.tsx';
 import { SkillTable } from '../parts/skill-table.tsx';
-import { useAct } from '../parts/use-act.ts';
 import { addressOf } from '../where.ts';
 
 interface ItemProps {

@@ -1,14 +1,13 @@
 import { useRef, useState } from 'preact/hooks';
 import type { PaperRow, SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { useAct } from '../../../parts/act.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { shownMarks } from '../parts/item-verdict.tsx';
-import { useAct } from '../parts/use-act.ts';
 import { addressOf } from '../where.ts';
 import { marksTyped } from './marks-typed.ts';
-
-const bare = (code: string): string => code.toUpperCase().replace(/[^A-Z0-9]/g, '');
+import { paperTyped } from './paper-typed.ts';
 
 interface Kept {
   readonly code: string;
@@ -25,7 +24,7 @@ function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] })
   const { busy, failure, run } = useAct();
   const codeField = useRef<HTMLInputElement>(null);
   const cells = useRef<HTMLDivElement>(null);
-  const found = papers.find((row) => bare(row.code) === bare(code));
+  const { row: found, amiss } = paperTyped(code, papers);
   const cell = (at: number): void => {
     const next = cells.current?.querySelectorAll('input')[at];
     next?.focus();
@@ -77,9 +76,7 @@ function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] })
         <p class="whose" role="status">
           {found
             ? `${found.name}${found.attempt > 1 ? `, attempt ${found.attempt}` : ''}${found.total ? ' (has marks already; these replace them)' : ''}`
-            : bare(code).length >= 6
-              ? 'No paper of this set has this code so far.'
-              : ''}
+            : amiss}
         </p>
         <div class="cells" ref={cells}>
           {places.map(({ marks: outOf }, at) => (
