@@ -6,7 +6,7 @@ import { inNameOf } from './api.ts';
 import { type AnswerLine, lineOf } from './local/answer-line.ts';
 import type { Local } from './local/database.ts';
 import type { Fetch, SyncResult } from './local/sync.ts';
-import { meetAgain } from './me.ts';
+import { me, meetAgain } from './me.ts';
 
 export const answers = signal<readonly AnswerLine[]>([]);
 export const waiting = signal(0);
@@ -46,6 +46,8 @@ export class Learner {
   /** Everything is being erased: nothing is sent or fetched any more. */
   private stopped = false;
   private retry = RETRY_FIRST;
+  /** Nothing is in the store and nothing was ever fetched to it: what was practised may be elsewhere. */
+  private strange = false;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(local: Local, id: string, tell: (fresh: readonly AnswerLine[]) => Promise<unknown>) {
@@ -58,11 +60,22 @@ export class Learner {
   /** Reads what is on this device. */
   async load(): Promise<void> {
     // The page was left in the middle of it: what was to go, goes.
-    if (await this.local.value('erasing')) await this.local.erase();
+    if (await this.local.value('erasing')) await this.eraseHere();
     answers.value = await this.local.lines();
     waiting.value = await this.local.waiting();
     settings.value = { ...UNSET, ...(await this.local.value('settings')) };
+    this.strange = answers.value.length === 0 && (await this.local.value('fetched')) === undefined;
     await this.tell(answers.value);
+  }
+
+  /**
+   * Where somebody is new on this device, what was practised elsewhere is fetched before a question is chosen. Resolves
+   * when it is here, or can't be had for so many milliseconds; undefined where there is nothing to wait for.
+   */
+  catchUp(patience: number): Promise<unknown> | undefined {
+    if (!this.strange || !navigator.onLine) return undefined;
+    this.sync();
+    return Promise.race([this.running, new Promise((resolve) => setTimeout(resolve, patience))]);
   }
 
   /** From now on what waits is sent and what is new elsewhere fetched: now, after each answer, when the network is back. */
@@ -91,8 +104,8 @@ export class Learner {
   }
 
   /**
-   * Erases everything about the learner: on the server, then on this device. Where the server can't be asked, nothing is
-   * erased.
+   * Erases everything about the learner: on the server, then on this device, homework that is kept here included. Where the
+   * server can't be asked, or has not got all answers to homework, nothing is erased.
    *
    * @throws Error with words for a person
    */
@@ -100,15 +113,35 @@ export class Learner {
     this.stopped = true;
     clearTimeout(this.timer);
     await this.running;
-    const { eraseAtServer } = await import('./local/erase.ts');
-    await this.local.setValue('erasing', true);
-    const refused = await eraseAtServer(this.ask, this.id);
+    const refused = (await this.homeworkWaits()) ?? (await this.eraseThere());
     if (refused !== undefined) {
-      await this.local.remove('erasing');
       this.stopped = false;
       this.sync();
       throw new Error(refused);
     }
+    await this.eraseHere();
+  }
+
+  /** Why homework is in the way of erasing: answers that the server has not got, and that only this device has. */
+  private async homeworkWaits(): Promise<string | undefined> {
+    if (me.value.mode !== 'class') return undefined;
+    const { homeworkLeft } = await import('./screens/homework/kept/erase.ts');
+    return homeworkLeft(this.id);
+  }
+
+  /** Why the server has not erased; undefined when it has. From before it is asked the device knows that all is to go. */
+  private async eraseThere(): Promise<string | undefined> {
+    const { eraseAtServer } = await import('./local/erase.ts');
+    await this.local.setValue('erasing', true);
+    const refused = await eraseAtServer(this.ask, this.id);
+    if (refused !== undefined) await this.local.remove('erasing');
+    return refused;
+  }
+
+  private async eraseHere(): Promise<void> {
+    // The store says that everything is to go: it is emptied last.
+    if (me.value.mode === 'class')
+      await (await import('./screens/homework/kept/erase.ts')).eraseHomework(this.id);
     await this.local.erase();
   }
 

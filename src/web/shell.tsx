@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { me, signedOut } from './me.ts';
 import { Loaded, type ScreenProps } from './parts/loaded.tsx';
 import { Standing } from './parts/standing.tsx';
@@ -38,6 +38,11 @@ export function Shell({ ground }: { ground: Ground }) {
   useEffect(() => {
     document.title = `${NAMES[screen]} · Polewise`;
   }, [screen]);
+  const [caughtUp, setCaughtUp] = useState(ground.history === undefined);
+  useEffect(() => {
+    const go = (): void => setCaughtUp(true);
+    ground.history?.then(go, go);
+  }, [ground]);
   const { person } = me.value;
   const out = signedOut.value;
   useEffect(() => {
@@ -65,7 +70,13 @@ export function Shell({ ground }: { ground: Ground }) {
       <main id="main">
         {/* The practice stays as it is while another screen is looked at. */}
         <div hidden={screen !== 'practise'}>
-          <Practise ground={ground} />
+          {caughtUp ? (
+            <Practise ground={ground} />
+          ) : (
+            <p class="opening" role="status">
+              Looking whether you have practised on another device…
+            </p>
+          )}
         </div>
         {screen !== 'practise' && (
           <Loaded<ScreenProps> key={screen} load={later[screen]} ground={ground} detail={detail} />

@@ -15,9 +15,14 @@ export interface Ground {
   readonly learner: Learner;
   readonly engine: Engine;
   readonly bank: Bank;
+  /** Until this resolves no question is chosen: what was practised on other devices is on its way. */
+  readonly history: Promise<unknown> | undefined;
   /** Called once the first question stands there: from then on the page is in step with the server. */
   settle(): void;
 }
+
+/** Milliseconds for which somebody who is new on a device waits for what was practised on others. */
+const HISTORY = 4000;
 
 /** The page is open: for somebody, or for whoever comes to sign in. */
 export type Opened =
@@ -65,6 +70,8 @@ export async function start(): Promise<Opened> {
     }),
   );
   const [{ bank, keepNewer }] = await Promise.all([banking, learner.load()]);
+  // On a machine of one's own there is mostly one device, and the first question doesn't wait.
+  const history = me.value.mode === 'class' ? learner.catchUp(HISTORY) : undefined;
   const settle = (): void => {
     learner.keepInStep();
     // Installed, it is meant to work for weeks: the browser shouldn't throw its store away when space is short.
@@ -76,5 +83,5 @@ export async function start(): Promise<Opened> {
         .then(({ outboxOf }) => outboxOf(id))
         .catch(() => undefined);
   };
-  return { kind: 'ready', ground: { local, device, learner, engine, bank, settle } };
+  return { kind: 'ready', ground: { local, device, learner, engine, bank, history, settle } };
 }

@@ -133,6 +133,112 @@ describe('several people on one device', () => {
   });
 });
 
+/** Whose lists of homework the device keeps. */
+const homeworkOf = (page: Page): Promise<unknown> =>
+  page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        const opening = indexedDB.open('polewise-homework');
+        opening.onsuccess = () => {
+          const asked = opening.result.transaction('lists').objectStore('lists').getAllKeys();
+          asked.onsuccess = () => {
+            opening.result.close();
+            resolve(asked.result);
+          };
+        };
+      }),
+  );
+
+/** What is in one person's store on the device: how many answers, and what else it knows. */
+const storeOf = (page: Page, id: string): Promise<unknown> =>
+  page.evaluate(
+    (name) =>
+      new Promise((resolve) => {
+        const opening = indexedDB.open(name);
+        opening.onsuccess = () => {
+          const counting = opening.result.transaction('answers').objectStore('answers').count();
+          counting.onsuccess = () => {
+            opening.result.close();
+            resolve(counting.result);
+          };
+        };
+      }),
+    `polewise-person-${id}`,
+  );
+
+describe('somebody who is new on a device', () => {
+  const HELD = '**/api/answers?after=**';
+
+  it('gets the first question once what was practised elsewhere is there', async () => {
+    const { code } = await at.newClass('Class of Lil Broom');
+    const phone = await at.take(PHONE);
+    await join(phone.page, at.server, code, 'Lil Broom');
+    await answerOne(phone.page);
+    await answerOne(phone.page);
+    await allSent(phone.page);
+    const { page } = await at.take(DESK);
+    let release: () => void = () => undefined;
+    const held = new Promise<void>((resolve) => {
+      release = resolve;
+    });
+    await page.route(HELD, async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.goto(at.server.address);
+    await signIn(page, 'lil.broom');
+    await page.getByText('Looking whether you have practised on another device').waitFor();
+    expect(await page.locator('.question').count()).toBe(0);
+    release();
+    await asking(page);
+    // Nobody who has practised is asked where to begin.
+    expect(await page.locator('.begin').count()).toBe(0);
+    expect(await counted(page)).toBe('2 answers');
+  });
+
+  it('gets it all the same where a network is there and nothing comes', async () => {
+    const { code } = await at.newClass('Class of Moe Sallow');
+    const { page } = await at.take(PHONE);
+    await page.route(HELD, () => undefined);
+    await join(page, at.server, code, 'Moe Sallow');
+    expect(await page.locator('.begin').count()).toBe(1);
+    await page.unrouteAll({ behavior: 'ignoreErrors' });
+  });
+});
+
+describe('erasing where people sign in', () => {
+  it('leaves nothing of that person on the device, and everything of others', async () => {
+    const { code } = await at.newClass('Class of Nat Heath');
+    const { page } = await at.take(PHONE);
+    for (const name of ['Oda Lynd', 'Nat Heath']) {
+      await join(page, at.server, code, name);
+      await answerOne(page);
+      await allSent(page);
+      await page.getByRole('link', { name: 'Homework', exact: true }).tap();
+      await page.locator('.homework .sheet-head').waitFor();
+      if (name === 'Oda Lynd') await signOut(page);
+    }
+    const ids = await at.server.look(async ({ people }) =>
+      Promise.all(
+        ['oda.lynd', 'nat.heath'].map(async (name) => (await people.persons.bySignIn(name))?.person.id ?? ''),
+      ),
+    );
+    const [oda = '', nat = ''] = ids;
+    await page.waitForFunction(() => document.querySelector('.homework [role=status]') === null);
+    expect(await homeworkOf(page)).toEqual(expect.arrayContaining(ids));
+    await page.getByRole('link', { name: 'Progress', exact: true }).tap();
+    await page.getByRole('button', { name: /^Erase it/ }).tap();
+    await page.getByText(/What this device keeps of your homework goes as well/).waitFor();
+    await page.getByRole('button', { name: 'Erase everything' }).tap();
+    await page.waitForSelector('.begin');
+    expect(await homeworkOf(page)).toEqual([oda]);
+    expect(await storeOf(page, nat)).toBe(0);
+    expect(await storeOf(page, oda)).toBe(1);
+    expect(await keptOf(at.server, 'nat.heath')).toEqual([]);
+    expect(await keptOf(at.server, 'oda.lynd')).toHaveLength(1);
+  });
+});
+
 describe('a session that was ended elsewhere', () => {
   it('lets practice go on, says so, loses nothing, and goes on when the same one signs in again', async () => {
     const { code } = await at.newClass('Class of Hal Birch');

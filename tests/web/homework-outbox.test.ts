@@ -176,4 +176,28 @@ describe('answers of homework kept on a device', () => {
     expect(server.kept.map(({ id }) => id)).toEqual(['save-2']);
     expect(await kept.waitingOf('fern')).toHaveLength(1);
   });
+
+  it('of one person who erases everything go, with papers and lists; those of another stay', async () => {
+    const kept = await device();
+    const server = new Server();
+    for (const person of ['fern', 'gorse']) {
+      await kept.give(given(1, { person, id: `${person}-1` }));
+      await kept.keepPaper(person, VIEW);
+      await kept.keepList(person, []);
+      await kept.refuse(
+        [],
+        [{ person, paper: 'paper-1', item: 2, code: 'closed', message: 'It has closed.' }],
+      );
+    }
+    await kept.eraseOf('fern');
+    expect(await kept.waitingOf('fern')).toEqual([]);
+    expect(await kept.refusedOf('fern', 'paper-1')).toEqual([]);
+    expect(await kept.paper('fern', 'paper-1')).toBeUndefined();
+    expect(await kept.list('fern')).toBeUndefined();
+    expect(await kept.refusedOf('gorse', 'paper-1')).toHaveLength(1);
+    expect(await kept.paper('gorse', 'paper-1')).toEqual(VIEW);
+    expect(await kept.list('gorse')).toEqual([]);
+    expect(await sendWaiting(kept, 'gorse', network(server))).toBe('done');
+    expect(server.kept.map(({ id }) => id)).toEqual(['gorse-1']);
+  });
 });

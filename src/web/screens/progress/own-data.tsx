@@ -30,7 +30,10 @@ function Confirm({ ground, onBack }: { ground: Ground; onBack: () => void }) {
         date and what else you have set: from the server and from this device.
       </p>
       {me.value.mode === 'class' && (
-        <p>Your account, your classes and your homework papers stay. An administrator can erase those.</p>
+        <p>
+          What this device keeps of your homework goes as well, once all of it has been sent. Your account,
+          your classes, and your homework papers on the server stay. An administrator can erase those.
+        </p>
       )}
       <p>
         Copies stay that somebody made: backups of the server, and files you have downloaded. Another device

@@ -133,6 +133,20 @@ export class KeptHomework {
     await this.db.put('lists', sets, person);
   }
 
+  /** Removes everything of one person from this device, all of it or nothing. */
+  async eraseOf(person: string): Promise<void> {
+    const transaction = this.db.transaction(['waiting', 'refused', 'papers', 'lists'], 'readwrite', {
+      durability: 'strict',
+    });
+    for (const name of ['waiting', 'refused', 'papers'] as const) {
+      const store = transaction.objectStore(name);
+      for (let cursor = await store.openCursor(); cursor; cursor = await cursor.continue())
+        if (cursor.value.person === person) await cursor.delete();
+    }
+    await transaction.objectStore('lists').delete(person);
+    await transaction.done;
+  }
+
   close(): void {
     this.db.close();
   }

@@ -1,0 +1,19 @@
+/** The end of what this device keeps of somebody's homework; papers and marks on the server are not touched. */
+import { KeptHomework } from './database.ts';
+import { outboxOf } from './own-outbox.ts';
+
+/** Sends what waits. Undefined when nothing is left; otherwise why it can't be erased yet, in words for a person. */
+export async function homeworkLeft(person: string): Promise<string | undefined> {
+  const outbox = await outboxOf(person);
+  await outbox.flush();
+  const { value: count } = outbox.waiting;
+  if (count === 0) return undefined;
+  const answers = count === 1 ? '1 answer to homework has' : `${count} answers to homework have`;
+  return `Nothing was erased: ${answers} not been sent, and would be lost. Erase again as soon as there is a network.`;
+}
+
+export async function eraseHomework(person: string): Promise<void> {
+  const kept = await KeptHomework.open();
+  await kept.eraseOf(person);
+  kept.close();
+}
