@@ -54,7 +54,8 @@ export function Slips({ detail, onDetail }: PartProps) {
   const act = useAct();
   const [sure, setSure] = useState(false);
   const { id, joiningCode, joiningOpen, endedAt } = detail;
-  const address = `${location.origin}/#/join/${joiningCode}`;
+  const way = `${location.origin}/#/join/`;
+  const address = `${way}${joiningCode}`;
   const change = (open: boolean): void =>
     act.run(async () =>
       onDetail(await call('changeClass', { params: { class: id }, body: { joiningOpen: open } })),
@@ -71,7 +72,11 @@ export function Slips({ detail, onDetail }: PartProps) {
         <h2>Joining code</h2>
         <p class="big-code">{joiningCode}</p>
         <p class="link-row">
-          <code>{address}</code>
+          <code>
+            {way}
+            <wbr />
+            <span class="in-one">{joiningCode}</span>
+          </code>
           <Copy text={address} what="the address" />
         </p>
         <fieldset class="switch" disabled={act.busy}>

@@ -80,7 +80,7 @@ export function Plan({ report, now }: { report: Report; now: number }) {
           <li key={at}>
             {at - now < 43_200_000
               ? 'Today'
-              : new Date(at).toLocaleDateString(undefined, {
+              : new Date(at).toLocaleDateString('en-GB', {
                   weekday: 'short',
                   day: 'numeric',
                   month: 'short',

@@ -5,6 +5,7 @@ import type { Progress as Report, SkillProgress } from '../../engine/messages.ts
 import { answers, settings as kept } from '../../learner.ts';
 import type { AnswerLine } from '../../local/answer-line.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
+import { dayOf } from '../../parts/moment.ts';
 import { whenInWords } from '../../when.ts';
 import { wishesOf } from '../../wishes.ts';
 import { OwnData } from './own-data.tsx';
@@ -109,11 +110,7 @@ function Ideas() {
 function History() {
   const days = new Map<string, { right: number; all: number }>();
   for (const { at, correct } of answers.value) {
-    const day = new Date(at).toLocaleDateString(undefined, {
-      day: 'numeric',
-      month: 'short',
-      year: 'numeric',
-    });
+    const day = dayOf(at);
     const before = days.get(day) ?? { right: 0, all: 0 };
     days.set(day, { right: before.right + (correct ? 1 : 0), all: before.all + 1 });
   }

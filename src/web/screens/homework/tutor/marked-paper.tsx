@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { MarkedPaper } from '../../../../../shared/homework-views.ts';
+import { codeInGroups } from '../../../../homework/paper-code.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
 import type { Ground } from '../../../start.ts';
@@ -125,7 +126,7 @@ function Whole({ set, marked }: { set: string; marked: MarkedPaper }) {
           `${shownMarks(total.earned)} of ${total.outOf} marks`,
           `${Math.round(100 * total.share)} %`,
           attempt > 1 ? `Attempt ${attempt}` : null,
-          `Paper ${marked.code}`,
+          `Paper ${codeInGroups(marked.code)}`,
           marked.submittedAt === null ? 'Not handed in' : `Handed in ${whenText(marked.submittedAt)}`,
         ]}
       />

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { PaperRow, SetView } from '../../../../../shared/homework-views.ts';
+import { codeInGroups } from '../../../../homework/paper-code.ts';
 import { call } from '../../../api.ts';
 import { whenText } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
@@ -13,7 +14,7 @@ function standsText({ begunAt, submittedAt, markedAt, saved }: PaperRow, closed:
   if (markedAt !== null) return 'closed with answers saved';
   if (closed) return saved > 0 ? 'closed with answers saved' : 'nothing handed in';
   if (begunAt === null) return 'not begun';
-  return saved === 0 ? 'begun' : `working, ${saved} items answered`;
+  return saved === 0 ? 'begun' : `working, ${saved === 1 ? '1 item' : `${saved} items`} answered`;
 }
 
 /** Everybody's papers: who has begun, who has handed in, what it came to. */
@@ -44,7 +45,11 @@ export function Papers({ view, round }: { view: SetView /** Another one: look ag
               <thead>
                 <tr>
                   <th scope="col">Learner</th>
-                  {attempts > 1 && <th scope="col">Attempt</th>}
+                  {attempts > 1 && (
+                    <th scope="col" class="minor">
+                      Attempt
+                    </th>
+                  )}
                   <th scope="col" class="minor">
                     Code
                   </th>
@@ -65,9 +70,12 @@ export function Papers({ view, round }: { view: SetView /** Another one: look ag
                         row.name
                       )}
                     </th>
-                    {attempts > 1 && <td class="number">{row.attempt}</td>}
-                    <td class="code minor">{row.code}</td>
-                    <td>{standsText(row, closed)}</td>
+                    {attempts > 1 && <td class="number minor">{row.attempt}</td>}
+                    <td class="code minor">{codeInGroups(row.code)}</td>
+                    <td>
+                      {row.attempt > 1 && <span class="narrow-only">attempt {row.attempt}, </span>}
+                      {standsText(row, closed)}
+                    </td>
                     <td class="number">
                       {row.total ? `${shownMarks(row.total.earned)} of ${row.total.outOf}` : '–'}
                     </td>

@@ -11,7 +11,7 @@ export function Places({ bank, report }: { bank: Bank; report: ClassReport }) {
   const titles = new Map(bank.topics.flatMap(({ skills }) => skills.map(({ id, title }) => [id, title])));
   return (
     <section>
-      <table class="schedule">
+      <table class="schedule places">
         <caption>What each place told</caption>
         <thead>
           <tr>
@@ -37,7 +37,12 @@ export function Places({ bank, report }: { bank: Bank; report: ClassReport }) {
                 <td class="number">{figure(facility)}</td>
                 <td class={little ? 'number little' : 'number'}>
                   {figure(discrimination)}
-                  {little && <span class="of"> tells little</span>}
+                  {little && (
+                    <>
+                      {' '}
+                      <span class="of">tells little</span>
+                    </>
+                  )}
                 </td>
                 <td class="number minor">{figure(upperLower)}</td>
                 <td class="number minor">{leftOut}</td>
@@ -46,7 +51,7 @@ export function Places({ bank, report }: { bank: Bank; report: ClassReport }) {
           })}
         </tbody>
       </table>
-      <ul class="quiet">
+      <ul class="quiet notes">
         <li>
           Facility: the mean mark as a share of the full one. Near 1 everybody can do it, near 0 nobody.
         </li>

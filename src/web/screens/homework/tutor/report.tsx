@@ -28,15 +28,24 @@ export function concernText(concern: Concern): string {
 function LookAfter({ report: { report, people } }: { report: SetReport }) {
   const nameOf = namesOf(people);
   if (report.lookAfter.length === 0) return null;
+  const absent = report.lookAfter.filter(({ concerns }) =>
+    concerns.every(({ kind }) => kind === 'nothing-handed-in'),
+  );
+  const others = report.lookAfter.filter((each) => !absent.includes(each));
   return (
     <section>
       <h2>Whom to look after</h2>
       <ul class="set-list">
-        {report.lookAfter.map(({ learner, concerns }) => (
+        {others.map(({ learner, concerns }) => (
           <li key={learner}>
             <strong>{nameOf(learner)}</strong>: {concerns.map(concernText).join('; ')}.
           </li>
         ))}
+        {absent.length > 0 && (
+          <li>
+            <strong>{absent.map(({ learner }) => nameOf(learner)).join(', ')}</strong>: handed in nothing.
+          </li>
+        )}
       </ul>
     </section>
   );

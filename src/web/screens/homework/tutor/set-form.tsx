@@ -140,7 +140,7 @@ function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
         <ChoiceField {...shared} label="Marks and answers are shown" name="review" words={REVIEW} />
       </fieldset>
       <p class="quiet">
-        Every learner gets circuits of his own, equally hard. Nobody sees the set before you issue it.
+        Every learner gets other circuits, equally hard. Nobody sees the set before you issue it.
       </p>
       {(told || failure) && (
         <p class="refused" role="alert">
