@@ -8,6 +8,8 @@ export default defineConfig({
     testTimeout: 300_000,
     hookTimeout: 60_000,
     pool: 'forks',
+    // One for each core: the tests of the page and of killed servers mostly wait.
+    maxWorkers: '100%',
     reporters: process.env['CI'] ? ['dot', './tests/support/closing-line.ts'] : ['default'],
   },
 });
