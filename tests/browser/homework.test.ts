@@ -415,7 +415,7 @@ describe('a wrong idea that shows on a paper', () => {
     await tutor.page.locator('.set-list').getByText(shown.idea).waitFor();
     await tutor.page.getByText('An example for the board').click();
     await tutor.page.waitForSelector('.set-list .lines img');
-    await tutor.page.getByText(/^This was answered: /).waitFor();
+    await tutor.page.getByText(/^This was answered:/).waitFor();
     expect(await violations(tutor.page)).toEqual([]);
     expect(tutor.complaints).toEqual([]);
     await tutor.context.close();

@@ -18,6 +18,7 @@ function Left({ session }: { session: PaperSession }) {
   const none = numbersOf('none');
   const part = numbersOf('part');
   if (none.length + part.length === 0) return <p>Every item is answered.</p>;
+  if (none.length === answered.length) return <p>No item is answered yet.</p>;
   return (
     <>
       {none.length > 0 && (
@@ -27,8 +28,8 @@ function Left({ session }: { session: PaperSession }) {
       )}
       {part.length > 0 && (
         <p>
-          Answered in part: {part.length === 1 ? 'item' : 'items'} {listed(part)}. What is answered of it
-          counts.
+          Answered in part: {part.length === 1 ? 'item' : 'items'} {listed(part)}. What is answered of{' '}
+          {part.length === 1 ? 'it' : 'them'} counts.
         </p>
       )}
     </>

@@ -135,7 +135,10 @@ const GROUPS = [
 /** What is left of the open sets, in one line. */
 function todoText(sets: readonly LearnerSet[]): string {
   const open = sets.filter(({ state }) => state === 'open');
-  const left = open.filter(({ attempts }) => !attempts.some(({ submittedAt }) => submittedAt !== null));
+  // A further attempt that was begun is there to be handed in as well.
+  const left = open.filter(
+    ({ attempts }) => attempts.length === 0 || attempts.some(({ submittedAt }) => submittedAt === null),
+  );
   if (open.length === 0) return 'Nothing is open.';
   if (left.length === 0) return 'Everything that is open is handed in.';
   return left.length === 1 ? '1 set to hand in' : `${left.length} sets to hand in`;

@@ -55,7 +55,6 @@ function Matrix({ view }: { view: CompetenceView }) {
         <thead>
           <tr>
             <th scope="col">Person</th>
-            <th scope="col">To print</th>
             {skills.map(({ id, title }) => (
               <th key={id} scope="col" class="on-end">
                 <span>{title}</span>
@@ -66,10 +65,10 @@ function Matrix({ view }: { view: CompetenceView }) {
         <tbody>
           {rows.map(({ person, cells }) => (
             <tr key={person}>
-              <th scope="row">{nameOf(person)}</th>
-              <td>
+              <th scope="row">
+                {nameOf(person)}
                 <Evidence person={person} name={nameOf(person)} />
-              </td>
+              </th>
               {cells.map((cell, at) => (
                 <CellOf key={skills[at]?.id} cell={cell} />
               ))}

@@ -33,10 +33,14 @@ function Example({ ground, example }: { ground: Ground; example: NonNullable<Ide
       mark={example.mark}
       title={question.circuit.title ?? asked.title}
     >
-      <p class="idea">
-        This was answered:{' '}
-        {wrong.map(({ item, given }) => unbroken(`${labels.get(item) ?? item}: ${given}`)).join('; ')}.
-      </p>
+      <div class="idea">
+        <p>This was answered:</p>
+        <ul>
+          {wrong.map(({ item, given }) => (
+            <li key={item}>{unbroken(`${labels.get(item) ?? item}: ${given}`)}</li>
+          ))}
+        </ul>
+      </div>
     </ShownItem>
   );
 }

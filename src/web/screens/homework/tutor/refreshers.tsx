@@ -4,7 +4,11 @@ import { namesOf } from './names.ts';
 import { byPerson, type PersonsRefreshers } from './refreshers-by-person.ts';
 
 function Day({ at, now }: { at: number; now: number }) {
-  return at <= now ? <span class="overdue">since {dayText(at)}</span> : dayText(at);
+  return at <= now ? (
+    <span class="day overdue">since {dayText(at)}</span>
+  ) : (
+    <span class="day">{dayText(at)}</span>
+  );
 }
 
 function OfPerson({
@@ -20,33 +24,34 @@ function OfPerson({
 }) {
   const [first] = due;
   return (
-    <tr>
-      <th scope="row">
-        <details>
-          <summary>
-            {nameOf(person)}
-            <span class="away">: the skills</span>
-          </summary>
-          <ul class="due">
-            {due.map(({ skill, dueAt }) => (
-              <li key={skill}>
-                <span>{titleOf(skill)}</span>
-                <Day at={dueAt} now={now} />
-              </li>
-            ))}
-          </ul>
-        </details>
-      </th>
-      <td class="number">
-        {due.length}
-        {overdue > 0 && <span class="overdue"> ({overdue} overdue)</span>}
-      </td>
-      <td>{first && <Day at={first.dueAt} now={now} />}</td>
-    </tr>
+    <li>
+      <details>
+        <summary>
+          <strong>{nameOf(person)}</strong>
+          <span>
+            {due.length === 1 ? '1 skill' : `${due.length} skills`}
+            {overdue > 0 && <span class="overdue">, {overdue} overdue</span>}
+          </span>
+          {first && (
+            <span>
+              {first.dueAt <= now ? 'overdue' : 'first on'} <Day at={first.dueAt} now={now} />
+            </span>
+          )}
+        </summary>
+        <ul class="due">
+          {due.map(({ skill, dueAt }) => (
+            <li key={skill}>
+              <span>{titleOf(skill)}</span>
+              <Day at={dueAt} now={now} />
+            </li>
+          ))}
+        </ul>
+      </details>
+    </li>
   );
 }
 
-/** Whose refreshers are due in so many days: a line for each person, with the skills under the name. */
+/** Whose refreshers are due in so many days: a line for each person, which opens to the skills. */
 export function Refreshers({
   view,
   days,
@@ -57,6 +62,7 @@ export function Refreshers({
   onDays: (days: number) => void;
 }) {
   const titles = new Map(view.matrix.skills.map(({ id, title }) => [id, title]));
+  const nameOf = namesOf(view.people);
   const people = byPerson(view.refreshers, view.matrix.at);
   return (
     <section>
@@ -74,26 +80,17 @@ export function Refreshers({
       {people.length === 0 ? (
         <p>None.</p>
       ) : (
-        <table class="schedule refreshers">
-          <thead>
-            <tr>
-              <th scope="col">Person, and which skills</th>
-              <th scope="col">How many</th>
-              <th scope="col">The first</th>
-            </tr>
-          </thead>
-          <tbody>
-            {people.map((of) => (
-              <OfPerson
-                key={of.person}
-                of={of}
-                nameOf={namesOf(view.people)}
-                titleOf={(id) => titles.get(id) ?? id}
-                now={view.matrix.at}
-              />
-            ))}
-          </tbody>
-        </table>
+        <ul class="set-list refreshers">
+          {people.map((of) => (
+            <OfPerson
+              key={of.person}
+              of={of}
+              nameOf={nameOf}
+              titleOf={(id) => titles.get(id) ?? id}
+              now={view.matrix.at}
+            />
+          ))}
+        </ul>
       )}
     </section>
   );
