@@ -95,8 +95,8 @@ function printPaper(print: Printing, request: ClassPapersRequest, { name, code, 
   const next = heightOfRows(nextBlock(titles, ''));
   const room = (page: number): number =>
     PAGE.height - PAGE.top - (page === 0 ? first : next) - GAP - FOOT - PAGE.bottom;
-  // Half a page at most, so that what is asked stands with what it is asked about.
-  const most = room(1) * 0.6;
+  // What is asked takes a quarter of a page, and has to stand with what it is asked about.
+  const most = room(1) * 0.72;
   const how = { width: WIDTH, size: 8, quiet: true };
   const before: Block = [
     textPiece(pen, HOW, how),

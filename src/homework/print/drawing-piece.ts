@@ -9,30 +9,21 @@ const MARGIN = 6;
 const BETWEEN = mm(1.5);
 /** Room above a sheet for its name, where there are several. */
 const HEAD = mm(4);
-/**
- * Sizes to draw in, as shares of that of other drawings on paper (capitals of 2 mm): smaller where that saves a row. The
- * least has capitals of 1.8 mm, the smallest lettering of ISO 3098 (from memory).
- */
-const SIZES = [1, 0.9];
-
 interface Laid {
   readonly scene: Scene;
-  readonly scale: number;
   /** Sheets by their place in the scene: those of one row stand side by side. */
   readonly rows: readonly (readonly number[])[];
-  readonly height: number;
 }
 
-function laidOut(circuit: Circuit, width: number, size: number): Laid {
+function laidOut(circuit: Circuit, width: number): Laid {
   // The paper layout without a page of its own: the item's page has frame and title block.
   const { page: _, ...paper } = PROFILES.a4;
-  const scale = SCALE * size;
-  const scene = layOut(circuit, { ...paper, width: width / scale - 2 * MARGIN, margin: MARGIN });
+  const scene = layOut(circuit, { ...paper, width: width / SCALE - 2 * MARGIN, margin: MARGIN });
   const rows: number[][] = [];
   let used = 0;
   scene.sheets.forEach((sheet, index) => {
     const row = rows.at(-1);
-    const taken = sheet.width * scale + BETWEEN;
+    const taken = sheet.width * SCALE + BETWEEN;
     if (row && used + taken - BETWEEN <= width) {
       row.push(index);
       used += taken;
@@ -41,35 +32,28 @@ function laidOut(circuit: Circuit, width: number, size: number): Laid {
       used = taken;
     }
   });
-  const height = rows.reduce((sum, row) => sum + highest(scene, row) * scale + BETWEEN, 0);
-  return { scene, scale, rows, height };
+  return { scene, rows };
 }
 
 const sheetAt = ({ sheets }: Scene, index: number): SceneSheet => sheets[index]!;
 const highest = (scene: Scene, row: readonly number[]): number =>
   Math.max(...row.map((index) => sheetAt(scene, index).height));
 
-/** In the first of the sizes, unless another takes a quarter less of the page. */
-function laidBest(circuit: Circuit, width: number): Laid {
-  const [first, ...others] = SIZES.map((size) => laidOut(circuit, width, size)) as [Laid, ...Laid[]];
-  return others.reduce((best, one) => (one.height < 0.75 * best.height ? one : best), first);
-}
-
 const nameOf = ({ sheet, title }: SceneSheet): string => `Sheet ${sheet}${title ? `: ${title}` : ''}`;
 
 /**
- * The drawing at rest in a width, as large as drawings on paper are, a little smaller where that saves a row, or as small as it
- * must be where it would be higher than `most`. Nothing of it depends on a scenario.
+ * The drawing at rest in a width, as large as drawings on paper are (capitals of 2 mm), and smaller only where it would be
+ * higher than `most`. Nothing of it depends on a scenario.
  */
 export function drawingPieces(circuit: Circuit, width: number, most: number): Piece[] {
-  const { scene, scale: wished, rows } = laidBest(circuit, width);
+  const { scene, rows } = laidOut(circuit, width);
   const { picture } = picturesOf(scene);
   const head = scene.sheets.length > 1 ? HEAD : 0;
   return rows.flatMap((row): Piece[] => {
     const [only] = row.length === 1 ? row : [];
     const scale = Math.min(
-      wished,
-      only === undefined ? wished : width / picture(only).width,
+      SCALE,
+      only === undefined ? SCALE : width / picture(only).width,
       (most - head) / highest(scene, row),
     );
     const height = highest(scene, row) * scale + head;
