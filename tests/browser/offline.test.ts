@@ -106,7 +106,11 @@ describe('a device without network', () => {
 describe('two devices of one learner', () => {
   it('that were offline together have both histories afterwards, on both', async () => {
     const [phone, desk] = [await device(browser, PHONE), await device(browser, DESK)];
-    for (const { page } of [phone, desk]) await openPractice(page, server.address);
+    for (const { page } of [phone, desk]) {
+      await openPractice(page, server.address);
+      // What comes after an answer is fetched after the first question.
+      await installed(page);
+    }
     for (const { context } of [phone, desk]) await context.setOffline(true);
     for (const { page } of [phone, desk, phone]) await answerOne(page);
     const given = [...(await onDevice(phone.page)), ...(await onDevice(desk.page))].toSorted();
