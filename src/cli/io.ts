@@ -19,6 +19,8 @@ export interface Io {
   readonly colour: boolean;
   /** Whether somebody sits at a terminal. */
   readonly interactive: boolean;
+  /** Runs this program once more beside itself, on another core, and gives how to end it; absent where there is none. */
+  readonly alongside?: (words: readonly string[]) => () => void;
   /** Milliseconds since 1970. */
   now(): number;
   /** A seed nobody chose. */

@@ -1,8 +1,25 @@
+import { spawn } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
-import { homedir } from 'node:os';
+import { availableParallelism, homedir } from 'node:os';
 import { createInterface, type Interface } from 'node:readline';
 import type { Io } from './io.ts';
+
+/** Set for a program that was started by `alongside`: it starts no others. */
+const ALONGSIDE = 'POLEWISE_ALONGSIDE';
+
+function alongside(words: readonly string[]): () => void {
+  const [, program = ''] = process.argv;
+  const child = spawn(process.execPath, [...process.execArgv, program, ...words], {
+    stdio: 'ignore',
+    env: { ...process.env, [ALONGSIDE]: '1' },
+  });
+  // What it doesn't do is done here.
+  child.on('error', () => undefined);
+  return () => {
+    child.kill();
+  };
+}
 
 /** The real terminal. `close` lets the program end. */
 export function terminalIo(): Io & { close(): void } {
@@ -70,6 +87,7 @@ export function terminalIo(): Io & { close(): void } {
     columns: Math.max(40, Math.min(stdout.columns ?? 80, 160)),
     colour: Boolean(stdout.isTTY) && !env['NO_COLOR'] && env['TERM'] !== 'dumb',
     interactive,
+    ...(availableParallelism() > 1 && !env[ALONGSIDE] ? { alongside } : {}),
     now: () => Date.now(),
     freshSeed: () => randomBytes(6).toString('hex'),
     environment: env,

@@ -20,6 +20,7 @@ export interface FakeOptions {
   readonly now?: number;
   readonly secondsALine?: number;
   readonly environment?: Readonly<Record<string, string>>;
+  readonly alongside?: NonNullable<Io['alongside']>;
 }
 
 /** Runs one command line without a terminal. */
@@ -61,6 +62,7 @@ export async function runCommand(words: readonly string[], options: FakeOptions 
     columns,
     colour,
     interactive,
+    ...(options.alongside ? { alongside: options.alongside } : {}),
     now: () => clock,
     freshSeed: () => 'a-seed',
     environment: options.environment ?? {},

@@ -9,9 +9,9 @@ import { prepareAll } from './prepare-all.ts';
 import { AT_THE_TERMINAL, type StoreOptions, withDesk, withStoreOptions } from './with-desk.ts';
 
 /** Issues a set and makes everybody's paper. */
-export async function issueAndPrepare(io: Io, desk: Desk, id: string): Promise<void> {
+export async function issueAndPrepare(io: Io, desk: Desk, id: string, options: StoreOptions): Promise<void> {
   const { set } = await issueSet(desk, AT_THE_TERMINAL, id);
-  const papers = await prepareAll(io, desk, id);
+  const papers = await prepareAll(io, desk, id, options);
   io.out(`Issued, with ${counted(papers, 'paper')} made. It closes ${momentText(set.closesAt)}.`);
 }
 
@@ -29,7 +29,7 @@ export function addIssue(homework: Command, io: Io): void {
     .action((name: string, options: StoreOptions) =>
       withDesk(io, options, async (desk) => {
         const { set } = await findSet(desk.store, name);
-        await issueAndPrepare(io, desk, set.id);
+        await issueAndPrepare(io, desk, set.id, options);
       }),
     );
 }

@@ -80,7 +80,7 @@ async function draft(className: string, options: Options, io: Io): Promise<void>
     io.out(`${set.title}: ${counted(set.places.length, 'item')} on ${skills.join(', ')}.`);
     io.out(`Open from ${momentText(set.opensAt)} until ${momentText(set.closesAt)}.`);
     if (options.issue) {
-      await issueAndPrepare(io, desk, set.id);
+      await issueAndPrepare(io, desk, set.id, options);
       return;
     }
     io.out('It is a draft; nobody else sees it yet.');

@@ -40,7 +40,7 @@ Each paper has a name and a code; marks are typed in by the code with polewise h
           if (file !== undefined && !/\.pdf$/i.test(file))
             throw new UsageError(`${file} is no name of a PDF.`, 'Name it such as papers.pdf.');
         const { set } = await findSet(desk.store, name);
-        const made = await prepareAll(io, desk, set.id);
+        const made = await prepareAll(io, desk, set.id, options);
         if (out === undefined && key === undefined) io.out(`All ${made} papers are made.`);
         const drawn = progressBar(io, 'Papers drawn');
         const answered = progressBar(io, 'Answers written');
