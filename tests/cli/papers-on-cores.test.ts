@@ -9,7 +9,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { openSqliteStore, storeFile } from '../../src/store/index.ts';
 import { runCommand } from './fake-io.ts';
 
-const LEARNERS = 300;
+const LEARNERS = 400;
 const data = mkdtempSync(join(tmpdir(), 'polewise-cores-'));
 afterAll(() => rmSync(data, { recursive: true, force: true }));
 

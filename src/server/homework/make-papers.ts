@@ -19,7 +19,7 @@ const MAKING = 1000;
 class Circuits {
   private readonly homework: HomeworkStore;
   private readonly set: string;
-  private places: ReadonlyMap<number, ReadonlySet<string>> = new Map();
+  private readonly places = new Map<number, Set<string>>();
 
   constructor(homework: HomeworkStore, set: string) {
     this.homework = homework;
@@ -27,13 +27,16 @@ class Circuits {
   }
 
   async look(): Promise<void> {
-    this.places = await this.homework.circuitsIn(this.set);
+    for (const [place, circuits] of await this.homework.circuitsIn(this.set))
+      this.places.set(place, new Set(circuits));
   }
 
   add({ items }: Paper): void {
-    this.places = new Map(
-      items.map(({ circuit }, place) => [place, new Set([...(this.places.get(place) ?? []), circuit])]),
-    );
+    items.forEach(({ circuit }, place) => {
+      const known = this.places.get(place);
+      if (known) known.add(circuit);
+      else this.places.set(place, new Set([circuit]));
+    });
   }
 
   readonly taken = (place: number, circuit: string): boolean => this.places.get(place)?.has(circuit) === true;
@@ -111,15 +114,16 @@ function fromAnywhere<T>(list: readonly T[]): readonly T[] {
   return [...list.slice(from), ...list.slice(0, from)];
 }
 
-/** Makes papers that are missing for about a second; to be called until all are made. */
+/** Makes papers that are missing for about a second, or so long; to be called until all are made. */
 export async function prepareSome(
   desk: Desk,
   asking: Asking,
   id: string,
+  milliseconds = MAKING,
 ): Promise<{ readonly made: number; readonly of: number }> {
   const kept = await tutorsSet(desk, asking, id);
   checkIssued(kept);
-  const until = soon(MAKING);
+  const until = soon(milliseconds);
   const { missing, of } = await withoutPaper(desk, kept);
   const circuits = new Circuits(desk.store.homework, id);
   await circuits.look();

@@ -7,6 +7,9 @@ import { AT_THE_TERMINAL, type StoreOptions } from './with-desk.ts';
 /** Papers still to be made from which on a second program is worth starting. */
 const WORTH_HELP = 40;
 
+/** Milliseconds until it is shown how far it has come. */
+const AT_A_TIME = 2500;
+
 /** The words of the command that makes what is missing and prints nothing. */
 const helping = (set: string, { data, banks }: StoreOptions): readonly string[] => [
   'homework',
@@ -25,7 +28,7 @@ export async function prepareAll(io: Io, desk: Desk, set: string, options: Store
   let endHelp: (() => void) | undefined;
   try {
     for (;;) {
-      const { made, of } = await prepareSome(desk, AT_THE_TERMINAL, set);
+      const { made, of } = await prepareSome(desk, AT_THE_TERMINAL, set, AT_A_TIME);
       bar.show(made, of);
       if (made >= of) return of;
       if (of - made >= WORTH_HELP) endHelp ??= io.alongside?.(helping(set, options));

@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { useAct } from '../../../parts/act.ts';
 import { fieldText, momentOf, whenText } from '../moments.ts';
-import { useAct } from '../parts/use-act.ts';
 
 /** Gives everybody longer, as long as the set has not closed. Earlier is not to be had: learners were told the time. */
 export function CloseLater({ view, onMoved }: { view: SetView; onMoved: (view: SetView) => void }) {

@@ -2,10 +2,10 @@ import { useState } from 'preact/hooks';
 import type { Bank } from '../../../../../shared/bank.ts';
 import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { useAct } from '../../../parts/act.ts';
 import { whenText } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
-import { useAct } from '../parts/use-act.ts';
 import { addressOf, goTo } from '../where.ts';
 import { CloseLater } from './close-later.tsx';
 import { Downloads } from './downloads.tsx';
@@ -34,7 +34,7 @@ function Facts({ view }: { view: SetView }) {
       </div>
       <div>
         <dt>Attempts</dt>
-        <dd>{set.attempts === 1 ? 'One' : `${set.attempts}. ${COUNTS[set.counts]}`}</dd>
+        <dd>{set.attempts === 1 ? 'One' : `${set.attempts}: ${COUNTS[set.counts].toLowerCase()}`}</dd>
       </div>
       <div>
         <dt>Help</dt>

@@ -1,1 +1,0 @@
-export { useAct } from '../../../parts/act.ts';
