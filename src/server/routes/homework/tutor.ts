@@ -6,7 +6,15 @@ import { prepareSome } from '../../homework/make-papers.ts';
 import { markedPaper, overridePaper, paperRows, typeMarks } from '../../homework/marked.ts';
 import { competenceOf, setReport, termOf } from '../../homework/reports.ts';
 import { sampleOf } from '../../homework/sample.ts';
-import { changeSet, closeLater, draftSet, issueSet, setRows, viewSet, withdrawSet } from '../../homework/sets.ts';
+import {
+  changeSet,
+  closeLater,
+  draftSet,
+  issueSet,
+  setRows,
+  viewSet,
+  withdrawSet,
+} from '../../homework/sets.ts';
 import type { Service } from '../../service.ts';
 
 /** What tutors do and are told. */
