@@ -14,6 +14,7 @@ export type {
   PaperKept,
   Saved,
 } from './homework/index.ts';
+export { newId } from './new-id.ts';
 export { openStore, type StorePlace, storeFile } from './open-store.ts';
 export {
   type AddedPerson,

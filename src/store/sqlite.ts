@@ -1,13 +1,14 @@
 import { mkdirSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
-import { Kysely, SqliteDialect } from 'kysely';
+import { Kysely } from 'kysely';
 import type { Backend } from './backend.ts';
 import { failureOf } from './failures.ts';
 import { KyselyStore } from './kysely-store.ts';
 import { migrate } from './migrate.ts';
 import type { Tables } from './schema.ts';
 import { backupSqlite } from './sqlite-backup.ts';
+import { OpenSqliteDialect } from './sqlite-dialect.ts';
 import type { Store } from './types.ts';
 
 export interface StoreOptions {
@@ -105,7 +106,7 @@ export async function openSqliteStore(file: string, options: StoreOptions = {}):
   let database: Database.Database | undefined;
   try {
     database = await openPatiently(file);
-    const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database }) });
+    const db = new Kysely<Tables>({ dialect: new OpenSqliteDialect(database) });
     await migrateAlone(database, db);
     return new KyselyStore(db, sqliteBackend(database), options.now ?? Date.now);
   } catch (error) {

@@ -2,9 +2,11 @@
 import { sql } from 'kysely';
 import { afterAll, afterEach, describe, expect, it } from 'vitest';
 import { apiRoutes } from '../../shared/api.ts';
+import { homeworkRoutes } from '../../shared/api-homework.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
-import { openPostgresStore, openStore } from '../../src/store/index.ts';
+import { openPostgresStore, openStore, type Store } from '../../src/store/index.ts';
 import { KyselyStore } from '../../src/store/kysely-store.ts';
+import { answersTo, classServing } from '../server/homework/class-serving.ts';
 import { allAnswers, type Serving, serving } from '../server/serving.ts';
 import { answerWith, DAY, MORNING } from '../support/answers.ts';
 import { startPostgres } from '../support/postgres.ts';
@@ -22,8 +24,7 @@ afterEach(async () => {
 });
 
 /** Holds the file to so many more pages: past them SQLite says what it says of a full disk. */
-async function withRoomFor(more: number | 'plenty'): Promise<void> {
-  const { store } = server!;
+async function withRoomFor(store: Store, more: number | 'plenty'): Promise<void> {
   if (!(store instanceof KyselyStore)) throw new Error('not the store that is meant');
   const db = store['db'];
   const { rows } = await sql<{ page_count: number }>`pragma page_count`.execute(db);
@@ -36,7 +37,7 @@ describe('a disk that is full', () => {
     server = await serving();
     const sent = answers(400);
     const acknowledged: string[] = [];
-    await withRoomFor(60);
+    await withRoomFor(server.store, 60);
     let refusal: { message: string; hint: string } | undefined;
     let at = 0;
     for (; at < sent.length && !refusal; at += 10) {
@@ -53,11 +54,50 @@ describe('a disk that is full', () => {
     expect((await allAnswers(server)).map(({ id }) => id)).toEqual(acknowledged);
     expect(await server.call(apiRoutes.health)).toMatchObject({ status: 'alive' });
 
-    await withRoomFor('plenty');
+    await withRoomFor(server.store, 'plenty');
     await server.send(sent.slice(0, 200));
     await server.send(sent.slice(200));
     expect((await allAnswers(server)).map(({ id }) => id)).toEqual(sent.map(({ id }) => id));
     expect(await server.store.check()).toEqual([]);
+  });
+});
+
+describe('a disk that is full while a paper is worked on', () => {
+  it('refuses what it can not keep, loses nothing that was saved, and takes the rest once there is room', async () => {
+    const serving = await classServing(1);
+    const [learner] = serving.learners;
+    const { set } = await serving.issued({ attempts: 1 });
+    const begun = await learner!.call(homeworkRoutes.beginPaper, { params: { set: set.id } });
+    const params = { paper: begun.id };
+    const right = await answersTo(serving, begun, 'right');
+    const blank = await answersTo(serving, begun, 'blank');
+    // To and fro, until there is no room; the right ones last.
+    const saves = Array.from({ length: 400 }, (_, at) => ({
+      ...(at < 396 ? blank : right)[at % 4]!,
+      id: `save-${at}`,
+    }));
+    const saving = (at: number) => ({ params, body: { answers: saves.slice(at, at + 4) } });
+    await withRoomFor(serving.store, 4);
+    let kept = 0;
+    for (; kept < saves.length; kept += 4)
+      if ((await learner!.ask(homeworkRoutes.saveAnswers, saving(kept))).statusCode !== 200) break;
+    expect(kept).toBeGreaterThan(0);
+    expect(kept).toBeLessThan(396);
+    expect(await learner!.refused(homeworkRoutes.saveAnswers, saving(kept), 'store-unavailable')).toMatch(
+      /no room left/,
+    );
+    const ids = async () => (await learner!.call(homeworkRoutes.paper, { params })).saved.map(({ id }) => id);
+    expect(await ids()).toEqual(saves.slice(0, kept).map(({ id }) => id));
+
+    await withRoomFor(serving.store, 'plenty');
+    for (let at = 0; at < saves.length; at += 4) await learner!.call(homeworkRoutes.saveAnswers, saving(at));
+    expect(await ids()).toEqual(saves.map(({ id }) => id));
+    await learner!.call(homeworkRoutes.submitPaper, { params, body: {} });
+    serving.clock.now = set.closesAt;
+    const { mark } = await learner!.call(homeworkRoutes.reviewPaper, { params });
+    expect(mark.items.map(({ mark: { share } }) => share)).toEqual([1, 1, 1, 1]);
+    expect(await serving.store.check()).toEqual([]);
+    await serving.end();
   });
 });
 

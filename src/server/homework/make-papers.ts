@@ -1,9 +1,8 @@
 /** Papers: made when they are wanted, each on circuits that nobody else has. */
 import { randomBytes } from 'node:crypto';
-import { nanoid } from 'nanoid';
 import type { Paper } from '../../../shared/homework.ts';
 import { CODE_BYTES, codeOf, paperInSteps } from '../../homework/index.ts';
-import type { HomeworkStore, KeptSet, PaperHead } from '../../store/index.ts';
+import { type HomeworkStore, type KeptSet, newId, type PaperHead } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure } from '../problems.ts';
 import { checkIssued, tutorsSet } from './access.ts';
@@ -72,7 +71,7 @@ async function makePaper(
   for (let tries = 0; tries < TRIES; tries++) {
     const paper = await make(desk, kept, learner, attempt, circuits);
     const code = codeOf(randomBytes(CODE_BYTES));
-    const result = await desk.store.homework.keepPaper({ id: nanoid(), code, paper });
+    const result = await desk.store.homework.keepPaper({ id: newId(), code, paper });
     if (result.result === 'made') circuits.add(paper);
     if (result.result === 'made' || result.result === 'already') return result.head;
     await circuits.look();

@@ -1,11 +1,10 @@
 /** Sets: drafted, looked at, issued, withdrawn. */
-import { nanoid } from 'nanoid';
 import type { HomeworkSet } from '../../../shared/homework.ts';
 import type { HomeworkWish, SetRow, SetView } from '../../../shared/homework-views.ts';
 import type { Problem } from '../../../shared/problem.ts';
 import { checkSet, placesInSteps } from '../../homework/index.ts';
 import type { Course } from '../../practice/index.ts';
-import type { KeptSet } from '../../store/index.ts';
+import { type KeptSet, newId } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
 import { checkIssued, checkTutor, isWithdrawn, tutorsSet } from './access.ts';
@@ -69,7 +68,7 @@ export async function draftSet(
   wish: HomeworkWish,
 ): Promise<SetView> {
   await checkTutor(desk, asking, classId);
-  const set = await setFrom(desk, nanoid(), wish);
+  const set = await setFrom(desk, newId(), wish);
   const kept = await desk.store.homework.draft({ set, wish, class: classId, madeBy: asking.id });
   return setView(kept, desk.now());
 }

@@ -1,6 +1,6 @@
 import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
-import { nanoid } from 'nanoid';
 import type { ClassDetail, ClassSummary, Manner, Member } from '../../../shared/people.ts';
+import { newId } from '../new-id.ts';
 import type { Tables } from '../schema.ts';
 import { PERSON_COLUMNS, personIn } from './persons.ts';
 import { newJoiningCode, shown } from './secrets.ts';
@@ -101,7 +101,7 @@ async function insertClass(
     const row = await db
       .insertInto('classes')
       .values({
-        id: nanoid(),
+        id: newId(),
         title,
         intake,
         joining_code: newJoiningCode(),

@@ -1,6 +1,6 @@
 import { type Kysely, type Selectable, sql, type Transaction } from 'kysely';
-import { nanoid } from 'nanoid';
 import type { Person, PersonRole } from '../../../shared/people.ts';
+import { newId } from '../new-id.ts';
 import type { Tables } from '../schema.ts';
 import { lockInstallation } from './installation.ts';
 import { endSessions } from './sessions.ts';
@@ -44,7 +44,7 @@ export async function insertPerson(
 ): Promise<Person | null> {
   const row = await db
     .insertInto('people')
-    .values({ id: nanoid(), name, role, sign_in: signIn, password_hash: passwordHash, created_at: now })
+    .values({ id: newId(), name, role, sign_in: signIn, password_hash: passwordHash, created_at: now })
     .onConflict((conflict) => conflict.column('sign_in').doNothing())
     .returningAll()
     .executeTakeFirst();

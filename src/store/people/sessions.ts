@@ -1,6 +1,6 @@
 import type { Kysely } from 'kysely';
-import { nanoid } from 'nanoid';
 import type { PersonRole } from '../../../shared/people.ts';
+import { newId } from '../new-id.ts';
 import type { Tables } from '../schema.ts';
 import { hashOf, newToken } from './secrets.ts';
 
@@ -35,7 +35,7 @@ export async function beginSession(
     .insertInto('sessions')
     .values({
       token_hash: hashOf(token),
-      id: nanoid(),
+      id: newId(),
       person,
       begun_at: now,
       seen_at: now,
