@@ -1,7 +1,7 @@
 /** The routes of people and classes; who may call each, what it takes and gives. In words: docs/classes.md. */
 import { z } from 'zod';
+import { enteringRoutes } from './api-entering.ts';
 import { type ApiRoute, done, fileReply } from './api-route.ts';
-import { moment } from './memory.ts';
 import {
   classDetail,
   classId,
@@ -10,14 +10,11 @@ import {
   displayName,
   entryLink,
   intake,
-  joiningCode,
   manner,
   partOfName,
-  password,
   person,
   personId,
   personRole,
-  signInName,
 } from './people.ts';
 import { problem } from './problem.ts';
 
@@ -25,33 +22,9 @@ import { problem } from './problem.ts';
 export const MOST_IN_CLASS = 1000;
 export const MOST_ADDED = 400;
 
-const newAccount = { name: displayName, signIn: signInName, password };
-/** Who asks, as far as the page has to know. */
-export const me = z.strictObject({
-  mode: z.enum(['solo', 'class']),
-  /** Null where nobody has signed in, and where nobody has to. */
-  person: z
-    .strictObject({
-      ...person.shape,
-      classes: z.array(z.strictObject({ id: classId, title: classTitle, manner })),
-    })
-    .nullable(),
-  /** Whether there is no administrator yet, so that the key which the server has printed makes one. */
-  firstRun: z.boolean(),
-});
+export { type Me, me } from './api-entering.ts';
 
 export const personWithLink = z.strictObject({ person, link: entryLink });
-
-const session = z.strictObject({
-  id: personId,
-  /** What the browser said it is, in short: `Firefox, Linux`. */
-  device: z.string(),
-  begunAt: moment,
-  /** To within some minutes. */
-  seenAt: moment,
-  /** The one that asks. */
-  current: z.boolean(),
-});
 
 /** A roster as text: one table of names, or the files of a OneRoster 1.1 export by their names. */
 export const rosterIn = z.discriminatedUnion('format', [
@@ -89,129 +62,7 @@ const personParams = z.strictObject({ person: personId });
 const flag = z.enum(['yes', 'no']);
 
 export const peopleRoutes = {
-  me: {
-    method: 'GET',
-    path: '/api/me',
-    summary: 'Who asks, whether people sign in here, and whether an administrator is wanted first.',
-    role: 'nobody',
-    reply: me,
-    problems: ['store-unavailable'],
-  },
-  firstRun: {
-    method: 'POST',
-    path: '/api/first-run',
-    summary: 'Makes the first administrator, with the key that the server has printed, and signs in.',
-    role: 'nobody',
-    mode: 'class',
-    body: z.strictObject({ key: z.string().max(100), ...newAccount }),
-    reply: me,
-    problems: ['first-run-refused', 'name-taken', 'too-many-tries', 'too-busy', 'store-unavailable'],
-  },
-  signIn: {
-    method: 'POST',
-    path: '/api/sign-in',
-    summary: 'Signs in with name and password. Sets the cookie.',
-    role: 'nobody',
-    mode: 'class',
-    body: z.strictObject({ signIn: z.string().max(200), password: z.string().max(400) }),
-    reply: me,
-    problems: ['sign-in-refused', 'too-many-tries', 'too-busy', 'store-unavailable'],
-  },
-  signInWithLink: {
-    method: 'POST',
-    path: '/api/sign-in/link',
-    summary:
-      'Signs in with the token of a link, once. Earlier sessions end and the password is to be chosen anew.',
-    role: 'nobody',
-    mode: 'class',
-    body: z.strictObject({ token: z.string().max(200) }),
-    reply: me,
-    problems: ['link-refused', 'too-many-tries', 'store-unavailable'],
-  },
-  signOut: {
-    method: 'POST',
-    path: '/api/sign-out',
-    summary: 'Ends this session.',
-    role: 'nobody',
-    mode: 'class',
-    reply: done,
-    problems: ['store-unavailable'],
-  },
-  lookAtCode: {
-    method: 'POST',
-    path: '/api/join/look',
-    summary: 'Which class a joining code is of.',
-    role: 'nobody',
-    mode: 'class',
-    body: z.strictObject({ code: joiningCode }),
-    reply: z.strictObject({ title: classTitle }),
-    problems: ['code-refused', 'too-many-tries', 'store-unavailable'],
-  },
-  join: {
-    method: 'POST',
-    path: '/api/join',
-    summary: 'Makes a learner in the class of a joining code, and signs in.',
-    role: 'nobody',
-    mode: 'class',
-    body: z.strictObject({ code: joiningCode, ...newAccount }),
-    reply: me,
-    problems: ['code-refused', 'class-full', 'name-taken', 'too-many-tries', 'too-busy', 'store-unavailable'],
-  },
-  joinClass: {
-    method: 'POST',
-    path: '/api/join/class',
-    summary: 'Joins one more class by its code, as the one who has signed in.',
-    role: 'learner',
-    mode: 'class',
-    body: z.strictObject({ code: joiningCode }),
-    reply: me,
-    problems: ['code-refused', 'class-full', 'too-many-tries'],
-  },
-  sessions: {
-    method: 'GET',
-    path: '/api/sessions',
-    summary: 'Where one is signed in.',
-    role: 'learner',
-    mode: 'class',
-    reply: z.strictObject({ sessions: z.array(session) }),
-    problems: [],
-  },
-  endOtherSessions: {
-    method: 'DELETE',
-    path: '/api/sessions',
-    summary: 'Ends all of one’s own sessions but this one.',
-    role: 'learner',
-    mode: 'class',
-    reply: z.strictObject({ ended: z.number().int().min(0) }),
-    problems: [],
-  },
-  endSession: {
-    method: 'DELETE',
-    path: '/api/sessions/:session',
-    summary: 'Ends one of one’s own sessions.',
-    role: 'learner',
-    mode: 'class',
-    params: z.strictObject({ session: personId }),
-    reply: done,
-    problems: ['no-such-thing'],
-  },
-  setPassword: {
-    method: 'PUT',
-    path: '/api/password',
-    summary:
-      'Sets one’s own password; who has none yet also chooses the name for signing in. Other sessions end.',
-    role: 'learner',
-    mode: 'class',
-    body: z.strictObject({
-      password,
-      /** The one so far, where there is one. */
-      old: z.string().max(400).optional(),
-      /** Wanted where there is none yet. */
-      signIn: signInName.optional(),
-    }),
-    reply: me,
-    problems: ['sign-in-refused', 'name-taken', 'too-many-tries', 'too-busy'],
-  },
+  ...enteringRoutes,
   classes: {
     method: 'GET',
     path: '/api/classes',
@@ -460,7 +311,6 @@ export const peopleRoutes = {
   },
 } as const satisfies Readonly<Record<string, ApiRoute>>;
 
-export type Me = Readonly<z.infer<typeof me>>;
 export type PersonWithLink = Readonly<z.infer<typeof personWithLink>>;
 export type RosterIn = Readonly<z.infer<typeof rosterIn>>;
 export type RosterLine = Readonly<z.infer<typeof rosterLine>>;
