@@ -4,6 +4,7 @@ import { me, roleOf } from '../../../me.ts';
 import { dayOf } from '../../../parts/moment.ts';
 import { classAddress } from '../at.ts';
 import type { PartProps } from '../class.tsx';
+import { LookAfter } from '../look-after.tsx';
 import { Tutors } from './tutors.tsx';
 import { WithMember } from './with-member.tsx';
 
@@ -23,20 +24,7 @@ function Line({
         <th scope="row">{name}</th>
         <td data-of="Signs in">{hasPassword ? signIn : 'by link, no password yet'}</td>
         <td data-of="Since">{dayOf(joinedAt)}</td>
-        <td>
-          {mayLookAfter(member) && (
-            <button
-              type="button"
-              class="button plain"
-              aria-expanded={open}
-              aria-controls={`with-${id}`}
-              aria-label={`${open ? 'Close' : 'Look after'} ${name}`}
-              onClick={() => onOpen(!open)}
-            >
-              {open ? 'Close' : 'Look after'}
-            </button>
-          )}
-        </td>
+        <td>{mayLookAfter(member) && <LookAfter id={id} name={name} open={open} onOpen={onOpen} />}</td>
       </tr>
       {open && (
         <tr id={`with-${id}`} class="opened">

@@ -4,6 +4,7 @@ import { call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
 import { dayOf } from '../../../parts/moment.ts';
 import { Failure } from '../../enter/sheet.tsx';
+import { LookAfter } from '../look-after.tsx';
 import { NewPerson } from './new-person.tsx';
 import { WithPerson } from './with-person.tsx';
 
@@ -28,16 +29,7 @@ function Line({ person, open, onOpen, onChanged }: LineProps) {
         <td data-of="Signs in">{hasPassword ? signIn : 'by link, no password yet'}</td>
         <td data-of="Since">{dayOf(createdAt)}</td>
         <td>
-          <button
-            type="button"
-            class="button plain"
-            aria-expanded={open}
-            aria-controls={`with-${id}`}
-            aria-label={`${open ? 'Close' : 'Look after'} ${name}`}
-            onClick={() => onOpen(!open)}
-          >
-            {open ? 'Close' : 'Look after'}
-          </button>
+          <LookAfter id={id} name={name} open={open} onOpen={onOpen} />
         </td>
       </tr>
       {open && (

@@ -5,6 +5,7 @@ import type { Ground } from '../../../start.ts';
 import { whenText } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
+import { ItemBar } from '../parts/item-bar.tsx';
 import { ItemTable } from '../parts/item-table.tsx';
 import { earnedText, itemVerdict } from '../parts/item-verdict.tsx';
 import { MarkedQuestion } from '../parts/marked-question.tsx';
@@ -109,23 +110,7 @@ function Item({
       mark={mark.mark}
       cells={[review.title, `Item ${at + 1} of ${last + 1}`, earnedText(mark)]}
       verdict={itemVerdict(mark)}
-      bar={
-        <>
-          {at > 0 && (
-            <a class="button" href={to(at)}>
-              Back
-            </a>
-          )}
-          <a class="button plain" href={to(null)}>
-            All items
-          </a>
-          {at < last && (
-            <a class="button main" href={to(at + 2)}>
-              Next
-            </a>
-          )}
-        </>
-      }
+      bar={<ItemBar at={at} last={last} to={to} />}
     />
   );
 }
