@@ -1,12 +1,14 @@
 import { defineConfig } from 'vitest/config';
+import { HANGING } from './tests/support/hanging.ts';
 
 export default defineConfig({
   test: {
     setupFiles: ['tests/support/seeded.ts'],
     include: ['tests/**/*.test.ts'],
-    // Published comparisons run thousands of circuits; nothing here asserts on time.
-    testTimeout: 300_000,
-    hookTimeout: 60_000,
+    globalSetup: ['tests/support/built-once.ts'],
+    testTimeout: HANGING,
+    hookTimeout: HANGING,
+    expect: { poll: { timeout: HANGING } },
     pool: 'forks',
     // One for each core: the tests of the page and of killed servers mostly wait.
     maxWorkers: '100%',

@@ -6,7 +6,7 @@ import type { Browser, Page } from 'playwright-core';
 import { createServer } from '../../src/server/index.ts';
 import { openStore, storeFile } from '../../src/store/index.ts';
 import { launch } from '../browser/support/chromium.ts';
-import { buildPage } from '../support/built-page.ts';
+import { buildPage } from '../support/build-page.ts';
 import { ownBank } from '../support/own-bank.ts';
 
 export interface Row {
@@ -143,7 +143,7 @@ function scriptBytes(folder: string): number {
 }
 
 export async function bench(): Promise<Row[]> {
-  const folder = buildPage();
+  const folder = await buildPage(join(mkdtempSync(join(tmpdir(), 'polewise-page-')), 'web'));
   const data = mkdtempSync(join(tmpdir(), 'polewise-bench-'));
   const store = await openStore({ kind: 'file', file: storeFile(data) });
   const app = await createServer({ store, bank: ownBank(), folder, version: '0.0.0-bench' });

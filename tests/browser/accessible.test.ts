@@ -2,25 +2,23 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PALETTES } from '../../src/drawing/index.ts';
+import { builtPage } from '../support/built.ts';
 import { violations } from './support/axe.ts';
 import { launch } from './support/chromium.ts';
 import { everyKind, openTask } from './support/every-kind.ts';
-import { builtPage, type PageServer, pageServer } from './support/page-server.ts';
+import { type PageServer, pageServer } from './support/page-server.ts';
 import { asking, check, DESK, device, fillIn, next, openPractice, PHONE } from './support/practising.ts';
 
 let browser: Browser;
 let server: PageServer;
-const built = { done: () => {} };
 
 beforeAll(async () => {
-  const page = builtPage();
-  built.done = page.done;
-  [browser, server] = await Promise.all([launch(), pageServer(page.folder)]);
+  const folder = await builtPage();
+  [browser, server] = await Promise.all([launch(), pageServer(folder)]);
 });
 afterAll(async () => {
   await browser?.close();
   await server?.end();
-  built.done();
 });
 
 /** Every screen, and the practice in each of its states: what makes it stand there. */

@@ -3,9 +3,10 @@ import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { learnerExport } from '../../shared/api.ts';
+import { builtPage } from '../support/built.ts';
 import { launch } from './support/chromium.ts';
 import { everyKind, openTask } from './support/every-kind.ts';
-import { builtPage, type PageServer, pageServer } from './support/page-server.ts';
+import { type PageServer, pageServer } from './support/page-server.ts';
 import {
   allSent,
   answerOne,
@@ -22,18 +23,17 @@ import {
 
 let browser: Browser;
 let server: PageServer;
-const built = { folder: '', done: () => {} };
+let folder: string;
 
 beforeAll(async () => {
-  Object.assign(built, builtPage());
+  folder = await builtPage();
   browser = await launch();
 });
 afterAll(async () => {
   await browser?.close();
-  built.done();
 });
 beforeEach(async () => {
-  server = await pageServer(built.folder);
+  server = await pageServer(folder);
 });
 afterEach(() => server.end());
 

@@ -5,29 +5,28 @@ import { homeworkRoutes } from '../../shared/api-homework.ts';
 import type { PaperView, SetView } from '../../shared/homework-views.ts';
 import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
 import { answerBelieving, markAnswer, rightAnswer } from '../../src/questions/index.ts';
+import { builtPage } from '../support/built.ts';
 import { violations } from './support/axe.ts';
 import { launch } from './support/chromium.ts';
 import { HomeworkServer, type Somebody } from './support/homework-server.ts';
-import { builtPage } from './support/page-server.ts';
 import { DESK, installed, PHONE } from './support/practising.ts';
 
 const HOUR = 3_600_000;
 
 let browser: Browser;
 let server: HomeworkServer;
-const built = { folder: '', done: () => {} };
+let folder: string;
 
 beforeAll(async () => {
-  Object.assign(built, builtPage());
+  folder = await builtPage();
   [browser, server] = await Promise.all([
     launch(),
-    HomeworkServer.begin(built.folder, ['A. Barley', 'B. Clover', 'C. Dill', 'D. Elder']),
+    HomeworkServer.begin(folder, ['A. Barley', 'B. Clover', 'C. Dill', 'D. Elder']),
   ]);
 });
 afterAll(async () => {
   await browser?.close();
   await server?.end();
-  built.done();
 });
 
 interface Opened {

@@ -1,8 +1,9 @@
 /** Without network, with two devices, over reloads, under a server that dies: no answer is lost, and none counts twice. */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { builtPage } from '../support/built.ts';
 import { launch } from './support/chromium.ts';
-import { builtPage, type PageServer, pageServer } from './support/page-server.ts';
+import { type PageServer, pageServer } from './support/page-server.ts';
 import {
   allSent,
   answerOne,
@@ -19,18 +20,17 @@ import {
 
 let browser: Browser;
 let server: PageServer;
-const built = { folder: '', done: () => {} };
+let folder: string;
 
 beforeAll(async () => {
-  Object.assign(built, builtPage());
+  folder = await builtPage();
   browser = await launch();
 });
 afterAll(async () => {
   await browser?.close();
-  built.done();
 });
 beforeEach(async () => {
-  server = await pageServer(built.folder);
+  server = await pageServer(folder);
 });
 afterEach(() => server.end());
 

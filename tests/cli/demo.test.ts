@@ -28,7 +28,7 @@ beforeAll(async () => {
   const course = courseOf(ownBank());
   if (!course.ok) throw new Error(JSON.stringify(course.problems));
   desk = { store, course: course.value, now: () => NOW };
-}, 300_000);
+});
 afterAll(async () => {
   await store?.close();
   rmSync(folder, { recursive: true, force: true });

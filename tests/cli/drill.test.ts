@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { replay } from '../../src/memory/index.ts';
 import { historyOf } from '../../src/practice/index.ts';
 import { openSqliteStore, storeFile } from '../../src/store/index.ts';
+import { builtPolewise } from '../support/built.ts';
 import { runCommand } from './fake-io.ts';
 
 let folder: string;
@@ -245,14 +246,10 @@ describe('where to begin', () => {
 describe('Ctrl-C', () => {
   it('loses no answer that was marked', async () => {
     const data = file('interrupted');
-    const child = spawn(
-      'npx',
-      ['tsx', 'src/cli/main.ts', 'drill', '--count', '5', '--seed', 'v', '--data', data],
-      {
-        stdio: ['pipe', 'pipe', 'inherit'],
-        detached: true,
-      },
-    );
+    const words = ['drill', '--count', '5', '--seed', 'v', '--data', data];
+    const child = spawn(process.execPath, [await builtPolewise(), ...words], {
+      stdio: ['pipe', 'pipe', 'inherit'],
+    });
     let out = '';
     await new Promise<void>((resolve, reject) => {
       child.on('error', reject);
@@ -263,8 +260,7 @@ describe('Ctrl-C', () => {
         if (!before.includes('Question 1 of') && out.includes('Question 1 of'))
           child.stdin.write('pass\npass\n');
         // Marked twice and waiting for the third answer: interrupt everything.
-        if (!before.includes('Question 3 of') && out.includes('Question 3 of'))
-          process.kill(-child.pid!, 'SIGINT');
+        if (!before.includes('Question 3 of') && out.includes('Question 3 of')) child.kill('SIGINT');
       });
     });
     const { answers } = await kept(data);

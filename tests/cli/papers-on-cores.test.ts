@@ -3,17 +3,15 @@ import { execFile } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { afterAll, describe, expect, it } from 'vitest';
 import { openSqliteStore, storeFile } from '../../src/store/index.ts';
+import { builtPolewise } from '../support/built.ts';
 import { runCommand } from './fake-io.ts';
 
 const LEARNERS = 400;
 const data = mkdtempSync(join(tmpdir(), 'polewise-cores-'));
 afterAll(() => rmSync(data, { recursive: true, force: true }));
-
-const main = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
 
 async function drafted(title: string): Promise<string> {
   const store = await openSqliteStore(storeFile(data));
@@ -67,7 +65,7 @@ describe('issuing to a large class', () => {
 
   it('does so as a program of its own', async () => {
     const set = await drafted('As a program');
-    const words = ['--import', 'tsx', main, 'homework', 'issue', set, '--data', data];
+    const words = [await builtPolewise(), 'homework', 'issue', set, '--data', data];
     const { stdout, stderr } = await promisify(execFile)(process.execPath, words);
     expect(stdout).toContain(`with ${LEARNERS} papers made`);
     expect(stderr).toBe('');

@@ -1,7 +1,7 @@
 /** A server that runs as a program of its own and can be stopped, or killed. */
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { fileURLToPath } from 'node:url';
+import { builtPolewise } from '../support/built.ts';
 
 export interface Served {
   readonly address: string;
@@ -12,14 +12,12 @@ export interface Served {
   readonly child: ChildProcess;
 }
 
-const file = fileURLToPath(new URL('./serve-child.ts', import.meta.url));
-
 /** Runs `serve` with these options and waits until it is ready; throws what it printed when it ends before. */
 export async function served(
   options: readonly string[],
   environment: Readonly<Record<string, string>> = {},
 ): Promise<Served> {
-  const child = spawn(process.execPath, ['--import', 'tsx', file, 'serve', '--port', '0', ...options], {
+  const child = spawn(process.execPath, [await builtPolewise(), 'serve', '--port', '0', ...options], {
     stdio: ['ignore', 'pipe', 'pipe'],
     env: { ...process.env, ...environment },
   });

@@ -72,12 +72,7 @@ describe('a server that is stopped', () => {
     await fetch(`${address}/api/health`, { headers: { connection: 'close' } });
     const ended = running.end('SIGTERM');
     await expect
-      .poll(
-        () => fetch(`${address}/api/health`, { headers: { connection: 'close' } }).catch(() => 'refused'),
-        {
-          timeout: 20_000,
-        },
-      )
+      .poll(() => fetch(`${address}/api/health`, { headers: { connection: 'close' } }).catch(() => 'refused'))
       .toBe('refused');
     slow.end(body.slice(100));
     expect(await reply).toMatchObject({

@@ -1,5 +1,5 @@
 import { type ChildProcess, fork } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
+import { builtProgram } from './built.ts';
 import type { Order } from './postgres-child.ts';
 
 export interface TestPostgres {
@@ -31,9 +31,8 @@ const nextMessage = (child: ChildProcess): Promise<Message> =>
  * are never passed over.
  */
 export async function startPostgres(): Promise<TestPostgres> {
-  const file = fileURLToPath(new URL('./postgres-child.ts', import.meta.url));
-  const child = fork(file, [], {
-    execArgv: ['--import', 'tsx'],
+  const child = fork(await builtProgram('tests/support/postgres-child.ts'), [], {
+    execArgv: [],
     stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
   });
   const first = await nextMessage(child).catch((error: Error): Message => ({ failed: error.message }));

@@ -89,7 +89,7 @@ export class Voltmeter {
     // After some errors the library never answers.
     let timer: NodeJS.Timeout | undefined;
     const late = new Promise<never>((_, refuse) => {
-      timer = setTimeout(() => refuse(new Error('the circuit library does not answer')), 30_000);
+      timer = setTimeout(() => refuse(new Error('the circuit library does not answer')), 300_000);
     });
     const result = await Promise.race([this.simulation.runSim(), late]);
     clearTimeout(timer);

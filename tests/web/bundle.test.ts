@@ -1,7 +1,7 @@
-import { existsSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildPage } from '../support/built-page.ts';
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { builtPage } from '../support/built.ts';
 
 /** Issue: page script for practising, main and engine together, as transferred. */
 const MOST_BYTES = 110 * 1024;
@@ -29,10 +29,9 @@ function practising(): Set<string> {
   return withImports(`assets/${worker}`, withImports(main));
 }
 
-beforeAll(() => {
-  folder = buildPage();
+beforeAll(async () => {
+  folder = await builtPage();
 });
-afterAll(() => rmSync(dirname(folder), { recursive: true, force: true }));
 
 describe('the built page', () => {
   it('needs at most 110 kB of compressed script to practise', () => {

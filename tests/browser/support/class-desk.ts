@@ -1,10 +1,10 @@
 /** A server that people sign in to, its administrator at a desk, and devices for everybody else; for one test file. */
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect } from 'vitest';
+import { builtPage } from '../../support/built.ts';
 import { launch } from './chromium.ts';
 import { comeFirst, makeClass } from './coming-in.ts';
 import { HomeworkServer } from './homework-server.ts';
-import { builtPage } from './page-server.ts';
 import { DESK, device } from './practising.ts';
 
 export interface ClassDesk {
@@ -22,20 +22,17 @@ export interface ClassDesk {
 export function classDesk(): ClassDesk {
   const there = {} as { folder: string; server: HomeworkServer; desk: Page };
   let browser: Browser;
-  let built = { folder: '', done: () => {} };
   const open: { context: BrowserContext; complaints: readonly string[] }[] = [];
   beforeAll(async () => {
-    built = builtPage();
     browser = await launch();
-    there.folder = built.folder;
-    there.server = await HomeworkServer.begin(built.folder, []);
+    there.folder = await builtPage();
+    there.server = await HomeworkServer.begin(there.folder, []);
     there.desk = (await device(browser, DESK)).page;
     await comeFirst(there.desk, there.server, 'Iris Kalmar');
   });
   afterAll(async () => {
     await browser?.close();
     await there.server?.end();
-    built.done();
   });
   afterEach(async () => {
     for (const { context, complaints } of open.splice(0)) {

@@ -5,10 +5,10 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface, type Interface } from 'node:readline';
-import { fileURLToPath } from 'node:url';
 import type { Browser, BrowserContextOptions } from 'playwright-core';
 import type { ApiRoute } from '../../../shared/api-route.ts';
 import { openStore, type Store, storeFile } from '../../../src/store/index.ts';
+import { builtProgram } from '../../support/built.ts';
 import { device } from './practising.ts';
 
 export interface Somebody {
@@ -30,10 +30,10 @@ interface Running {
   readonly first: unknown;
 }
 
-const file = fileURLToPath(new URL('./homework-child.ts', import.meta.url));
+const PROGRAM = 'tests/browser/support/homework-child.ts';
 
 async function run(args: readonly string[]): Promise<Running> {
-  const child = spawn(process.execPath, ['--import', 'tsx', file, ...args]);
+  const child = spawn(process.execPath, [await builtProgram(PROGRAM), ...args]);
   let complaint = '';
   child.stderr.on('data', (piece) => {
     complaint += String(piece);

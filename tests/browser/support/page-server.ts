@@ -3,10 +3,9 @@ import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
 import type { AnswerPage } from '../../../shared/api.ts';
-import { buildPage } from '../../support/built-page.ts';
+import { builtProgram } from '../../support/built.ts';
 
 export interface PageServer {
   readonly address: string;
@@ -20,14 +19,14 @@ export interface PageServer {
   end(): Promise<void>;
 }
 
-const file = fileURLToPath(new URL('./page-child.ts', import.meta.url));
+const PROGRAM = 'tests/browser/support/page-child.ts';
 
 async function run(
   folder: string,
   data: string,
   port: string,
 ): Promise<{ child: ChildProcess; address: string }> {
-  const child = spawn(process.execPath, ['--import', 'tsx', file, folder, data, port], {
+  const child = spawn(process.execPath, [await builtProgram(PROGRAM), folder, data, port], {
     stdio: ['ignore', 'pipe', 'pipe'],
   });
   let printed = '';
@@ -77,10 +76,4 @@ export async function pageServer(folder: string): Promise<PageServer> {
       rmSync(data, { recursive: true, force: true });
     },
   };
-}
-
-/** The page, built once for a test file; `done` removes it. */
-export function builtPage(): { readonly folder: string; done(): void } {
-  const folder = buildPage();
-  return { folder, done: () => rmSync(dirname(folder), { recursive: true, force: true }) };
 }

@@ -1,5 +1,6 @@
 /** What a learner does on the page, waiting for what is seen and never for a time. */
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { HANGING } from '../../support/hanging.ts';
 
 export const PHONE: BrowserContextOptions = {
   viewport: { width: 360, height: 740 },
@@ -14,8 +15,8 @@ export async function device(
   options: BrowserContextOptions,
 ): Promise<{ context: BrowserContext; page: Page; complaints: string[] }> {
   const context = await browser.newContext(options);
+  context.setDefaultTimeout(HANGING);
   const page = await context.newPage();
-  page.setDefaultTimeout(30_000);
   const complaints: string[] = [];
   page.on('request', (request) => {
     const { protocol, hostname } = new URL(request.url());
