@@ -67,7 +67,11 @@ function measured(
  * Fails with `homework-unknown-skill`, `homework-no-recipe` and `homework-no-question`.
  * @param seed - of the sample; any text
  */
-export function placeFor(course: Course, wish: PlaceWish, seed: string): Checked<HomeworkPlace> {
+export function placeFor(
+  course: Pick<Course, 'skills'>,
+  wish: PlaceWish,
+  seed: string,
+): Checked<HomeworkPlace> {
   const { skill, level, marks } = wish;
   const fail = (problem: Problem): Checked<HomeworkPlace> => ({ ok: false, problems: [problem] });
   const known = course.skills.get(skill);
@@ -115,12 +119,14 @@ export interface PlacesRequest {
  * Places for a whole set: the skills take turns and so do the ways in which each is asked, because mixed practice is kept
  * better than one thing after the other (Rohrer 2014). Fails as `placeFor` does, with every problem once.
  */
-export const placesFor = (course: Course, request: PlacesRequest): Checked<readonly HomeworkPlace[]> =>
-  finish(placesInSteps(course, request));
+export const placesFor = (
+  course: Pick<Course, 'skills'>,
+  request: PlacesRequest,
+): Checked<readonly HomeworkPlace[]> => finish(placesInSteps(course, request));
 
 /** The same in steps of one place each, for whoever has other things to do in between. */
 export function* placesInSteps(
-  course: Course,
+  course: Pick<Course, 'skills'>,
   request: PlacesRequest,
 ): Generator<undefined, Checked<readonly HomeworkPlace[]>> {
   const { skills, items, level, marksEach, seed } = request;

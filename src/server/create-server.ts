@@ -25,6 +25,8 @@ import { addPeople } from './routes/people/index.ts';
 import { addState } from './routes/state.ts';
 import { SAFE_HEADERS } from './safe-headers.ts';
 import type { Service } from './service.ts';
+import { WorkThreads } from './work/threads.ts';
+import type { Work } from './work/work.ts';
 
 export type LogLevel = 'silent' | 'error' | 'warn' | 'info' | 'debug';
 
@@ -40,6 +42,8 @@ export interface ServerOptions {
   readonly class?: TransportOptions;
   /** How passwords are hashed; as they should be unless it is given. */
   readonly passwords?: Passwords;
+  /** Where long work is done; in threads of the server's own unless it is given. */
+  readonly work?: Work;
   /** Milliseconds since 1970; the machine's clock unless it is given. */
   readonly now?: () => number;
   /** What is logged, as JSON lines; nothing unless it is given. */
@@ -102,6 +106,8 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     frameworkErrors: (error, _request, reply) => sendFailure(reply as FastifyReply, apiFailureOf(error)),
   });
   let stopping = false;
+  const work = options.work ?? new WorkThreads();
+  app.addHook('onClose', () => work.close());
   const service: Service = {
     store,
     bank,
@@ -111,6 +117,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     ...(options.class ? classGate(store.people, transport) : soloGate),
     passwords: options.passwords ?? new Passwords(),
     transport,
+    work,
     isStopping: () => stopping,
   };
   const hosts = new Set((options.hosts ?? []).map((name) => name.toLowerCase()));

@@ -2,6 +2,7 @@ import type { FastifyError } from 'fastify';
 import type { z } from 'zod';
 import { failureOf } from '../store/index.ts';
 import { ApiFailure } from './problems.ts';
+import { JobEnded } from './work/work.ts';
 
 const LONGEST_MESSAGE = 300;
 
@@ -41,6 +42,12 @@ export function apiFailureOf(error: unknown): ApiFailure {
   if (error instanceof ApiFailure) return error;
   const store = failureOf(error);
   if (store) return new ApiFailure('store-unavailable', store.message, store.hint);
+  if (error instanceof JobEnded && error.why === 'closing')
+    return new ApiFailure(
+      'stopping',
+      'The server is being stopped.',
+      'Send it again when it has been started.',
+    );
   const { code = '', statusCode = 500, message = '' } = error as Partial<FastifyError>;
   // JSON.parse's own error comes without a code of the framework.
   if (error instanceof SyntaxError && statusCode === 400)

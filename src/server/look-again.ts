@@ -1,26 +1,38 @@
 import type { AnswerRecord } from '../../shared/practice.ts';
-import type { Mark } from '../../shared/question.ts';
 import { fingerprint } from '../generator/index.ts';
 import { markAnswer } from '../questions/index.ts';
 import { type Found, sameMark } from '../store/index.ts';
 
-/** For a question that has no right answer: nothing can be earned by it. */
-const worthless = ({ mark }: AnswerRecord): Mark => ({
-  ...mark,
-  share: 0,
-  correct: false,
-  parts: [],
-  misconceptions: [],
-  explanation: [],
+/**
+ * How large a question may be to be marked here: some three times the largest that the generator makes (35 devices, 31
+ * paths, 134 stops, 10 acts). What an answer to a larger one says of itself is kept and earns nothing.
+ */
+const MOST_MARKED = { devices: 120, paths: 120, stops: 480, acts: 40 } as const;
+
+function isMarkable({ circuit: { devices, paths }, scenario: { acts } }: AnswerRecord['question']): boolean {
+  const stops = paths.reduce((sum, { steps }) => sum + steps.length, 0);
+  return (
+    devices.length <= MOST_MARKED.devices &&
+    paths.length <= MOST_MARKED.paths &&
+    stops <= MOST_MARKED.stops &&
+    acts.length <= MOST_MARKED.acts
+  );
+}
+
+/** For a question that has no right answer, or none that is found in time: nothing can be earned by it. */
+export const worthless = ({ mark, circuit }: AnswerRecord): Found => ({
+  mark: { ...mark, share: 0, correct: false, parts: [], misconceptions: [], explanation: [] },
+  circuit,
 });
 
 function lookAt(record: AnswerRecord): Found {
+  const { question, answer } = record;
+  if (!isMarkable(question)) return worthless(record);
   try {
-    const { question, answer } = record;
     return { mark: markAnswer(question, answer), circuit: fingerprint(question.circuit) };
   } catch {
     // A question of anybody's making. Whatever is wrong with it, the answers beside it have to be kept.
-    return { mark: worthless(record), circuit: record.circuit };
+    return worthless(record);
   }
 }
 

@@ -52,7 +52,7 @@ export const API_PROBLEMS: Readonly<Record<ApiProblemCode, ProblemRow>> = {
   'internal-fault': row(500, 'A fault of the program itself; the log says more.'),
   'page-not-built': row(503, 'The page has not been built.'),
   'store-unavailable': row(503, 'The database does not answer, is full, or may not be written.'),
-  'too-busy': row(503, 'More answers wait to be kept than can be held.'),
+  'too-busy': row(503, 'More waits to be done than can be held.'),
   stopping: row(503, 'The server is being stopped.'),
   'bad-answer': row(null, 'An answer is not of the form of shared/practice.ts, or contradicts itself.'),
   'answer-too-large': row(null, 'An answer has more than 20,000 values or 262,144 letters.'),

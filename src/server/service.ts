@@ -4,6 +4,7 @@ import type { Intake } from './intake.ts';
 import type { Gate } from './people/gate.ts';
 import type { Passwords } from './people/passwords.ts';
 import type { Transport } from './people/transport.ts';
+import type { Work } from './work/work.ts';
 
 /** What the routes work with. */
 export interface Service extends Gate {
@@ -15,5 +16,7 @@ export interface Service extends Gate {
   now(): number;
   readonly passwords: Passwords;
   readonly transport: Transport;
+  /** Does what takes long, or what others have made up, apart from the thread that answers. */
+  readonly work: Work;
   isStopping(): boolean;
 }

@@ -15,6 +15,7 @@ import {
 import type { AnswerRecord } from '../../shared/practice.ts';
 import { createServer, type ServerOptions } from '../../src/server/index.ts';
 import { API_PROBLEMS } from '../../src/server/problems.ts';
+import { workHere } from '../../src/server/work/work.ts';
 import { openStore, type Store, storeFile } from '../../src/store/index.ts';
 import { DAY, MORNING } from '../support/answers.ts';
 import { ownBank } from '../support/own-bank.ts';
@@ -55,6 +56,7 @@ export async function serving(
     bank: ownBank(),
     folder: join(folder, 'not-built'),
     version: '0.0.0-test',
+    work: workHere,
     ...rest,
   });
   const ask: Serving['ask'] = ({ headers, ...more }) =>

@@ -8,12 +8,12 @@ import {
   xapiStatements,
 } from '../../homework/index.ts';
 import type { Asking } from '../people/gate.ts';
+import { soon } from '../turns.ts';
 import { tutorsSet } from './access.ts';
 import type { Desk } from './desk.ts';
 import { countingIn, learnersOf } from './reports.ts';
 import { samplePaperOf } from './sample.ts';
 import { settledHeads } from './settle.ts';
-import { soon } from './turns.ts';
 
 /** Milliseconds for which a file waits for papers to be marked: it has to be whole, so for as long as a class takes. */
 const MARKING = 60_000;

@@ -11,11 +11,11 @@ import { hintFor } from '../../questions/index.ts';
 import type { KeptSet, NewSave, PaperHead, Saved } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
+import { soon } from '../turns.ts';
 import { learnersSet, ownPaper, wholePaper } from './access.ts';
 import type { Desk } from './desk.ts';
 import { paperOf } from './make-papers.ts';
 import { settle } from './settle.ts';
-import { soon } from './turns.ts';
 import { outOf, totalIn } from './views.ts';
 
 /** Milliseconds for which a list waits for papers that have still to be marked. */

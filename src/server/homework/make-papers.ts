@@ -1,13 +1,13 @@
 /** Papers: made when they are wanted, each on circuits that nobody else has. */
 import { randomBytes } from 'node:crypto';
 import type { Paper } from '../../../shared/homework.ts';
-import { CODE_BYTES, codeOf, paperInSteps } from '../../homework/index.ts';
+import { CODE_BYTES, codeOf } from '../../homework/index.ts';
 import { type HomeworkStore, type KeptSet, newId, type PaperHead } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure } from '../problems.ts';
+import { isPast, soon } from '../turns.ts';
 import { checkIssued, tutorsSet } from './access.ts';
-import type { Desk } from './desk.ts';
-import { inTurns, isPast, soon } from './turns.ts';
+import { type Desk, workFor } from './desk.ts';
 
 /** How often a paper is made anew because others took its circuits meanwhile. */
 const TRIES = 25;
@@ -38,7 +38,10 @@ class Circuits {
     });
   }
 
-  readonly taken = (place: number, circuit: string): boolean => this.places.get(place)?.has(circuit) === true;
+  /** By place. */
+  get taken(): ReadonlyMap<number, ReadonlySet<string>> {
+    return this.places;
+  }
 }
 
 async function make(
@@ -51,7 +54,7 @@ async function make(
   // What nobody can tell without the secret of the installation; everything on the paper follows from it.
   const seed = await desk.store.people.installation.keyed('seat', `${set.id}|${learner}|${attempt}`);
   const seat = { learner, attempt, seed: seed.toString('hex') };
-  const made = await inTurns(paperInSteps(set, seat, circuits.taken));
+  const made = await workFor(desk, set.id, 'makePaper', { set, seat, taken: circuits.taken });
   if (made.ok) return made.value;
   const [problem] = made.problems;
   throw new ApiFailure('too-few-circuits', problem!.message, problem!.hint);

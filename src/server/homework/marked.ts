@@ -12,7 +12,6 @@ import type { Checked } from '../../../shared/problem.ts';
 import {
   countedAnswers,
   learnerReport,
-  markInSteps,
   mayReview,
   overrideMark,
   readCode,
@@ -22,10 +21,10 @@ import {
 import type { KeptSet, PaperHead } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure } from '../problems.ts';
+import { soon } from '../turns.ts';
 import { checkIssued, ownPaper, tutorsPaper, tutorsSet, wholePaper } from './access.ts';
-import type { Desk } from './desk.ts';
+import { type Desk, workFor } from './desk.ts';
 import { settledHeads, settlePaper } from './settle.ts';
-import { inTurns, soon } from './turns.ts';
 import { totalIn, withoutSeeds } from './views.ts';
 
 const nothingHandedIn = (): ApiFailure =>
@@ -134,7 +133,9 @@ export async function typeMarks(
       'Give one for each item, in order; leave empty what was left out.',
     );
   const counted = countedAnswers(kept.set, await homework.answersOf(paper.id));
-  const first = (await homework.markOf(paper.id)) ?? (await inTurns(markInSteps(paper.paper, counted)));
+  const first =
+    (await homework.markOf(paper.id)) ??
+    (await workFor(desk, id, 'markPaper', { paper: paper.paper, counted }));
   const at = desk.now();
   const given = marks.flatMap((earned, item) =>
     earned === null ? [] : [{ item, override: { earned, reason: ON_PAPER, by: asking.id, at } }],

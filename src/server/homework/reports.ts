@@ -15,10 +15,10 @@ import {
 } from '../../homework/index.ts';
 import type { KeptSet, PaperHead } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
+import { others, soon } from '../turns.ts';
 import { checkTutor, tutorsSet } from './access.ts';
 import type { Desk } from './desk.ts';
 import { settle, settledHeads } from './settle.ts';
-import { others, soon } from './turns.ts';
 import { stateOf } from './views.ts';
 
 /** Milliseconds for which a report waits for papers that have still to be marked. */

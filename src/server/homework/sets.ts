@@ -2,14 +2,13 @@
 import type { HomeworkSet } from '../../../shared/homework.ts';
 import type { HomeworkWish, SetRow, SetView } from '../../../shared/homework-views.ts';
 import type { Problem } from '../../../shared/problem.ts';
-import { checkSet, placesInSteps } from '../../homework/index.ts';
+import { checkSet } from '../../homework/index.ts';
 import type { Course } from '../../practice/index.ts';
 import { type KeptSet, newId } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
 import { checkIssued, checkTutor, isWithdrawn, tutorsSet } from './access.ts';
-import type { Desk } from './desk.ts';
-import { inTurns } from './turns.ts';
+import { type Desk, workFor } from './desk.ts';
 import { isHandedIn, outOf, setView, stateOf } from './views.ts';
 
 /** All of them at once: who mends one after the other is told of each. */
@@ -40,10 +39,14 @@ function skillsOf({ topics, skills }: HomeworkWish, course: Course): readonly st
   return [...new Set([...ofTopics, ...skills])];
 }
 
-async function setFrom({ course }: Desk, id: string, wish: HomeworkWish): Promise<HomeworkSet> {
+async function setFrom(desk: Desk, id: string, wish: HomeworkWish): Promise<HomeworkSet> {
   const { title, items, level, marksEach, opensAt, closesAt, attempts, counts, help, review } = wish;
+  const { course } = desk;
   const skills = skillsOf(wish, course);
-  const made = await inTurns(placesInSteps(course, { skills, items, level, marksEach, seed: id }));
+  const made = await workFor(desk, id, 'choosePlaces', {
+    skills: new Map([...course.skills].filter(([skill]) => skills.includes(skill))),
+    request: { skills, items, level, marksEach, seed: id },
+  });
   if (!made.ok) throw badSet(made.problems);
   const set = {
     id,

@@ -3,10 +3,10 @@
  * to run at closing time; doing it twice, here or on another server, comes to the same.
  */
 import type { AnswerRecord } from '../../../shared/practice.ts';
-import { countedAnswers, markInSteps, mayRemember, recordsOf, standingOf } from '../../homework/index.ts';
+import { countedAnswers, mayRemember, recordsOf, standingOf } from '../../homework/index.ts';
 import type { KeptSet, PaperHead } from '../../store/index.ts';
-import type { Desk } from './desk.ts';
-import { inTurns, isPast } from './turns.ts';
+import { isPast } from '../turns.ts';
+import { type Desk, workFor } from './desk.ts';
 
 /** A paper that may never be looked through must not be found again, explained, among the learner's answers. */
 const unexplained = (record: AnswerRecord): AnswerRecord => ({
@@ -30,7 +30,9 @@ export async function settlePaper(desk: Desk, kept: KeptSet, id: string): Promis
   const remembers = isToRemember(kept, paper, at);
   if (!marks && !remembers) return;
   const counted = countedAnswers(kept.set, await homework.answersOf(id));
-  const mark = (await homework.markOf(id)) ?? (await inTurns(markInSteps(paper.paper, counted)));
+  const mark =
+    (await homework.markOf(id)) ??
+    (await workFor(desk, paper.learner, 'markPaper', { paper: paper.paper, counted }));
   // Somebody else may have been faster: then the marks are the same.
   if (marks) await homework.mark(paper, mark);
   if (!remembers) return;

@@ -13,6 +13,7 @@ import type { Answer } from '../../../shared/question.ts';
 import { blankAnswer, rightAnswer } from '../../../src/questions/index.ts';
 import { createServer } from '../../../src/server/index.ts';
 import { API_PROBLEMS } from '../../../src/server/problems.ts';
+import { workHere } from '../../../src/server/work/work.ts';
 import { openStore, type Store, type StorePlace, storeFile } from '../../../src/store/index.ts';
 import { CLOSES, course, HOUR, OPENS } from '../../homework/course.ts';
 
@@ -114,6 +115,7 @@ export const serverOn = (store: Store, clock: { readonly now: number }): Promise
     folder: '/nowhere',
     version: '0.0.0-test',
     class: {},
+    work: workHere,
     now: () => clock.now,
   });
 

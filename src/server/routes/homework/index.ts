@@ -10,7 +10,7 @@ import { addTutorsHomework } from './tutor.ts';
 export function addHomework(app: FastifyInstance, service: Service): void {
   const course = courseOf(service.bank);
   if (!course.ok) throw new Error(course.problems.map(({ message }) => message).join(' '));
-  const desk: Desk = { store: service.store, course: course.value, now: service.now };
+  const desk: Desk = { store: service.store, course: course.value, now: service.now, work: service.work };
   addLearnersHomework(app, service, desk);
   addTutorsHomework(app, service, desk);
   addHomeworkFiles(app, service, desk);

@@ -1,7 +1,7 @@
 /** Long work in short turns, so that others who ask meanwhile don't wait for its end. */
 
 /** Milliseconds for which such work keeps the others waiting. */
-const LONGEST_TURN = 5;
+export const LONGEST_TURN = 5;
 
 /** Lets others who wait have their turn. */
 export const others = (): Promise<void> => new Promise((go) => setImmediate(go));

@@ -1,0 +1,70 @@
+/**
+ * Work that takes long, or that others have made up: done apart from the thread that answers requests. Each job is a function of
+ * what can be sent from one thread to another.
+ */
+import type {
+  HomeworkPlace,
+  HomeworkSet,
+  Paper,
+  PaperMark,
+  SavedAnswer,
+  Seat,
+} from '../../../shared/homework.ts';
+import type { SamplePaper } from '../../../shared/homework-views.ts';
+import type { AnswerRecord } from '../../../shared/practice.ts';
+import type { Checked } from '../../../shared/problem.ts';
+import { markInSteps, type PlacesRequest, paperInSteps, placesInSteps } from '../../homework/index.ts';
+import type { Course } from '../../practice/index.ts';
+import { blankAnswer, markAnswer, publicQuestion } from '../../questions/index.ts';
+import type { Found } from '../../store/index.ts';
+import { lookAgain } from '../look-again.ts';
+import { inTurns } from '../turns.ts';
+
+/** What `markPaper` takes, in a form that can be sent. */
+export interface PaperToMark {
+  readonly paper: Paper;
+  readonly counted: ReadonlyMap<number, SavedAnswer>;
+}
+
+export interface PaperToMake {
+  readonly set: HomeworkSet;
+  readonly seat: Seat;
+  /** Circuits that others have, by place. */
+  readonly taken: ReadonlyMap<number, ReadonlySet<string>>;
+}
+
+export interface PlacesToChoose {
+  /** The skills that are wished, of a course. */
+  readonly skills: Course['skills'];
+  readonly request: PlacesRequest;
+}
+
+type SampleItem = SamplePaper['items'][number];
+
+function* explained(items: Paper['items']): Generator<undefined, SampleItem[]> {
+  const told: SampleItem[] = [];
+  for (const [index, item] of items.entries()) {
+    const { question } = item;
+    const mark = markAnswer(question, blankAnswer(question));
+    told.push({ place: index + 1, item, question: publicQuestion(question), mark });
+    yield undefined;
+  }
+  return told;
+}
+
+export const jobs = {
+  /** What this server's solver makes of a practice answer. */
+  lookAgain: async (record: AnswerRecord): Promise<Found | null> => lookAgain(record),
+  choosePlaces: ({ skills, request }: PlacesToChoose): Promise<Checked<readonly HomeworkPlace[]>> =>
+    inTurns(placesInSteps({ skills }, request)),
+  makePaper: ({ set, seat, taken }: PaperToMake): Promise<Checked<Paper>> =>
+    inTurns(paperInSteps(set, seat, (place, circuit) => taken.get(place)?.has(circuit) === true)),
+  markPaper: ({ paper, counted }: PaperToMark): Promise<PaperMark> => inTurns(markInSteps(paper, counted)),
+  /** The items of a paper as its tutor is shown them, with the right answers. */
+  explainPaper: ({ items }: Paper): Promise<SamplePaper['items']> => inTurns(explained(items)),
+};
+
+export type Jobs = typeof jobs;
+export type JobName = keyof Jobs;
+export type JobInput<N extends JobName> = Parameters<Jobs[N]>[0];
+export type JobOutput<N extends JobName> = Awaited<ReturnType<Jobs[N]>>;

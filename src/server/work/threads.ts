@@ -1,0 +1,166 @@
+import { createRequire } from 'node:module';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { MessageChannel } from 'node:worker_threads';
+import { Piscina } from 'piscina';
+import { ApiFailure } from '../problems.ts';
+import { FairQueue } from './fair-queue.ts';
+import type { JobInput, JobName, JobOutput } from './jobs.ts';
+import type { Order } from './thread.ts';
+import { JobEnded, type Manner, type Work } from './work.ts';
+
+/** Work of one sort is done one after the other, beside work of the other sorts. */
+type Sort = 'answers' | 'papers' | 'files';
+const SORTS: readonly Sort[] = ['answers', 'papers', 'files'];
+
+interface Rule {
+  readonly sort: Sort;
+  /** Milliseconds for which one such job may work, from when it has begun. */
+  readonly most: number;
+}
+
+const RULES: Readonly<Record<JobName, Rule>> = {
+  // An answer that people can give is marked within some milliseconds.
+  lookAgain: { sort: 'answers', most: 1_000 },
+  choosePlaces: { sort: 'papers', most: 60_000 },
+  makePaper: { sort: 'papers', most: 60_000 },
+  markPaper: { sort: 'papers', most: 60_000 },
+  explainPaper: { sort: 'papers', most: 60_000 },
+};
+
+/** Jobs that may wait, of everybody and of one owner: what waits is held in memory. */
+const MOST_WAITING = 20_000;
+const MOST_OF_ONE = 2_000;
+/** Megabytes of JavaScript objects that one thread may have. */
+const MOST_MEMORY = 192;
+/** A thread that had nothing to do for so long ends; the next job starts another one. */
+const IDLE = 30_000;
+/** Threads give way to the one that answers requests (`nice`). */
+const GIVES_WAY = 10;
+
+interface Waiting {
+  readonly name: JobName;
+  readonly input: unknown;
+  readonly signal: AbortSignal | undefined;
+  readonly forget: () => void;
+  resolve(output: unknown): void;
+  reject(error: unknown): void;
+}
+
+const here = fileURLToPath(import.meta.url);
+/** As it was built, or as it is written, where TypeScript has to be taught to the thread as well. */
+const isSource = here.endsWith('.ts');
+const loader = (): string => pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href;
+
+/** Does jobs in threads of their own: one of each sort at a time, for those who wait in turns, each for so long at most. */
+export class WorkThreads implements Work {
+  private pool: Piscina | null = null;
+  private readonly queues = new Map(SORTS.map((sort) => [sort, new FairQueue<Waiting>()]));
+  private readonly busy = new Set<Sort>();
+  private closed = false;
+  private readonly rules: Readonly<Record<JobName, Rule>>;
+
+  /** @param most - milliseconds for which every job may work, in place of those that each has */
+  constructor(most?: number) {
+    const entries = Object.entries(RULES).map(([name, rule]) => [name, { ...rule, ...(most && { most }) }]);
+    this.rules = Object.fromEntries(entries);
+  }
+
+  run<N extends JobName>(name: N, input: JobInput<N>, { owner, signal }: Manner): Promise<JobOutput<N>> {
+    const { sort } = this.rules[name];
+    const queue = this.queues.get(sort)!;
+    if (this.closed) return Promise.reject(new JobEnded(name, 'closing'));
+    if (queue.size >= MOST_WAITING || queue.waitingOf(owner) >= MOST_OF_ONE)
+      return Promise.reject(
+        new ApiFailure(
+          'too-busy',
+          'More work waits to be done than can be held.',
+          'Send it again in a minute.',
+          60,
+        ),
+      );
+    return new Promise((resolve, reject) => {
+      const gone = (): void => {
+        if (queue.drop(owner, waiting)) reject(new JobEnded(name, 'not-wanted'));
+      };
+      const waiting: Waiting = {
+        name,
+        input,
+        signal,
+        forget: () => signal?.removeEventListener('abort', gone),
+        resolve: resolve as Waiting['resolve'],
+        reject,
+      };
+      if (signal?.aborted) return reject(new JobEnded(name, 'not-wanted'));
+      signal?.addEventListener('abort', gone, { once: true });
+      queue.add(owner, waiting);
+      this.goOn(sort);
+    });
+  }
+
+  async close(): Promise<void> {
+    this.closed = true;
+    for (const queue of this.queues.values())
+      for (const { name, forget, reject } of queue.clear()) {
+        forget();
+        reject(new JobEnded(name, 'closing'));
+      }
+    await this.pool?.destroy();
+  }
+
+  private goOn(sort: Sort): void {
+    if (this.busy.has(sort)) return;
+    const waiting = this.queues.get(sort)!.next();
+    if (!waiting) return;
+    this.busy.add(sort);
+    waiting.forget();
+    void this.work(waiting)
+      .then(waiting.resolve, waiting.reject)
+      .finally(() => {
+        this.busy.delete(sort);
+        this.goOn(sort);
+      });
+  }
+
+  private async work({ name, input, signal }: Waiting): Promise<unknown> {
+    const { port1: own, port2: port } = new MessageChannel();
+    const end = new AbortController();
+    let why: JobEnded['why'] = 'closing';
+    let timer: NodeJS.Timeout | undefined;
+    const stop = (reason: JobEnded['why']): void => {
+      why = reason;
+      end.abort();
+    };
+    const notWanted = (): void => stop('not-wanted');
+    signal?.addEventListener('abort', notWanted, { once: true });
+    own.once('message', () => {
+      timer = setTimeout(() => stop('too-long'), this.rules[name].most);
+    });
+    try {
+      const order: Order = { name, input, port };
+      return await this.threads().run(order, { transferList: [port], signal: end.signal });
+    } catch (error) {
+      if (end.signal.aborted || this.closed) throw new JobEnded(name, why);
+      if ((error as NodeJS.ErrnoException).code === 'ERR_WORKER_OUT_OF_MEMORY')
+        throw new JobEnded(name, 'too-large');
+      throw error;
+    } finally {
+      clearTimeout(timer);
+      signal?.removeEventListener('abort', notWanted);
+      own.close();
+    }
+  }
+
+  /** Started when there is something to do for the first time. */
+  private threads(): Piscina {
+    this.pool ??= new Piscina({
+      filename: here.replace(/threads(\.[jt]s)$/, 'thread$1'),
+      minThreads: 0,
+      maxThreads: SORTS.length,
+      idleTimeout: IDLE,
+      niceIncrement: GIVES_WAY,
+      resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY },
+      ...(isSource ? { execArgv: ['--import', loader()] } : { execArgv: [] }),
+    });
+    return this.pool;
+  }
+}

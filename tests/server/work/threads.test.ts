@@ -1,0 +1,86 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import { paperFor } from '../../../src/homework/index.ts';
+import { ApiFailure } from '../../../src/server/problems.ts';
+import { WorkThreads } from '../../../src/server/work/threads.ts';
+import { JobEnded, workHere } from '../../../src/server/work/work.ts';
+import { places, seats, setOf } from '../../homework/course.ts';
+import { answerWith, MORNING } from '../../support/answers.ts';
+
+const set = setOf(places(['status-lamps', 'relay-chains'], 4));
+const [seat] = seats(1);
+const paper = { set, seat: seat!, taken: new Map() };
+const nothing = { set: set.id, learner: 'me', attempt: 1, items: [] };
+const record = answerWith({ id: 'a', at: MORNING, learner: 'me' });
+
+const threads = new WorkThreads();
+afterAll(() => threads.close());
+
+/** How a job ended that wasn't done. */
+const endOf = async (job: Promise<unknown>): Promise<string> => {
+  try {
+    await job;
+  } catch (error) {
+    if (error instanceof JobEnded) return error.why;
+    if (error instanceof ApiFailure) return error.code;
+    throw error;
+  }
+  return 'done';
+};
+
+describe('work in threads', () => {
+  it('comes to the same as where it is asked for', async () => {
+    const made = await threads.run('makePaper', paper, { owner: 'me' });
+    expect(made).toEqual(paperFor(set, seat!));
+    expect(await workHere.run('makePaper', paper, { owner: 'me' })).toEqual(made);
+    const found = await threads.run('lookAgain', record, { owner: 'me' });
+    expect(found).toEqual(await workHere.run('lookAgain', record, { owner: 'me' }));
+  });
+
+  it('fails as it fails where it is asked for', async () => {
+    const broken = { set, seat: seat!, taken: null as never };
+    await expect(threads.run('makePaper', broken, { owner: 'me' })).rejects.toThrow(/null/);
+    expect(await threads.run('explainPaper', nothing, { owner: 'me' })).toEqual([]);
+  });
+
+  it('is done for those who wait in turns', async () => {
+    const order: string[] = [];
+    const one = (owner: string): Promise<unknown> =>
+      threads.run('explainPaper', nothing, { owner }).then(() => order.push(owner));
+    await Promise.all(['many', 'many', 'many', 'many', 'one', 'other'].map(one));
+    // The first one begins at once, when nobody else is there yet.
+    expect(order).toEqual(['many', 'many', 'one', 'other', 'many', 'many']);
+  });
+
+  it('is not begun, or goes no further, when nobody wants it any more', async () => {
+    const gone = new AbortController();
+    const running = threads.run('makePaper', paper, { owner: 'me', signal: gone.signal });
+    const waiting = threads.run('makePaper', paper, { owner: 'me', signal: gone.signal });
+    gone.abort();
+    expect(await endOf(waiting)).toBe('not-wanted');
+    expect(await endOf(running)).toBe('not-wanted');
+    const late = threads.run('makePaper', paper, { owner: 'me', signal: gone.signal });
+    expect(await endOf(late)).toBe('not-wanted');
+    expect(await threads.run('explainPaper', nothing, { owner: 'me' })).toEqual([]);
+  });
+
+  it('that takes too long is ended; what comes after it is done', async () => {
+    const impatient = new WorkThreads(1);
+    const large = { ...paper, set: setOf(places(['relay-chains'], 40)) };
+    expect(await endOf(impatient.run('makePaper', large, { owner: 'me' }))).toBe('too-long');
+    expect(await impatient.run('explainPaper', nothing, { owner: 'me' })).toEqual([]);
+    await impatient.close();
+  });
+
+  it('waits only so much, of one owner and of everybody', async () => {
+    const own = new WorkThreads();
+    const ends = Array.from({ length: 2_002 }, () =>
+      endOf(own.run('explainPaper', nothing, { owner: 'me' })),
+    );
+    expect(await ends.at(-1)).toBe('too-busy');
+    const other = own.run('explainPaper', nothing, { owner: 'other' });
+    expect(await other).toEqual([]);
+    await own.close();
+    expect(new Set(await Promise.all(ends))).toEqual(new Set(['done', 'closing', 'too-busy']));
+    expect(await endOf(own.run('explainPaper', nothing, { owner: 'me' }))).toBe('closing');
+  });
+});
