@@ -1,10 +1,11 @@
 /** The routes of homework: for learners, then for tutors. Class mode only. In words: docs/api.md and docs/homework.md. */
 import { z } from 'zod';
 import type { ApiProblemCode } from './api-problem.ts';
-import { type ApiRoute, fileReply } from './api-route.ts';
+import { type ApiRoute, done, fileReply } from './api-route.ts';
 import { homeworkId } from './homework.ts';
 import {
   competenceView,
+  guardedCircuits,
   homeworkWish,
   learnerSet,
   markedPaper,
@@ -22,6 +23,7 @@ import {
   setView,
   submitted,
   termView,
+  triedWish,
   typedMarks,
   typedResult,
 } from './homework-views.ts';
@@ -103,6 +105,23 @@ const byLearners = {
     summary: 'Hands the paper in as it was saved; twice is once.',
     reply: submitted,
     problems: [...always, 'not-open', 'closed', 'withdrawn'],
+  },
+  guardedCircuits: {
+    ...learner,
+    method: 'GET',
+    path: '/api/guarded-circuits',
+    summary: 'The circuits of own papers that are open: nowhere are they marked or run.',
+    reply: guardedCircuits,
+    problems: [],
+  },
+  triedElsewhere: {
+    ...learner,
+    method: 'POST',
+    path: '/api/guarded-circuits/tried',
+    summary: 'Notes for the tutor that such a circuit was to be marked or run on the page.',
+    body: triedWish,
+    reply: done,
+    problems: [],
   },
   reviewPaper: {
     ...learner,

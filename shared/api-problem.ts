@@ -29,6 +29,7 @@ export const apiProblemCode = z.enum([
   'bad-answer',
   'answer-too-large',
   'foreign-learner',
+  'on-open-paper',
   'not-confirmed',
   'bad-set',
   'already-issued',

@@ -148,7 +148,14 @@ export const apiRoutes = {
     role: 'learner',
     body: answerBatch,
     reply: answerResults,
-    problems: ['bad-answer', 'answer-too-large', 'foreign-learner', 'too-busy', 'store-unavailable'],
+    problems: [
+      'bad-answer',
+      'answer-too-large',
+      'foreign-learner',
+      'on-open-paper',
+      'too-busy',
+      'store-unavailable',
+    ],
   },
   answers: {
     method: 'GET',

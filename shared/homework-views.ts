@@ -11,6 +11,8 @@ import {
   publicPaper,
   reviewAllowed,
   savedAnswer,
+  triedElsewhere,
+  triedPlace,
 } from './homework.ts';
 import {
   classReport,
@@ -20,7 +22,7 @@ import {
   refresher,
   termReport,
 } from './homework-reports.ts';
-import { moment, skillId } from './memory.ts';
+import { circuitId, moment, skillId } from './memory.ts';
 import { classId } from './people.ts';
 import { learnerId } from './practice.ts';
 
@@ -186,6 +188,25 @@ export const submitted = z.strictObject({
   mayReview: z.boolean(),
 });
 
+/**
+ * Circuits that are marked and run nowhere for the one who asks, because they stand on own papers that are open; by
+ * fingerprint, so that they are known however their devices are named.
+ */
+export const guardedCircuits = z.strictObject({
+  papers: z.array(
+    z.strictObject({
+      paper: paperId,
+      title: z.string(),
+      /** Until the set closes, or the paper is handed in before that. */
+      until: moment,
+      circuits: z.array(circuitId),
+    }),
+  ),
+});
+
+/** That such a circuit was to be marked or run on the page, which didn't. */
+export const triedWish = z.strictObject({ circuit: circuitId, place: triedPlace });
+
 /** A marked paper with everything in it. */
 export const paperReview = z.strictObject({
   id: paperId,
@@ -202,6 +223,8 @@ export const markedPaper = z.strictObject({
   ...paperReview.shape,
   code: z.string(),
   name: z.string(),
+  /** Items whose circuit was to be marked or run elsewhere while the paper was open. */
+  tried: z.array(triedElsewhere),
 });
 
 /** A paper as a learner would get one, with the right answers; nobody gets this one. */
@@ -233,6 +256,8 @@ export const paperRow = z.strictObject({
   markedAt: moment.nullable(),
   /** Items of which something was saved. */
   saved: count,
+  /** Of how many items the circuit was to be marked or run elsewhere while the paper was open. */
+  tried: count,
   total: paperTotal.nullable(),
 });
 
@@ -293,6 +318,7 @@ export type SaveBatch = Readonly<z.infer<typeof saveBatch>>;
 export type SaveResults = Readonly<z.infer<typeof saveResults>>;
 export type Submitted = Readonly<z.infer<typeof submitted>>;
 export type PaperReview = Readonly<z.infer<typeof paperReview>>;
+export type GuardedCircuits = Readonly<z.infer<typeof guardedCircuits>>;
 export type MarkedPaper = Readonly<z.infer<typeof markedPaper>>;
 export type SamplePaper = Readonly<z.infer<typeof samplePaper>>;
 export type PaperRow = Readonly<z.infer<typeof paperRow>>;

@@ -108,6 +108,19 @@ export const override = z.strictObject({
   at: moment,
 });
 
+/** Where else than on its paper the circuit of an item was to be marked or run: in the page's words. */
+export const triedPlace = z.enum(['practice', 'try-it', 'write']);
+
+/** That it was tried, while the paper could still be worked on. It was neither marked nor run. */
+export const triedElsewhere = z.strictObject({
+  /** Index in the paper's items. */
+  item: z.number().int().min(0),
+  place: triedPlace,
+  firstAt: moment,
+  lastAt: moment,
+  times: z.number().int().min(1),
+});
+
 export const itemMark = z.strictObject({
   skill: skillId,
   circuit: circuitId,
@@ -137,5 +150,7 @@ export type Paper = Readonly<z.infer<typeof paper>>;
 export type PublicPaper = Readonly<z.infer<typeof publicPaper>>;
 export type SavedAnswer = Readonly<z.infer<typeof savedAnswer>>;
 export type Override = Readonly<z.infer<typeof override>>;
+export type TriedPlace = z.infer<typeof triedPlace>;
+export type TriedElsewhere = Readonly<z.infer<typeof triedElsewhere>>;
 export type ItemMark = Readonly<z.infer<typeof itemMark>>;
 export type PaperMark = Readonly<z.infer<typeof paperMark>>;

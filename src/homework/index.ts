@@ -3,6 +3,7 @@
  * to other systems. Pure; keeping is the store's. docs/homework.md and docs/interchange.md say it in words.
  */
 
+export { guardedCircuits } from './guarded.ts';
 export { type Cell, type CsvOptions, type CsvTable, readCsv, writeCsv } from './interchange/csv.ts';
 export { type MarksRow, marksCsv } from './interchange/marks-csv.ts';
 export type { QtiVersion } from './interchange/qti/dialect.ts';

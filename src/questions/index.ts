@@ -8,6 +8,7 @@ import { KINDS, kindOf } from './registry.ts';
 import { rightSolver } from './solving.ts';
 
 export { answerBelieving } from './believing.ts';
+export { circuitsTold } from './circuits-told.ts';
 export { type ItemKind, itemKind, STATES } from './items.ts';
 export type { Kind } from './kind.ts';
 export { shareOf } from './marking.ts';

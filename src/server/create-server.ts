@@ -8,6 +8,7 @@ import type { Store } from '../store/index.ts';
 import { addRoute } from './add-route.ts';
 import { replyToClientError } from './client-error.ts';
 import { apiFailureOf } from './failure-of.ts';
+import { Guard } from './homework/guard.ts';
 import { Intake } from './intake.ts';
 import { openApi } from './openapi.ts';
 import { checkHost, checkSite } from './own-site.ts';
@@ -108,11 +109,13 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   let stopping = false;
   const work = options.work ?? new WorkThreads();
   app.addHook('onClose', () => work.close());
+  const now = options.now ?? Date.now;
   const service: Service = {
     store,
     bank,
     version,
-    now: options.now ?? Date.now,
+    now,
+    guard: new Guard(store, now),
     intake: new Intake(store),
     ...(options.class ? classGate(store.people, transport) : soloGate),
     passwords: options.passwords ?? new Passwords(),

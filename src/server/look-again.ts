@@ -1,6 +1,6 @@
 import type { AnswerRecord } from '../../shared/practice.ts';
 import { fingerprint } from '../generator/index.ts';
-import { markAnswer } from '../questions/index.ts';
+import { circuitsTold, markAnswer } from '../questions/index.ts';
 import { type Found, sameMark } from '../store/index.ts';
 
 /**
@@ -36,11 +36,21 @@ function lookAt(record: AnswerRecord): Found {
   }
 }
 
-/**
- * What this server's own solver makes of an answer that a device marked by itself; null where it is what the record says.
- * Where others rely on what somebody can do, the word of that person's device is not enough.
- */
-export function lookAgain(record: AnswerRecord): Found | null {
+/** What this server's own solver makes of an answer that a device marked by itself. */
+export interface Look {
+  /** Null where it is what the record says. */
+  readonly found: Found | null;
+  /** The circuit, of those guarded, of which a mark would tell something; it isn't marked then. */
+  readonly onOpenPaper: string | null;
+}
+
+/** @param guarded - circuits of papers that the learner can still work on, by fingerprint */
+export function lookAgain(record: AnswerRecord, guarded: ReadonlySet<string>): Look {
+  if (guarded.size > 0 && isMarkable(record.question)) {
+    const touched = circuitsTold(record.question).find((circuit) => guarded.has(circuit));
+    if (touched !== undefined) return { found: null, onOpenPaper: touched };
+  }
   const found = lookAt(record);
-  return found.circuit === record.circuit && sameMark(found.mark, record.mark) ? null : found;
+  const same = found.circuit === record.circuit && sameMark(found.mark, record.mark);
+  return { found: same ? null : found, onOpenPaper: null };
 }

@@ -1,5 +1,6 @@
 import type { Bank } from '../../shared/bank.ts';
 import type { Store } from '../store/index.ts';
+import type { Guard } from './homework/guard.ts';
 import type { Intake } from './intake.ts';
 import type { Gate } from './people/gate.ts';
 import type { Passwords } from './people/passwords.ts';
@@ -11,6 +12,7 @@ export interface Service extends Gate {
   readonly store: Store;
   readonly bank: Bank;
   readonly intake: Intake;
+  readonly guard: Guard;
   readonly version: string;
   /** Milliseconds since 1970; what opens and closes goes by it. */
   now(): number;

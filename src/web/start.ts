@@ -1,6 +1,7 @@
 import type { Bank } from '../../shared/bank.ts';
 import { loadBank } from './bank.ts';
 import { type Engine, startEngine } from './engine/client.ts';
+import { Guard, guardWith, triedOnPage } from './guard.ts';
 import { Learner } from './learner.ts';
 import { Local } from './local/database.ts';
 import { askMe, become, before, keepMeeting, learnerOf, me, meet } from './me.ts';
@@ -49,7 +50,7 @@ async function somebody(asked: ReturnType<typeof askMe>): Promise<boolean> {
 /** Opens the device's store, the learner's history, the bank and the engine. Rejects with words for a person. */
 export async function start(): Promise<Opened> {
   const asked = askMe();
-  const engine = startEngine();
+  const engine = startEngine(triedOnPage);
   const opening = Local.open();
   // The engine takes the bank in while it is still being asked who is there.
   const banking = loadBank(opening).then(async (loaded) => {
@@ -69,11 +70,15 @@ export async function start(): Promise<Opened> {
       answers: fresh.map(({ id, skill, circuit, at, attempt }) => ({ id, skill, circuit, at, attempt })),
     }),
   );
-  const [{ bank, keepNewer }] = await Promise.all([banking, learner.load()]);
+  // Papers are had only where people sign in.
+  const guard = me.value.mode === 'class' ? new Guard(local, engine) : undefined;
+  if (guard) guardWith(guard);
+  const [{ bank, keepNewer }] = await Promise.all([banking, learner.load(), guard?.load()]);
   // On a machine of one's own there is mostly one device, and the first question doesn't wait.
   const history = me.value.mode === 'class' ? learner.catchUp(HISTORY) : undefined;
   const settle = (): void => {
     learner.keepInStep();
+    guard?.keepInStep();
     // Installed, it is meant to work for weeks: the browser shouldn't throw its store away when space is short.
     if (matchMedia('(display-mode: standalone)').matches) navigator.storage.persist().catch(() => undefined);
     keepNewer().catch(() => undefined);

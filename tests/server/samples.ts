@@ -48,6 +48,7 @@ export const SAMPLES: Readonly<Partial<Record<keyof typeof everyRoute, Sample>>>
   saveAnswers: {
     body: { answers: [{ id: 'one', item: 0, answer: { kind: 'lamp-states', states: {} } }] },
   },
+  triedElsewhere: { body: { circuit: 'none', place: 'try-it' } },
   askHint: { body: { item: 0 } },
   overrideMark: { body: { item: 0, earned: 1, reason: 'A sample' } },
   typeMarks: { body: { code: 'no-code', marks: [1] } },

@@ -1,5 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
+import type { Scenario } from '../../shared/scenario.ts';
+import { randomOf } from '../../src/generator/index.ts';
 import { rightAnswer } from '../../src/questions/index.ts';
 import { solve } from '../../src/solver/index.ts';
 import { laterHandlers } from '../../src/web/engine/later-handlers.ts';
@@ -7,6 +9,7 @@ import type { Handlers, Prepared, View } from '../../src/web/engine/messages.ts'
 import { Opened } from '../../src/web/engine/opened.ts';
 import { practiceHandlers } from '../../src/web/engine/practice-handlers.ts';
 import { everyKind } from '../browser/support/every-kind.ts';
+import { rewritten } from '../generator/renaming.ts';
 import { ownBank } from '../support/own-bank.ts';
 
 const VIEW: View = { width: 'phone', theme: 'light' };
@@ -270,5 +273,48 @@ B:L+ -F2:1-2 -K1:21-24 B:L-
   it('says in words that no bank has been opened', () => {
     const unopened = practiceHandlers(new Opened());
     expect(() => unopened.placing({ answers: [] })).toThrow('The question bank has not been opened.');
+  });
+});
+
+describe('circuits of open papers', () => {
+  const guarded = /homework paper of yours that is open/;
+
+  it('are neither marked, run, drawn in a state nor hinted at, however they are named', () => {
+    const { task } = prepared(0, { only: skills[1]! });
+    const other = rewritten(randomOf('other names'), task.question.circuit);
+    const question = { ...task.question, circuit: other } as typeof task.question;
+    engine.guard({ circuits: [task.circuit] });
+    const named: Scenario = { start: 'live', faults: [], acts: [] };
+    const given = {
+      id: 'sneak',
+      learner: 'me',
+      at: AT,
+      answer: rightAnswer(task.question),
+      help: { hint: false, explanation: false },
+      secondsUsed: 1,
+    };
+    for (const circuit of [task.question.circuit, other]) {
+      expect(() => engine.live({ circuit, acts: [], faults: [], view: VIEW })).toThrow(guarded);
+      expect(() => engine.timing({ circuit, scenario: named, view: VIEW })).toThrow(guarded);
+      expect(() => engine.draw({ circuit, scenario: named, view: VIEW })).toThrow(guarded);
+      // At rest there is nothing in it that the paper doesn't show.
+      expect(engine.draw({ circuit, scenario: null, view: VIEW }).sheets.length).toBeGreaterThan(0);
+    }
+    for (const asked of [task.question, question]) {
+      expect(() => engine.judge({ task: { ...task, question: asked }, given, view: VIEW })).toThrow(guarded);
+      expect(() => engine.hint({ task: { ...task, question: asked } })).toThrow(guarded);
+      expect(() => engine.run({ question: asked, items: [], view: VIEW })).toThrow(guarded);
+      expect(() => engine.mark({ question: asked, answer: given.answer })).toThrow(guarded);
+    }
+    engine.guard({ circuits: [] });
+    expect(engine.live({ circuit: other, acts: [], faults: [], view: VIEW }).readings.length).toBeGreaterThan(
+      0,
+    );
+  });
+
+  it('are not asked in practice', () => {
+    const [first] = [prepared(3, { only: skills[2]! })];
+    engine.guard({ circuits: [first.task.circuit] });
+    expect(prepared(3, { only: skills[2]! }).task.circuit).not.toBe(first.task.circuit);
   });
 });

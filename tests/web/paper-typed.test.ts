@@ -15,6 +15,7 @@ const row = (name: string, code: string): PaperRow => ({
   submittedAt: null,
   markedAt: null,
   saved: 0,
+  tried: 0,
   total: null,
 });
 const code = (start: number): string =>

@@ -79,7 +79,8 @@ export async function nameOf({ store }: Desk, learner: string): Promise<string> 
 export async function markedPaper(desk: Desk, asking: Asking, id: string): Promise<MarkedPaper> {
   const { kept, paper } = await tutorsPaper(desk, asking, id);
   const review = await reviewOf(desk, kept, paper);
-  return { ...review, code: paper.code, name: await nameOf(desk, paper.learner) };
+  const tried = (await desk.store.homework.triedIn([id])).get(id) ?? [];
+  return { ...review, code: paper.code, name: await nameOf(desk, paper.learner), tried: [...tried] };
 }
 
 /** Throws what is wrong with a tutor's marks. */
@@ -174,6 +175,7 @@ export async function paperRows(
   const { heads, waiting } = await settledHeads(desk, [kept], soon(MARKING));
   const saved = await homework.itemsSaved(id);
   const names = new Map((await people.classes.members(kept.class)).map((member) => [member.id, member.name]));
+  const tried = await homework.triedIn(heads.map((head) => head.id));
   const rows: PaperRow[] = [];
   for (const head of heads)
     rows.push({
@@ -187,6 +189,7 @@ export async function paperRows(
       submittedAt: head.submittedAt,
       markedAt: head.markedAt,
       saved: saved.get(head.id) ?? 0,
+      tried: new Set(tried.get(head.id)?.map(({ item }) => item)).size,
       total: totalIn(kept.set, head),
     });
   return { papers: rows.sort((one, other) => one.name.localeCompare(other.name, 'en')), waiting };

@@ -4,7 +4,8 @@ import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { AnswerEntry, Found } from '../../store/index.ts';
 import { addRoute } from '../add-route.ts';
 import { type CheckedAnswer, checkAnswer } from '../check-answer.ts';
-import { worthless } from '../look-again.ts';
+import type { GuardedPaper } from '../homework/guard.ts';
+import { type Look, worthless } from '../look-again.ts';
 import { ApiFailure } from '../problems.ts';
 import type { Service } from '../service.ts';
 import { type Size, sizeOf } from '../size-of.ts';
@@ -34,14 +35,19 @@ async function checkAll(answers: readonly unknown[], learner: string): Promise<r
   return inTurns(each());
 }
 
-/** What is found of one answer where it is marked again; null where that is what it says of itself. */
-async function lookAgainAt(record: AnswerRecord, work: Work, signal: AbortSignal): Promise<Found | null> {
+/** What is found of one answer where it is marked again. */
+async function lookAgainAt(
+  record: AnswerRecord,
+  guarded: ReadonlySet<string>,
+  work: Work,
+  signal: AbortSignal,
+): Promise<Look> {
   try {
-    return await work.run('lookAgain', record, { owner: record.learner, signal });
+    return await work.run('lookAgain', { record, guarded }, { owner: record.learner, signal });
   } catch (error) {
     // Nothing that is asked takes so long. Whatever is wrong with it, the answers beside it have to be kept.
     if (error instanceof JobEnded && (error.why === 'too-long' || error.why === 'too-large'))
-      return worthless(record);
+      return { found: worthless(record), onOpenPaper: null };
     throw error;
   }
 }
@@ -49,31 +55,72 @@ async function lookAgainAt(record: AnswerRecord, work: Work, signal: AbortSignal
 /** Marks answers again, apart from the thread that answers requests. */
 async function lookAgainAtAll(
   records: readonly AnswerRecord[],
+  guarded: ReadonlySet<string>,
   work: Work,
-): Promise<ReadonlyMap<AnswerRecord, Found>> {
+): Promise<ReadonlyMap<AnswerRecord, Look>> {
   const gone = new AbortController();
   try {
-    const found = await Promise.all(records.map((record) => lookAgainAt(record, work, gone.signal)));
-    return new Map(records.flatMap((record, at) => (found[at] ? [[record, found[at]]] : [])));
+    const looks = await Promise.all(records.map((record) => lookAgainAt(record, guarded, work, gone.signal)));
+    return new Map(records.map((record, at) => [record, looks[at]!]));
   } finally {
     // Where one of them fails, none is kept, and nobody waits for the others.
     gone.abort();
   }
 }
 
+/** An answer about a circuit that stands on an open paper of its learner's is not kept, so nothing marks it. */
+async function onOpenPaper(
+  { id }: AnswerRecord,
+  circuit: string,
+  open: readonly GuardedPaper[],
+  { guard }: Service,
+): Promise<AnswerResult> {
+  const paper = open.find(({ circuits }) => circuits.has(circuit));
+  if (paper) await guard.tried({ paper, circuit }, 'practice');
+  const title = paper?.kept.set.title ?? '';
+  const message = `This circuit is on your paper of “${title}”, which is open.`;
+  const hint = 'It is marked there, when the paper has been handed in.';
+  return { result: 'refused', id, problem: { code: 'on-open-paper', message, hint } };
+}
+
+/** Results for those that aren't kept; and the others, with what is found of them where they are marked again. */
+async function sorted(
+  records: readonly AnswerRecord[],
+  learner: string,
+  service: Service,
+): Promise<{
+  readonly refused: ReadonlyMap<AnswerRecord, AnswerResult>;
+  readonly found: ReadonlyMap<AnswerRecord, Found>;
+}> {
+  const refused = new Map<AnswerRecord, AnswerResult>();
+  const found = new Map<AnswerRecord, Found>();
+  // Where others rely on what somebody can do, the word of that person's device is not enough.
+  if (service.mode !== 'class') return { refused, found };
+  const open = await service.guard.papersOf(learner);
+  const guarded = new Set(open.flatMap(({ circuits }) => [...circuits.keys()]));
+  for (const [record, look] of await lookAgainAtAll(records, guarded, service.work)) {
+    if (look.onOpenPaper !== null)
+      refused.set(record, await onOpenPaper(record, look.onOpenPaper, open, service));
+    else if (look.found) found.set(record, look.found);
+  }
+  return { refused, found };
+}
+
 async function resultsOf(
   answers: readonly unknown[],
   learner: string,
-  { intake, mode, work }: Service,
+  service: Service,
 ): Promise<readonly AnswerResult[]> {
   const checked = await checkAll(answers, learner);
   const records = checked.flatMap((answer) => (answer.ok ? [answer.record] : []));
-  // Where others rely on what somebody can do, the word of that person's device is not enough.
-  const found = mode === 'class' ? await lookAgainAtAll(records, work) : new Map();
-  const kept = records.length > 0 ? await intake.keep(records, found) : [];
+  const { refused, found } = await sorted(records, learner, service);
+  const good = records.filter((record) => !refused.has(record));
+  const kept = good.length > 0 ? await service.intake.keep(good, found) : [];
   let next = 0;
   return checked.map((answer): AnswerResult => {
     if (!answer.ok) return answer.refused;
+    const no = refused.get(answer.record);
+    if (no) return no;
     const { kept: isNew, number } = kept[next++]!;
     return { result: isNew ? 'kept' : 'already', id: answer.record.id, number };
   });

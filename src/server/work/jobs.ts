@@ -16,14 +16,19 @@ import type { Checked } from '../../../shared/problem.ts';
 import { markInSteps, type PlacesRequest, paperInSteps, placesInSteps } from '../../homework/index.ts';
 import type { Course } from '../../practice/index.ts';
 import { blankAnswer, markAnswer, publicQuestion } from '../../questions/index.ts';
-import type { Found } from '../../store/index.ts';
-import { lookAgain } from '../look-again.ts';
+import { type Look, lookAgain } from '../look-again.ts';
 import { inTurns } from '../turns.ts';
 
 /** What `markPaper` takes, in a form that can be sent. */
 export interface PaperToMark {
   readonly paper: Paper;
   readonly counted: ReadonlyMap<number, SavedAnswer>;
+}
+
+/** A practice answer, and the circuits of which nothing may be told. */
+export interface AnswerToLookAt {
+  readonly record: AnswerRecord;
+  readonly guarded: ReadonlySet<string>;
 }
 
 export interface PaperToMake {
@@ -54,7 +59,7 @@ function* explained(items: Paper['items']): Generator<undefined, SampleItem[]> {
 
 export const jobs = {
   /** What this server's solver makes of a practice answer. */
-  lookAgain: async (record: AnswerRecord): Promise<Found | null> => lookAgain(record),
+  lookAgain: async ({ record, guarded }: AnswerToLookAt): Promise<Look> => lookAgain(record, guarded),
   choosePlaces: ({ skills, request }: PlacesToChoose): Promise<Checked<readonly HomeworkPlace[]>> =>
     inTurns(placesInSteps({ skills }, request)),
   makePaper: ({ set, seat, taken }: PaperToMake): Promise<Checked<Paper>> =>

@@ -2,7 +2,7 @@ import type { Transaction } from 'kysely';
 import type { Tables } from '../schema.ts';
 
 /** What belongs to one paper, by its id. */
-const OF_PAPER = ['saved_answers', 'hints', 'overrides', 'paper_circuits'] as const;
+const OF_PAPER = ['saved_answers', 'hints', 'overrides', 'paper_circuits', 'tried_elsewhere'] as const;
 export const HOMEWORK_TABLES = [...OF_PAPER, 'papers', 'sets'] as const satisfies readonly (keyof Tables)[];
 
 /** Erases the papers of a learner, with answers, marks and overrides. Sets are their class's and stay. */

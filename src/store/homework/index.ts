@@ -10,9 +10,11 @@ import {
   paperById,
   papersIn,
   papersOf,
+  unsubmittedOf,
 } from './papers.ts';
 import { answersOf, hint, hintsOf, itemsSaved, itemsSavedOn, save, submit } from './saves.ts';
 import { changeDraft, closeLater, draft, issue, setById, setsOf, withdraw } from './sets.ts';
+import { triedElsewhere, triedIn } from './tried-elsewhere.ts';
 import type { HomeworkStore } from './types.ts';
 
 export type {
@@ -54,6 +56,9 @@ export const homeworkOn = (db: Kysely<Tables>, now: () => number): HomeworkStore
   hint: (paper, item) => hint(db, paper, item, now),
   hintsOf: (paper) => hintsOf(db, paper),
   submit: (paper) => submit(db, paper, now),
+  unsubmittedOf: (learner) => unsubmittedOf(db, learner),
+  triedElsewhere: (paper, item, place) => triedElsewhere(db, paper, item, place, now()),
+  triedIn: (papers) => triedIn(db, papers),
   mark: (paper, given) => mark(db, paper, given, now()),
   remembered: (paper) => remembered(db, paper, now()),
   markOf: (paper) => markOf(db, paper),

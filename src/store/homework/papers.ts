@@ -1,8 +1,8 @@
 import type { Kysely, Transaction } from 'kysely';
 import { chunksOf } from '../chunks.ts';
 import type { Tables } from '../schema.ts';
-import { HEAD_COLUMNS, keptPaper, paperHead } from './rows.ts';
-import type { KeptPaper, NewPaper, PaperHead, PaperKept } from './types.ts';
+import { HEAD_COLUMNS, keptPaper, keptSet, paperHead } from './rows.ts';
+import type { KeptPaper, KeptSet, NewPaper, PaperHead, PaperKept } from './types.ts';
 
 /** Ends the transaction without anything having been kept. */
 class CircuitTaken extends Error {}
@@ -110,6 +110,32 @@ export async function papersOf(db: Kysely<Tables>, learner: string): Promise<rea
     .orderBy('id')
     .execute();
   return rows.map(paperHead);
+}
+
+/** See `HomeworkStore.unsubmittedOf`. */
+export async function unsubmittedOf(
+  db: Kysely<Tables>,
+  learner: string,
+): Promise<readonly { readonly paper: PaperHead; readonly kept: KeptSet }[]> {
+  const rows = await db
+    .selectFrom('papers')
+    .select(HEAD_COLUMNS)
+    .where('learner', '=', learner)
+    .where('submitted_at', 'is', null)
+    .where('marked_at', 'is', null)
+    .execute();
+  const found: { paper: PaperHead; kept: KeptSet }[] = [];
+  for (const row of rows) {
+    const set = await db
+      .selectFrom('sets')
+      .selectAll()
+      .where('id', '=', row.set)
+      .where('issued_at', 'is not', null)
+      .where('withdrawn_at', 'is', null)
+      .executeTakeFirst();
+    if (set) found.push({ paper: paperHead(row), kept: keptSet(set) });
+  }
+  return found;
 }
 
 export async function headById(db: Kysely<Tables>, id: string): Promise<PaperHead | null> {

@@ -1,4 +1,5 @@
 /** The tables of homework, as Kysely sees them. Texts that end in `json` hold a value of the schema named beside them. */
+import type { TriedPlace } from '../../../shared/homework.ts';
 
 /** Sets: drafts, issued and withdrawn ones. */
 export interface SetsTable {
@@ -68,6 +69,17 @@ export interface HintsTable {
   at: number;
 }
 
+/** Where the circuit of an item that was still open was to be marked or run some other way. */
+export interface TriedElsewhereTable {
+  paper: string;
+  item: number;
+  /** `triedPlace` of shared/homework.ts. */
+  place: TriedPlace;
+  first_at: number;
+  last_at: number;
+  times: number;
+}
+
 /** Tutors' own marks. */
 export interface OverridesTable {
   paper: string;
@@ -85,4 +97,5 @@ export interface HomeworkTables {
   saved_answers: SavedAnswersTable;
   hints: HintsTable;
   overrides: OverridesTable;
+  tried_elsewhere: TriedElsewhereTable;
 }

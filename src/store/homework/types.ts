@@ -1,4 +1,12 @@
-import type { HomeworkSet, Override, Paper, PaperMark, SavedAnswer } from '../../../shared/homework.ts';
+import type {
+  HomeworkSet,
+  Override,
+  Paper,
+  PaperMark,
+  SavedAnswer,
+  TriedElsewhere,
+  TriedPlace,
+} from '../../../shared/homework.ts';
 import type { HomeworkWish } from '../../../shared/homework-views.ts';
 import type { Answer } from '../../../shared/question.ts';
 import type { ShortMark } from '../../homework/index.ts';
@@ -133,6 +141,13 @@ export interface HomeworkStore {
   hint(paper: string, item: number): Promise<'noted' | 'closed' | 'submitted'>;
   hintsOf(paper: string): Promise<readonly number[]>;
   submit(paper: string): Promise<Handed>;
+
+  /** Papers of a learner that are not handed in, of sets that were issued and not withdrawn; also those not begun. */
+  unsubmittedOf(learner: string): Promise<readonly { readonly paper: PaperHead; readonly kept: KeptSet }[]>;
+  /** Notes that an item's circuit was to be marked or run elsewhere while its paper could be worked on. */
+  triedElsewhere(paper: string, item: number, place: TriedPlace): Promise<void>;
+  /** What was noted, by paper; only papers of which something was. */
+  triedIn(papers: readonly string[]): Promise<ReadonlyMap<string, readonly TriedElsewhere[]>>;
 
   /** Keeps the mark, once; false where there is one already, or where more was saved than it was made from. */
   mark(paper: KeptPaper, mark: PaperMark): Promise<boolean>;

@@ -3,6 +3,7 @@ import { answersAndRecalls } from './001-answers-and-recalls.ts';
 import { histories } from './002-histories.ts';
 import { people } from './003-people.ts';
 import { homework } from './004-homework.ts';
+import { triedElsewhere } from './005-tried-elsewhere.ts';
 
 /** Every change to the tables, oldest first. One that has been released is never changed again. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -10,4 +11,5 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '002-histories': histories,
   '003-people': people,
   '004-homework': homework,
+  '005-tried-elsewhere': triedElsewhere,
 };

@@ -5,8 +5,15 @@ export interface Engine {
   call<K extends RequestName>(name: K, take: Requests[K]['take']): Promise<Requests[K]['give']>;
 }
 
-/** Starts the engine's worker. A call fails with a message for a person when the engine does. */
-export function startEngine(): Engine {
+/** The engine could, and doesn't: the circuit is on an open paper. */
+export class NotTold extends Error {}
+
+/**
+ * Starts the engine's worker. A call fails with a message for a person when the engine does.
+ *
+ * @param onOpenPaper - told of a circuit that was to be marked or run though it is on an open paper
+ */
+export function startEngine(onOpenPaper: (circuit: string) => void): Engine {
   const worker = new Worker(new URL('./worker.ts', import.meta.url), {
     type: 'module',
     name: 'polewise-engine',
@@ -17,7 +24,11 @@ export function startEngine(): Engine {
     const call = waiting.get(data.number);
     waiting.delete(data.number);
     if (data.ok) call?.resolve(data.give as never);
-    else call?.reject(new Error(data.message));
+    else if (data.onOpenPaper === undefined) call?.reject(new Error(data.message));
+    else {
+      onOpenPaper(data.onOpenPaper);
+      call?.reject(new NotTold(data.message));
+    }
   });
   worker.addEventListener('error', () => {
     for (const { reject } of waiting.values())

@@ -13,6 +13,7 @@ import {
 import { withPlacement } from '../../practice/index.ts';
 import { askQuestion, markAnswer, readingOf } from '../../questions/index.ts';
 import { everyRule, solve } from '../../solver/index.ts';
+import { checkCircuit, checkQuestion } from './guarded.ts';
 import { homeworkHandlers } from './homework-handlers.ts';
 import { liveActs } from './live-acts.ts';
 import type { Frame, Handlers, RequestName } from './messages.ts';
@@ -34,6 +35,7 @@ export function laterHandlers(held: Opened): Handlers<LaterRequest> {
   return {
     ...homeworkHandlers,
     run: ({ question, items, view }) => {
+      checkQuestion(held.guarded, question);
       const { circuit, scenario } = circuitMarked(question);
       const { steps, cutOff } = stepsOf(circuit, scenario, { most: MOST_FRAMES });
       const frameOf = sheetsIn(circuit, view);
@@ -47,9 +49,13 @@ export function laterHandlers(held: Opened): Handlers<LaterRequest> {
     },
     rest: () => null,
     ask: ({ question }) => askQuestion(question),
-    mark: ({ question, answer }) => markAnswer(question, answer),
+    mark: ({ question, answer }) => {
+      checkQuestion(held.guarded, question);
+      return markAnswer(question, answer);
+    },
     words: ({ circuit }) => describe(circuit).split('\n'),
     timing: ({ circuit, scenario, view }) => {
+      checkCircuit(held.guarded, circuit);
       const picture = timingPicture(circuit, scenario, { width: view.width });
       return { svg: svgOf(picture, { theme: view.theme }), width: picture.width, height: picture.height };
     },
@@ -58,6 +64,7 @@ export function laterHandlers(held: Opened): Handlers<LaterRequest> {
     planned: ({ placement, ...wanted }) =>
       plannedToday(held.course, withPlacement(held.memory.recalls, placement), wanted),
     live: ({ circuit, acts, faults, meter: points, view }) => {
+      checkCircuit(held.guarded, circuit);
       const solved = solve(circuit, { ...REST, acts: [...acts], faults: [...faults] });
       const scene = layOut(circuit, PROFILES[view.width]);
       const { lamps, loads, inputs, coils, outcome } = solved.solution;

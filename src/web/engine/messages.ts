@@ -119,6 +119,8 @@ export interface Requests {
   open: { take: { bank: Bank }; give: { skills: number } };
   /** Answers that the engine hasn't been told of yet; the memory it goes by follows from all of them. */
   remember: { take: { answers: readonly SkillAnswer[] }; give: { answers: number } };
+  /** From now on these circuits are neither marked nor run: they stand on papers that are open. */
+  guard: { take: { circuits: readonly string[] }; give: null };
   next: {
     take: {
       at: number;
@@ -211,7 +213,13 @@ export interface Request<K extends RequestName = RequestName> {
 
 export type Reply =
   | { readonly number: number; readonly ok: true; readonly give: unknown }
-  | { readonly number: number; readonly ok: false; readonly message: string };
+  | {
+      readonly number: number;
+      readonly ok: false;
+      readonly message: string;
+      /** The fingerprint of a circuit that is on an open paper, where that is why. */
+      readonly onOpenPaper?: string;
+    };
 
 /** What does the work of each request. */
 export type Handlers<K extends RequestName = RequestName> = {

@@ -4,6 +4,8 @@ import { MemoryKept } from './memory-kept.ts';
 /** What the engine holds between requests: the bank and the memory. */
 export class Opened {
   readonly memory = new MemoryKept();
+  /** Circuits of papers that are open, by fingerprint: nothing of them is told here. */
+  guarded: ReadonlySet<string> = new Set();
   private opened: Course | undefined;
 
   set course(course: Course) {

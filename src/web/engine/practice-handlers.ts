@@ -4,6 +4,7 @@ import { shownState } from '../../drawing/index.ts';
 import { courseOf, judge, nextTask, placing, type Task } from '../../practice/index.ts';
 import { askQuestion, hintFor } from '../../questions/index.ts';
 import { solve } from '../../solver/index.ts';
+import { checkCircuit, checkQuestion } from './guarded.ts';
 import type { Handlers, Prepared, View } from './messages.ts';
 import type { Opened } from './opened.ts';
 import { draw } from './sheets.ts';
@@ -22,7 +23,16 @@ export const loadsAsked = (question: Question, items: readonly string[]): string
 export const pointsOf = (question: Question): readonly [string, string] | undefined =>
   question.kind === 'meter' ? question.points : undefined;
 
-export type PracticeRequest = 'open' | 'remember' | 'next' | 'show' | 'hint' | 'judge' | 'placing' | 'draw';
+export type PracticeRequest =
+  | 'open'
+  | 'remember'
+  | 'guard'
+  | 'next'
+  | 'show'
+  | 'hint'
+  | 'judge'
+  | 'placing'
+  | 'draw';
 
 export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
   const preparedFor = (task: Task, view: View): Prepared => ({
@@ -39,9 +49,14 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
       return { skills: made.value.skills.size };
     },
     remember: ({ answers }) => ({ answers: held.memory.add(answers) }),
+    guard: ({ circuits }) => {
+      held.guarded = new Set(circuits);
+      return null;
+    },
     next: ({ view, ...wanted }) => {
-      const { course, memory } = held;
-      const next = nextTask({ course, recalls: memory.recalls, seen: memory.seen, ...wanted });
+      const { course, memory, guarded } = held;
+      const seen = guarded.size === 0 ? memory.seen : new Set([...memory.seen, ...guarded]);
+      const next = nextTask({ course, recalls: memory.recalls, seen, ...wanted });
       if (!next.ok)
         return {
           nothing:
@@ -52,8 +67,12 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
       return preparedFor(next.task, view);
     },
     show: ({ task, view }) => preparedFor(task, view),
-    hint: ({ task }) => hintFor(task.question),
+    hint: ({ task }) => {
+      checkQuestion(held.guarded, task.question);
+      return hintFor(task.question);
+    },
     judge: ({ task, given, view }) => {
+      checkQuestion(held.guarded, task.question);
       const judged = judge(task, given, held.memory.recalls);
       const { question } = task;
       const { circuit, scenario } = circuitMarked(question);
@@ -65,7 +84,9 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
       return { judged, circuit, scenario, drawn: draw(circuit, view, state, pointsOf(question)) };
     },
     placing: ({ answers, most }) => placing(held.course.graph, answers, most),
-    draw: ({ circuit, scenario, view }) =>
-      draw(circuit, view, scenario ? shownState(solve(circuit, scenario)) : undefined),
+    draw: ({ circuit, scenario, view }) => {
+      if (scenario) checkCircuit(held.guarded, circuit);
+      return draw(circuit, view, scenario ? shownState(solve(circuit, scenario)) : undefined);
+    },
   };
 }

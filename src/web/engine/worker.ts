@@ -1,3 +1,4 @@
+import { OnOpenPaper } from './guarded.ts';
 import type { Handlers, Reply, Request, RequestName } from './messages.ts';
 import { Opened } from './opened.ts';
 import { practiceHandlers } from './practice-handlers.ts';
@@ -26,7 +27,13 @@ async function answer<K extends RequestName>({ number, name, take }: Request<K>)
     const handlers = await handlersFor(name);
     return { number, ok: true, give: handlers[name](take) };
   } catch (error) {
-    return { number, ok: false, message: error instanceof Error ? error.message : String(error) };
+    const message = error instanceof Error ? error.message : String(error);
+    return {
+      number,
+      ok: false,
+      message,
+      ...(error instanceof OnOpenPaper ? { onOpenPaper: error.circuit } : {}),
+    };
   }
 }
 

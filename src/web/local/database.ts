@@ -1,9 +1,11 @@
 /** What is kept on this device: every answer, what has not arrived at the server yet, and the bank for days offline. */
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Bank } from '../../../shared/bank.ts';
+import type { GuardedCircuits } from '../../../shared/homework-views.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Settings } from '../../../shared/settings.ts';
 import type { Given, PlacingAnswer, Task } from '../../practice/index.ts';
+import type { Tried } from '../guard.ts';
 import { type AnswerLine, lineOf } from './answer-line.ts';
 
 interface Schema extends DBSchema {
@@ -27,6 +29,10 @@ export interface ValueTypes {
   open: OpenQuestion;
   /** A placement under way. */
   placing: readonly PlacedAnswer[] | null;
+  /** Circuits of own open papers, as the server told of them last. */
+  guarded: GuardedCircuits['papers'];
+  /** Such circuits that were to be marked or run here; the server hasn't been told yet. */
+  tried: readonly Tried[];
   /** Everything about the learner is to go, and may not be gone yet. */
   erasing: true;
 }

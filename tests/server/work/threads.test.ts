@@ -32,8 +32,10 @@ describe('work in threads', () => {
     const made = await threads.run('makePaper', paper, { owner: 'me' });
     expect(made).toEqual(paperFor(set, seat!));
     expect(await workHere.run('makePaper', paper, { owner: 'me' })).toEqual(made);
-    const found = await threads.run('lookAgain', record, { owner: 'me' });
-    expect(found).toEqual(await workHere.run('lookAgain', record, { owner: 'me' }));
+    const found = await threads.run('lookAgain', { record, guarded: new Set<string>() }, { owner: 'me' });
+    expect(found).toEqual(
+      await workHere.run('lookAgain', { record, guarded: new Set<string>() }, { owner: 'me' }),
+    );
   });
 
   it('fails as it fails where it is asked for', async () => {

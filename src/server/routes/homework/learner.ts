@@ -1,5 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { homeworkRoutes } from '../../../../shared/api-homework.ts';
+import { phaseOf } from '../../../homework/index.ts';
 import { addRoute } from '../../add-route.ts';
 import { ownPaper } from '../../homework/access.ts';
 import type { Desk } from '../../homework/desk.ts';
@@ -47,6 +48,25 @@ export function addLearnersHomework(app: FastifyInstance, service: Service, desk
       await settlePaper(desk, kept, params.paper);
     });
     return submitted;
+  });
+  addRoute(app, service, homeworkRoutes.guardedCircuits, async ({ person }) => {
+    const at = service.now();
+    const papers = (await service.guard.papersOf(person.id)).filter(
+      ({ kept }) => phaseOf(kept.set, at) === 'open',
+    );
+    return {
+      papers: papers.map(({ paper, kept: { set }, circuits }) => ({
+        paper: paper.id,
+        title: set.title,
+        until: set.closesAt,
+        circuits: [...circuits.keys()],
+      })),
+    };
+  });
+  addRoute(app, service, homeworkRoutes.triedElsewhere, async ({ person, body: { circuit, place } }) => {
+    for (const paper of await service.guard.papersOf(person.id))
+      if (paper.circuits.has(circuit)) await service.guard.tried({ paper, circuit }, place);
+    return { done: true };
   });
   addRoute(app, service, homeworkRoutes.reviewPaper, ({ person, params }) =>
     reviewPaper(desk, person, params.paper),

@@ -56,6 +56,7 @@ export function Bench({ ground }: ScreenProps) {
   const [read, setRead] = useState<Requests['read']['give']>();
   const [drawn, setDrawn] = useState<Drawn>();
   const [live, setLive] = useState<Live>();
+  const [refused, setRefused] = useState('');
   const [acts, setActs] = useState<Live['acts'][number]['act'][]>([]);
   const wanted = view.value;
   useEffect(() => {
@@ -65,13 +66,18 @@ export function Bench({ ground }: ScreenProps) {
       if (!here) return;
       setRead(found);
       if (!found.circuit) return;
+      // Drawn it always is; what it does may not be told.
       const [sheet, standing] = await Promise.all([
         ground.engine.call('draw', { circuit: found.circuit, scenario: null, view: wanted }),
-        ground.engine.call('live', { circuit: found.circuit, acts, faults: [], view: wanted }),
+        ground.engine
+          .call('live', { circuit: found.circuit, acts, faults: [], view: wanted })
+          .catch((error: Error) => error.message),
       ]);
       if (!here) return;
-      setDrawn(acts.length > 0 ? standing.drawn : sheet);
-      setLive(standing);
+      const told = typeof standing === 'string' ? undefined : standing;
+      setRefused(typeof standing === 'string' ? standing : '');
+      setDrawn(told && acts.length > 0 ? told.drawn : sheet);
+      setLive(told);
     }, PAUSE);
     return () => {
       here = false;
@@ -121,6 +127,11 @@ export function Bench({ ground }: ScreenProps) {
               <p>No mistake, and it keeps the drawing rules.</p>
             )}
           </div>
+          {refused && read?.circuit && (
+            <p class="caution" role="status">
+              {refused}
+            </p>
+          )}
           {live && read?.circuit && (
             <section>
               <h2>What it does</h2>

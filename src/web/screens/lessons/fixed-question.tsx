@@ -15,6 +15,7 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
   const [asked, setAsked] = useState<Asked>();
   const [chosen, setChosen] = useState<ReadonlyMap<string, string>>(new Map());
   const [mark, setMark] = useState<Mark>();
+  const [refused, setRefused] = useState('');
   useEffect(() => {
     ground.engine.call('ask', { question }).then(setAsked, () => undefined);
   }, [ground, question]);
@@ -32,7 +33,7 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
             lastCircuit.value = question.circuit;
             setMark(given);
           },
-          () => undefined,
+          (error: Error) => setRefused(error.message),
         );
       }}
     >
@@ -69,9 +70,16 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
           </p>
         </div>
       ) : (
-        <button type="submit" class="button" disabled={!answer}>
-          Check
-        </button>
+        <>
+          {refused && (
+            <p class="caution" role="alert">
+              {refused}
+            </p>
+          )}
+          <button type="submit" class="button" disabled={!answer}>
+            Check
+          </button>
+        </>
       )}
     </form>
   );

@@ -3,6 +3,7 @@ import { signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import type { Answer } from '../../../../shared/question.ts';
 import type { Given } from '../../../practice/index.ts';
+import { NotTold } from '../../engine/client.ts';
 import type { Frame, Prepared, Requests, View } from '../../engine/messages.ts';
 import { settings } from '../../learner.ts';
 import type { OpenQuestion, PlacedAnswer } from '../../local/database.ts';
@@ -248,9 +249,10 @@ export class Session {
       await this.keepOpen(given);
       await this.judge(phase, given);
     } catch (error) {
+      const why = error instanceof Error ? error.message : String(error);
       this.phase.value = {
         kind: 'failed',
-        why: `The answer could not be kept: ${error instanceof Error ? error.message : String(error)}`,
+        why: error instanceof NotTold ? why : `The answer could not be kept: ${why}`,
       };
     }
   }

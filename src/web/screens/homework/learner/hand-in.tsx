@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { ApiFailure, call } from '../../../api.ts';
+import { guardAgain } from '../../../guard.ts';
 import { useAct } from '../../../parts/act.ts';
 import type { Outbox } from '../kept/outbox.ts';
 import { whenText } from '../moments.ts';
@@ -89,6 +90,7 @@ export function HandIn({ session, outbox }: { session: PaperSession; outbox: Out
       const done = await call('submitPaper', { params });
       setMayReview(done.mayReview);
       session.handedIn(done.submittedAt);
+      guardAgain();
     } catch (error) {
       // It may have closed a moment ago, or been handed in from another device.
       if (error instanceof ApiFailure && error.code !== null) session.renew(await call('paper', { params }));

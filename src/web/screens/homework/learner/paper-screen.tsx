@@ -1,5 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { call } from '../../../api.ts';
+import { guardAgain } from '../../../guard.ts';
 import type { Ground } from '../../../start.ts';
 import { orKept } from '../kept/or-kept.ts';
 import type { Outbox } from '../kept/outbox.ts';
@@ -24,6 +25,7 @@ async function openPaper(outbox: Outbox, id: string): Promise<PaperSession> {
   );
   if (from === 'server') {
     outbox.hear(value.now);
+    guardAgain();
     await kept.keepPaper(person, value);
   }
   return PaperSession.open(outbox, value);

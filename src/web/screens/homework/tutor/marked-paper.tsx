@@ -100,6 +100,30 @@ function Item({ ground, set, marked, at, onMarked }: ItemProps & { ground: Groun
   );
 }
 
+const TRIED_IN = { practice: 'in practice', 'try-it': 'in Try it', write: 'in Write' } as const;
+
+/** Circuits of the paper that were to be marked or run elsewhere while it was open. They weren't. */
+function Tried({ marked: { tried } }: { marked: MarkedPaper }) {
+  if (tried.length === 0) return null;
+  return (
+    <section>
+      <h2>Tried elsewhere</h2>
+      <p class="quiet">
+        While the paper was open, the circuits of these items were to be marked or run outside it. That was
+        refused.
+      </p>
+      <ul>
+        {tried.map(({ item, place, firstAt, lastAt, times }) => (
+          <li key={`${item} ${place}`}>
+            Item {item + 1} {TRIED_IN[place]}, {whenText(firstAt)}
+            {times > 1 ? `, ${times} times until ${whenText(lastAt)}` : ''}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
 function Whole({ set, marked }: { set: string; marked: MarkedPaper }) {
   const { total, skills, ideas, attempt } = marked.report;
   return (
@@ -123,6 +147,7 @@ function Whole({ set, marked }: { set: string; marked: MarkedPaper }) {
       {marked.mark.items.some(({ overrides }) => overrides.length > 0) && (
         <p class="quiet">* marked by the tutor; the reason stands with the item.</p>
       )}
+      <Tried marked={marked} />
       <SkillTable skills={skills} />
       {ideas.length > 0 && (
         <section>

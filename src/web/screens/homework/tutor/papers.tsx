@@ -17,6 +17,10 @@ function standsText({ begunAt, submittedAt, markedAt, saved }: PaperRow, closed:
   return saved === 0 ? 'begun' : `working, ${saved === 1 ? '1 item' : `${saved} items`} answered`;
 }
 
+/** That circuits of the paper were to be marked or run elsewhere while it was open. */
+const triedText = (items: number): string =>
+  items === 1 ? '; tried 1 item elsewhere' : `; tried ${items} items elsewhere`;
+
 /** Everybody's papers: who has begun, who has handed in, what it came to. */
 export function Papers({ view, round }: { view: SetView /** Another one: look again. */; round: number }) {
   const { id, attempts } = view.set;
@@ -75,6 +79,7 @@ export function Papers({ view, round }: { view: SetView /** Another one: look ag
                     <td>
                       {row.attempt > 1 && <span class="narrow-only">attempt {row.attempt}, </span>}
                       {standsText(row, closed)}
+                      {row.tried > 0 && <span class="tried">{triedText(row.tried)}</span>}
                     </td>
                     <td class="number">
                       {row.total ? `${shownMarks(row.total.earned)} of ${row.total.outOf}` : '–'}
