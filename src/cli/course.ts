@@ -1,7 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { readBank } from '../banks/index.ts';
+import { type BankFile, readBank } from '../banks/index.ts';
 import { type Course, courseOf } from '../practice/index.ts';
 import { readGiven } from './files.ts';
 import { type Io, UsageError } from './io.ts';
@@ -36,9 +36,13 @@ export function bankFiles(folder: string): string[] {
   }
 }
 
+/** The text of banks. */
+export const readBanks = (io: Io, names: readonly string[]): Promise<BankFile[]> =>
+  Promise.all(names.map(async (file) => ({ file, text: await readGiven(io, file) })));
+
 /** Reads the banks to practise from; a mistake in them is told with its place. */
-export function openCourse(io: Io, folder = ownBanks()): Course {
-  const files = bankFiles(folder).map((file) => ({ file, text: readGiven(io, file) }));
+export async function openCourse(io: Io, folder = ownBanks()): Promise<Course> {
+  const files = await readBanks(io, bankFiles(folder));
   if (files.length === 0)
     throw new UsageError(
       `There is no bank in ${folder}.`,

@@ -23,8 +23,12 @@ const readEither = (text: string): Checked<Circuit> =>
   text.trimStart().startsWith('{') ? readCircuitJson(text) : readCircuit(text);
 
 /** Reads file, acts and faults; undefined when there are mistakes, all of them told. */
-export function givenCircuit(io: Io, file: string, options: ScenarioOptions): GivenCircuit | undefined {
-  const circuit = readEither(readGiven(io, file));
+export async function givenCircuit(
+  io: Io,
+  file: string,
+  options: ScenarioOptions,
+): Promise<GivenCircuit | undefined> {
+  const circuit = readEither(await readGiven(io, file));
   if (!circuit.ok) {
     reportProblems(circuit.problems, file, io);
     return undefined;

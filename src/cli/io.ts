@@ -7,8 +7,8 @@ export interface Io {
    * Shows one line in the place of the one shown so before; an empty text takes it away. Absent where nobody sees it change.
    */
   readonly status?: (text: string) => void;
-  /** Reads a whole file as text; `-` is standard input. Throws what the system says when it can't. */
-  readText(file: string): string;
+  /** Reads a whole file; `-` is standard input, to its end. Rejects with what the system says when it can't. */
+  read(file: string): Promise<Uint8Array>;
   /** Writes a whole file, over one that is there. Throws what the system says when it can't. */
   writeFile(file: string, content: string | Uint8Array): void;
   /** Asks for one line; undefined at the end of input. */

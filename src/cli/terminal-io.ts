@@ -1,8 +1,10 @@
 import { spawn } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
-import { readFileSync, writeFileSync } from 'node:fs';
+import { createReadStream, writeFileSync } from 'node:fs';
 import { availableParallelism, homedir } from 'node:os';
 import { createInterface, type Interface } from 'node:readline';
+import type { Readable } from 'node:stream';
+import { MOST_BYTES } from './files.ts';
 import type { Io } from './io.ts';
 
 /** Set for a program that was started by `alongside`: it starts no others. */
@@ -19,6 +21,18 @@ function alongside(words: readonly string[]): () => void {
   return () => {
     child.kill();
   };
+}
+
+/** As a stream, because whoever writes into a pipe may take its time; and not without end. */
+async function wholeOf(stream: Readable): Promise<Uint8Array> {
+  const pieces: Buffer[] = [];
+  let bytes = 0;
+  for await (const piece of stream as AsyncIterable<Buffer>) {
+    bytes += piece.length;
+    if (bytes > MOST_BYTES) throw Object.assign(new Error('too large'), { code: 'EFBIG' });
+    pieces.push(piece);
+  }
+  return Buffer.concat(pieces);
 }
 
 /** The real terminal. `close` lets the program end. */
@@ -68,7 +82,7 @@ export function terminalIo(): Io & { close(): void } {
     err: (text) => {
       process.stderr.write(`${text}\n`);
     },
-    readText: (file) => readFileSync(file === '-' ? 0 : file, 'utf8'),
+    read: (file) => wholeOf(file === '-' ? stdin : createReadStream(file)),
     writeFile: (file, content) => writeFileSync(file, content),
     question: (prompt) => {
       const terminal = open();

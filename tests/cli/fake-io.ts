@@ -10,7 +10,7 @@ export interface Ran {
 
 export interface FakeOptions {
   /** Files by name, before those on the disk. */
-  readonly files?: Readonly<Record<string, string>>;
+  readonly files?: Readonly<Record<string, string | Uint8Array>>;
   /** What is typed, line by line; afterwards the input ends. A function is called when it is its turn. */
   readonly lines?: readonly (string | ((printed: string) => string | undefined))[];
   readonly columns?: number;
@@ -44,11 +44,10 @@ export async function runCommand(words: readonly string[], options: FakeOptions 
     err: (text) => {
       err += `${text}\n`;
     },
-    readText: (file) => {
-      const known = files[file];
-      if (known !== undefined) return known;
-      if (file === '-') return '';
-      return readFileSync(file, 'utf8');
+    read: async (file) => {
+      const known = files[file] ?? (file === '-' ? '' : undefined);
+      if (known === undefined) return readFileSync(file);
+      return typeof known === 'string' ? Buffer.from(known) : known;
     },
     writeFile: (file, content) => writeFileSync(file, content),
     question: (prompt) => {

@@ -36,7 +36,7 @@ async function run(
     err: (text) => {
       err += `${text}\n`;
     },
-    readText: (file) => readFileSync(file, 'utf8'),
+    read: async (file) => readFileSync(file),
     writeFile: () => undefined,
     question: async () => typed,
     columns: 80,

@@ -23,8 +23,8 @@ interface Options {
 /** Circuits tried before saying that a family has no question of that kind. */
 const MOST_TRIES = 60;
 
-function fromSkill(io: Io, { banks }: Options, skill: string, seed: string): Question {
-  const course = openCourse(io, banks);
+async function fromSkill(io: Io, { banks }: Options, skill: string, seed: string): Promise<Question> {
+  const course = await openCourse(io, banks);
   if (!course.skills.has(skill)) {
     throw new UsageError(`There is no skill ${skill}.`, `Skills: ${[...course.skills.keys()].join(', ')}.`);
   }
@@ -89,7 +89,7 @@ Examples:
 
 Families: ${families.map(({ id }) => id).join(', ')}.`,
     )
-    .action((options: Options) => {
+    .action(async (options: Options) => {
       const seed = options.seed ?? io.freshSeed();
       const size = wholeNumber('--size', options.size, 1, 8);
       const family = options.family ?? 'status-pair';
@@ -108,7 +108,7 @@ Families: ${families.map(({ id }) => id).join(', ')}.`,
       }
       const kinds = kind.success ? [kind.data] : questionKind.options;
       const question = options.skill
-        ? fromSkill(io, options, options.skill, seed)
+        ? await fromSkill(io, options, options.skill, seed)
         : fromFamily(family, kinds, size, seed);
       const shown = { question, asked: askQuestion(question) };
       io.out(

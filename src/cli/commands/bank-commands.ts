@@ -28,7 +28,7 @@ Examples:
 
 Exit code 0 without mistakes, 2 with. docs/writing-a-bank.md says how to write one.`,
     )
-    .action((paths: string[]) => {
-      running.code = bankCheck(paths, io);
+    .action(async (paths: string[]) => {
+      running.code = await bankCheck(paths, io);
     });
 }

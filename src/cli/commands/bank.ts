@@ -1,8 +1,7 @@
 import { statSync } from 'node:fs';
 import type { Bank } from '../../../shared/bank.ts';
-import { type BankFile, readBank } from '../../banks/index.ts';
-import { bankFiles, ownBanks } from '../course.ts';
-import { readGiven } from '../files.ts';
+import { readBank } from '../../banks/index.ts';
+import { bankFiles, ownBanks, readBanks } from '../course.ts';
 import { type Io, UsageError } from '../io.ts';
 import { problemText } from '../problems.ts';
 
@@ -28,15 +27,14 @@ function inWords({ topics }: Bank): string {
  * @param paths - files and folders; none: the banks that come with the program
  * @returns the exit code: 0 no mistake, 2 mistakes
  */
-export function bankCheck(paths: readonly string[], io: Io): 0 | 2 {
+export async function bankCheck(paths: readonly string[], io: Io): Promise<0 | 2> {
   const names = (paths.length > 0 ? paths : [ownBanks()]).flatMap(filesAt);
   if (names.length === 0)
     throw new UsageError(
       `There is no bank in ${paths.join(', ')}.`,
       'Banks are Markdown files; docs/writing-a-bank.md says how to write one.',
     );
-  const files = names.map((file): BankFile => ({ file, text: readGiven(io, file) }));
-  const bank = readBank(files, { tryRecipes: true });
+  const bank = readBank(await readBanks(io, names), { tryRecipes: true });
   if (bank.ok) {
     io.out(`${inWords(bank.value)}: no mistakes.`);
     return 0;

@@ -19,7 +19,7 @@ interface Options {
 async function fill(folder: string, io: Io): Promise<void> {
   const now = io.now();
   const clock = { at: now };
-  const course = openCourse(io);
+  const course = await openCourse(io);
   const store = await openStore({ kind: 'file', file: storeFile(folder) }, { now: () => clock.at });
   try {
     const told = progressOf(io, 'Making up three weeks of work');

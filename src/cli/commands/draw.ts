@@ -78,7 +78,7 @@ Examples:
     )
     .action(async (file: string, options: Options) => {
       const sheet = options.sheet === undefined ? undefined : wholeNumber('--sheet', options.sheet, 1, 99);
-      const given = givenCircuit(io, file, options);
+      const given = await givenCircuit(io, file, options);
       if (!given) {
         running.code = 2;
         return;

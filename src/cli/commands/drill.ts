@@ -42,7 +42,7 @@ kept, also when you end with Ctrl-C. With DATABASE_URL set answers are kept in t
     )
     .action(async (options: Options) => {
       const count = wholeNumber('--count', options.count, 1, 1000);
-      const course = openCourse(io, options.banks);
+      const course = await openCourse(io, options.banks);
       if (options.skill !== undefined && !course.skills.has(options.skill)) {
         throw new UsageError(
           `There is no skill ${options.skill}.`,

@@ -23,8 +23,11 @@ interface Options {
 const given = z.looseObject({ question: questionSchema, answer: answerSchema.optional() });
 
 /** Reads `{ "question": …, "answer": … }`, as `ask` prints it. */
-function readQuestion(io: Io, file: string): { question: Question; answer: Answer | undefined } {
-  const text = readGiven(io, file);
+async function readQuestion(
+  io: Io,
+  file: string,
+): Promise<{ question: Question; answer: Answer | undefined }> {
+  const text = await readGiven(io, file);
   let value: unknown;
   try {
     value = JSON.parse(text);
@@ -62,8 +65,8 @@ Examples:
 
 Exit code 0 whether the answer is right or wrong; 2 when the question or the answer can't be read.`,
     )
-    .action((file: string, options: Options) => {
-      const { question, answer } = readQuestion(io, file);
+    .action(async (file: string, options: Options) => {
+      const { question, answer } = await readQuestion(io, file);
       const circuit = readCircuitJson(question.circuit);
       const problems = circuit.ok ? checkQuestion(question) : circuit.problems;
       if (problems.length > 0) {

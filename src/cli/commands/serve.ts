@@ -4,6 +4,7 @@ import { type Command, Option } from 'commander';
 import { createServer, type LogLevel, shownFirstRunKey } from '../../server/index.ts';
 import type { Store } from '../../store/index.ts';
 import { openCourse, ownBanks } from '../course.ts';
+import { readGiven } from '../files.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
 import type { Running } from '../program.ts';
@@ -61,10 +62,10 @@ async function tellFirstRun({ people }: Store, address: string, io: Io): Promise
 export async function serve(options: ServeOptions, io: Io): Promise<void> {
   const port = wholeNumber('--port', options.port, 0, 65_535);
   const reach = reachOf(options);
-  const { bank } = openCourse(io, options.banks);
+  const { bank } = await openCourse(io, options.banks);
   const home = dirname(ownBanks());
   const folder = join(home, 'dist', 'web');
-  const { version } = JSON.parse(io.readText(join(home, 'package.json'))) as { version: string };
+  const { version } = JSON.parse(await readGiven(io, join(home, 'package.json'))) as { version: string };
   await withStore(io, options.data, async (store, place) => {
     const app = await createServer({
       store,

@@ -38,8 +38,8 @@ Examples:
 Acts: press, release, turn, make, break, open, close, trip, reset, on, off, hold, free, fail, restore, wait.
 Exit code 0 whatever the outcome; 2 for a mistake in the circuit, the acts or the faults.`,
     )
-    .action((file: string, options: Options) => {
-      const given = givenCircuit(io, file, options);
+    .action(async (file: string, options: Options) => {
+      const given = await givenCircuit(io, file, options);
       if (!given) {
         running.code = 2;
         return;

@@ -27,7 +27,7 @@ Examples:
   polewise timing pump.txt --do "press -S1; wait 6 s; release -S1" -o pump.svg`,
     )
     .action(async (file: string, options: Options) => {
-      const given = givenCircuit(io, file, options);
+      const given = await givenCircuit(io, file, options);
       if (!given) {
         running.code = 2;
         return;

@@ -5,6 +5,7 @@ import type { RosterIn } from '../../../../shared/api-people.ts';
 import { zipFiles } from '../../../homework/index.ts';
 import { oneRosterFiles, rosterCsv, wantedIn } from '../../../server/index.ts';
 import { counted } from '../../counted.ts';
+import { readGiven } from '../../files.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
 import { reportProblems } from '../../problems.ts';
@@ -26,6 +27,7 @@ interface RosterOptions extends DataOption {
 }
 
 const WANTED_FILES = ['users.csv', 'classes.csv', 'enrollments.csv'] as const;
+const WANTED = 'Name a .csv file, or the folder with the files of a OneRoster 1.1 export.';
 
 function write(io: Io, file: string, content: string | Uint8Array): void {
   try {
@@ -38,26 +40,16 @@ function write(io: Io, file: string, content: string | Uint8Array): void {
   }
 }
 
-function read(io: Io, file: string): string {
-  try {
-    return io.readText(file);
-  } catch (error) {
-    throw new UsageError(
-      `${file} can't be read (${(error as NodeJS.ErrnoException).code ?? String(error)}).`,
-      'Name a .csv file, or the folder with the files of a OneRoster 1.1 export.',
-    );
-  }
-}
-
 /** A table, by its ending; otherwise a folder with the files of an export. */
-function rosterFrom(io: Io, path: string, source: string | undefined): RosterIn {
-  if (path === '-' || /\.csv$/i.test(path)) return { format: 'csv', text: read(io, path) };
-  const files = Object.fromEntries(WANTED_FILES.map((file) => [file, read(io, join(path, file))]));
+async function rosterFrom(io: Io, path: string, source: string | undefined): Promise<RosterIn> {
+  if (path === '-' || /\.csv$/i.test(path)) return { format: 'csv', text: await readGiven(io, path, WANTED) };
+  const files: Record<string, string> = {};
+  for (const file of WANTED_FILES) files[file] = await readGiven(io, join(path, file), WANTED);
   return { format: 'oneroster', files, ...(source === undefined ? {} : { class: source }) };
 }
 
 async function takeRoster(name: string, options: RosterOptions & { in: string }, io: Io): Promise<number> {
-  const wanted = wantedIn(rosterFrom(io, options.in, options.source));
+  const wanted = wantedIn(await rosterFrom(io, options.in, options.source));
   if (!wanted.ok) return reportProblems(wanted.problems, options.in, io);
   await withStore(io, options.data, async (store) => {
     const { id } = await classNamed(store, name);

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { MOST_ADDED } from '../../../../shared/api-people.ts';
 import { displayName } from '../../../../shared/people.ts';
+import { readGiven } from '../../files.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { withStore } from '../../store-place.ts';
 import { classNamed, personNamed } from './find.ts';
@@ -20,8 +21,12 @@ const nameIn = (given: string): string => {
 };
 
 /** The names given, and those in a file, one on each line. */
-function namesIn(io: Io, given: readonly string[], file: string | undefined): readonly string[] {
-  const lines = file === undefined ? [] : io.readText(file).split(/\r?\n/);
+async function namesIn(
+  io: Io,
+  given: readonly string[],
+  file: string | undefined,
+): Promise<readonly string[]> {
+  const lines = file === undefined ? [] : (await readGiven(io, file)).split(/\r?\n/);
   const names = [...given, ...lines.filter((text) => text.trim() !== '')].map(nameIn);
   if (names.length === 0) throw new UsageError('Nobody is named.', 'Name learners, or a file with --from.');
   if (names.length > MOST_ADDED)
@@ -40,7 +45,7 @@ export function addPeople(group: Command, io: Io): void {
     .action((name: string, names: readonly string[], options: AddOptions) =>
       withStore(io, options.data, async (store) => {
         const { id } = await classNamed(store, name);
-        const added = await store.people.joining.byNames(id, namesIn(io, names, options.from));
+        const added = await store.people.joining.byNames(id, await namesIn(io, names, options.from));
         if (added === null || typeof added === 'string')
           throw new UsageError('The class would be too full.', 'A class has 1,000 learners at most.');
         for (const { person, link } of added) io.out(`${person.name}: ${linkText(options, link)}`);

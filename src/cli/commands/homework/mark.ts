@@ -56,7 +56,7 @@ async function typeIn(io: Io, desk: Desk, set: string): Promise<void> {
 
 /** Takes a file of lines. What is wrong is told with its line; the others are taken. */
 async function takeFile(io: Io, desk: Desk, set: string, file: string): Promise<0 | 2> {
-  const lines = readGiven(io, file).split(/\r?\n/);
+  const lines = (await readGiven(io, file)).split(/\r?\n/);
   const bar = progressBar(io, 'Papers marked');
   const wrong: string[] = [];
   let taken = 0;

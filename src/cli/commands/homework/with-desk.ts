@@ -15,12 +15,12 @@ export interface StoreOptions {
 export const AT_THE_TERMINAL: Asking = { id: 'command-line', role: 'admin', session: null };
 
 /** Does something with homework on the store; what is refused is told in words, as any mistake in a command is. */
-export function withDesk<T>(
+export async function withDesk<T>(
   io: Io,
   { data, banks }: StoreOptions,
   use: (desk: Desk) => Promise<T>,
 ): Promise<T> {
-  const course = openCourse(io, banks);
+  const course = await openCourse(io, banks);
   return withStore(io, data, async (store) => {
     try {
       return await use({ store, course, now: () => io.now() });
