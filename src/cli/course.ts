@@ -38,7 +38,12 @@ export function bankFiles(folder: string): string[] {
 
 /** The text of banks. */
 export const readBanks = (io: Io, names: readonly string[]): Promise<BankFile[]> =>
-  Promise.all(names.map(async (file) => ({ file, text: await readGiven(io, file) })));
+  Promise.all(
+    names.map(async (file) => ({
+      file,
+      text: await readGiven(io, file, 'Name Markdown files, or a folder that holds them.'),
+    })),
+  );
 
 /** Reads the banks to practise from; a mistake in them is told with its place. */
 export async function openCourse(io: Io, folder = ownBanks()): Promise<Course> {

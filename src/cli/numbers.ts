@@ -1,11 +1,18 @@
 import { UsageError } from './io.ts';
 
-/** Reads a whole number from `low` to `high` given to an option. */
-export function wholeNumber(option: string, text: string, low: number, high: number): number {
-  const number = Number(text);
-  if (Number.isInteger(number) && number >= low && number <= high && text.trim() !== '') return number;
-  throw new UsageError(
-    `${option} ${text}: not a whole number from ${low} to ${high}.`,
-    `For example ${option} ${Math.min(high, Math.max(low, 10))}.`,
-  );
+export interface NumberRange {
+  readonly low: number;
+  readonly high: number;
+  /** A number that would do, for whoever gave one that doesn't. */
+  readonly example: number;
+}
+
+/** Reads a whole number that was given to an option. */
+export function wholeNumber(option: string, text: string, { low, high, example }: NumberRange): number {
+  const number = text.trim() === '' ? Number.NaN : Number(text);
+  if (Number.isInteger(number) && number >= low && number <= high) return number;
+  const wrong = Number.isInteger(number)
+    ? `${option} ${text}: ${number < low ? `less than ${low}` : `more than ${high}`}.`
+    : `${option} ${text}: not a whole number.`;
+  throw new UsageError(wrong, `Give one from ${low} to ${high}, such as ${option} ${example}.`);
 }

@@ -1,4 +1,5 @@
 import { Command, CommanderError } from 'commander';
+import { commandTrouble } from './command-trouble.ts';
 import { addAsk } from './commands/ask.ts';
 import { addBackup } from './commands/backup.ts';
 import { addBank } from './commands/bank-commands.ts';
@@ -14,6 +15,7 @@ import { addServe } from './commands/serve.ts';
 import { addSolve } from './commands/solve.ts';
 import { addTiming } from './commands/timing.ts';
 import { type Io, UsageError } from './io.ts';
+import { ownVersion } from './version.ts';
 
 /** What a command leaves behind: its exit code. */
 export interface Running {
@@ -39,7 +41,12 @@ export function createProgram(io: Io): Program {
       getErrHelpWidth: () => io.columns,
       getOutHasColors: () => io.colour,
       getErrHasColors: () => io.colour,
+      // Told with everything else that is wrong, by `runProgram`.
+      outputError: () => undefined,
     })
+    .version(`polewise ${ownVersion()}`, '--version', 'show which version this is')
+    .helpOption('-h, --help', 'show this help')
+    .helpCommand('help [command]', 'show the help of a command')
     .showSuggestionAfterError()
     .addHelpText('after', '\nIt teaches reading drawings and is no instruction to work on live equipment.');
   for (const add of [
@@ -76,9 +83,11 @@ export async function runProgram(
     await command.parseAsync(words, { from: 'user' });
     return running.code;
   } catch (error) {
-    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2;
-    if (error instanceof UsageError) {
-      io.err(error.hint ? `${error.message}\n    ${error.hint}` : error.message);
+    if (error instanceof CommanderError && (error.exitCode === 0 || error.code === 'commander.help'))
+      return error.exitCode === 0 ? 0 : 2;
+    const trouble = error instanceof CommanderError ? commandTrouble(error, command, words) : error;
+    if (trouble instanceof UsageError) {
+      io.err(trouble.hint ? `${trouble.message}\n    ${trouble.hint}` : trouble.message);
       return 2;
     }
     io.err(`A fault in polewise itself: ${error instanceof Error ? error.message : String(error)}`);

@@ -1,4 +1,11 @@
-import { failureOf, openStore, type Store, type StorePlace, storeFile } from '../store/index.ts';
+import {
+  failureOf,
+  openStore,
+  type Store,
+  type StoreOptions,
+  type StorePlace,
+  storeFile,
+} from '../store/index.ts';
 import { practiceFile } from './files.ts';
 import { type Io, UsageError } from './io.ts';
 
@@ -24,15 +31,17 @@ function storeTrouble(thrown: unknown, place: StorePlace): unknown {
   return new UsageError(`${where}: ${error.message}${detail}`, error.hint);
 }
 
-/** Opens the store for as long as it is used. */
-export async function withStore<T>(
+type Use<T> = (store: Store, place: StorePlace) => Promise<T>;
+
+async function using<T>(
   io: Io,
   folder: string | undefined,
-  use: (store: Store, place: StorePlace) => Promise<T>,
+  { begins, now = () => io.now() }: StoreOptions,
+  use: Use<T>,
 ): Promise<T> {
   const place = storePlace(io, folder);
   try {
-    const store = await openStore(place, { now: () => io.now() });
+    const store = await openStore(place, { now, begins: begins ?? true });
     try {
       return await use(store, place);
     } finally {
@@ -42,6 +51,18 @@ export async function withStore<T>(
     throw storeTrouble(error, place);
   }
 }
+
+/** Opens the store that is there for as long as it is used. A place that was mistyped is refused, and stays as it is. */
+export const withStore = <T>(io: Io, folder: string | undefined, use: Use<T>): Promise<T> =>
+  using(io, folder, { begins: false }, use);
+
+/** The same, for what begins something: where there is no store yet it is made. */
+export const withNewStore = <T>(
+  io: Io,
+  folder: string | undefined,
+  use: Use<T>,
+  options: Pick<StoreOptions, 'now'> = {},
+): Promise<T> => using(io, folder, { ...options, begins: true }, use);
 
 /** Tells somebody at a terminal how far long work has come, at every tenth. */
 export function progressOf(io: Io, what: string): (done: number, total: number) => void {

@@ -1,6 +1,7 @@
 /** What goes wrong with a store although the program is right: told in words, with what helps. */
 
 export type StoreFailureCode =
+  | 'no-store'
   | 'not-a-store'
   | 'store-from-later'
   | 'store-unreachable'
@@ -25,6 +26,14 @@ export class StoreFailure extends Error {
     this.detail = cause instanceof Error ? cause.message : '';
   }
 }
+
+/** Nothing is there, where only something that is there was wanted. */
+export const noStore = (): StoreFailure =>
+  new StoreFailure(
+    'no-store',
+    'There is no store here.',
+    'Check --data, POLEWISE_DATA and DATABASE_URL. polewise serve, drill and class new begin a store; nothing else does.',
+  );
 
 /** Codes of the two databases, by how they begin, and what they mean here. SQLite: sqlite.org/rescode.html; PostgreSQL: appendix A of its manual. */
 const MEANINGS: readonly (readonly [

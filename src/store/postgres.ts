@@ -53,7 +53,7 @@ export async function openPostgresStore(address: string, options: StoreOptions =
   pool.on('error', () => undefined);
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
   try {
-    await migrate(db);
+    await migrate(db, { begins: options.begins ?? true });
     return new KyselyStore(db, postgresBackend(db), options.now ?? Date.now);
   } catch (error) {
     await db.destroy();

@@ -1,9 +1,9 @@
-import { mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely } from 'kysely';
 import type { Backend } from './backend.ts';
-import { failureOf } from './failures.ts';
+import { failureOf, noStore } from './failures.ts';
 import { KyselyStore } from './kysely-store.ts';
 import { migrate } from './migrate.ts';
 import type { Tables } from './schema.ts';
@@ -14,6 +14,8 @@ import type { Store } from './types.ts';
 export interface StoreOptions {
   /** Milliseconds since 1970; the machine's clock unless it is given. */
   readonly now?: () => number;
+  /** Whether a store may be begun where there is none; it may unless false is given. */
+  readonly begins?: boolean;
 }
 
 /** Milliseconds that a program waits for another one that is writing. */
@@ -48,9 +50,24 @@ function sqliteBackend(database: Database.Database): Backend {
   };
 }
 
+/**
+ * Makes a folder and those above it, one at a time: where none can be made (under /proc) Node's own recursive way never
+ * comes back.
+ */
+function makeFolder(folder: string): void {
+  if (existsSync(folder)) return;
+  makeFolder(dirname(folder));
+  try {
+    mkdirSync(folder);
+  } catch (error) {
+    // Another program that begins the store has made it meanwhile.
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST' || !existsSync(folder)) throw error;
+  }
+}
+
 /** Opens or makes the file, set so that what is committed survives a power cut and what is deleted is overwritten. */
 export function openSqliteFile(file: string): Database.Database {
-  if (file !== ':memory:') mkdirSync(dirname(file), { recursive: true });
+  if (file !== ':memory:') makeFolder(dirname(file));
   const database = new Database(file, { timeout: WAIT });
   try {
     database.pragma('journal_mode = WAL');
@@ -84,16 +101,19 @@ async function openPatiently(file: string): Promise<Database.Database> {
 }
 
 /** All migrations or none, and one program at a time: two that begin a store together don't get in each other's way. */
-async function migrateAlone(database: Database.Database, db: Kysely<Tables>): Promise<void> {
+async function migrateAlone(database: Database.Database, db: Kysely<Tables>, begins: boolean): Promise<void> {
   database.exec('BEGIN IMMEDIATE');
   try {
-    await migrate(db);
+    await migrate(db, { begins });
     database.exec('COMMIT');
   } catch (error) {
     if (database.inTransaction) database.exec('ROLLBACK');
     throw error;
   }
 }
+
+/** Not there, or an empty file, which opening would make a database of. */
+const isNothing = (file: string): boolean => !statSync(file, { throwIfNoEntry: false })?.size;
 
 /**
  * Opens (or begins) the store in one file. Several programs may have it open; each waits up to five seconds for another.
@@ -103,11 +123,13 @@ async function migrateAlone(database: Database.Database, db: Kysely<Tables>): Pr
  * @throws StoreFailure when the file can't be opened or isn't a store
  */
 export async function openSqliteStore(file: string, options: StoreOptions = {}): Promise<Store> {
+  const { begins = true } = options;
   let database: Database.Database | undefined;
   try {
+    if (!begins && isNothing(file)) throw noStore();
     database = await openPatiently(file);
     const db = new Kysely<Tables>({ dialect: new OpenSqliteDialect(database) });
-    await migrateAlone(database, db);
+    await migrateAlone(database, db, begins);
     return new KyselyStore(db, sqliteBackend(database), options.now ?? Date.now);
   } catch (error) {
     database?.close();

@@ -1,10 +1,23 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import { Command } from 'commander';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { learnerExport } from '../../shared/api.ts';
 import { addBackup } from '../../src/cli/commands/backup.ts';
+import { addClass } from '../../src/cli/commands/class/index.ts';
+import { addHomework } from '../../src/cli/commands/homework/index.ts';
 import { addLearner } from '../../src/cli/commands/learner.ts';
 import { addRebuild } from '../../src/cli/commands/rebuild.ts';
 import type { Io } from '../../src/cli/io.ts';
@@ -13,6 +26,8 @@ import { askQuestion, markAnswer, rightAnswer } from '../../src/questions/index.
 import { openSqliteStore, storeFile } from '../../src/store/index.ts';
 import { openSqliteFile } from '../../src/store/sqlite.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
+import { builtPolewise } from '../support/built.ts';
+import { HANGING } from '../support/hanging.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'polewise-commands-'));
 afterAll(() => rmSync(root, { recursive: true, force: true }));
@@ -52,7 +67,7 @@ async function run(
     writeOut: (text) => io.out(text),
     writeErr: (text) => io.err(text),
   });
-  for (const add of [addBackup, addRebuild, addLearner]) add(command, io, running);
+  for (const add of [addBackup, addRebuild, addLearner, addClass, addHomework]) add(command, io, running);
   const code = await runProgram({ command, running }, words, io);
   return { code, out, err };
 }
@@ -81,6 +96,16 @@ describe('backup', () => {
     expect(readFileSync(there, 'utf8')).toBe('mine');
     const nowhere = await run(['backup', join(root, 'no', 'folder', 'x.sqlite')]);
     expect(nowhere).toMatchObject({ code: 2, err: expect.stringContaining('no folder') });
+    // What is wrong with the target isn't said of the store.
+    writeFileSync(join(root, 'no-folder'), '');
+    const under = join(root, 'no-folder', 'x.sqlite');
+    const unwritable = await run(['backup', under]);
+    expect(unwritable).toMatchObject({
+      code: 2,
+      out: '',
+      err: expect.stringContaining(`${under} can't be written`),
+    });
+    expect(unwritable.err).not.toContain('practice.sqlite');
     const database = await run(['backup', 'x'], { environment: { DATABASE_URL: 'postgres://x' } });
     expect(database).toMatchObject({ code: 2, err: expect.stringContaining('pg_dump') });
   });
@@ -147,6 +172,7 @@ describe('rebuild', () => {
 
 describe('learner', () => {
   it('lists everyone', async () => {
+    await keep([]);
     expect((await run(['learner', 'list'])).out).toContain('Nothing is kept');
     await keep(['a']);
     await keep(['a', 'b'], 'fern');
@@ -184,6 +210,56 @@ describe('learner', () => {
 });
 
 describe('any of them', () => {
+  const none = { code: 2, out: '', err: expect.stringContaining('There is no store here.') };
+
+  it.each([
+    ['backup', join(root, 'nightly.sqlite')],
+    ['rebuild'],
+    ['rebuild', '--check'],
+    ['rebuild', '--marks', '--restored'],
+    ['learner', 'list'],
+    ['learner', 'export'],
+    ['learner', 'erase', 'me', '--yes'],
+    ['class', 'list'],
+    ['class', 'show', 'Flour line'],
+    ['class', 'add', 'Flour line', 'Ann'],
+    ['homework', 'list', 'Flour line'],
+    ['homework', 'issue', 'Week 40'],
+    ['homework', 'report', 'Week 40'],
+  ])('refuses a place where there is no store, and makes none: %s %s', async (...words) => {
+    expect(await run(words)).toMatchObject(none);
+    expect(existsSync(data)).toBe(false);
+    // Neither of an empty file, which is what a copy that failed leaves.
+    mkdirSync(data);
+    writeFileSync(storeFile(data), '');
+    expect(await run(words)).toMatchObject(none);
+    expect(readdirSync(data)).toEqual(['practice.sqlite']);
+    expect(statSync(storeFile(data)).size).toBe(0);
+    // Nor of a database of something else.
+    const other = new Database(storeFile(data));
+    other.exec('create table plants (name text)');
+    other.close();
+    expect(await run(words)).toMatchObject(none);
+    expect(existsSync(join(root, 'nightly.sqlite'))).toBe(false);
+  });
+
+  it('begins one where something begins', async () => {
+    expect((await run(['class', 'new', 'Flour line'])).code).toBe(0);
+    expect((await run(['class', 'list'])).out).toContain('Flour line');
+  });
+
+  it('comes back from a place where no folder can be made', async () => {
+    const child = execFileSync.bind(null, process.execPath);
+    const main = await builtPolewise();
+    for (const words of [['rebuild'], ['class', 'new', 'x'], ['drill', '--count', '1']])
+      expect(() =>
+        child([main, ...words, '--data', '/proc/polewise'], {
+          stdio: ['ignore', 'pipe', 'pipe'],
+          timeout: HANGING,
+        }),
+      ).toThrow(/\/proc\/polewise\/practice\.sqlite: /);
+  });
+
   it('takes the folder that --data names', async () => {
     await keep(['a']);
     expect(

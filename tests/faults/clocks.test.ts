@@ -80,6 +80,10 @@ describe('a closing time in the night in which the clocks change', () => {
     expect(() => typed('2026-03-29 02:30')).toThrow(/no such time/);
     expect(typed('2026-03-29 03:00')).toBe(Date.UTC(2026, 2, 29, 1, 0));
     expect(typed('2026-03-29')).toBe(Date.UTC(2026, 2, 28, 23, 0));
+    // A day that no month has isn't one that the clocks left out.
+    for (const day of ['2026-02-30', '2026-02-29', '2026-04-31 12:00', '2100-02-29'])
+      expect(() => typed(day)).toThrow(/no such day/);
+    expect(() => typed('2028-02-29')).not.toThrow();
   });
 });
 

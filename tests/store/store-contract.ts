@@ -458,11 +458,19 @@ export function storeContract(name: string, database: Database): void {
         ]);
       }));
 
+    it('is begun only where that is wanted', async () => {
+      const place = await database.fresh();
+      const there = () => openStore(place, { now: () => LATE, begins: false });
+      await expect(there()).rejects.toMatchObject({ code: 'no-store' });
+      await (await openStore(place, { now: () => LATE })).close();
+      await (await there()).close();
+    });
+
     it('takes over a store of the first form', async () => {
       const place = await database.fresh();
       const records = upTo(450).map((at) => answerWith({ id: `a${at}`, at: MORNING + at * 1000 }));
       await onTables(place, async (db) => {
-        await migrate(db, '001-answers-and-recalls');
+        await migrate(db, { upTo: '001-answers-and-recalls' });
         for (const [at, record] of records.entries())
           await sql`insert into answers (id, learner, number, at, skill, circuit, kind, grade, share, record_json)
             values (${record.id}, 'me', ${at + 1}, ${record.at}, ${record.skill}, ${record.circuit},

@@ -91,7 +91,7 @@ Families: ${families.map(({ id }) => id).join(', ')}.`,
     )
     .action(async (options: Options) => {
       const seed = options.seed ?? io.freshSeed();
-      const size = wholeNumber('--size', options.size, 1, 8);
+      const size = wholeNumber('--size', options.size, { low: 1, high: 8, example: 3 });
       const family = options.family ?? 'status-pair';
       if (!families.some(({ id }) => id === family)) {
         throw new UsageError(

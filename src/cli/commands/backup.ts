@@ -1,10 +1,34 @@
 import type { Command } from 'commander';
+import { failureOf } from '../../store/index.ts';
 import { type Io, UsageError } from '../io.ts';
 import type { Running } from '../program.ts';
 import { progressOf, withStore } from '../store-place.ts';
 
 interface Options {
   readonly data?: string;
+}
+
+/** What went wrong with the file that is made; the store it is made of is open and well. */
+function targetTrouble(thrown: unknown, file: string): unknown {
+  const failure = failureOf(thrown);
+  if (!failure) return thrown;
+  switch (failure.code) {
+    case 'store-busy':
+      return thrown;
+    case 'store-full':
+      return new UsageError(
+        `There is no room for ${file}.`,
+        'Make room, or name a file on another disk. The store itself is unharmed.',
+      );
+    case 'store-unreachable':
+    case 'store-read-only':
+      return new UsageError(
+        `${file} can't be written (${failure.detail || failure.message}).`,
+        'Name a file in a folder that you may write to.',
+      );
+    default:
+      return new UsageError(failure.message, failure.hint);
+  }
 }
 
 export function addBackup(program: Command, io: Io, _running: Running): void {
@@ -29,7 +53,13 @@ To put a backup back: stop the server, and copy the file over practice.sqlite in
           'A PostgreSQL store is backed up with its own tools.',
           'pg_dump --format=custom --file=polewise.dump "$DATABASE_URL"',
         );
-      await withStore(io, data, (store) => store.backup(file, progressOf(io, 'Copied')));
+      await withStore(io, data, async (store) => {
+        try {
+          await store.backup(file, progressOf(io, 'Copied'));
+        } catch (error) {
+          throw targetTrouble(error, file);
+        }
+      });
       io.out(`Everything is in ${file}.`);
     });
 }

@@ -28,6 +28,11 @@ function inWords({ topics }: Bank): string {
  * @returns the exit code: 0 no mistake, 2 mistakes
  */
 export async function bankCheck(paths: readonly string[], io: Io): Promise<0 | 2> {
+  if (paths.includes('-'))
+    throw new UsageError(
+      'A bank is a file that is named after its topic, so it can not come from standard input.',
+      'Name files, or folders that hold them.',
+    );
   const names = (paths.length > 0 ? paths : [ownBanks()]).flatMap(filesAt);
   if (names.length === 0)
     throw new UsageError(

@@ -1,12 +1,12 @@
 import { existsSync, rmSync } from 'node:fs';
 import type { Command } from 'commander';
-import { openStore, storeFile } from '../../store/index.ts';
+import { storeFile } from '../../store/index.ts';
 import { openCourse } from '../course.ts';
 import { DEMO_PASSWORD, fillDemo } from '../demo/fill-demo.ts';
 import { ADMINISTRATOR, GROUPS, TUTOR } from '../demo/made-up-people.ts';
 import { type Io, UsageError } from '../io.ts';
 import type { Running } from '../program.ts';
-import { progressOf } from '../store-place.ts';
+import { progressOf, withNewStore } from '../store-place.ts';
 import { serve } from './serve.ts';
 
 interface Options {
@@ -20,14 +20,15 @@ async function fill(folder: string, io: Io): Promise<void> {
   const now = io.now();
   const clock = { at: now };
   const course = await openCourse(io);
-  const store = await openStore({ kind: 'file', file: storeFile(folder) }, { now: () => clock.at });
-  try {
-    const told = progressOf(io, 'Making up three weeks of work');
-    const progress = (share: number): void => told(Math.round(share * 100), 100);
-    await fillDemo({ desk: { store, course, now: () => clock.at }, clock, now, progress });
-  } finally {
-    await store.close();
-  }
+  const told = progressOf(io, 'Making up three weeks of work');
+  const progress = (share: number): void => told(Math.round(share * 100), 100);
+  const clockNow = (): number => clock.at;
+  await withNewStore(
+    io,
+    folder,
+    (store) => fillDemo({ desk: { store, course, now: clockNow }, clock, now, progress }),
+    { now: clockNow },
+  );
 }
 
 async function demo({ data, port, fresh = false, serve: serves }: Options, io: Io): Promise<void> {
@@ -44,7 +45,7 @@ async function demo({ data, port, fresh = false, serve: serves }: Options, io: I
       await fill(data, io);
     } catch (error) {
       // Half of a class would be taken for a whole one the next time.
-      for (const end of ['', '-wal', '-shm']) rmSync(file + end, { force: true });
+      if (existsSync(file)) for (const end of ['', '-wal', '-shm']) rmSync(file + end, { force: true });
       throw error;
     }
   }

@@ -77,7 +77,10 @@ Examples:
   polewise draw fan.txt -o steps.pdf --steps --do "press -S1; release -S1"`,
     )
     .action(async (file: string, options: Options) => {
-      const sheet = options.sheet === undefined ? undefined : wholeNumber('--sheet', options.sheet, 1, 99);
+      const sheet =
+        options.sheet === undefined
+          ? undefined
+          : wholeNumber('--sheet', options.sheet, { low: 1, high: 99, example: 1 });
       const given = await givenCircuit(io, file, options);
       if (!given) {
         running.code = 2;

@@ -4,7 +4,7 @@ import { runDrill } from '../drill/drill.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
 import type { Running } from '../program.ts';
-import { withStore } from '../store-place.ts';
+import { withNewStore } from '../store-place.ts';
 
 interface Options {
   readonly seed?: string;
@@ -41,7 +41,7 @@ At the prompt: an answer, ? for a hint, pass to see the answer, stop to end. Eve
 kept, also when you end with Ctrl-C. With DATABASE_URL set answers are kept in that PostgreSQL database.`,
     )
     .action(async (options: Options) => {
-      const count = wholeNumber('--count', options.count, 1, 1000);
+      const count = wholeNumber('--count', options.count, { low: 1, high: 1000, example: 10 });
       const course = await openCourse(io, options.banks);
       if (options.skill !== undefined && !course.skills.has(options.skill)) {
         throw new UsageError(
@@ -55,7 +55,7 @@ kept, also when you end with Ctrl-C. With DATABASE_URL set answers are kept in t
           'Leave out --skill, or leave out --place.',
         );
       const seed = options.seed ?? io.freshSeed();
-      await withStore(io, options.data, (store) =>
+      await withNewStore(io, options.data, (store) =>
         runDrill(
           {
             course,

@@ -4,12 +4,12 @@ import { type Command, Option } from 'commander';
 import { createServer, type LogLevel, shownFirstRunKey } from '../../server/index.ts';
 import type { Store } from '../../store/index.ts';
 import { openCourse, ownBanks } from '../course.ts';
-import { readGiven } from '../files.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
 import type { Running } from '../program.ts';
-import { withStore } from '../store-place.ts';
+import { withNewStore } from '../store-place.ts';
 import { untilStopped } from '../until-stopped.ts';
+import { ownVersion } from '../version.ts';
 import { type ReachOptions, reachOf } from './serve-reach.ts';
 
 export interface ServeOptions extends ReachOptions {
@@ -60,18 +60,16 @@ async function tellFirstRun({ people }: Store, address: string, io: Io): Promise
 
 /** Serves until it is stopped. */
 export async function serve(options: ServeOptions, io: Io): Promise<void> {
-  const port = wholeNumber('--port', options.port, 0, 65_535);
+  const port = wholeNumber('--port', options.port, { low: 0, high: 65_535, example: 8024 });
   const reach = reachOf(options);
   const { bank } = await openCourse(io, options.banks);
-  const home = dirname(ownBanks());
-  const folder = join(home, 'dist', 'web');
-  const { version } = JSON.parse(await readGiven(io, join(home, 'package.json'))) as { version: string };
-  await withStore(io, options.data, async (store, place) => {
+  const folder = join(dirname(ownBanks()), 'dist', 'web');
+  await withNewStore(io, options.data, async (store, place) => {
     const app = await createServer({
       store,
       bank,
       folder,
-      version,
+      version: ownVersion(),
       ...reach,
       log: { level: options.log, stream: process.stderr },
     });

@@ -2,7 +2,7 @@ import type { Command } from 'commander';
 import { classTitle, intake as intakeSchema } from '../../../../shared/people.ts';
 import { counted } from '../../counted.ts';
 import { type Io, UsageError } from '../../io.ts';
-import { withStore } from '../../store-place.ts';
+import { withNewStore, withStore } from '../../store-place.ts';
 import { classNamed, personNamed } from './find.ts';
 import { type DataOption, withData } from './options.ts';
 
@@ -34,7 +34,7 @@ export function addClasses(group: Command, io: Io): void {
       '\nExample:\n  polewise class new "Flour line" --intake "Autumn 2026" --tutor tilda',
     )
     .action((given: string, { data, intake, tutor }: NewOptions) =>
-      withStore(io, data, async (store) => {
+      withNewStore(io, data, async (store) => {
         const title = textFor(classTitle, 'A title', given);
         const group = intake === undefined ? null : textFor(intakeSchema, 'An intake', intake);
         const person = tutor === undefined ? null : await personNamed(store, tutor);

@@ -88,7 +88,9 @@ async function slips(name: string, options: SlipOptions, io: Io): Promise<void> 
       ))
         made.push({ name: one.name, link: linkText(options, await store.people.links.make(one.id)) });
     else {
-      const count = options.count ? wholeNumber('--count', options.count, 1, 400) : detail.learners || 12;
+      const count = options.count
+        ? wholeNumber('--count', options.count, { low: 1, high: 400, example: 12 })
+        : detail.learners || 12;
       for (let at = 0; at < count; at++) made.push({ name: null, link: null });
     }
     if (made.length === 0)

@@ -5,6 +5,8 @@ const UNITS: Readonly<Record<string, number>> = { h: 3_600_000, d: 86_400_000, w
 const LATER = /^\+(\d{1,3})([hdw])$/;
 const DATED = /^(\d{4}-\d\d-\d\d)(?:[ T](\d\d:\d\d))?$/;
 
+const MONTH = new Intl.DateTimeFormat('en-GB', { month: 'long', year: 'numeric', timeZone: 'UTC' });
+
 const two = (number: number): string => String(number).padStart(2, '0');
 
 /** What a clock on this machine shows at a moment, as `2026-03-02T18:00`. */
@@ -18,6 +20,13 @@ const shownAt = (at: number): string => {
  * meant, so that nobody is closed out early; what a clock never shows is not taken for something else.
  */
 function onTheClock(option: string, text: string, wanted: string, at: number): number {
+  const [year, month, day] = wanted.slice(0, 10).split('-').map(Number) as [number, number, number];
+  const days = new Date(Date.UTC(year, month, 0)).getUTCDate();
+  if (day > days)
+    throw new UsageError(
+      `${option} ${text}: there is no such day.`,
+      `${MONTH.format(Date.UTC(year, month - 1))} has ${days} days.`,
+    );
   if (shownAt(at) !== wanted)
     throw new UsageError(
       `${option} ${text}: there is no such time.`,

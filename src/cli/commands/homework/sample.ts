@@ -23,7 +23,7 @@ export function addSample(homework: Command, io: Io): void {
     .addHelpText('after', '\nExample:\n  polewise homework sample "Week 40" --number 2 | less')
     .action((name: string, options: Options) =>
       withDesk(io, options, async (desk) => {
-        const number = wholeNumber('--number', options.number, 1, 1000);
+        const number = wholeNumber('--number', options.number, { low: 1, high: 1000, example: 2 });
         const { set } = await findSet(desk.store, name);
         const { items } = await sampleOf(desk, AT_THE_TERMINAL, set.id, number);
         const style = styleFor(io);
