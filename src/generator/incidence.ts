@@ -3,8 +3,7 @@
  * or poles. Conductors, devices, contacts and loads are vertices; the two ends of a plain contact or load are alike.
  */
 import type { Circuit, Device } from '../../shared/circuit.ts';
-import { anatomyOf } from '../circuit/index.ts';
-import { planOf } from '../solver/index.ts';
+import { type Anatomy, anatomyOf, supplyTerminals } from '../circuit/index.ts';
 
 export interface Incidence {
   /** What each vertex is, in words that are the same in every circuit. */
@@ -16,8 +15,7 @@ export interface Incidence {
 const number = (value: number): string => String(Math.round(value * 1e6) / 1e6);
 
 /** What a device is beyond its name and texts. Its contacts are told by their forms, so that poles may change places. */
-function kindOf(device: Device): string {
-  const { contacts, mechanisms, loads } = anatomyOf(device);
+function kindOf(device: Device, { contacts, mechanisms, loads }: Anatomy): string {
   const forms = contacts.map(
     ({ form, closedIn, main, changeover }) => `${form}${closedIn.join('')}${main}${changeover}`,
   );
@@ -33,8 +31,69 @@ function kindOf(device: Device): string {
   return parts.join('; ');
 }
 
+/** Which terminals wires join. Terminals are numbered part by part, supplies first. */
+class Wiring {
+  private readonly parts = new Map<
+    string,
+    { readonly from: number; readonly terminals: readonly string[] }
+  >();
+  private readonly parent: Int32Array;
+  private readonly joined: Int32Array;
+
+  constructor({ supplies, paths }: Circuit, devices: readonly (readonly [Device, Anatomy])[]) {
+    let count = 0;
+    const add = (name: string, terminals: readonly string[]): void => {
+      this.parts.set(name, { from: count, terminals });
+      count += terminals.length;
+    };
+    for (const supply of supplies) add(supply.name, supplyTerminals(supply));
+    for (const [{ name }, { terminals }] of devices) add(name, terminals);
+    this.parent = new Int32Array(count);
+    for (let at = 0; at < count; at++) this.parent[at] = at;
+    for (const { steps } of paths) {
+      for (let at = 1; at < steps.length; at++) {
+        const [before, after] = [steps[at - 1]!, steps[at]!];
+        const one = this.nodeOf(before.device, before.leave ?? before.enter);
+        const other = this.nodeOf(after.device, after.enter);
+        // A terminal that the device hasn't got joins nothing: such a circuit isn't sound, and is still told from others.
+        if (one >= 0 && other >= 0) this.parent[Math.max(one, other)] = Math.min(one, other);
+      }
+    }
+    this.joined = new Int32Array(count);
+    for (let at = 0; at < count; at++) this.joined[this.rootOf(at)]!++;
+  }
+
+  /** The conductor at a terminal; -1 for a place inside a device, to which no wire comes. */
+  nodeOf(device: string, terminal: string): number {
+    const number = this.numberOf(device, terminal);
+    return number < 0 ? -1 : this.rootOf(number);
+  }
+
+  private numberOf(device: string, terminal: string): number {
+    const { from, terminals } = this.parts.get(device)!;
+    const at = terminals.indexOf(terminal);
+    return at < 0 ? -1 : from + at;
+  }
+
+  /** A conductor with one terminal on it joins nothing: whatever ends there is as good as unused. */
+  isWired(node: number): boolean {
+    return node >= 0 && this.joined[node]! > 1;
+  }
+
+  private rootOf(terminal: number): number {
+    const { parent } = this;
+    let at = terminal;
+    while (parent[at] !== at) {
+      parent[at] = parent[parent[at]!]!;
+      at = parent[at]!;
+    }
+    return at;
+  }
+}
+
 export function incidenceOf(circuit: Circuit): Incidence {
-  const plan = planOf(circuit);
+  const devices = circuit.devices.map((device) => [device, anatomyOf(device)] as const);
+  const wiring = new Wiring(circuit, devices);
   const kinds: string[] = [];
   const edges: number[][] = [];
   const vertex = (kind: string): number => {
@@ -46,65 +105,67 @@ export function incidenceOf(circuit: Circuit): Incidence {
     edges[one]!.push(other);
     edges[other]!.push(one);
   };
-  // A conductor with one terminal on it joins nothing: whatever ends there is as good as unused.
-  const ends = new Int32Array(plan.nodes);
-  for (const node of plan.nodeOf.values()) ends[node]!++;
-  const conductors = new Int32Array(plan.nodes).fill(-1);
-  const conductor = (node: number): number => {
-    if (conductors[node]! < 0) conductors[node] = vertex('conductor');
-    return conductors[node]!;
-  };
-  const wired = (node: number): boolean => ends[node]! > 1;
+  const conductors = new Map<number, number>();
+  /** Links a part to the conductor at one of its terminals, where there is one. */
   const attach = (part: number, node: number): void => {
-    if (wired(node)) link(part, conductor(node));
+    if (!wiring.isWired(node)) return;
+    let conductor = conductors.get(node);
+    if (conductor === undefined) {
+      conductor = vertex('conductor');
+      conductors.set(node, conductor);
+    }
+    link(part, conductor);
   };
 
-  for (const { supply, poles } of plan.supplies) {
-    const { volts, current, earthed } = supply;
+  for (const supply of circuit.supplies) {
+    const { name, volts, current, earthed } = supply;
     const source = vertex(`supply ${volts} ${current} ${earthed}`);
-    for (const { terminal, node } of poles) {
+    for (const terminal of supplyTerminals(supply)) {
       const pole = vertex(`pole ${terminal}`);
       link(source, pole);
-      attach(pole, node);
+      attach(pole, wiring.nodeOf(name, terminal));
     }
   }
-  const devices = new Map(circuit.devices.map((device) => [device.name, vertex(kindOf(device))]));
-  const poles = new Map<string, number>();
-  for (const { device, a, b, form, closedIn, main, changeover, pole } of plan.switches) {
-    if (!wired(a) && !wired(b)) continue;
-    const contact = vertex(`contact ${form} ${closedIn.join('')} ${main} ${changeover}`);
-    attach(contact, b);
-    if (!changeover) {
-      link(contact, devices.get(device)!);
-      attach(contact, a);
-      continue;
+  for (const [device, anatomy] of devices) {
+    const { name } = device;
+    const whole = vertex(kindOf(device, anatomy));
+    const commons = new Map<number, number>();
+    for (const { from, to, form, closedIn, main, changeover, pole } of anatomy.contacts) {
+      const [a, b] = [wiring.nodeOf(name, from), wiring.nodeOf(name, to)];
+      if (!wiring.isWired(a) && !wiring.isWired(b)) continue;
+      const contact = vertex(`contact ${form} ${closedIn.join('')} ${main} ${changeover}`);
+      attach(contact, b);
+      if (!changeover) {
+        link(contact, whole);
+        attach(contact, a);
+        continue;
+      }
+      let common = commons.get(pole);
+      if (common === undefined) {
+        common = vertex('common');
+        commons.set(pole, common);
+        link(common, whole);
+        attach(common, a);
+      }
+      link(contact, common);
     }
-    const key = `${device} ${pole}`;
-    let common = poles.get(key);
-    if (common === undefined) {
-      common = vertex('common');
-      poles.set(key, common);
-      link(common, devices.get(device)!);
-      attach(common, a);
+    for (const { from, to, role } of anatomy.loads) {
+      const [a, b] = [wiring.nodeOf(name, from), wiring.nodeOf(name, to)];
+      if (!wiring.isWired(a) && !wiring.isWired(b)) continue;
+      const load = vertex(role);
+      link(load, whole);
+      // Inputs and windings have ends that are not alike.
+      const begins = role === 'input' || role === 'motor' ? vertex('begins') : load;
+      if (begins !== load) link(begins, load);
+      attach(begins, a);
+      attach(load, b);
     }
-    link(contact, common);
-  }
-  for (const { device, role, a, b } of plan.loads) {
-    if (!wired(a) && !wired(b)) continue;
-    const load = vertex(role);
-    link(load, devices.get(device)!);
-    // Inputs and windings have ends that are not alike.
-    const begins = role === 'input' || role === 'motor' ? vertex('begins') : load;
-    if (begins !== load) link(begins, load);
-    attach(begins, a);
-    attach(load, b);
-  }
-  for (const { name, kind } of circuit.devices) {
-    if (kind !== 'terminals') continue;
-    for (const [terminal, node] of plan.nodeOf) {
-      if (!terminal.startsWith(`${name}:`) || !wired(node)) continue;
+    if (device.kind !== 'terminals') continue;
+    for (const terminal of anatomy.terminals) {
+      const node = wiring.nodeOf(name, terminal);
+      if (!wiring.isWired(node)) continue;
       const through = vertex('through');
-      link(through, devices.get(name)!);
+      link(through, whole);
       attach(through, node);
     }
   }

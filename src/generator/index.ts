@@ -9,7 +9,11 @@ export {
   type Refused,
   telling,
 } from './accept.ts';
-export { canonicalForm, fingerprint } from './canonical.ts';
+export {
+  type CanonicalForm,
+  canonicalForm,
+  fingerprint,
+} from './canonical/canonical-form.ts';
 export { difficultyOf } from './difficulty.ts';
 export { families } from './families/index.ts';
 export { type Features, featuresOf } from './features.ts';
