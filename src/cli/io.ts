@@ -15,6 +15,8 @@ export interface Io {
   question(prompt: string): Promise<string | undefined>;
   /** Characters a line may have. */
   readonly columns: number;
+  /** Lines that are seen at once; absent where nobody sits before it. */
+  readonly rows?: number;
   /** Whether colour is shown. */
   readonly colour: boolean;
   /** Whether somebody sits at a terminal. */

@@ -7,13 +7,16 @@ export function markText(mark: Mark, io: Pick<Io, 'colour' | 'columns'>): string
   const style = styleFor(io);
   const right = mark.parts.filter(({ correct }) => correct).length;
   const whole = mark.parts.length;
+  const left = mark.parts.filter(({ given }) => given === undefined).length;
   const head = mark.correct
     ? style.good('Right.')
-    : style.bad(whole === 1 ? 'Not right.' : `${right} of ${whole} right.`);
+    : left === whole
+      ? 'Left out. This is right:'
+      : style.bad(whole === 1 ? 'Not right.' : `${right} of ${whole} right.`);
   const width = Math.max(...mark.parts.map(({ item }) => item.length));
   const parts = mark.parts.map(({ item, given, right: wanted, correct }) => {
-    const told = correct ? `${wanted}` : `${wanted}, you said ${given ?? 'nothing'}`;
-    const sign = correct ? style.good('right') : style.bad('wrong');
+    const told = correct || given === undefined ? wanted : `${wanted}, you said ${given}`;
+    const sign = correct ? style.good('right   ') : given === undefined ? 'left out' : style.bad('wrong   ');
     return `  ${sign}  ${item.padEnd(width)}  ${told}`;
   });
   const steps = mark.explanation.map(({ text }) => wrapText(`  ${text}`, io.columns, '    '));

@@ -2,24 +2,22 @@ import type { Circuit } from '../../shared/circuit.ts';
 import type { Asked } from '../../shared/question.ts';
 import { drawText } from '../drawing/index.ts';
 import type { Io } from './io.ts';
-import { styleFor, wrapText } from './style.ts';
+import { asciiOnly, styleFor, wrapText } from './style.ts';
 
-/** A question as it is read in a terminal: the drawing at rest, what is done, and what to answer. */
-export function questionText(
-  circuit: Circuit,
-  asked: Asked,
-  io: Pick<Io, 'colour' | 'columns' | 'environment'>,
-): string {
-  const style = styleFor(io);
-  const wrapped = (text: string, indent = ''): string => wrapText(`${indent}${text}`, io.columns, indent);
+type Screen = Pick<Io, 'colour' | 'columns' | 'environment' | 'rows'>;
+
+/** Narrower than this nobody reads a text beside a drawing. */
+const NARROWEST = 28;
+
+/** What is said about the drawing, in no more than so many columns. */
+function words(asked: Asked, screen: Screen, columns: number, roomy: boolean): string[] {
+  const style = styleFor(screen);
+  const wrapped = (text: string, indent = ''): string => wrapText(`${indent}${text}`, columns, indent);
   const width = Math.max(...asked.items.map(({ label }) => label.length));
-  const ascii = /^(C|POSIX)$/.test(io.environment['LC_ALL'] ?? io.environment['LANG'] ?? '');
+  const gap = roomy ? [''] : [];
   return [
-    ...(circuit.title ? [style.strong(circuit.title), ''] : []),
-    drawText(circuit, { columns: io.columns, ascii }),
-    '',
-    ...asked.situation.map((sentence) => wrapped(sentence)),
-    '',
+    ...(roomy ? asked.situation : [asked.situation.join(' ')]).map((sentence) => wrapped(sentence)),
+    ...gap,
     ...asked.cautions.map((caution) => style.quiet(wrapped(`Caution: ${caution}`))),
     style.strong(wrapped(asked.task)),
     ...asked.items.map(({ label, choices, unit }) =>
@@ -28,7 +26,45 @@ export function questionText(
         '  ',
       ),
     ),
-    '',
+    ...gap,
     style.quiet(wrapped(asked.how)),
-  ].join('\n');
+  ].flatMap((text) => text.split('\n'));
+}
+
+function beside(drawing: readonly string[], asked: Asked, screen: Screen): string[] | undefined {
+  const width = Math.max(...drawing.map((line) => line.length)) + 3;
+  if (screen.columns - width < NARROWEST) return undefined;
+  const said = words(asked, screen, screen.columns - width, false);
+  return Array.from({ length: Math.max(drawing.length, said.length) }, (_, at) =>
+    `${(drawing[at] ?? '').padEnd(width)}${said[at] ?? ''}`.trimEnd(),
+  );
+}
+
+/**
+ * A question as it is read in a terminal: the drawing at rest, what is done, and what to answer. All of it is to be seen
+ * at once: where the terminal has few rows it stands closer, and the words beside the drawing.
+ */
+export function questionText(circuit: Circuit, asked: Asked, screen: Screen, heading = ''): string {
+  const { columns, rows = Number.POSITIVE_INFINITY } = screen;
+  const title = circuit.title ? [styleFor(screen).strong(circuit.title)] : [];
+  const drawing = drawText(circuit, { columns, ascii: asciiOnly(screen) }).split('\n');
+  const line = heading ? [styleFor(screen).quiet('─'.repeat(Math.min(columns, 72)))] : [];
+  const head = heading ? [heading] : [];
+  const gapped = (lines: readonly string[]): readonly string[] => (lines.length > 0 ? [...lines, ''] : []);
+  const roomy = [
+    ...line,
+    ...gapped(head),
+    ...gapped(title),
+    ...drawing,
+    '',
+    ...words(asked, screen, columns, true),
+  ];
+  const close = [...head, ...title, ...drawing, ...words(asked, screen, columns, false)];
+  const side = beside(drawing, asked, screen);
+  const ways = [roomy, close, ...(side ? [[...head, ...title, ...side]] : [])];
+  // The prompt has a row too. Where nothing holds it, the drawing and the question scroll least in the shortest.
+  const shown =
+    ways.find((lines) => lines.length < rows) ??
+    ways.reduce((one, other) => (other.length < one.length ? other : one));
+  return shown.join('\n');
 }

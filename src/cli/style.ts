@@ -1,5 +1,9 @@
 import type { Io } from './io.ts';
 
+/** Whether the terminal shows nothing but ASCII. */
+export const asciiOnly = ({ environment }: Pick<Io, 'environment'>): boolean =>
+  /^(C|POSIX)$/.test(environment['LC_ALL'] || environment['LC_CTYPE'] || environment['LANG'] || '');
+
 /** Emphasis for a terminal; plain text where it shows no colour. Nothing is said by colour alone. */
 export interface Style {
   readonly strong: (text: string) => string;

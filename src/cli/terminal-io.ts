@@ -99,6 +99,7 @@ export function terminalIo(): Io & { close(): void } {
       });
     },
     columns: Math.max(40, Math.min(stdout.columns ?? 80, 160)),
+    ...(interactive && stdout.rows ? { rows: stdout.rows } : {}),
     colour: Boolean(stdout.isTTY) && !env['NO_COLOR'] && env['TERM'] !== 'dumb',
     interactive,
     ...(availableParallelism() > 1 && !env[ALONGSIDE] ? { alongside } : {}),

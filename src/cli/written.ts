@@ -6,11 +6,20 @@ import { type Io, UsageError } from './io.ts';
 const PAPER_UNIT = 0.25;
 
 export interface Writing {
-  /** Where to; undefined prints the first picture's SVG. */
-  readonly file: string | undefined;
+  /** Where to. */
+  readonly file: string;
   readonly title: string;
   /** Whether the pictures are laid out for paper. */
   readonly paper: boolean;
+}
+
+/** The width of a picture was given and no file for it: text takes the width of the terminal. */
+export function checkNoWidth(width: string | undefined): void {
+  if (width !== undefined)
+    throw new UsageError(
+      '--width is for pictures, and text takes the width of the terminal.',
+      'Name a file for the picture with --output, or leave out --width.',
+    );
 }
 
 function write(io: Io, file: string, content: string | Uint8Array): void {
@@ -37,10 +46,6 @@ export async function writePictures(
 ): Promise<void> {
   const svg = (picture: Picture): string =>
     svgOf(picture, { label: title, ...(paper ? { millimetres: PAPER_UNIT } : {}) });
-  if (file === undefined) {
-    for (const picture of pictures) io.out(svg(picture));
-    return;
-  }
   if (/\.pdf$/i.test(file)) {
     write(io, file, await drawPdf(pictures, { title, made: new Date(io.now()) }));
     return;

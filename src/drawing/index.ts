@@ -14,3 +14,4 @@ export { type Step, type Steps, stepsOf } from './steps/steps.ts';
 export { drawSvg, drawSvgs, type SvgOptions, svgOf } from './svg/draw-svg.ts';
 export { drawText, type TextOptions } from './text/draw-text.ts';
 export { type TimingOptions, timingPicture } from './timing/timing.ts';
+export { type TimingTextOptions, timingText } from './timing/timing-text.ts';

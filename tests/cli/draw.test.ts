@@ -31,6 +31,36 @@ describe('draw', () => {
     for (const name of ['-F1', '-B1', '-K3', '-H1', 'Sheet 2: Lamps']) expect(out).toContain(name);
   });
 
+  it('shows the state after acts or with a fault as text too, and every moment on the way', async () => {
+    const words = ['draw', 'fan.txt', '--do', 'make -B1'];
+    const after = await runCommand(words, { files });
+    expect(after).toMatchObject({ code: 0, err: '' });
+    expect(after.out).toContain('After: make -B1');
+    expect(after.out).toContain('-K3 [███]');
+    expect(after.out).not.toContain('<svg');
+    const faulty = await runCommand(['draw', 'fan.txt', '--fault', '-F1:2 broken'], { files });
+    expect(faulty.out).toContain('With the fault.');
+    expect(faulty.out).not.toContain('(█)');
+    const steps = (await runCommand([...words, '--steps'], { files })).out;
+    expect(steps).toContain('1. -H1 ("Fan healthy") lights.');
+    expect(steps).toContain('-K3 picks up');
+    expect(steps.split('A:L 24 V AC').length).toBeGreaterThan(4);
+    const only = (await runCommand([...words, '--sheet', '2', '--letters', 'new'], { files })).out;
+    expect(only).not.toContain('-B1  ');
+    expect(only).toContain('-P1');
+  });
+
+  it.each([40, 72, 120])('keeps to a terminal of %i columns, whatever it shows', async (columns) => {
+    for (const words of [
+      ['draw', 'fan.txt'],
+      ['draw', 'fan.txt', '--do', 'make -B1', '--steps'],
+      ['timing', 'fan.txt', '--do', 'make -B1; wait 1 s; break -B1'],
+    ]) {
+      const { out } = await runCommand(words, { files, columns });
+      for (const line of out.split('\n')) expect([...line].length, line).toBeLessThanOrEqual(columns);
+    }
+  });
+
   it('writes one SVG for each sheet, without any script', async () => {
     const { code } = await runCommand(['draw', 'fan.txt', '-o', join(folder, 'fan.svg')], { files });
     expect(code).toBe(0);
@@ -76,6 +106,7 @@ describe('draw', () => {
     ['a folder that is not there', ['-o', '/nowhere/at/all/fan.svg']],
     ['an act that cannot be done', ['--do', 'press -B1']],
     ['a width that there is not', ['--width', 'cinema']],
+    ['a width for text', ['--width', 'phone']],
   ])('refuses %s in words', async (_, words) => {
     const { code, err } = await runCommand(['draw', 'fan.txt', ...words], { files });
     expect(code).toBe(2);
@@ -84,13 +115,23 @@ describe('draw', () => {
 });
 
 describe('timing', () => {
-  it('draws every coil and lamp over the acts', async () => {
-    const { code, out } = await runCommand(['timing', 'fan.txt', '--do', 'make -B1; wait 1 s; break -B1'], {
-      files,
-    });
+  const words = ['timing', 'fan.txt', '--do', 'make -B1; wait 1 s; break -B1'];
+
+  it('draws every coil and lamp over the acts as a picture', async () => {
+    const file = join(folder, 'fan.svg');
+    expect(await runCommand([...words, '-o', file], { files })).toEqual({ code: 0, out: '', err: '' });
+    const svg = readFileSync(file, 'utf8');
+    expect(svg).toContain('<svg');
+    for (const name of ['-B1', '-K3', '-H1']) expect(svg).toContain(name);
+  });
+
+  it('shows the same as text where no file is named', async () => {
+    const { code, out } = await runCommand(words, { files });
     expect(code).toBe(0);
-    expect(out).toContain('<svg');
-    for (const name of ['-B1', '-K3', '-H1']) expect(out).toContain(name);
+    for (const row of [/^-B1 +█+▁+$/m, /^-K3 coil +█+▁+$/m, /^-H1 +▁+█+$/m, /^2 at 1\.0\d s: break/m])
+      expect(out).toMatch(row);
+    const plain = await runCommand(words, { files, environment: { LC_ALL: 'C' } });
+    expect([...plain.out].every((char) => char === '\n' || (char >= ' ' && char <= '~'))).toBe(true);
   });
 
   it('needs acts', async () => {

@@ -50,7 +50,7 @@ describe('drill', () => {
     const asked = await runCommand(['drill', '--count', '1', '--seed', 't', '--data', file('look')], {
       lines: ['pass'],
     });
-    const right = [...asked.out.matchAll(/wrong {2}(\S+) +(\S+?),/g)].map(
+    const right = [...asked.out.matchAll(/left out {2}(\S+) +(\S+)/g)].map(
       ([, item, state]) => `${item} ${state}`,
     );
     expect(right.length).toBeGreaterThan(0);
@@ -121,7 +121,7 @@ describe('drill', () => {
     ['a count of nothing', ['--count', '0']],
     ['a folder of banks that is not there', ['--banks', '/nowhere/at/all']],
     ['a folder that cannot be made', ['--data', '/dev/null/practice']],
-    ['a placement of one skill', ['--place', '--skill', 'changeover-read']],
+    ['a placement of one skill', ['--place', '--skill', 'changeover-legs']],
     ['two places for the answers', ['--data', 'two-places'], { DATABASE_URL: 'postgres://nowhere/none' }],
     ['a database that is not there', [], { DATABASE_URL: 'postgres://nobody@127.0.0.1:1/none' }],
   ])('tells %s in words, with exit code 2', async (_, words, environment = {}) => {
@@ -136,6 +136,48 @@ describe('drill', () => {
     expect(code).toBe(2);
     expect(err).not.toMatch(/\n\s+at /);
   });
+
+  it('calls what was left out left out, and what is wrong wrong', async () => {
+    const words = ['drill', '--skill', 'make-contact', '--count', '1', '--seed', 'l', '--data'];
+    const passed = (await runCommand([...words, file('left-1')], { lines: ['pass'] })).out;
+    expect(passed).toContain('Left out. This is right:');
+    expect(passed).not.toMatch(/wrong|Not right|you said/);
+    const right = [...passed.matchAll(/left out {2}(\S+) +(lit|dark)/g)];
+    expect(right.length).toBeGreaterThan(1);
+    const [, lamp, state] = right[0]!;
+    const other = state === 'lit' ? 'dark' : 'lit';
+    const { out } = await runCommand([...words, file('left-2')], { lines: [`${lamp} ${other}`] });
+    expect(out).toContain(`wrong     ${lamp}`);
+    expect(out).toContain(`${state}, you said ${other}`);
+  });
+
+  it.each([24, 30, 60])(
+    'shows a small question whole on a terminal of 80 columns and %i rows',
+    async (rows) => {
+      for (const seed of ['a', 'b', 'c']) {
+        const { out } = await runCommand(
+          [
+            'drill',
+            '--skill',
+            'make-contact',
+            '--count',
+            '1',
+            '--seed',
+            seed,
+            '--data',
+            file(`rows-${rows}-${seed}`),
+          ],
+          { lines: ['', 'stop'], rows, interactive: true },
+        );
+        const shown = out.slice(0, out.indexOf('> ')).split('\n');
+        expect(shown.length).toBeLessThanOrEqual(rows);
+        for (const line of shown) expect(line.length).toBeLessThanOrEqual(80);
+        // All of it: the drawing, what is done, what is asked and how it is written.
+        for (const part of ['Question 1 of 1', '-H1', 'drawing', 'Write each lamp'])
+          expect(shown.join(' ').replaceAll(/\s+/g, ' ')).toContain(part);
+      }
+    },
+  );
 
   it('shows no escape characters without colour', async () => {
     const { out } = await runCommand(['drill', '--count', '1', '--data', file('plain')], { lines: ['pass'] });
@@ -176,12 +218,27 @@ describe('where to begin', () => {
     });
     expect(second.out).not.toContain('Where do you want to begin?');
     expect((await settingsIn(data)).placement).toBeNull();
-    for (const words of [['--skill', 'changeover-read'], []]) {
+    for (const words of [['--skill', 'changeover-legs'], []]) {
       const { out } = await runCommand(['drill', '--count', '1', ...words, '--data', file(`none-${words}`)], {
         lines: ['pass'],
         interactive: words.length > 0,
       });
       expect(out).not.toContain('Where do you want to begin?');
+    }
+  });
+
+  it('is asked until there is an answer to it, and stop stops', async () => {
+    const asked = await runCommand(['drill', '--count', '1', '--data', file('asked')], {
+      lines: ['3', 'find where', 'yes', '1', 'pass'],
+      interactive: true,
+    });
+    expect(asked.out.split('Type 1 or 2, or stop to end.')).toHaveLength(4);
+    expect(asked.out).toContain('1 question answered and kept.');
+    for (const lines of [['stop'], ['1x', 'quit'], []]) {
+      const { out, code } = await runCommand(['drill', '--data', file('no')], { lines, interactive: true });
+      expect(code).toBe(0);
+      expect(out).toContain('Nothing was asked yet.');
+      expect(out).not.toContain('Question 1');
     }
   });
 
@@ -216,7 +273,7 @@ describe('where to begin', () => {
       );
       const marked = out.split('Finding where to begin: question ')[asked + 1];
       if (marked === undefined) break;
-      const right = [...marked.matchAll(/^ *wrong {2}(\d* ?\S+) +(.+?), you said nothing/gm)];
+      const right = [...marked.matchAll(/^ *left out {2}(\d* ?\S+) +(.+)$/gm)];
       if (right.length === 0) throw new Error(marked);
       typed.push(right.map(([, item = '', state = '']) => asTyped(item, state)).join('; '));
     }

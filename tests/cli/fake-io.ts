@@ -14,6 +14,7 @@ export interface FakeOptions {
   /** What is typed, line by line; afterwards the input ends. A function is called when it is its turn. */
   readonly lines?: readonly (string | ((printed: string) => string | undefined))[];
   readonly columns?: number;
+  readonly rows?: number;
   readonly interactive?: boolean;
   readonly colour?: boolean;
   /** The clock; each question moves it on by `secondsALine`. */
@@ -59,6 +60,7 @@ export async function runCommand(words: readonly string[], options: FakeOptions 
       return Promise.resolve(line);
     },
     columns,
+    ...(options.rows ? { rows: options.rows } : {}),
     colour,
     interactive,
     ...(options.alongside ? { alongside: options.alongside } : {}),

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { readCircuit } from '../../src/circuit/index.ts';
-import { drawText } from '../../src/drawing/index.ts';
+import { readActs, readCircuit } from '../../src/circuit/index.ts';
+import { drawText, shownState, stepsOf, timingText } from '../../src/drawing/index.ts';
+import { REST } from '../../src/drawing/states/shown-state.ts';
+import { solve } from '../../src/solver/index.ts';
 
 const circuit = (text: string) => {
   const read = readCircuit(text);
@@ -46,7 +48,49 @@ describe('the drawing for a terminal', () => {
     );
   });
 
-  it('keeps to ASCII when asked', () => {
+  it('shows a state: blades moved, what is on filled, conductors with a voltage heavier', () => {
+    const after = (acts: string) => {
+      const read = readActs(acts, FAN);
+      if (!read.ok) throw new Error(acts);
+      return shownState(solve(FAN, { start: 'live', faults: [], acts: read.value }));
+    };
+    expect(drawText(FAN, { columns: 80, state: after('make -B1') })).toBe(
+      [
+        '              1                 2             3',
+        ' A:L 24 V AC╺━┳╸',
+        '         -F1  ┃1',
+        '     Control  ×',
+        '      supply  ┃2',
+        '              ┣━━━━━━━━━━━━━━━━━┓',
+        '       -B1    ┃13         -K3   ┃11',
+        '       Fan [╌ ┃            /1 ┌╶ ╲┓',
+        '   tripped    ┃14             │12 ┃14',
+        '              ┃               │   ┗━━━━━━━━━━━┓',
+        '              ┃A1        -H1  │X1        -H2  ┃X1',
+        '        -K3 [███]      green (╳)       amber (█)',
+        '              │A2             │X2             │X2',
+        ' A:N 24 V AC╶─┴───────────────┴───────────────┴╴',
+        '       11-12-14 /2        Fan             Fan',
+        '       free 21-22-24      healthy         tripped',
+      ].join('\n'),
+    );
+    // Between its legs the blade touches neither.
+    const { steps } = stepsOf(FAN, { start: 'live', faults: [], acts: [{ kind: 'make', device: '-B1' }] });
+    expect(steps.some(({ state }) => drawText(FAN, { columns: 80, state }).includes('┌╶│╴┐'))).toBe(true);
+    expect(drawText(FAN, { columns: 80, state: REST })).toBe(drawText(FAN, { columns: 80 }));
+  });
+
+  it.each([undefined, 'make -B1'])('keeps to ASCII when asked, after %s', (acts) => {
+    const read = readActs(acts ?? '', FAN);
+    if (!read.ok) throw new Error(acts);
+    const state = shownState(solve(FAN, { start: 'live', faults: [], acts: read.value }));
+    const text = drawText(FAN, { columns: 80, ascii: true, ...(acts === undefined ? {} : { state }) });
+    expect([...text].every((char) => char === '\n' || (char >= ' ' && char <= '~'))).toBe(true);
+    // A character that has no stand-in.
+    expect(text).not.toContain('?');
+  });
+
+  it('keeps to ASCII also at rest', () => {
     const text = drawText(FAN, { columns: 80, ascii: true });
     expect([...text].every((char) => char === '\n' || (char >= ' ' && char <= '~'))).toBe(true);
     expect(text).toContain('-K3 [   ]');
@@ -56,5 +100,50 @@ describe('the drawing for a terminal', () => {
     const text = drawText(FAN, { columns: 40 });
     expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThanOrEqual(40);
     expect(text).toMatch(/-[FK][13]:\d+ \/\d/);
+  });
+});
+
+describe('the timing diagram for a terminal', () => {
+  const timing = (acts: string, columns = 60, ascii = false) => {
+    const read = readActs(acts, FAN);
+    if (!read.ok) throw new Error(acts);
+    return timingText(FAN, { start: 'live', faults: [], acts: read.value }, { columns, ascii });
+  };
+
+  it('has a row for everything that changes, acts above it, times below, and both in words', () => {
+    expect(timing('make -B1; wait 2 s; break -B1', 56, true)).toBe(
+      [
+        '              1                                     2',
+        '-B1           ######################################____',
+        '-K3 coil      ######################################____',
+        '-K3 contacts  ######################################____',
+        '-H1           ______________________________________####',
+        '-H2           ######################################____',
+        '              +--------+---------+--------+---------+---',
+        '              0      500 ms     1 s     1.5 s      2 s',
+        '',
+        '1 at 0: make the contact -B1 ("Fan tripped")',
+        '2 at 2.01 s: break the contact -B1 ("Fan tripped")',
+        '# is on, closed or moved; _ off or at rest; ~ on its',
+        'way, dim or undefined.',
+      ].join('\n'),
+    );
+  });
+
+  it.each([40, 80, 160])('keeps to %i columns', (columns) => {
+    const acts = Array.from({ length: 12 }, (_, at) => `make -B1; wait ${at + 1} s; break -B1; wait 90 ms`);
+    for (const line of timing(acts.join('; '), columns).split('\n'))
+      expect([...line].length).toBeLessThanOrEqual(columns);
+  });
+
+  it('stretches time where much happens, and loses no pulse', () => {
+    const text = timing('make -B1; wait 30 min; break -B1; make -B1; wait 30 min');
+    expect(text).toContain('Time is stretched where much happens.');
+    const row = (name: string): string =>
+      text
+        .split('\n')
+        .find((line) => line.startsWith(`${name} `))!
+        .slice(14);
+    expect(row('-B1')).toMatch(/█+▒*[▁▌]+▒*█+/);
   });
 });

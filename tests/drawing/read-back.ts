@@ -259,7 +259,7 @@ function reachOf(symbol: SceneSymbol): Box {
   const known = reaches.get(key);
   if (known) return known;
   const art = symbolFor(looksOf(symbol));
-  const pose = poseOf(symbol);
+  const pose = poseOf(symbol, 0);
   const points = [...art.strokes(pose), ...(art.beside?.(pose) ?? [])].flatMap((stroke) => {
     if (stroke.kind === 'line') return stroke.points;
     if (stroke.kind === 'letter') return [stroke.at];

@@ -28,7 +28,7 @@ describe('IEC 61082-1 (from memory)', () => {
   it('draws everything at rest: de-energised and unactuated', () => {
     for (const name of ['vent-fan', 'mist-line', 'ramp-hoist', 'brine-pump'] as const)
       for (const symbol of sceneOf(name).sheets.flatMap((sheet) => sheet.symbols)) {
-        const closed = poseOf(symbol).closed;
+        const closed = poseOf(symbol, 0).closed;
         if (symbol.form === 'make' || symbol.form === 'main-make' || symbol.form === 'isolator-pole')
           expect(closed, symbol.id).toEqual([false]);
         if (symbol.form === 'break') expect(closed, symbol.id).toEqual([true]);

@@ -1,6 +1,5 @@
 import { type Command, Option } from 'commander';
 import {
-  drawText,
   type Letters,
   layOut,
   PROFILES,
@@ -11,11 +10,12 @@ import {
   type Width,
 } from '../../drawing/index.ts';
 import { solve } from '../../solver/index.ts';
+import { drawnText } from '../drawn-text.ts';
 import { type GivenCircuit, givenCircuit, type ScenarioOptions } from '../given-circuit.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
 import type { Running } from '../program.ts';
-import { writePictures } from '../written.ts';
+import { checkNoWidth, writePictures } from '../written.ts';
 
 interface Options extends ScenarioOptions {
   readonly sheet?: string;
@@ -25,9 +25,15 @@ interface Options extends ScenarioOptions {
   readonly output?: string;
 }
 
+const isMoved = ({ do: acts, fault = [] }: Options): boolean => acts !== undefined || fault.length > 0;
+
 /** Pictures of every sheet, at rest or in the state that the acts lead to; with `steps` of every moment on the way. */
-function picturesFor({ circuit, scenario }: GivenCircuit, options: Options, sheet: number | undefined) {
-  const width = options.width ?? (options.output && /\.pdf$/i.test(options.output) ? 'a4' : 'screen');
+function picturesFor(
+  { circuit, scenario }: GivenCircuit,
+  options: Options & { readonly output: string },
+  sheet: number | undefined,
+) {
+  const width = options.width ?? (/\.pdf$/i.test(options.output) ? 'a4' : 'screen');
   const rename = renameFor(circuit, options.letters);
   const only = sheet === undefined ? {} : { sheet };
   const paper = width === 'a4';
@@ -43,8 +49,7 @@ function picturesFor({ circuit, scenario }: GivenCircuit, options: Options, shee
         sheetsOf(state, caption),
       ),
     };
-  const moved = options.do !== undefined || (options.fault ?? []).length > 0;
-  if (!moved) return { paper, pictures: sheetsOf() };
+  if (!isMoved(options)) return { paper, pictures: sheetsOf() };
   return { paper, pictures: sheetsOf(shownState(solve(circuit, scenario)), options.do) };
 }
 
@@ -72,6 +77,7 @@ export function addDraw(program: Command, io: Io, running: Running): void {
       `
 Examples:
   polewise draw fan.txt
+  polewise draw fan.txt --do "make -B1"
   polewise draw fan.txt -o fan.svg --do "make -B1"
   polewise draw fan.txt -o fan.pdf --letters new
   polewise draw fan.txt -o steps.pdf --steps --do "press -S1; release -S1"`,
@@ -91,13 +97,16 @@ Examples:
       if (sheet !== undefined && !sheets.includes(sheet)) {
         throw new UsageError(`There is no sheet ${sheet}.`, `Sheets: ${sheets.join(', ')}.`);
       }
-      if (options.output === undefined && !options.steps && options.do === undefined) {
-        io.out(drawText(circuit, { columns: io.columns, ...(sheet === undefined ? {} : { sheet }) }));
+      const { output } = options;
+      if (output === undefined) {
+        checkNoWidth(options.width);
+        const { letters, steps = false, do: note } = options;
+        io.out(drawnText(given, { letters, sheet, steps, note, moved: isMoved(options) }, io));
         return;
       }
-      const { pictures, paper } = picturesFor(given, options, sheet);
+      const { pictures, paper } = picturesFor(given, { ...options, output }, sheet);
       await writePictures(io, pictures, {
-        file: options.output,
+        file: output,
         title: circuit.title ?? 'Control drawing',
         paper,
       });

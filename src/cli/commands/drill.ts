@@ -34,7 +34,7 @@ export function addDrill(program: Command, io: Io, _running: Running): void {
 Examples:
   polewise drill
   polewise drill --count 5
-  polewise drill --skill changeover-read --seed monday
+  polewise drill --skill changeover-legs --seed monday
   polewise drill --place
 
 At the prompt: an answer, ? for a hint, pass to see the answer, stop to end. Every answer that has been marked is

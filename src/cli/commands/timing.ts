@@ -1,9 +1,10 @@
 import { type Command, Option } from 'commander';
-import { timingPicture, type Width } from '../../drawing/index.ts';
+import { timingPicture, timingText, type Width } from '../../drawing/index.ts';
 import { givenCircuit, type ScenarioOptions } from '../given-circuit.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../program.ts';
-import { writePictures } from '../written.ts';
+import { asciiOnly } from '../style.ts';
+import { checkNoWidth, writePictures } from '../written.ts';
 
 interface Options extends ScenarioOptions {
   readonly width?: Width;
@@ -18,12 +19,13 @@ export function addTiming(program: Command, io: Io, running: Running): void {
     .argument('<file>', 'a circuit in the notation or in JSON; - for standard input')
     .requiredOption('--do <acts>', 'what is done, in order')
     .option('--fault <fault...>', 'what is wrong from the start')
-    .option('-o, --output <file>', 'write to this .svg or .pdf; without it the SVG is printed')
+    .option('-o, --output <file>', 'write to this .svg or .pdf; without it the diagram is shown as text')
     .addOption(new Option('--width <width>', 'laid out for').choices(['phone', 'screen', 'a4']))
     .addHelpText(
       'after',
       `
 Examples:
+  polewise timing pump.txt --do "press -S1; wait 6 s; release -S1"
   polewise timing pump.txt --do "press -S1; wait 6 s; release -S1" -o pump.svg`,
     )
     .action(async (file: string, options: Options) => {
@@ -33,7 +35,12 @@ Examples:
         return;
       }
       const { circuit, scenario } = given;
-      const width = options.width ?? (options.output && /\.pdf$/i.test(options.output) ? 'a4' : 'screen');
+      if (options.output === undefined) {
+        checkNoWidth(options.width);
+        io.out(timingText(circuit, scenario, { columns: io.columns, ascii: asciiOnly(io) }));
+        return;
+      }
+      const width = options.width ?? (/\.pdf$/i.test(options.output) ? 'a4' : 'screen');
       await writePictures(io, [timingPicture(circuit, scenario, { width })], {
         file: options.output,
         title: `Timing: ${circuit.title ?? 'control circuit'}`,

@@ -34,7 +34,12 @@ export async function runDrill(options: DrillOptions, io: Io): Promise<void> {
   let settings = await store.settingsOf(LEARNER);
   const first = (await store.answersOf(LEARNER)).length === 0 && !settings.placement;
   const asks = first && io.interactive && skill === undefined;
-  if (options.place || (asks && (await wantsPlacing(io)))) settings = await place(options, io);
+  const finds = options.place || (asks ? await wantsPlacing(io) : false);
+  if (finds === undefined) {
+    io.out('Nothing was asked yet.');
+    return;
+  }
+  if (finds) settings = await place(options, io);
 
   const before = await store.answersOf(LEARNER);
   const seen = new Set(before.map(({ circuit }) => circuit));

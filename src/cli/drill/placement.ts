@@ -4,14 +4,20 @@ import { MOST_PLACING, nextTask, type PlacingAnswer, placing } from '../../pract
 import type { Io } from '../io.ts';
 import { styleFor, wrapText } from '../style.ts';
 import type { DrillOptions } from './drill.ts';
-import { goesOn, LEARNER, put } from './put.ts';
+import { goesOn, LEARNER, put, stops } from './put.ts';
 
-/** Whether somebody who is here for the first time wants it found. */
-export async function wantsPlacing(io: Io): Promise<boolean> {
+/** What somebody wants who is here for the first time; undefined when it is to stop. */
+export async function wantsPlacing(io: Io): Promise<boolean | undefined> {
   io.out(
     `Where do you want to begin?\n  1  at the beginning\n  2  find where: ${MOST_PLACING} questions at most, each on what tells most`,
   );
-  return (await io.question(styleFor(io).strong('1 or 2 (Enter: 1)> ')))?.trim() === '2';
+  for (;;) {
+    const line = (await io.question(styleFor(io).strong('1 or 2 (Enter: 1)> ')))?.trim();
+    if (line === undefined || stops(line)) return undefined;
+    if (line === '' || line === '1') return false;
+    if (line === '2') return true;
+    io.out('Type 1 or 2, or stop to end.');
+  }
 }
 
 /** Asks until it is known where to begin, or the learner has enough, and keeps what was found with the settings. */

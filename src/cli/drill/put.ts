@@ -23,7 +23,8 @@ interface Reply {
 const PASS: ReadonlySet<string> = new Set(['pass', 'skip']);
 const STOP: ReadonlySet<string> = new Set(['stop', 'quit', 'exit', 'end']);
 
-const stops = (line: string): boolean => STOP.has(line.trim().toLowerCase());
+/** Whether what was typed ends the practice. */
+export const stops = (line: string): boolean => STOP.has(line.trim().toLowerCase());
 
 /** Asks until there is an answer that can be read; undefined when the learner stops. */
 async function replyTo(task: Task, io: Io): Promise<Reply | undefined> {
@@ -61,9 +62,7 @@ export async function put(
   { store, recalls }: { readonly store: Store; readonly recalls: Recalls },
   io: Io,
 ): Promise<Judged | undefined> {
-  io.out(styleFor(io).quiet('─'.repeat(Math.min(io.columns, 72))));
-  io.out(`${heading}\n`);
-  io.out(questionText(task.question.circuit, askQuestion(task.question), io));
+  io.out(questionText(task.question.circuit, askQuestion(task.question), io, heading));
   const reply = await replyTo(task, io);
   if (!reply) return undefined;
   const judged = judge(

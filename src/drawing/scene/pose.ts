@@ -15,7 +15,7 @@ export function looksOf({ form, actuator, delay, latch, ports, flipped, top }: S
 }
 
 /** `position`: where the symbol's mechanism stands; 0 is the drawn state; undefined while it travels. */
-export function poseOf({ ways, ports, x }: SceneSymbol, position: number | undefined = 0): Pose {
+export function poseOf({ ways, ports, x }: SceneSymbol, position: number | undefined): Pose {
   return {
     closed: ways.map(({ closedIn }) => position !== undefined && closedIn.includes(position)),
     ports: ports.map((port) => port.x - x),

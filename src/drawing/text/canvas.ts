@@ -23,8 +23,23 @@ const BOX: Readonly<Record<number, string>> = {
   [UP | DOWN | LEFT | RIGHT]: '┼',
 };
 
+/** The same for conductors that have a voltage, drawn heavier. */
+const HEAVY: Readonly<Record<string, string>> = Object.fromEntries(
+  [...'╵╶╷╴│─└┘┌┐├┤┬┴┼'].map((light, at) => [light, [...'╹╺╻╸┃━┗┛┏┓┣┫┳┻╋'][at] as string]),
+);
+
+export const heavy = (char: string): string => HEAVY[char] ?? char;
+
 /** What stands for a box character where there is only ASCII. */
 const PLAIN: Readonly<Record<string, string>> = {
+  '┌': '+',
+  '┐': '+',
+  '└': '+',
+  '┘': '+',
+  '┏': '+',
+  '┓': '+',
+  '┗': '+',
+  '┛': '+',
   '│': '|',
   '╵': '|',
   '╷': '|',
@@ -40,6 +55,15 @@ const PLAIN: Readonly<Record<string, string>> = {
   '×': 'x',
   '›': '>',
   '‹': '<',
+  '┃': '#',
+  '╹': '#',
+  '╻': '#',
+  '━': '=',
+  '╸': '=',
+  '╺': '=',
+  '█': '#',
+  '▄': 'o',
+  '▞': '*',
 };
 
 const straight = (bits: number): boolean => bits === (UP | DOWN) || bits === (LEFT | RIGHT);
@@ -50,10 +74,13 @@ export class Canvas {
   /** By cell and conductor: which ways it leads. */
   private readonly wires = new Map<number, Map<number, number>>();
   private readonly chars = new Map<number, string>();
+  /** Whether a conductor is drawn heavier. */
+  private readonly isHeavy: (net: number) => boolean;
 
-  constructor(width: number, height: number) {
+  constructor(width: number, height: number, isHeavy: (net: number) => boolean = () => false) {
     this.width = Math.ceil(width) + 1;
     this.height = Math.ceil(height) + 1;
+    this.isHeavy = isHeavy;
   }
 
   private lead(x: number, y: number, net: number, bits: number): void {
@@ -88,8 +115,10 @@ export class Canvas {
     const cell = this.wires.get(key);
     if (!cell) return ' ';
     // Two conductors in one cell cross: the upright one is drawn through, the other broken.
-    const ways = [...cell.values()];
-    return ways.length > 1 ? '│' : (BOX[ways[0] ?? 0] ?? ' ');
+    const through = [...cell].find(([, bits]) => cell.size === 1 || bits === (UP | DOWN));
+    const [net = -1, bits = UP | DOWN] = through ?? [];
+    const char = BOX[bits] ?? ' ';
+    return this.isHeavy(net) ? heavy(char) : char;
   }
 
   /** Rows without trailing blanks. `ascii`: joints and corners are `+`, crossings `|`. */

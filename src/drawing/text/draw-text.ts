@@ -1,7 +1,9 @@
 /** The drawing of a circuit for a terminal, from the same layout as every other. */
 import type { Circuit } from '../../../shared/circuit.ts';
 import { layOut } from '../layout/layout.ts';
+import type { Rename } from '../letters.ts';
 import type { SceneSheet } from '../scene/types.ts';
+import type { ShownState } from '../states/shown-state.ts';
 import { Canvas } from './canvas.ts';
 import { drawGlyph } from './glyphs.ts';
 import { textProfile } from './profile.ts';
@@ -13,27 +15,40 @@ export interface TextOptions {
   readonly sheet?: number;
   /** Nothing but ASCII characters. */
   readonly ascii?: boolean;
+  /** How everything stands; at rest, as drawn, without it. */
+  readonly state?: ShownState;
+  readonly rename?: Rename;
 }
 
-function sheetText(sheet: SceneSheet, ascii: boolean): string {
-  const canvas = new Canvas(sheet.width, sheet.height);
+function sheetText(
+  sheet: SceneSheet,
+  isLive: (net: number) => boolean,
+  { state, ascii = false }: TextOptions,
+): string {
+  const canvas = new Canvas(sheet.width, sheet.height, isLive);
   for (const { net, x1, y1, x2, y2 } of sheet.wires) canvas.line(net, x1, y1, x2, y2);
-  for (const symbol of sheet.symbols) drawGlyph(canvas, symbol, undefined);
+  for (const symbol of sheet.symbols) drawGlyph(canvas, symbol, state);
   for (const link of sheet.links)
     for (let x = link.x1 + 2; x < link.x2 - 1; x++) canvas.put(x, Math.floor(link.y), '╌');
   for (const { x, y, text } of sheet.texts) canvas.put(x, Math.floor(y), text);
   return canvas.toText(ascii);
 }
 
-/** Draws all sheets, or one, one under another. Every contact is shown at rest. */
-export function drawText(circuit: Circuit, { columns, sheet, ascii = false }: TextOptions): string {
-  const scene = layOut(circuit, textProfile(Math.max(40, columns)), sheet === undefined ? {} : { sheet });
+/** Draws all sheets, or one, one under another: at rest, or as everything stands in a state. */
+export function drawText(circuit: Circuit, options: TextOptions): string {
+  const { columns, sheet, rename, state } = options;
+  const scene = layOut(circuit, textProfile(Math.max(40, columns)), {
+    ...(sheet === undefined ? {} : { sheet }),
+    ...(rename ? { rename } : {}),
+  });
+  const isLive = (net: number): boolean =>
+    scene.conductors[net]?.some((terminal) => state?.energised.has(terminal)) ?? false;
   const several = circuit.sheets.length > 1 || scene.sheets.length > 1;
   return scene.sheets
     .map((drawn) => {
       const heading =
         several || drawn.title ? `Sheet ${drawn.sheet}${drawn.title ? `: ${drawn.title}` : ''}\n\n` : '';
-      return `${heading}${sheetText(drawn, ascii)}`;
+      return `${heading}${sheetText(drawn, isLive, options)}`;
     })
     .join('\n\n');
 }

@@ -1,7 +1,11 @@
 /** Each symbol in characters: a contact's blade leans as on the drawing, a changeover's touches its break leg. */
+
+import type { LampState } from '../../../shared/solution.ts';
 import type { Actuator } from '../parts/index.ts';
+import { poseOf } from '../scene/pose.ts';
 import type { SceneSymbol } from '../scene/types.ts';
-import type { Canvas } from './canvas.ts';
+import { positionOf, type ShownState } from '../states/shown-state.ts';
+import { type Canvas, heavy } from './canvas.ts';
 
 const SIGN: Readonly<Record<Actuator, string>> = {
   push: 'E',
@@ -13,80 +17,126 @@ const SIGN: Readonly<Record<Actuator, string>> = {
   trip: '#',
 };
 
-type Way = 'open' | 'closed' | 'rest' | 'moved';
+type Way = 'rest' | 'travelling' | 'moved';
 
-const upright = (canvas: Canvas, symbol: SceneSymbol): void => {
-  for (const { x, y } of symbol.ports) canvas.put(x, y, '│');
+/** Turned over, the blade swings above its pivot: it leans the other way to reach the same leg. */
+const CHANGEOVER: Readonly<Record<Way, readonly [plain: string, flipped: string]>> = {
+  rest: ['┌╱ ╴┐', '└╲ ╴┘'],
+  travelling: ['┌╶│╴┐', '└╶│╴┘'],
+  moved: ['┌╶ ╲┐', '└╶ ╱┘'],
 };
 
-function twoWay(canvas: Canvas, symbol: SceneSymbol, body: string, at: number): void {
-  upright(canvas, symbol);
+/** What fills a lamp, and whatever else is on, dim or flashing. */
+const FILLED: Readonly<Record<Exclude<LampState, 'dark'>, string>> = { lit: '█', dim: '▄', flashing: '▞' };
+
+/** The symbol's own part of a state; at rest there is none. */
+interface Seen {
+  readonly closed: readonly boolean[] | undefined;
+  readonly live: readonly boolean[];
+  /** What fills it; a space where it is off. */
+  readonly filled: string;
+  readonly input: string;
+}
+
+function seenIn(symbol: SceneSymbol, state: ShownState | undefined): Seen {
+  if (!state) return { closed: undefined, live: [], filled: ' ', input: '0/1' };
+  const position = symbol.mechanism === undefined ? 0 : positionOf(state, symbol.mechanism);
+  const coil = state.coils.get(symbol.latch === 'reset' ? `${symbol.device}:B1` : symbol.device);
+  const load = state.loads.get(symbol.device) ?? (coil ? 'lit' : 'dark');
+  const input = state.inputs.get(symbol.ports[0]?.terminal ?? '');
+  return {
+    closed: poseOf(symbol, position).closed,
+    live: symbol.ports.map(({ terminal }) => state.energised.has(terminal)),
+    filled: load === 'dark' ? ' ' : FILLED[load],
+    input: input === '0' || input === '1' ? ` ${input} ` : input === undefined ? '0/1' : ' ? ',
+  };
+}
+
+const upright = (canvas: Canvas, { ports }: SceneSymbol, { live }: Seen): void => {
+  ports.forEach(({ x, y }, at) => {
+    canvas.put(x, y, live[at] ? heavy('│') : '│');
+  });
+};
+
+function twoWay(canvas: Canvas, symbol: SceneSymbol, seen: Seen, body: string, at: number): void {
+  upright(canvas, symbol, seen);
   canvas.put(symbol.x + at, symbol.top + 1, body);
 }
 
-function changeover(canvas: Canvas, symbol: SceneSymbol, way: Way): void {
-  upright(canvas, symbol);
-  const touching = way !== 'moved';
-  // Turned over, the blade swings above its pivot: it leans the other way to reach the same leg.
-  const body = symbol.flipped ? (touching ? '└╲ ╴┘' : '└╶ ╱┘') : touching ? '┌╱ ╴┐' : '┌╶ ╲┐';
-  canvas.put(symbol.x - 2, symbol.top + 1, body);
+function changeover(canvas: Canvas, symbol: SceneSymbol, seen: Seen): void {
+  upright(canvas, symbol, seen);
+  const [rest = true, moved = false] = seen.closed ?? [];
+  const body = CHANGEOVER[moved ? 'moved' : rest ? 'rest' : 'travelling'][symbol.flipped ? 1 : 0];
+  const [, breakLeg, makeLeg] = seen.live;
+  const corner = (at: number, live: boolean | undefined): string =>
+    live ? heavy(body.charAt(at)) : body.charAt(at);
+  canvas.put(symbol.x - 2, symbol.top + 1, `${corner(0, breakLeg)}${body.slice(1, 4)}${corner(4, makeLeg)}`);
 }
 
-function motor(canvas: Canvas, symbol: SceneSymbol): void {
-  upright(canvas, symbol);
+function motor(canvas: Canvas, symbol: SceneSymbol, seen: Seen): void {
+  upright(canvas, symbol, seen);
   const from = Math.min(symbol.x - 4, ...symbol.ports.map((port) => port.x));
   const to = Math.max(symbol.x + 4, ...symbol.ports.map((port) => port.x));
   const room = to - from - 1;
-  const word = 'M 3~';
+  const word = `${seen.filled}M 3~${seen.filled}`.trim();
   const pad = Math.floor((room - word.length) / 2);
   const line = `[${' '.repeat(pad)}${word}${' '.repeat(room - word.length - pad)}]`;
   canvas.put(from, symbol.top + 1, line);
 }
 
-export function drawGlyph(canvas: Canvas, symbol: SceneSymbol, closed: readonly boolean[] | undefined): void {
+/** Draws a symbol as it is drawn at rest, or as it stands in a state. */
+export function drawGlyph(canvas: Canvas, symbol: SceneSymbol, state: ShownState | undefined): void {
   const { x, top, form } = symbol;
-  const made = closed?.[0];
+  const seen = seenIn(symbol, state);
+  const made = seen.closed?.[0];
+  const bar = seen.live.some(Boolean) ? heavy('│') : '│';
   switch (form) {
     case 'make':
     case 'main-make':
-      twoWay(canvas, symbol, made ? '│' : '╲', made ? 0 : -1);
+      twoWay(canvas, symbol, seen, made ? bar : '╲', made ? 0 : -1);
       break;
     case 'break':
     case 'main-break':
-      twoWay(canvas, symbol, made === false ? '╴ ╱' : '└╱', 0);
+      twoWay(canvas, symbol, seen, made === false ? '╴ ╱' : '└╱', 0);
       break;
     case 'isolator-pole':
-      twoWay(canvas, symbol, made ? '│' : '╲╴', made ? 0 : -1);
+      twoWay(canvas, symbol, seen, made ? bar : '╲╴', made ? 0 : -1);
       break;
     case 'breaker-pole':
-      twoWay(canvas, symbol, made ? '×' : '╲×', made ? 0 : -1);
+      twoWay(canvas, symbol, seen, made ? '×' : '╲×', made ? 0 : -1);
       break;
     case 'changeover':
-      changeover(canvas, symbol, closed?.[1] ? 'moved' : 'rest');
+      changeover(canvas, symbol, seen);
       break;
     case 'fuse':
-      twoWay(canvas, symbol, made === false ? '[ ]' : '[│]', -1);
+      twoWay(canvas, symbol, seen, made === false ? '[ ]' : `[${bar}]`, -1);
       break;
     case 'heater':
-      twoWay(canvas, symbol, '[S]', -1);
+      twoWay(canvas, symbol, seen, '[S]', -1);
       break;
     case 'lamp':
-      twoWay(canvas, symbol, '(╳)', -1);
+      twoWay(canvas, symbol, seen, `(${seen.filled === ' ' ? '╳' : seen.filled})`, -1);
       break;
     case 'sounder':
-      twoWay(canvas, symbol, '[)]', -1);
+      twoWay(canvas, symbol, seen, `[${seen.filled === ' ' ? ')' : seen.filled}]`, -1);
       break;
     case 'output':
-      twoWay(canvas, symbol, made ? '[ │ ]' : '[╲  ]', -2);
+      twoWay(canvas, symbol, seen, made ? `[ ${bar} ]` : '[╲  ]', -2);
       break;
     case 'coil':
     case 'valve':
     case 'input':
     case 'common':
-      twoWay(canvas, symbol, `[${inBox(symbol).padEnd(3)}]`, -2);
+      twoWay(
+        canvas,
+        symbol,
+        seen,
+        `[${form === 'input' ? seen.input : inBox(symbol).padEnd(3, seen.filled)}]`,
+        -2,
+      );
       break;
     case 'motor':
-      motor(canvas, symbol);
+      motor(canvas, symbol, seen);
       break;
     case 'terminal':
       canvas.put(x, top, '○');
@@ -100,7 +150,6 @@ export function drawGlyph(canvas: Canvas, symbol: SceneSymbol, closed: readonly 
 
 /** What stands in a load's box: coils with a delay T before or after the arrow, a latching relay's S and R. */
 function inBox({ form, delay, latch }: SceneSymbol): string {
-  if (form === 'input') return '0/1';
   if (form === 'valve') return '><';
   if (latch) return latch === 'set' ? 'S' : 'R';
   switch (delay) {

@@ -7,8 +7,16 @@ export interface Scale {
   readonly ticks: readonly { readonly x: number; readonly text: string }[];
 }
 
-/** Moments nearer than this on an even axis cannot be told apart. */
-const APART = 9;
+/** In the units of the axis. */
+export interface Spacing {
+  /** Moments nearer than this on an even axis cannot be told apart. */
+  readonly apart: number;
+  /** Between the texts of an even axis, and of a stretched one. */
+  readonly even: number;
+  readonly stretched: number;
+}
+
+const PICTURE: Spacing = { apart: 9, even: 14, stretched: 6 };
 /** Changes within this share of the whole are one moment on an even axis. */
 const TOGETHER = 1 / 150;
 
@@ -28,6 +36,7 @@ export function scaleOf(
   from: number,
   to: number,
   textWidth: (text: string) => number,
+  spacing: Spacing = PICTURE,
 ): Scale {
   const all = [...new Set([0, ...moments, ...acts])].sort((a, b) => a - b);
   const end = all[all.length - 1] as number;
@@ -37,14 +46,24 @@ export function scaleOf(
   const gaps = all.slice(1).map((ms, index) => ms - (all[index] as number));
   const telling = gaps.filter((gap) => gap > end * TOGETHER);
   const even =
-    end > 0 && (Math.min(nearest, ...telling) / end) * room * 0.9 >= APART && starts.length === acts.length;
-  return even ? evenScale(end, from, room, textWidth) : stretched(all, from, room, textWidth);
+    end > 0 &&
+    (Math.min(nearest, ...telling) / end) * room * 0.9 >= spacing.apart &&
+    starts.length === acts.length;
+  return even
+    ? evenScale(end, from, room, textWidth, spacing.even)
+    : stretched(all, from, room, textWidth, spacing.stretched);
 }
 
-function evenScale(end: number, from: number, room: number, textWidth: (text: string) => number): Scale {
+function evenScale(
+  end: number,
+  from: number,
+  room: number,
+  textWidth: (text: string) => number,
+  between: number,
+): Scale {
   const whole = end * 1.08;
   const x = (ms: number): number => from + (ms / whole) * room;
-  const least = textWidth(timeText(end)) + 14;
+  const least = textWidth(timeText(end)) + between;
   const raw = (least / room) * whole;
   const power = 10 ** Math.floor(Math.log10(raw));
   const step = [1, 2, 5, 10].map((factor) => factor * power).find((size) => size >= raw) ?? raw;
@@ -59,6 +78,7 @@ function stretched(
   from: number,
   room: number,
   textWidth: (text: string) => number,
+  between: number,
 ): Scale {
   const widths = all.slice(1).map((ms, index) => 1 + Math.log2(1 + (ms - (all[index] as number))) / 3);
   const tail = 1.5;
@@ -79,7 +99,7 @@ function stretched(
     const half = textWidth(text) / 2;
     if (at - half < free) continue;
     ticks.push({ x: at, text });
-    free = at + half + 6;
+    free = at + half + between;
   }
   return { x, even: false, ticks };
 }
