@@ -1,8 +1,8 @@
 /** The key to a class's printed papers, sorted by code: separate from them, and not for learners. */
 import type { HomeworkSet } from '../../../shared/homework.ts';
 import { codeInGroups } from '../paper-code.ts';
-import type { PrintedPaper } from './class-papers.ts';
-import { FOOT, foot, PAGE, printing, WIDTH } from './document.ts';
+import type { ClassPapersRequest, PrintedPaper } from './class-papers.ts';
+import { FOOT, foot, type Out, PAGE, printing, WIDTH } from './document.ts';
 import { type Block, besides, gap, type Piece, paginate, textPiece } from './flow.ts';
 import { type KeyItem, keyOf } from './key-of.ts';
 import { nameShown } from './letters.ts';
@@ -12,10 +12,11 @@ import { heightOfRows, type Row, titleBlock } from './title-block.ts';
 export interface AnswerKeyRequest {
   readonly set: HomeworkSet;
   readonly className: string;
-  readonly papers: readonly PrintedPaper[];
+  /** In any order; all at once, or one after the other as they are wanted. */
+  readonly papers: ClassPapersRequest['papers'];
   readonly made: Date;
-  /** Called after each paper; when it answers with a promise, that is waited for. */
-  readonly onPaper?: (done: number, of: number) => void | Promise<void>;
+  /** Takes the file piece by piece; nothing is given in the end then. */
+  readonly out?: Out;
 }
 
 const NUMBER = mm(8);
@@ -89,18 +90,17 @@ export async function answerKeyPdf({
   className,
   papers,
   made,
-  onPaper,
+  out,
 }: AnswerKeyRequest): Promise<Uint8Array> {
-  const print = printing(`Answer key. ${set.title}: ${className}`, made);
+  const print = printing(`Answer key. ${set.title}: ${className}`, made, out);
   const { pen } = print;
-  const sorted = papers.toSorted((one, other) =>
-    one.code < other.code ? -1 : one.code > other.code ? 1 : 0,
-  );
-  const blocks: Block[] = [[textPiece(pen, RULE, { width: WIDTH, size: 8, quiet: true }), gap(mm(2))]];
-  for (const [index, paper] of sorted.entries()) {
-    blocks.push(paperBlock(pen, paper));
-    await onPaper?.(index + 1, sorted.length);
-  }
+  const keys: { readonly code: string; readonly block: Block }[] = [];
+  for await (const paper of papers) keys.push({ code: paper.code, block: paperBlock(pen, paper) });
+  keys.sort((one, other) => (one.code < other.code ? -1 : one.code > other.code ? 1 : 0));
+  const blocks: Block[] = [
+    [textPiece(pen, RULE, { width: WIDTH, size: 8, quiet: true }), gap(mm(2))],
+    ...keys.map(({ block }) => block),
+  ];
   const rowsOf = (page: string): Row[] => [
     {
       height: mm(11),

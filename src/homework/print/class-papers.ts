@@ -2,7 +2,7 @@
 import type { HomeworkSet, Paper } from '../../../shared/homework.ts';
 import { codeInGroups } from '../paper-code.ts';
 import { publicPaper } from '../papers/paper.ts';
-import { FOOT, foot, PAGE, type Printing, printing, WIDTH } from './document.ts';
+import { FOOT, foot, type Out, PAGE, type Printing, printing, WIDTH } from './document.ts';
 import { type Block, gap, paginate, textPiece } from './flow.ts';
 import { itemBlock } from './item-block.ts';
 import { nameShown, shownOf } from './letters.ts';
@@ -22,11 +22,12 @@ export interface ClassPapersRequest {
   readonly className: string;
   /** The closing time in words, in the reader's own time zone. */
   readonly closes: string;
-  readonly papers: readonly PrintedPaper[];
+  /** All at once, or one after the other as they are wanted. */
+  readonly papers: Iterable<PrintedPaper> | AsyncIterable<PrintedPaper>;
   /** When the file was made; written into it. */
   readonly made: Date;
-  /** Called after each paper; when it answers with a promise, that is waited for. */
-  readonly onPaper?: (done: number, of: number) => void | Promise<void>;
+  /** Takes the file piece by piece; nothing is given in the end then. */
+  readonly out?: Out;
 }
 
 const HOW =
@@ -123,11 +124,8 @@ function printPaper(print: Printing, request: ClassPapersRequest, { name, code, 
  * (`publicPaper`) gets to the print, so nothing in it tells an answer.
  */
 export async function classPapersPdf(request: ClassPapersRequest): Promise<Uint8Array> {
-  const { set, className, papers, made, onPaper } = request;
-  const print = printing(`${set.title}: ${className}`, made);
-  for (const [index, paper] of papers.entries()) {
-    printPaper(print, request, paper);
-    await onPaper?.(index + 1, papers.length);
-  }
+  const { set, className, papers, made, out } = request;
+  const print = printing(`${set.title}: ${className}`, made, out);
+  for await (const paper of papers) printPaper(print, request, paper);
   return print.end();
 }

@@ -1,6 +1,7 @@
 /** A document of A4 pages: opened, its pages drawn, ended. */
 import PDFDocument from 'pdfkit';
 import { bytesOf } from '../../drawing/pdf/bytes-of.ts';
+import type { Doc } from '../../drawing/pdf/draw-picture.ts';
 import type { Placed } from './flow.ts';
 import { shown } from './letters.ts';
 import { mm, Pen } from './pen.ts';
@@ -28,11 +29,22 @@ export interface Printing {
   place(pieces: readonly Placed[], x: number, top: number): void;
   /** An entry in the document's list of contents, for the page begun last. */
   entry(title: string): void;
+  /** The file; where it was handed out in pieces, nothing more. */
   end(): Promise<Uint8Array>;
 }
 
+/** Takes the file piece by piece, as it is made. */
+export type Out = (piece: Uint8Array) => void;
+
+const handedOut = (doc: Doc, out: Out): Promise<Uint8Array> =>
+  new Promise((resolve, reject) => {
+    doc.on('data', out);
+    doc.on('error', reject);
+    doc.on('end', () => resolve(new Uint8Array()));
+  });
+
 /** @param made - written into the file: equal input gives equal pages */
-export function printing(title: string, made: Date): Printing {
+export function printing(title: string, made: Date, out?: Out): Printing {
   const doc = new PDFDocument({
     autoFirstPage: false,
     pdfVersion: '1.5',
@@ -41,7 +53,7 @@ export function printing(title: string, made: Date): Printing {
     displayTitle: true,
     info: { Title: shown(title), CreationDate: made, ModDate: made },
   });
-  const bytes = bytesOf(doc);
+  const bytes = out ? handedOut(doc, out) : bytesOf(doc);
   const pen = new Pen(doc);
   return {
     pen,

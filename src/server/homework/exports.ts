@@ -1,16 +1,10 @@
 /** Homework as files: marks, statements, packages. */
 import type { PaperMark } from '../../../shared/homework.ts';
-import {
-  marksCsv,
-  type QtiVersion,
-  qtiPackage,
-  type XapiStatement,
-  xapiStatements,
-} from '../../homework/index.ts';
+import { marksCsv, type QtiVersion, type XapiStatement, xapiStatements } from '../../homework/index.ts';
 import type { Asking } from '../people/gate.ts';
-import { soon } from '../turns.ts';
+import { others, soon } from '../turns.ts';
 import { tutorsSet } from './access.ts';
-import type { Desk } from './desk.ts';
+import { type Desk, workFor } from './desk.ts';
 import { countingIn, learnersOf } from './reports.ts';
 import { samplePaperOf } from './sample.ts';
 import { settledHeads } from './settle.ts';
@@ -29,6 +23,7 @@ export async function marksFile(desk: Desk, asking: Asking, id: string): Promise
     const head = counting.get(person.id)?.head;
     const mark = head ? await desk.store.homework.markOf(head.id) : null;
     rows.push({ learner: person.id, name: person.name, mark });
+    await others();
   }
   return marksCsv(kept.set, rows);
 }
@@ -60,6 +55,7 @@ export async function statementsOf(
   for (const head of heads) {
     const mark = await desk.store.homework.markOf(head.id);
     if (!mark) continue;
+    await others();
     const pseudonym = (await installation.keyed('account', head.learner)).toString('hex').slice(0, 32);
     const uuids = new Map<number | 'paper', string>();
     for (const what of [...mark.items.keys(), 'paper' as const])
@@ -87,5 +83,5 @@ export async function packageOf(
 ): Promise<Uint8Array> {
   const kept = await tutorsSet(desk, asking, id);
   const { items } = await samplePaperOf(desk, kept, 1);
-  return qtiPackage({ version, id: `set-${id}`, title: kept.set.title, items });
+  return workFor(desk, asking.id, 'packQti', { version, id: `set-${id}`, title: kept.set.title, items });
 }

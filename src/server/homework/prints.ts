@@ -1,45 +1,28 @@
 /** Homework on paper: the papers of a class, their key, and evidence of what somebody has proven. */
-import {
-  answerKeyPdf,
-  classPapersPdf,
-  evidencePdf,
-  type PrintedPaper,
-  standingsOf,
-} from '../../homework/print/index.ts';
+import type { Readable } from 'node:stream';
+import type { AnswerRecord } from '../../../shared/practice.ts';
+import { type PrintedPaper, standingsOf } from '../../homework/print/index.ts';
 import type { KeptSet } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { inCareOf } from '../people/may.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
+import { others } from '../turns.ts';
 import { checkIssued, tutorsSet } from './access.ts';
-import type { Desk } from './desk.ts';
+import { wordsFor } from './dates.ts';
+import { type Desk, fileFor, workFor } from './desk.ts';
 import { withoutPaper } from './make-papers.ts';
 import { learnersOf, matrixOf } from './reports.ts';
 
 /** Told after each paper, and waited for. */
 export type OnPaper = (done: number, of: number) => void | Promise<void>;
 
-/** Lets others have their turn after each paper. */
-const inBetween: OnPaper = () => new Promise<void>((go) => setImmediate(go));
-
-/**
- * A moment or a day in words, as it is in a time zone (`Europe/Berlin`).
- *
- * @throws ApiFailure when there is no such zone
- */
-function wordsFor(zone: string): { moment(at: number): string; day(at: number): string } {
-  try {
-    const dated = { day: 'numeric', month: 'long', year: 'numeric', timeZone: zone } as const;
-    const day = new Intl.DateTimeFormat('en-GB', dated);
-    const timed = { ...dated, hour: '2-digit', minute: '2-digit', timeZoneName: 'short' } as const;
-    const moment = new Intl.DateTimeFormat('en-GB', timed);
-    return { moment: (at) => moment.format(at), day: (at) => day.format(at) };
-  } catch {
-    throw new ApiFailure('bad-value', `There is no time zone ${zone}.`, 'For example Europe/Berlin, or UTC.');
-  }
+interface ToPrint {
+  readonly of: number;
+  readonly papers: AsyncIterable<PrintedPaper>;
 }
 
-/** The first attempt's paper of everybody in the class. */
-async function papersToPrint(desk: Desk, kept: KeptSet): Promise<readonly PrintedPaper[]> {
+/** The first attempt's paper of everybody in the class, read one by one. */
+async function papersToPrint(desk: Desk, kept: KeptSet, onPaper?: OnPaper): Promise<ToPrint> {
   const { homework } = desk.store;
   checkIssued(kept);
   const { missing, of } = await withoutPaper(desk, kept);
@@ -51,12 +34,17 @@ async function papersToPrint(desk: Desk, kept: KeptSet): Promise<readonly Printe
     );
   const heads = await homework.papersIn([kept.set.id]);
   const ids = new Map(heads.flatMap(({ learner, attempt, id }) => (attempt === 1 ? [[learner, id]] : [])));
-  const printed: PrintedPaper[] = [];
-  for (const { id, name } of await learnersOf(desk, kept.class)) {
-    const paper = await homework.paper(ids.get(id) ?? '');
-    if (paper) printed.push({ name, code: paper.code, paper: paper.paper });
+  const people = await learnersOf(desk, kept.class);
+  async function* papers(): AsyncGenerator<PrintedPaper> {
+    for (const [done, { id, name }] of people.entries()) {
+      // Asked for when the one before is drawn.
+      if (done > 0) await onPaper?.(done, people.length);
+      const paper = await homework.paper(ids.get(id) ?? '');
+      if (paper) yield { name, code: paper.code, paper: paper.paper };
+    }
+    await onPaper?.(people.length, people.length);
   }
-  return printed;
+  return { of: people.length, papers: papers() };
 }
 
 async function classTitleOf({ store }: Desk, kept: KeptSet): Promise<string> {
@@ -65,40 +53,56 @@ async function classTitleOf({ store }: Desk, kept: KeptSet): Promise<string> {
   return found.title;
 }
 
-/** @param zone - in which the closing time is told */
+/**
+ * Gives the file piece by piece.
+ *
+ * @param zone - in which the closing time is told
+ */
 export async function papersFile(
   desk: Desk,
   asking: Asking,
   id: string,
   zone: string,
-  onPaper: OnPaper = inBetween,
-): Promise<Uint8Array> {
+  onPaper?: OnPaper,
+): Promise<Readable> {
   const kept = await tutorsSet(desk, asking, id);
-  const words = wordsFor(zone);
-  return classPapersPdf({
-    set: kept.set,
-    className: await classTitleOf(desk, kept),
-    closes: words.moment(kept.set.closesAt),
-    papers: await papersToPrint(desk, kept),
-    made: new Date(desk.now()),
-    onPaper,
-  });
+  const closes = wordsFor(zone).moment(kept.set.closesAt);
+  const { papers } = await papersToPrint(desk, kept, onPaper);
+  const className = await classTitleOf(desk, kept);
+  const request = { set: kept.set, className, closes, made: new Date(desk.now()) };
+  return fileFor(desk, asking.id, 'printPapers', request, papers);
 }
 
-export async function keyFile(
-  desk: Desk,
-  asking: Asking,
-  id: string,
-  onPaper: OnPaper = inBetween,
-): Promise<Uint8Array> {
+/** Gives the file piece by piece. */
+export async function keyFile(desk: Desk, asking: Asking, id: string, onPaper?: OnPaper): Promise<Readable> {
   const kept = await tutorsSet(desk, asking, id);
-  return answerKeyPdf({
-    set: kept.set,
-    className: await classTitleOf(desk, kept),
-    papers: await papersToPrint(desk, kept),
-    made: new Date(desk.now()),
-    onPaper,
-  });
+  const { papers } = await papersToPrint(desk, kept, onPaper);
+  const className = await classTitleOf(desk, kept);
+  return fileFor(
+    desk,
+    asking.id,
+    'printKey',
+    { set: kept.set, className, made: new Date(desk.now()) },
+    papers,
+  );
+}
+
+/** What somebody answered on these circuits. */
+async function answersOn(
+  { store }: Desk,
+  learner: string,
+  circuits: ReadonlySet<string>,
+): Promise<readonly AnswerRecord[]> {
+  const found: AnswerRecord[] = [];
+  for (let after = 0; ; ) {
+    const { entries } = await store.entriesAfter(learner, after, 50);
+    const last = entries.at(-1);
+    if (!last) return found;
+    for (const entry of entries)
+      if (entry.kind === 'answer' && circuits.has(entry.record.circuit)) found.push(entry.record);
+    after = last.number;
+    await others();
+  }
 }
 
 /** @param zone - in which days are told */
@@ -109,15 +113,17 @@ export async function evidenceFile(
   zone: string,
 ): Promise<Uint8Array> {
   const person = await inCareOf(desk.store, asking, id);
-  const words = wordsFor(zone);
+  wordsFor(zone);
   const matrix = await matrixOf(desk, [id]);
-  const { at } = matrix;
-  return evidencePdf({
+  const skills = standingsOf(matrix, id);
+  const circuits = skills.flatMap(({ competence }) =>
+    competence.kind === 'not-yet' ? [] : competence.provenOn,
+  );
+  return workFor(desk, asking.id, 'printEvidence', {
     person: { name: person.name },
-    madeAt: words.day(at),
-    made: new Date(at),
-    day: words.day,
-    skills: standingsOf(matrix, id),
-    answers: await desk.store.answersOf(id),
+    made: new Date(matrix.at),
+    zone,
+    skills,
+    answers: await answersOn(desk, id, new Set(circuits)),
   });
 }

@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { apiRoutes } from '../../../shared/api.ts';
 import { addRoute } from '../add-route.ts';
-import { streamOf } from '../json-stream.ts';
+import { streamOf } from '../piece-stream.ts';
 import { ApiFailure } from '../problems.ts';
 import type { Service } from '../service.ts';
 

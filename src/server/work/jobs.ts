@@ -13,11 +13,37 @@ import type {
 import type { SamplePaper } from '../../../shared/homework-views.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Checked } from '../../../shared/problem.ts';
-import { markInSteps, type PlacesRequest, paperInSteps, placesInSteps } from '../../homework/index.ts';
+import {
+  markInSteps,
+  type PlacesRequest,
+  paperInSteps,
+  placesInSteps,
+  type QtiRequest,
+  qtiPackage,
+} from '../../homework/index.ts';
+import {
+  type AnswerKeyRequest,
+  answerKeyPdf,
+  type ClassPapersRequest,
+  classPapersPdf,
+  type EvidenceRequest,
+  evidencePdf,
+  type Out,
+  type PrintedPaper,
+} from '../../homework/print/index.ts';
 import type { Course } from '../../practice/index.ts';
 import { blankAnswer, markAnswer, publicQuestion } from '../../questions/index.ts';
+import { wordsFor } from '../homework/dates.ts';
 import { type Look, lookAgain } from '../look-again.ts';
 import { inTurns } from '../turns.ts';
+
+/** What a job may ask and hand over while it runs. */
+export interface Talk {
+  /** The next of what it works on; undefined after the last one. */
+  next<T>(): Promise<T | undefined>;
+  /** Hands over a piece of what it makes, and waits until there is room for more. */
+  give(piece: Uint8Array): Promise<void>;
+}
 
 /** What `markPaper` takes, in a form that can be sent. */
 export interface PaperToMark {
@@ -57,6 +83,38 @@ function* explained(items: Paper['items']): Generator<undefined, SampleItem[]> {
   return told;
 }
 
+/** What `classPapersPdf` takes but for the papers, which are asked for one by one. */
+export type PapersToPrint = Omit<ClassPapersRequest, 'papers' | 'out'>;
+export type KeyToPrint = Omit<AnswerKeyRequest, 'papers' | 'out'>;
+
+export interface EvidenceToPrint extends Omit<EvidenceRequest, 'day' | 'madeAt'> {
+  /** In which days are told: `Europe/Berlin`. */
+  readonly zone: string;
+}
+
+/** Papers one by one, and the file piece by piece: neither of them is ever held whole. */
+async function printed(
+  { next, give }: Talk,
+  print: (papers: AsyncIterable<PrintedPaper>, out: Out) => Promise<unknown>,
+): Promise<void> {
+  let pieces: Uint8Array[] = [];
+  const giveAll = async (): Promise<void> => {
+    const whole = Buffer.concat(pieces);
+    pieces = [];
+    if (whole.length > 0) await give(whole);
+  };
+  async function* papers(): AsyncGenerator<PrintedPaper> {
+    for (;;) {
+      await giveAll();
+      const paper = await next<PrintedPaper>();
+      if (!paper) return;
+      yield paper;
+    }
+  }
+  await print(papers(), (piece) => pieces.push(piece));
+  await giveAll();
+}
+
 export const jobs = {
   /** What this server's solver makes of a practice answer. */
   lookAgain: async ({ record, guarded }: AnswerToLookAt): Promise<Look> => lookAgain(record, guarded),
@@ -65,6 +123,15 @@ export const jobs = {
   makePaper: ({ set, seat, taken }: PaperToMake): Promise<Checked<Paper>> =>
     inTurns(paperInSteps(set, seat, (place, circuit) => taken.get(place)?.has(circuit) === true)),
   markPaper: ({ paper, counted }: PaperToMark): Promise<PaperMark> => inTurns(markInSteps(paper, counted)),
+  printPapers: (request: PapersToPrint, talk: Talk): Promise<void> =>
+    printed(talk, (papers, out) => classPapersPdf({ ...request, papers, out })),
+  printKey: (request: KeyToPrint, talk: Talk): Promise<void> =>
+    printed(talk, (papers, out) => answerKeyPdf({ ...request, papers, out })),
+  printEvidence: ({ zone, ...request }: EvidenceToPrint): Promise<Uint8Array> => {
+    const { day } = wordsFor(zone);
+    return evidencePdf({ ...request, day, madeAt: day(request.made.getTime()) });
+  },
+  packQti: async (request: QtiRequest): Promise<Uint8Array> => qtiPackage(request),
   /** The items of a paper as its tutor is shown them, with the right answers. */
   explainPaper: ({ items }: Paper): Promise<SamplePaper['items']> => inTurns(explained(items)),
 };

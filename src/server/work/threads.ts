@@ -5,7 +5,7 @@ import { Piscina } from 'piscina';
 import { ApiFailure } from '../problems.ts';
 import { FairQueue } from './fair-queue.ts';
 import type { JobInput, JobName, JobOutput } from './jobs.ts';
-import type { Order } from './thread.ts';
+import type { Order, Said } from './thread.ts';
 import { JobEnded, type Manner, type Work } from './work.ts';
 
 /** Work of one sort is done one after the other, beside work of the other sorts. */
@@ -25,6 +25,11 @@ const RULES: Readonly<Record<JobName, Rule>> = {
   makePaper: { sort: 'papers', most: 60_000 },
   markPaper: { sort: 'papers', most: 60_000 },
   explainPaper: { sort: 'papers', most: 60_000 },
+  // As long as it takes to send it to somebody far away.
+  printPapers: { sort: 'files', most: 600_000 },
+  printKey: { sort: 'files', most: 600_000 },
+  printEvidence: { sort: 'files', most: 60_000 },
+  packQti: { sort: 'files', most: 60_000 },
 };
 
 /** Jobs that may wait, of everybody and of one owner: what waits is held in memory. */
@@ -40,7 +45,7 @@ const GIVES_WAY = 10;
 interface Waiting {
   readonly name: JobName;
   readonly input: unknown;
-  readonly signal: AbortSignal | undefined;
+  readonly manner: Manner;
   readonly forget: () => void;
   resolve(output: unknown): void;
   reject(error: unknown): void;
@@ -65,7 +70,8 @@ export class WorkThreads implements Work {
     this.rules = Object.fromEntries(entries);
   }
 
-  run<N extends JobName>(name: N, input: JobInput<N>, { owner, signal }: Manner): Promise<JobOutput<N>> {
+  run<N extends JobName>(name: N, input: JobInput<N>, manner: Manner): Promise<JobOutput<N>> {
+    const { owner, signal } = manner;
     const { sort } = this.rules[name];
     const queue = this.queues.get(sort)!;
     if (this.closed) return Promise.reject(new JobEnded(name, 'closing'));
@@ -85,7 +91,7 @@ export class WorkThreads implements Work {
       const waiting: Waiting = {
         name,
         input,
-        signal,
+        manner,
         forget: () => signal?.removeEventListener('abort', gone),
         resolve: resolve as Waiting['resolve'],
         reject,
@@ -121,25 +127,35 @@ export class WorkThreads implements Work {
       });
   }
 
-  private async work({ name, input, signal }: Waiting): Promise<unknown> {
+  private async work({ name, input, manner }: Waiting): Promise<unknown> {
+    const { signal, feed, take } = manner;
     const { port1: own, port2: port } = new MessageChannel();
+    const source = feed?.[Symbol.asyncIterator]();
     const end = new AbortController();
-    let why: JobEnded['why'] = 'closing';
+    let failure: unknown = new JobEnded(name, 'closing');
     let timer: NodeJS.Timeout | undefined;
-    const stop = (reason: JobEnded['why']): void => {
-      why = reason;
+    const stop = (reason: unknown): void => {
+      failure = reason;
       end.abort();
     };
-    const notWanted = (): void => stop('not-wanted');
+    const notWanted = (): void => stop(new JobEnded(name, 'not-wanted'));
     signal?.addEventListener('abort', notWanted, { once: true });
-    own.once('message', () => {
-      timer = setTimeout(() => stop('too-long'), this.rules[name].most);
+    const answer = async (said: Said): Promise<unknown> => {
+      if (said.kind === 'next') return source && (await source.next()).value;
+      if (said.kind === 'give') return take?.(said.piece);
+      timer = setTimeout(() => stop(new JobEnded(name, 'too-long')), this.rules[name].most);
+      return undefined;
+    };
+    own.on('message', (said: Said) => {
+      answer(said).then((value) => {
+        if (said.kind !== 'begun') own.postMessage(value);
+      }, stop);
     });
     try {
       const order: Order = { name, input, port };
       return await this.threads().run(order, { transferList: [port], signal: end.signal });
     } catch (error) {
-      if (end.signal.aborted || this.closed) throw new JobEnded(name, why);
+      if (end.signal.aborted || this.closed) throw failure;
       if ((error as NodeJS.ErrnoException).code === 'ERR_WORKER_OUT_OF_MEMORY')
         throw new JobEnded(name, 'too-large');
       throw error;
@@ -147,6 +163,7 @@ export class WorkThreads implements Work {
       clearTimeout(timer);
       signal?.removeEventListener('abort', notWanted);
       own.close();
+      await source?.return?.();
     }
   }
 

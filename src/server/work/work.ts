@@ -1,4 +1,4 @@
-import type { JobInput, JobName, JobOutput, Jobs } from './jobs.ts';
+import type { JobInput, JobName, JobOutput, Talk } from './jobs.ts';
 
 /** How a job is done. */
 export interface Manner {
@@ -6,6 +6,10 @@ export interface Manner {
   readonly owner: string;
   /** Nobody wants it any more. */
   readonly signal?: AbortSignal;
+  /** What the job works on, one after the other as it asks for it. */
+  readonly feed?: AsyncIterable<unknown>;
+  /** Takes what the job makes, piece by piece; it goes on when that is done. */
+  readonly take?: (piece: Uint8Array) => Promise<void>;
 }
 
 /** Does jobs. */
@@ -30,10 +34,14 @@ export class JobEnded extends Error {
 
 /** Does jobs where it is called: for commands, which have nobody else to serve meanwhile. */
 export const workHere: Work = {
-  async run<N extends JobName>(name: N, input: JobInput<N>) {
+  async run<N extends JobName>(name: N, input: JobInput<N>, { feed, take }: Manner) {
     const { jobs } = await import('./jobs.ts');
-    const job = jobs[name] as (input: JobInput<N>) => ReturnType<Jobs[N]>;
-    return (await job(input)) as JobOutput<N>;
+    const job = jobs[name] as (input: JobInput<N>, talk: Talk) => Promise<JobOutput<N>>;
+    const source = feed?.[Symbol.asyncIterator]();
+    return job(input, {
+      next: async <T>() => (source && (await source.next()).value) as T | undefined,
+      give: async (piece) => take?.(piece),
+    });
   },
   async close() {},
 };

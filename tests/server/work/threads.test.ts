@@ -1,9 +1,12 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { paperFor } from '../../../src/homework/index.ts';
+import { classPapersPdf } from '../../../src/homework/print/index.ts';
 import { ApiFailure } from '../../../src/server/problems.ts';
 import { WorkThreads } from '../../../src/server/work/threads.ts';
-import { JobEnded, workHere } from '../../../src/server/work/work.ts';
+import { JobEnded, type Work, workHere } from '../../../src/server/work/work.ts';
 import { places, seats, setOf } from '../../homework/course.ts';
+import { codeFor } from '../../homework/print/class-to-print.ts';
+import { withoutId } from '../../homework/print/read-pdf.ts';
 import { answerWith, MORNING } from '../../support/answers.ts';
 
 const set = setOf(places(['status-lamps', 'relay-chains'], 4));
@@ -63,6 +66,57 @@ describe('work in threads', () => {
     const late = threads.run('makePaper', paper, { owner: 'me', signal: gone.signal });
     expect(await endOf(late)).toBe('not-wanted');
     expect(await threads.run('explainPaper', nothing, { owner: 'me' })).toEqual([]);
+  });
+
+  it('that makes a file asks for what is in it piece by piece, and gives it so', async () => {
+    const made = seats(3).map((each) => paperFor(set, each));
+    const request = { set, className: 'Packers', closes: 'today', made: new Date(0) };
+    const printed = made.flatMap((one, at) =>
+      one.ok ? [{ name: `Name ${at}`, code: codeFor(at), paper: one.value }] : [],
+    );
+    const order: string[] = [];
+    async function* feed() {
+      for (const one of printed) {
+        order.push(`asked for ${one.name}`);
+        yield one;
+      }
+    }
+    const fileBy = async (work: Work): Promise<string> => {
+      const pieces: Uint8Array[] = [];
+      const take = async (piece: Uint8Array): Promise<void> => {
+        order.push('given a piece');
+        pieces.push(piece);
+      };
+      await work.run('printPapers', request, { owner: 'me', feed: feed(), take });
+      return withoutId(Buffer.concat(pieces));
+    };
+    const file = await fileBy(threads);
+    expect(order.slice(0, 4)).toEqual([
+      'asked for Name 0',
+      'given a piece',
+      'asked for Name 1',
+      'given a piece',
+    ]);
+    expect(file).toBe(await fileBy(workHere));
+    expect(file).toBe(withoutId(await classPapersPdf({ ...request, papers: printed })));
+  });
+
+  it('fails with what its source fails with, or whoever takes the file', async () => {
+    const request = { set, className: 'Packers', closes: 'today', made: new Date(0) };
+    async function* failing(): AsyncGenerator<never> {
+      yield* [];
+      throw new Error('the store is gone');
+    }
+    const take = () => Promise.reject(new Error('nobody reads on'));
+    await expect(threads.run('printPapers', request, { owner: 'me', feed: failing() })).rejects.toThrow(
+      'the store is gone',
+    );
+    async function* none(): AsyncGenerator<never> {
+      yield* [];
+    }
+    await expect(threads.run('printPapers', request, { owner: 'me', feed: none(), take })).rejects.toThrow(
+      'nobody reads on',
+    );
   });
 
   it('that takes too long is ended; what comes after it is done', async () => {

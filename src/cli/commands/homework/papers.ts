@@ -1,3 +1,4 @@
+import { buffer } from 'node:stream/consumers';
 import type { Command } from 'commander';
 import { keyFile, papersFile } from '../../../server/homework/prints.ts';
 import { type Io, UsageError } from '../../io.ts';
@@ -46,12 +47,12 @@ Each paper has a name and a code; marks are typed in by the code with polewise h
         const answered = progressBar(io, 'Answers written');
         try {
           if (out !== undefined) {
-            const pdf = await papersFile(desk, AT_THE_TERMINAL, set.id, ownZone(), drawn.show);
+            const pdf = await buffer(await papersFile(desk, AT_THE_TERMINAL, set.id, ownZone(), drawn.show));
             drawn.end();
             writeNamed(io, out, pdf);
           }
           if (key !== undefined) {
-            const pdf = await keyFile(desk, AT_THE_TERMINAL, set.id, answered.show);
+            const pdf = await buffer(await keyFile(desk, AT_THE_TERMINAL, set.id, answered.show));
             answered.end();
             writeNamed(io, key, pdf);
           }

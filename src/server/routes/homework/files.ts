@@ -1,3 +1,4 @@
+import type { Readable } from 'node:stream';
 import type { FastifyInstance, FastifyReply } from 'fastify';
 import { homeworkRoutes } from '../../../../shared/api-homework.ts';
 import type { FileReply } from '../../../../shared/api-route.ts';
@@ -5,6 +6,7 @@ import { addRoute } from '../../add-route.ts';
 import type { Desk } from '../../homework/desk.ts';
 import { marksFile, packageOf, statementsOf } from '../../homework/exports.ts';
 import { evidenceFile, keyFile, papersFile } from '../../homework/prints.ts';
+import { streamOf } from '../../piece-stream.ts';
 import type { Service } from '../../service.ts';
 
 /** Sends a file to be saved under this name. */
@@ -12,21 +14,26 @@ const send = (
   reply: FastifyReply,
   { types }: FileReply,
   name: string,
-  content: string | Uint8Array,
+  content: string | Uint8Array | Readable,
 ): FastifyReply =>
   reply
     .type(types[0]!)
     .header('content-disposition', `attachment; filename="${name}"`)
-    .send(typeof content === 'string' ? content : Buffer.from(content));
+    .send(content instanceof Uint8Array ? Buffer.from(content) : content);
 
 /** Homework as files. */
 export function addHomeworkFiles(app: FastifyInstance, service: Service, desk: Desk): void {
   const { papersPdf, keyPdf, evidencePdf, marksCsv, statements, package30, package22 } = homeworkRoutes;
   addRoute(app, service, papersPdf, async ({ person, params, query, reply }) =>
-    send(reply, papersPdf.reply, 'papers.pdf', await papersFile(desk, person, params.set, query.zone)),
+    send(
+      reply,
+      papersPdf.reply,
+      'papers.pdf',
+      await streamOf(await papersFile(desk, person, params.set, query.zone)),
+    ),
   );
   addRoute(app, service, keyPdf, async ({ person, params, reply }) =>
-    send(reply, keyPdf.reply, 'key.pdf', await keyFile(desk, person, params.set)),
+    send(reply, keyPdf.reply, 'key.pdf', await streamOf(await keyFile(desk, person, params.set))),
   );
   addRoute(app, service, evidencePdf, async ({ person, params, query, reply }) =>
     send(

@@ -1,10 +1,10 @@
 import type { FastifyInstance } from 'fastify';
 import { peopleRoutes } from '../../../../shared/api-people.ts';
 import { addRoute } from '../../add-route.ts';
-import { streamOf } from '../../json-stream.ts';
 import { linkFor } from '../../people/link-address.ts';
 import { inCareOf } from '../../people/may.ts';
 import { refusal } from '../../people/refusals.ts';
+import { streamOf } from '../../piece-stream.ts';
 import { ApiFailure, noSuchThing } from '../../problems.ts';
 import type { Service } from '../../service.ts';
 
