@@ -18,31 +18,31 @@ import { setReport, termOf } from '../../src/server/homework/reports.ts';
 import { draftSet, issueSet } from '../../src/server/homework/sets.ts';
 import { settlePaper } from '../../src/server/homework/settle.ts';
 import { openSqliteStore, type Store, storeFile } from '../../src/store/index.ts';
-import { served } from '../server/served.ts';
 import { ownBank } from '../support/own-bank.ts';
 import { median, type Row } from './row.ts';
+import { served } from './served.ts';
 
 const LEARNERS = 300;
 const SETS = 20;
 const MINUTE = 60_000;
 
-const TUTOR = { id: 'the-tutor', role: 'admin', session: null } as const;
-const learning = (id: string) => ({ id, role: 'learner', session: null }) as const;
+export const TUTOR = { id: 'the-tutor', role: 'admin', session: null } as const;
+export const learning = (id: string) => ({ id, role: 'learner', session: null }) as const;
 
-const course = (() => {
+export const course = (() => {
   const made = courseOf(ownBank());
   if (!made.ok) throw new Error(JSON.stringify(made.problems));
   return made.value;
 })();
 
-const deskOn = (store: Store): Desk => ({ store, course, now: Date.now });
+export const deskOn = (store: Store): Desk => ({ store, course, now: Date.now });
 
-interface Class {
+export interface Class {
   readonly id: string;
   readonly learners: readonly string[];
 }
 
-async function classOf(store: Store, size: number): Promise<Class> {
+export async function classOf(store: Store, size: number): Promise<Class> {
   const { people } = store;
   const { id, joiningCode } = await people.classes.make('Packers', null, null);
   const learners: string[] = [];
@@ -54,7 +54,7 @@ async function classOf(store: Store, size: number): Promise<Class> {
   return { id, learners };
 }
 
-async function issued(desk: Desk, classId: string): Promise<string> {
+export async function issued(desk: Desk, classId: string): Promise<string> {
   const wish = homeworkWish.parse({
     title: 'A set of twenty',
     topics: ['make-and-break', 'changeover-pole', 'relay-chains', 'two-isolated-supplies'],
@@ -68,14 +68,14 @@ async function issued(desk: Desk, classId: string): Promise<string> {
   return set.id;
 }
 
-interface Ready {
+export interface Ready {
   readonly cookie: string;
   readonly paper: string;
   readonly bodies: readonly string[];
 }
 
 /** A learner with a paper that was begun, and what he is going to save. */
-async function readyOf(desk: Desk, set: string, learner: string): Promise<Ready> {
+export async function readyOf(desk: Desk, set: string, learner: string): Promise<Ready> {
   const { id } = await beginPaper(desk, learning(learner), set);
   const { paper } = (await desk.store.homework.paper(id))!;
   const token = await desk.store.people.sessions.begin(learner, 'bench');
@@ -88,12 +88,12 @@ async function readyOf(desk: Desk, set: string, learner: string): Promise<Ready>
   };
 }
 
-interface Timed {
+export interface Timed {
   readonly status: number;
   readonly ms: number;
 }
 
-function post(address: URL, agent: Agent, path: string, cookie: string, body: string): Promise<Timed> {
+export function post(address: URL, agent: Agent, path: string, cookie: string, body: string): Promise<Timed> {
   const begun = performance.now();
   return new Promise((resolve, reject) => {
     const sent = request(
@@ -137,7 +137,7 @@ async function handIn(address: URL, ready: readonly Ready[]): Promise<{ saves: T
   return { saves, submits };
 }
 
-const quantile = (values: readonly number[], share: number): number => {
+export const quantile = (values: readonly number[], share: number): number => {
   const sorted = values.toSorted((one, other) => one - other);
   return sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))]!;
 };

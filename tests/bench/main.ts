@@ -11,6 +11,7 @@ const benches: Readonly<Record<string, () => Promise<readonly Row[]> | readonly 
       .map(({ name, median, unit }) => ({ name, value: median, unit })),
   homework: async () => (await import('./homework.bench.ts')).bench(),
   'homework-load': async () => (await import('./homework-load.ts')).loadBench(),
+  beside: async () => (await import('./beside.bench.ts')).bench(),
   server: async () => (await import('./server.bench.ts')).bench(),
   page: async () => (await import('./page.bench.ts')).bench(),
 };

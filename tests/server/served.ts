@@ -1,49 +1,11 @@
-/** A server that runs as a program of its own and can be stopped, or killed. */
-import { type ChildProcess, spawn } from 'node:child_process';
-import { once } from 'node:events';
+/** The server as it is delivered, for a test; built once for a run of tests. */
 import { builtPolewise } from '../support/built.ts';
+import { type Served, started } from './started.ts';
 
-export interface Served {
-  readonly address: string;
-  /** What it has printed so far. */
-  printed(): string;
-  /** Sends a signal and gives the exit code, null when it was killed. */
-  end(signal: 'SIGTERM' | 'SIGINT' | 'SIGKILL'): Promise<number | null>;
-  readonly child: ChildProcess;
-}
+export type { Served };
 
 /** Runs `serve` with these options and waits until it is ready; throws what it printed when it ends before. */
-export async function served(
+export const served = async (
   options: readonly string[],
   environment: Readonly<Record<string, string>> = {},
-): Promise<Served> {
-  const child = spawn(process.execPath, [await builtPolewise(), 'serve', '--port', '0', ...options], {
-    stdio: ['ignore', 'pipe', 'pipe'],
-    env: { ...process.env, ...environment },
-  });
-  let printed = '';
-  child.stdout.setEncoding('utf8').on('data', (piece: string) => {
-    printed += piece;
-  });
-  child.stderr.setEncoding('utf8').on('data', (piece: string) => {
-    printed += piece;
-  });
-  const gone = once(child, 'exit');
-  const address = await new Promise<string>((resolve, reject) => {
-    child.stdout.on('data', () => {
-      const found = /ready: (http:\S+)/.exec(printed)?.[1];
-      if (found) resolve(found);
-    });
-    void gone.then(([code]) => reject(new Error(`It ended with code ${code}: ${printed}`)));
-  });
-  return {
-    address,
-    printed: () => printed,
-    child,
-    async end(signal) {
-      child.kill(signal);
-      const [code] = await gone;
-      return code as number | null;
-    },
-  };
-}
+): Promise<Served> => started(await builtPolewise(), options, environment);

@@ -2,20 +2,15 @@
  * Builds the page and the programs once for a whole run of tests, each when the first test asks for it. Test files run in
  * processes of their own, so they ask over HTTP (`built.ts`); what they get is only there to be read.
  */
-import { execFile } from 'node:child_process';
 import { once } from 'node:events';
-import { cpSync, mkdirSync, readdirSync, rmSync } from 'node:fs';
+import { mkdirSync, readdirSync, rmSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { promisify } from 'node:util';
 import type { TestProject } from 'vitest/node';
 import { buildPage } from './build-page.ts';
+import { buildPrograms, PLACE } from './build-programs.ts';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
-/** Under node_modules, so that built programs find their packages as installed ones do. */
-const PLACE = join(root, 'node_modules');
 const NAME = /^\.polewise-tests-(\d+)$/;
 
 const lives = (pid: number): boolean => {
@@ -32,23 +27,6 @@ function clearOthers(): void {
     const pid = Number(NAME.exec(name)?.[1]);
     if (pid && !lives(pid)) rmSync(join(PLACE, name), { recursive: true, force: true });
   }
-}
-
-/** Everything under `src` and the programs of the tests, compiled as for delivery, with what they read beside them. */
-async function buildPrograms(folder: string): Promise<string> {
-  // Types are checked elsewhere; a half-made change has to run too.
-  const words = [
-    join(PLACE, 'typescript/bin/tsc'),
-    '-p',
-    'tests/support/tsconfig.programs.json',
-    '--noCheck',
-    '--outDir',
-    folder,
-  ];
-  await promisify(execFile)(process.execPath, words, { cwd: root });
-  for (const name of ['package.json', 'question-banks'])
-    cpSync(join(root, name), join(folder, name), { recursive: true });
-  return folder;
 }
 
 export default async function builtOnce(project: TestProject): Promise<() => Promise<void>> {
