@@ -32,8 +32,13 @@ export const MOST_FETCHED = 100;
 /** Answers in the order in which they were given. Each is looked at by itself: a bad one doesn't hold up the others. */
 export const answerBatch = z.strictObject({ answers: z.array(answerRecord).min(1).max(MOST_ANSWERS) });
 
-/** The same before its answers have been looked at. */
-export const answerBatchEnvelope = z.strictObject({ answers: z.array(z.unknown()).min(1).max(MOST_ANSWERS) });
+/** The same before its answers have been looked at: none of them is, where there are too many. */
+export const answerBatchEnvelope = z.strictObject({
+  answers: z.custom<readonly unknown[]>(
+    (value) => Array.isArray(value) && value.length >= 1 && value.length <= MOST_ANSWERS,
+    `a list of 1 to ${MOST_ANSWERS} answers`,
+  ),
+});
 
 /**
  * What became of one answer. kept: it is on the disk. already: one with this id was there before, which stays; its

@@ -10,6 +10,7 @@ import { replyToClientError } from './client-error.ts';
 import { apiFailureOf } from './failure-of.ts';
 import { Guard } from './homework/guard.ts';
 import { Intake } from './intake.ts';
+import { addJsonBodies } from './json-body.ts';
 import { openApi } from './openapi.ts';
 import { checkHost, checkSite } from './own-site.ts';
 import { addPage } from './page.ts';
@@ -126,6 +127,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   const hosts = new Set((options.hosts ?? []).map((name) => name.toLowerCase()));
 
   app.removeContentTypeParser('text/plain');
+  addJsonBodies(app);
   app.addHook('preClose', async () => {
     stopping = true;
   });

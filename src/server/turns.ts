@@ -1,10 +1,10 @@
 /** Long work in short turns, so that others who ask meanwhile don't wait for its end. */
+import { others } from '../store/index.ts';
 
 /** Milliseconds for which such work keeps the others waiting. */
 export const LONGEST_TURN = 5;
 
-/** Lets others who wait have their turn. */
-export const others = (): Promise<void> => new Promise((go) => setImmediate(go));
+export { others };
 
 /** Does work that comes in steps. Others get their turn before it, and after every step that ends a long turn. */
 export async function inTurns<T>(steps: Generator<undefined, T>): Promise<T> {

@@ -7,6 +7,7 @@ import type { Transaction } from 'kysely';
 import { attempt, type Recall, recall as recallSchema, type SkillAnswer } from '../../shared/memory.ts';
 import { afterAnswer, mergeHistories, newRecall, replay } from '../memory/index.ts';
 import { chunksOf, groupsOf } from './chunks.ts';
+import { others } from './others.ts';
 import type { RecallsTable, Tables } from './schema.ts';
 
 /** What the memory needs of an answer. */
@@ -126,6 +127,7 @@ export async function updateRecalls(
       .where('skill', '=', skill)
       .orderBy('number')
       .execute();
+    await others();
     after.set(skill, deriveAll(rows.map(historyLine), now).get(skill)!);
   }
   await putRecalls(db, learner, after);

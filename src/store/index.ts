@@ -16,6 +16,7 @@ export type {
 } from './homework/index.ts';
 export { newId } from './new-id.ts';
 export { openStore, type StorePlace, storeFile } from './open-store.ts';
+export { others } from './others.ts';
 export {
   type AddedPerson,
   type ClassChange,

@@ -6,6 +6,7 @@ import { gradeOf } from '../memory/index.ts';
 import { chunksOf, groupsOf } from './chunks.ts';
 import { updateRecalls } from './derive-recalls.ts';
 import { lockHistory } from './lock-history.ts';
+import { others } from './others.ts';
 import { RECORD_VERSION, writeRecord } from './record-text.ts';
 import { sameMark } from './same-mark.ts';
 import type { Tables } from './schema.ts';
@@ -55,7 +56,7 @@ async function knownOf(
 }
 
 async function insert(db: Transaction<Tables>, fresh: readonly Numbered[], arrivedAt: number): Promise<void> {
-  for (const some of chunksOf(fresh, 100)) {
+  for (const some of chunksOf(fresh, 50)) {
     await db
       .insertInto('answers')
       .values(
@@ -77,6 +78,7 @@ async function insert(db: Transaction<Tables>, fresh: readonly Numbered[], arriv
         })),
       )
       .execute();
+    await others();
   }
 }
 

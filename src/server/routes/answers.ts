@@ -13,8 +13,8 @@ import { inTurns } from '../turns.ts';
 import { JobEnded, type Work } from '../work/work.ts';
 
 /** A full batch of large answers. */
-const BATCH_BYTES = 4 * 1024 * 1024;
-const MOST_IN_BATCH: Size = { values: 400_000, letters: BATCH_BYTES };
+const BATCH_BYTES = 2 * 1024 * 1024;
+const MOST_IN_BATCH: Size = { values: 150_000, letters: BATCH_BYTES };
 
 /** Looks at the form of all of them; requests of others get their turn in between. */
 async function checkAll(answers: readonly unknown[], learner: string): Promise<readonly CheckedAnswer[]> {
