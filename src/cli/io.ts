@@ -7,6 +7,13 @@ export interface Io {
    * Shows one line in the place of the one shown so before; an empty text takes it away. Absent where nobody sees it change.
    */
   readonly status?: (text: string) => void;
+  /** Characters such a line may have: it is shown elsewhere than what is printed. */
+  readonly statusColumns?: number;
+  /**
+   * Has somebody who wants to stop (Ctrl-C) call this, instead of ending the program at once; gives what takes that back.
+   * Absent where nobody can.
+   */
+  readonly whenStopped?: (call: () => void) => () => void;
   /** Reads a whole file; `-` is standard input, to its end. Rejects with what the system says when it can't. */
   read(file: string): Promise<Uint8Array>;
   /** Writes a whole file, over one that is there. Throws what the system says when it can't. */

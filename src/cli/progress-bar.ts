@@ -14,7 +14,7 @@ const WIDEST = 40;
 export function barText(what: string, done: number, total: number, columns: number): string {
   const count = `${done} of ${total}`;
   const width = Math.min(WIDEST, columns - what.length - count.length - 7);
-  if (width < 8) return `${what}: ${count}`;
+  if (width < 8) return `${what}: ${count}`.slice(0, columns - 1);
   const full = total > 0 ? Math.floor((Math.min(done, total) / total) * width) : width;
   return `${what}  [${'#'.repeat(full)}${'.'.repeat(width - full)}]  ${count}`;
 }
@@ -26,7 +26,7 @@ export function progressBar(io: Io, what: string): ProgressBar {
   let shown = '';
   return {
     show(done, total) {
-      const text = barText(what, done, total, io.columns);
+      const text = barText(what, done, total, io.statusColumns ?? io.columns);
       if (text !== shown) status(text);
       shown = text;
     },

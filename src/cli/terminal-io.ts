@@ -6,6 +6,7 @@ import { createInterface, type Interface } from 'node:readline';
 import type { Readable } from 'node:stream';
 import { MOST_BYTES } from './files.ts';
 import type { Io } from './io.ts';
+import { whenStopped } from './until-stopped.ts';
 
 /** Set for a program that was started by `alongside`: it starts no others. */
 const ALONGSIDE = 'POLEWISE_ALONGSIDE';
@@ -74,7 +75,10 @@ export function terminalIo(): Io & { close(): void } {
   const AFRESH = `\r${String.fromCharCode(27)}[K`;
   return {
     ...(stderr.isTTY && env['TERM'] !== 'dumb'
-      ? { status: (text: string) => void stderr.write(`${AFRESH}${text}`) }
+      ? {
+          status: (text: string) => void stderr.write(`${AFRESH}${text}`),
+          statusColumns: stderr.columns || 80,
+        }
       : {}),
     out: (text) => {
       stdout.write(`${text}\n`);
@@ -103,6 +107,7 @@ export function terminalIo(): Io & { close(): void } {
     colour: Boolean(stdout.isTTY) && !env['NO_COLOR'] && env['TERM'] !== 'dumb',
     interactive,
     ...(availableParallelism() > 1 && !env[ALONGSIDE] ? { alongside } : {}),
+    whenStopped,
     now: () => Date.now(),
     freshSeed: () => randomBytes(6).toString('hex'),
     environment: env,

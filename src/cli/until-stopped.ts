@@ -1,17 +1,29 @@
+/** What a program that was interrupted ends with: 128 and the number of SIGINT, as shells have it. */
+export const INTERRUPTED = 130;
+
 /**
- * Waits until the program is told to stop: Ctrl-C, or the signal that a service manager sends. A second one ends it at
- * once, for somebody who can't wait.
+ * Calls once when the program is told to stop: Ctrl-C, or the signal that a service manager sends. A second one ends it
+ * at once, for somebody who can't wait.
+ *
+ * @returns what lets the program be stopped as any other again
  */
-export function untilStopped(): Promise<void> {
-  return new Promise((resolve) => {
-    let told = false;
-    const stop = (signal: NodeJS.Signals): void => {
-      // 128 and the signal's number, as shells have it.
-      if (told) process.exit(signal === 'SIGINT' ? 130 : 143);
-      told = true;
-      resolve();
-    };
-    process.on('SIGINT', stop);
-    process.on('SIGTERM', stop);
-  });
+export function whenStopped(call: () => void): () => void {
+  let told = false;
+  const stop = (signal: NodeJS.Signals): void => {
+    if (told) process.exit(signal === 'SIGINT' ? INTERRUPTED : 143);
+    told = true;
+    call();
+  };
+  process.on('SIGINT', stop);
+  process.on('SIGTERM', stop);
+  return () => {
+    process.off('SIGINT', stop);
+    process.off('SIGTERM', stop);
+  };
 }
+
+/** Waits until the program is told to stop. */
+export const untilStopped = (): Promise<void> =>
+  new Promise((resolve) => {
+    whenStopped(resolve);
+  });

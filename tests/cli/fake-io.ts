@@ -22,6 +22,8 @@ export interface FakeOptions {
   readonly secondsALine?: number;
   readonly environment?: Readonly<Record<string, string>>;
   readonly alongside?: NonNullable<Io['alongside']>;
+  readonly whenStopped?: NonNullable<Io['whenStopped']>;
+  readonly status?: NonNullable<Io['status']>;
 }
 
 /** Runs one command line without a terminal. */
@@ -63,6 +65,8 @@ export async function runCommand(words: readonly string[], options: FakeOptions 
     ...(options.rows ? { rows: options.rows } : {}),
     colour,
     interactive,
+    ...(options.whenStopped ? { whenStopped: options.whenStopped } : {}),
+    ...(options.status ? { status: options.status } : {}),
     ...(options.alongside ? { alongside: options.alongside } : {}),
     now: () => clock,
     freshSeed: () => 'a-seed',

@@ -1,11 +1,15 @@
 /** Homework from the command line, from nothing to the marks of a class. */
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { text } from 'node:stream/consumers';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { setReport as setReportForm } from '../../shared/homework-views.ts';
 import { barText, progressBar } from '../../src/cli/progress-bar.ts';
 import { openSqliteStore, type Store, storeFile } from '../../src/store/index.ts';
+import { builtPolewise } from '../support/built.ts';
 import { type FakeOptions, type Ran, runCommand } from './fake-io.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'polewise-homework-commands-'));
@@ -125,6 +129,64 @@ describe('homework', () => {
   });
 });
 
+describe('issuing that is stopped', () => {
+  it('says that the set is issued, how many papers are made, and goes on when it is run again', async () => {
+    const made = await withStore(async (store) => {
+      const { id } = await store.people.classes.make('Ice works', null, null);
+      await store.people.joining.byNames(id, ['Ann', 'Ben', 'Cleo', 'Dov']);
+      return id;
+    });
+    const drafted = await homework(['new', made, ...NEW.slice(2), '--title', 'Stopped', '--closes', '+7d']);
+    const id = idIn(drafted.out);
+    const shown: string[] = [];
+    let released = 0;
+    // Ctrl-C comes before the first paper is whole.
+    const stopped = await homework(['issue', id], {
+      status: (text) => shown.push(text),
+      whenStopped: (call) => {
+        call();
+        return () => released++;
+      },
+    });
+    expect(stopped).toMatchObject({ code: 130, err: '' });
+    expect(stopped.out).toMatch(/^The set is issued, and 1 of 4 papers are made\. It closes .*\n.*run again/);
+    expect(released).toBe(1);
+    expect(shown[0]).toMatch(/Papers made.*1 of 4/);
+    const again = await homework(['issue', id]);
+    expect(again).toMatchObject({ code: 0, out: expect.stringContaining('with 4 papers made') });
+  });
+
+  it('by Ctrl-C ends as a program of its own that has issued', async () => {
+    const classId = await withStore(async (store) => {
+      const { id } = await store.people.classes.make('Ramp', null, null);
+      await store.people.joining.byNames(
+        id,
+        Array.from({ length: 300 }, (_, at) => `Learner ${at + 1}`),
+      );
+      return id;
+    });
+    // The program has the machine's clock.
+    const closes = ['--closes', new Date(Date.now() + 86_400_000).toISOString().slice(0, 10)];
+    const drafted = await homework(['new', classId, ...NEW.slice(2), '--title', 'Broken off', ...closes]);
+    const id = idIn(drafted.out);
+    const main = await builtPolewise();
+    const child = spawn(process.execPath, [main, 'homework', 'issue', id, '--data', root], {
+      env: { ...process.env, POLEWISE_ALONGSIDE: '1' },
+    });
+    const out = text(child.stdout);
+    const ended = once(child, 'exit');
+    await expect
+      .poll(() => withStore(async (store) => (await store.homework.papersIn([id])).length))
+      .toBeGreaterThan(0);
+    child.kill('SIGINT');
+    expect((await ended)[0]).toBe(130);
+    const [, told] = /and (\d+) of 300 papers are made/.exec(await out)!;
+    const kept = await withStore(async (store) => (await store.homework.papersIn([id])).length);
+    expect(kept).toBe(Number(told));
+    expect(kept).toBeLessThan(300);
+  });
+});
+
 describe('a progress bar', () => {
   it('grows in its line and never gets wider than the terminal', () => {
     for (const columns of [40, 80, 200])
@@ -139,6 +201,17 @@ describe('a progress bar', () => {
       `Papers made  [${'#'.repeat(20)}${'.'.repeat(20)}]  15 of 30`,
     );
     expect(barText('Papers made', 3, 4, 20)).toBe('Papers made: 3 of 4');
+    // One column stays free: a full line would go on in the next one.
+    for (const columns of [10, 20, 40])
+      expect(barText('Papers made', 7, 1000, columns).length).toBeLessThan(columns);
+    expect(barText('Papers made', 7, 300, 40)).toMatch(/\[#*\.+\]/);
+  });
+
+  it('is as wide as the place where it is shown, not as what is printed elsewhere', () => {
+    const shown: string[] = [];
+    const io = { columns: 160, statusColumns: 40, status: (text: string) => shown.push(text) };
+    progressBar(io as unknown as Parameters<typeof progressBar>[0], 'Papers made').show(1, 300);
+    expect(shown[0]!.length).toBeLessThan(40);
   });
 
   it('shows what changes, and takes itself away', () => {

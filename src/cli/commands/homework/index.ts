@@ -19,11 +19,11 @@ export function addHomework(program: Command, io: Io, running: Running): void {
     .description(
       'Makes and runs homework for a class, on the store directly: whoever may read the data folder may use it.',
     );
-  addNew(homework, io);
+  addNew(homework, io, running);
   addSample(homework, io);
-  addIssue(homework, io);
+  addIssue(homework, io, running);
   addClosing(homework, io);
-  addPapers(homework, io);
+  addPapers(homework, io, running);
   addMarks(homework, io, running);
   addReport(homework, io);
   addExport(homework, io);

@@ -3,25 +3,39 @@ import type { Desk } from '../../../server/homework/desk.ts';
 import { issueSet } from '../../../server/homework/sets.ts';
 import { counted } from '../../counted.ts';
 import type { Io } from '../../io.ts';
+import type { Running } from '../../program.ts';
+import { INTERRUPTED } from '../../until-stopped.ts';
 import { findSet } from './find.ts';
 import { momentText } from './moments.ts';
-import { prepareAll } from './prepare-all.ts';
+import { partlyMade, prepareAll } from './prepare-all.ts';
 import { AT_THE_TERMINAL, type StoreOptions, withDesk, withStoreOptions } from './with-desk.ts';
 
-/** Issues a set and makes everybody's paper. */
-export async function issueAndPrepare(io: Io, desk: Desk, id: string, options: StoreOptions): Promise<void> {
+/** Issues a set and makes everybody's paper; gives the exit code. */
+export async function issueAndPrepare(
+  io: Io,
+  desk: Desk,
+  id: string,
+  options: StoreOptions,
+): Promise<number> {
   const { set } = await issueSet(desk, AT_THE_TERMINAL, id);
-  const papers = await prepareAll(io, desk, id, options);
-  io.out(`Issued, with ${counted(papers, 'paper')} made. It closes ${momentText(set.closesAt)}.`);
+  const prepared = await prepareAll(io, desk, id, options);
+  const closes = `It closes ${momentText(set.closesAt)}.`;
+  if (prepared.made >= prepared.of) {
+    io.out(`Issued, with ${counted(prepared.of, 'paper')} made. ${closes}`);
+    return 0;
+  }
+  io.out(`The set is issued, and ${partlyMade(prepared)}. ${closes}`);
+  io.out('The others are made when this is run again, or each when its learner begins.');
+  return INTERRUPTED;
 }
 
-export function addIssue(homework: Command, io: Io): void {
+export function addIssue(homework: Command, io: Io, running: Running): void {
   withStoreOptions(
     homework
       .command('issue')
       .summary('issue a set to its class')
       .description(
-        'Issues a set and makes a paper for every learner. Whoever joins later gets one on beginning. Twice is once.',
+        'Issues a set and makes a paper for every learner. Whoever joins later gets one on beginning. Twice is once, so it can be stopped and run again.',
       )
       .argument('<set>', 'the set, by its title or id'),
   )
@@ -29,7 +43,7 @@ export function addIssue(homework: Command, io: Io): void {
     .action((name: string, options: StoreOptions) =>
       withDesk(io, options, async (desk) => {
         const { set } = await findSet(desk.store, name);
-        await issueAndPrepare(io, desk, set.id, options);
+        running.code = await issueAndPrepare(io, desk, set.id, options);
       }),
     );
 }

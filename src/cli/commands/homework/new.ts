@@ -5,6 +5,7 @@ import { draftSet } from '../../../server/homework/sets.ts';
 import { counted } from '../../counted.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
+import type { Running } from '../../program.ts';
 import { findClass } from './find.ts';
 import { issueAndPrepare } from './issue.ts';
 import { momentIn, momentText } from './moments.ts';
@@ -70,7 +71,7 @@ function checkNames({ course }: Desk, { topics, skills }: HomeworkWish): void {
     );
 }
 
-async function draft(className: string, options: Options, io: Io): Promise<void> {
+async function draft(className: string, options: Options, io: Io, running: Running): Promise<void> {
   const wish = wishIn(options, io.now());
   await withDesk(io, options, async (desk) => {
     const found = await findClass(desk.store, className);
@@ -80,7 +81,7 @@ async function draft(className: string, options: Options, io: Io): Promise<void>
     io.out(`${set.title}: ${counted(set.places.length, 'item')} on ${skills.join(', ')}.`);
     io.out(`Open from ${momentText(set.opensAt)} until ${momentText(set.closesAt)}.`);
     if (options.issue) {
-      await issueAndPrepare(io, desk, set.id, options);
+      running.code = await issueAndPrepare(io, desk, set.id, options);
       return;
     }
     io.out('It is a draft; nobody else sees it yet.');
@@ -89,7 +90,7 @@ async function draft(className: string, options: Options, io: Io): Promise<void>
   });
 }
 
-export function addNew(homework: Command, io: Io): void {
+export function addNew(homework: Command, io: Io, running: Running): void {
   withStoreOptions(
     homework
       .command('new')
@@ -130,5 +131,5 @@ Examples:
 
 Times are in the time zone of this machine.`,
     )
-    .action((className: string, options: Options) => draft(className, options, io));
+    .action((className: string, options: Options) => draft(className, options, io, running));
 }

@@ -2,10 +2,12 @@ import { buffer } from 'node:stream/consumers';
 import type { Command } from 'commander';
 import { keyFile, papersFile } from '../../../server/homework/prints.ts';
 import { type Io, UsageError } from '../../io.ts';
+import type { Running } from '../../program.ts';
 import { progressBar } from '../../progress-bar.ts';
+import { INTERRUPTED } from '../../until-stopped.ts';
 import { findSet } from './find.ts';
 import { ownZone } from './moments.ts';
-import { prepareAll } from './prepare-all.ts';
+import { partlyMade, prepareAll } from './prepare-all.ts';
 import { AT_THE_TERMINAL, type StoreOptions, withDesk, withStoreOptions } from './with-desk.ts';
 import { writeNamed } from './write-file.ts';
 
@@ -14,7 +16,7 @@ interface Options extends StoreOptions {
   readonly key?: string;
 }
 
-export function addPapers(homework: Command, io: Io): void {
+export function addPapers(homework: Command, io: Io, running: Running): void {
   withStoreOptions(
     homework
       .command('papers')
@@ -41,8 +43,13 @@ Each paper has a name and a code; marks are typed in by the code with polewise h
           if (file !== undefined && !/\.pdf$/i.test(file))
             throw new UsageError(`${file} is no name of a PDF.`, 'Name it such as papers.pdf.');
         const { set } = await findSet(desk.store, name);
-        const made = await prepareAll(io, desk, set.id, options);
-        if (out === undefined && key === undefined) io.out(`All ${made} papers are made.`);
+        const prepared = await prepareAll(io, desk, set.id, options);
+        if (prepared.made < prepared.of) {
+          io.out(`Stopped; ${partlyMade(prepared)}. Run it again for the others.`);
+          running.code = INTERRUPTED;
+          return;
+        }
+        if (out === undefined && key === undefined) io.out(`All ${prepared.of} papers are made.`);
         const drawn = progressBar(io, 'Papers drawn');
         const answered = progressBar(io, 'Answers written');
         try {
