@@ -6,6 +6,7 @@ import {
   drawingRules,
   LIMITS,
   readActs,
+  readCircuit,
   readCircuitJson,
   readFaults,
   terminalsOf,
@@ -87,6 +88,47 @@ A:L -F1:1-2 -S1:13-14 -K3:A1-A2 A:N
   it('has a JSON example that is the circuit it shows', () => {
     const circuit = whole(readCircuitJson(blocks('json')[0]));
     expect(circuitOf(writeCircuit(circuit))).toEqual(circuit);
+  });
+
+  it('has ranges of values that are those of the reader', () => {
+    const ranges = rows(section('Limits')).filter(([what]) => what !== 'what');
+    expect(ranges.length).toBeGreaterThan(10);
+    for (const [what, most = '', refused = ''] of ranges) {
+      const reading = (cell: string) =>
+        readCircuit(`supply A 24 V AC\n${unquoted(cell)[0]}\nA:L -H9:X1-X2 A:N\n-H9 lamp`);
+      expect(reading(most), what).toMatchObject({ ok: true });
+      expect(reading(refused), what).toMatchObject({
+        ok: false,
+        problems: [
+          { code: expect.stringMatching(/^(out-of-range|too-large|bad-number|json-shape)$/), line: 2 },
+        ],
+      });
+    }
+  });
+
+  it('says how numbers are written and in which order words may stand, as they are read', () => {
+    const device = (line: string) => circuitOf(`supply A 24 V AC\n${line}`).devices[0];
+    expect(device('-F1 fuse 1.5e2 A')).toEqual(device('-F1 fuse 150 A'));
+    expect(device('-K5 on-delay 5e-2 s')).toEqual(device('-K5 on-delay 50ms'));
+    for (const wrong of ['.5', '5.', '1.2.3', '+5', '-5', '1,5'])
+      expect(readCircuit(`supply A 24 V AC\n-F1 fuse ${wrong} A`).ok, wrong).toBe(false);
+    for (const [free, written] of [
+      ['-K3 relay "Fan" 24 V DC 2 poles', '-K3 relay 2 poles 24 V DC "Fan"'],
+      ['-H1 lamp "On" 5 W 24 V AC green', '-H1 lamp green 5 W 24 V AC "On"'],
+      ['-K7 flasher 1 s off "Flash" 2 s on', '-K7 flasher 2 s on 1 s off "Flash"'],
+      ['-A1 inputs 24V-3 "PLC" "One" 4', '-A1 inputs 4 24V-3 "PLC" "One"'],
+      ['-S3 selector "Mode" Off/Auto make Auto', '-S3 selector Off/Auto make Auto "Mode"'],
+    ])
+      expect(device(free!)).toEqual(device(written!));
+    expect(circuitOf('supply B "Spare" earthed 24 V AC').supplies).toEqual(
+      circuitOf('supply B 24 V AC earthed "Spare"').supplies,
+    );
+    expect(readCircuit('supply A 24 V AC\n-S3 selector make Off/Auto').ok).toBe(false);
+    expect(device('-S3 selector make Auto Off/Auto')).toEqual(device('-S3 selector Off/Auto make Auto'));
+    expect(circuitOf('#\n\n# Title\n# not it\nsupply A 24 V AC').title).toBe('Title');
+    expect(circuitOf('supply A 24 V AC\n# too late').title).toBeUndefined();
+    const [fault] = whole(readFaults('-K3:11-14 dirty', circuitOf('supply A 24 V AC\n-K3 relay')));
+    expect(fault).toMatchObject({ ohms: 1000 });
   });
 
   it('states every limit', () => {
