@@ -94,7 +94,7 @@ export const answersQuery = z.strictObject({
 });
 
 /** Erasing has to be meant: the learner is named once more. */
-export const eraseQuery = z.strictObject({ confirm: z.string().max(64) });
+export const eraseQuery = z.strictObject({ confirm: z.string().max(64).default('') });
 export const erased = z.strictObject({ answers: z.number().int().min(0) });
 
 /** Everything kept about one learner. */
