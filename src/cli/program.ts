@@ -44,6 +44,8 @@ export function createProgram(io: Io): Program {
       // Told with everything else that is wrong, by `runProgram`.
       outputError: () => undefined,
     })
+    // So that it is folded on a narrow terminal too.
+    .configureHelp({ minWidthToWrap: 12 })
     .version(`polewise ${ownVersion()}`, '--version', 'show which version this is')
     .helpOption('-h, --help', 'show this help')
     .helpCommand('help [command]', 'show the help of a command')

@@ -40,6 +40,8 @@ const codeIn = (text: string): string => /\b\w{4}-\w{4}\b/.exec(text)![0];
 
 describe('polewise class', () => {
   it('makes classes, and names them with who is in them', async () => {
+    expect(await refused('list')).toContain('There is no store here');
+    await inStore(async () => undefined);
     expect(await ran('list')).toContain('There is no class yet');
     const out = await ran('new', 'Flour line', '--intake', 'Autumn 2026');
     const code = codeIn(out);
@@ -121,7 +123,9 @@ describe('polewise class', () => {
     );
     writeFileSync(table, 'name,manner\nFern,guest\n');
     expect(await refused('roster', 'Ice works', '--in', table)).toMatch(/in\.csv:2: manner can't be guest/);
-    expect(await refused('roster', 'Ice works', '--in', join(data, 'none'))).toContain("can't be read");
+    expect(await refused('roster', 'Ice works', '--in', join(data, 'none'))).toMatch(
+      /There is no file .*none.users\.csv\.\n +Name a \.csv file, or the folder/,
+    );
     expect(await refused('roster', 'Ice works', '--out', join(data, 'x.txt'))).toContain(
       'neither .csv nor .zip',
     );

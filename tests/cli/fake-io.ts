@@ -26,8 +26,8 @@ export interface FakeOptions {
   readonly status?: NonNullable<Io['status']>;
 }
 
-/** Runs one command line without a terminal. */
-export async function runCommand(words: readonly string[], options: FakeOptions = {}): Promise<Ran> {
+/** A terminal that isn't one, and what was printed on it so far. */
+export function fakeIo(options: FakeOptions = {}): { readonly io: Io; printed(): Omit<Ran, 'code'> } {
   const {
     files = {},
     lines = [],
@@ -73,6 +73,12 @@ export async function runCommand(words: readonly string[], options: FakeOptions 
     environment: options.environment ?? {},
     home: '/nowhere',
   };
+  return { io, printed: () => ({ out, err }) };
+}
+
+/** Runs one command line without a terminal. */
+export async function runCommand(words: readonly string[], options: FakeOptions = {}): Promise<Ran> {
+  const { io, printed } = fakeIo(options);
   const code = await runProgram(createProgram(io), words, io);
-  return { code, out, err };
+  return { code, ...printed() };
 }

@@ -4,8 +4,9 @@ import { type Served, started } from './started.ts';
 
 export type { Served };
 
-/** Runs `serve` with these options and waits until it is ready; throws what it printed when it ends before. */
+/** Runs `serve` (or what serves too) with these options and waits until it is ready; throws what it printed when it ends before. */
 export const served = async (
   options: readonly string[],
   environment: Readonly<Record<string, string>> = {},
-): Promise<Served> => started(await builtPolewise(), options, environment);
+  command = 'serve',
+): Promise<Served> => started(await builtPolewise(), options, environment, command);

@@ -16,8 +16,9 @@ export async function started(
   program: string,
   options: readonly string[],
   environment: Readonly<Record<string, string>> = {},
+  command = 'serve',
 ): Promise<Served> {
-  const child = spawn(process.execPath, [program, 'serve', '--port', '0', ...options], {
+  const child = spawn(process.execPath, [program, command, '--port', '0', ...options], {
     stdio: ['ignore', 'pipe', 'pipe'],
     env: { ...process.env, ...environment },
   });

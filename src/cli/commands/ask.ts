@@ -6,6 +6,7 @@ import { newRecall } from '../../memory/index.ts';
 import { nextTask } from '../../practice/index.ts';
 import { askQuestion, proposeQuestion, rightAnswer } from '../../questions/index.ts';
 import { openCourse } from '../course.ts';
+import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
 import type { Running } from '../program.ts';
@@ -81,13 +82,15 @@ export function addAsk(program: Command, io: Io, _running: Running): void {
     .option('--banks <folder>', 'question banks for --skill')
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise ask --family seal-in --kind sequence --seed 7 > question.json
-  polewise mark question.json --answer "H1 lit"
-  polewise ask --with-answer
-
-Families: ${families.map(({ id }) => id).join(', ')}.`,
+      helpAfter(
+        io,
+        [
+          'polewise ask --family seal-in --kind sequence --seed 7 > question.json',
+          'polewise ask --skill changeover-legs',
+          'polewise ask --with-answer',
+        ],
+        `Families: ${families.map(({ id }) => id).join(', ')}.`,
+      ),
     )
     .action(async (options: Options) => {
       const seed = options.seed ?? io.freshSeed();

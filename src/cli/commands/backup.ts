@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { failureOf } from '../../store/index.ts';
+import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import type { Running } from '../program.ts';
 import { progressOf, withStore } from '../store-place.ts';
@@ -40,12 +41,14 @@ export function addBackup(program: Command, io: Io, _running: Running): void {
     .option('--data <folder>', 'the data folder (default: the one that serve and drill use)')
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise backup polewise-monday.sqlite
-  polewise backup /media/stick/polewise.sqlite --data /srv/polewise
-
-To put a backup back: stop the server, and copy the file over practice.sqlite in the data folder (docs/backup.md).`,
+      helpAfter(
+        io,
+        [
+          'polewise backup polewise-monday.sqlite',
+          'polewise backup /media/stick/polewise.sqlite --data /srv/polewise',
+        ],
+        'To put a backup back: stop the server, and copy the file over practice.sqlite in the data folder (docs/backup.md).',
+      ),
     )
     .action(async (file: string, { data }: Options) => {
       if (io.environment['DATABASE_URL'])

@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../program.ts';
 import { bankCheck } from './bank.ts';
@@ -21,12 +22,11 @@ export function addBank(program: Command, io: Io, running: Running): void {
     )
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise bank check
-  polewise bank check my-banks/ more/lamp-tests.md
-
-Exit code 0 without mistakes, 2 with. docs/writing-a-bank.md says how to write one.`,
+      helpAfter(
+        io,
+        ['polewise bank check', 'polewise bank check my-banks/ more/interlocks.md'],
+        'Exit code 0 without mistakes, 2 with. docs/writing-a-bank.md says how to write one.',
+      ),
     )
     .action(async (paths: string[]) => {
       running.code = await bankCheck(paths, io);

@@ -4,6 +4,7 @@ import { storeFile } from '../../store/index.ts';
 import { openCourse } from '../course.ts';
 import { DEMO_PASSWORD, fillDemo } from '../demo/fill-demo.ts';
 import { ADMINISTRATOR, GROUPS, TUTOR } from '../demo/made-up-people.ts';
+import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import type { Running } from '../program.ts';
 import { progressOf, withNewStore } from '../store-place.ts';
@@ -75,5 +76,6 @@ export function addDemo(program: Command, io: Io, _running: Running): void {
     .option('--port <number>', 'the port; 0 takes any that is free', '8024')
     .option('--fresh', 'make it anew, up to today')
     .option('--no-serve', 'make it and end')
+    .addHelpText('after', helpAfter(io, ['polewise demo', 'polewise demo --port 9000']))
     .action((options: Options) => demo(options, io));
 }

@@ -12,6 +12,7 @@ import {
 import { solve } from '../../solver/index.ts';
 import { drawnText } from '../drawn-text.ts';
 import { type GivenCircuit, givenCircuit, type ScenarioOptions } from '../given-circuit.ts';
+import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
 import type { Running } from '../program.ts';
@@ -74,13 +75,13 @@ export function addDraw(program: Command, io: Io, running: Running): void {
     )
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise draw fan.txt
-  polewise draw fan.txt --do "make -B1"
-  polewise draw fan.txt -o fan.svg --do "make -B1"
-  polewise draw fan.txt -o fan.pdf --letters new
-  polewise draw fan.txt -o steps.pdf --steps --do "press -S1; release -S1"`,
+      helpAfter(io, [
+        'polewise draw fan.txt',
+        'polewise draw fan.txt --do "make -B1"',
+        'polewise draw fan.txt -o fan.svg --do "make -B1"',
+        'polewise draw fan.txt -o fan.pdf --letters new',
+        'polewise draw fan.txt --steps --do "make -B1; break -B1" -o steps.pdf',
+      ]),
     )
     .action(async (file: string, options: Options) => {
       const sheet =

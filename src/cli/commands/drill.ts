@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
 import { openCourse } from '../course.ts';
 import { runDrill } from '../drill/drill.ts';
+import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
 import type { Running } from '../program.ts';
@@ -30,15 +31,16 @@ export function addDrill(program: Command, io: Io, _running: Running): void {
     .option('--banks <folder>', 'question banks to practise from instead of those that come with the program')
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise drill
-  polewise drill --count 5
-  polewise drill --skill changeover-legs --seed monday
-  polewise drill --place
-
-At the prompt: an answer, ? for a hint, pass to see the answer, stop to end. Every answer that has been marked is
-kept, also when you end with Ctrl-C. With DATABASE_URL set answers are kept in that PostgreSQL database.`,
+      helpAfter(
+        io,
+        [
+          'polewise drill',
+          'polewise drill --count 5',
+          'polewise drill --skill changeover-legs --seed monday',
+          'polewise drill --place',
+        ],
+        'At the prompt: an answer, ? for a hint, pass to see the answer, stop to end. Every answer that has been marked is kept, also when you end with Ctrl-C. With DATABASE_URL set answers are kept in that PostgreSQL database.',
+      ),
     )
     .action(async (options: Options) => {
       const count = wholeNumber('--count', options.count, { low: 1, high: 1000, example: 10 });

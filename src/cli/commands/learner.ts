@@ -4,6 +4,7 @@ import { pipeline } from 'node:stream/promises';
 import type { Command } from 'commander';
 import type { Store } from '../../store/index.ts';
 import { counted } from '../counted.ts';
+import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import type { Running } from '../program.ts';
 import { withStore } from '../store-place.ts';
@@ -55,15 +56,17 @@ async function confirmed(io: Io, learner: string, answers: number): Promise<bool
 export function addLearner(program: Command, io: Io, _running: Running): void {
   const learner = program
     .command('learner')
-    .summary('what is kept about somebody: list, export, erase')
+    .summary('what is kept about somebody')
     .description('Shows who answers are kept of, gives out everything about one of them, or erases it.');
   const data = '--data <folder>';
   const dataText = 'the data folder (default: the one that serve and drill use)';
 
   learner
     .command('list')
-    .description('Names everyone of whom something is kept.')
+    .summary('name everyone of whom something is kept')
+    .description('Names everyone of whom something is kept, and how many answers that is.')
     .option(data, dataText)
+    .addHelpText('after', helpAfter(io, ['polewise learner list']))
     .action(({ data }: Options) =>
       withStore(io, data, async (store) => {
         const learners = await store.learners();
@@ -77,13 +80,14 @@ export function addLearner(program: Command, io: Io, _running: Running): void {
 
   learner
     .command('export')
+    .summary('give out everything about one learner')
     .description('Gives out everything that is kept about one learner, as JSON.')
     .argument('[learner]', 'who; on a machine of your own that is me', 'me')
     .option('--out <file>', 'a new file to write it to, instead of printing it')
     .option(data, dataText)
     .addHelpText(
       'after',
-      '\nExamples:\n  polewise learner export --out mine.json\n  polewise learner export me | less',
+      helpAfter(io, ['polewise learner export --out mine.json', 'polewise learner export me | less']),
     )
     .action((name: string, { data, out }: Options & { readonly out?: string }) =>
       withStore(io, data, async (store) => {
@@ -97,11 +101,12 @@ export function addLearner(program: Command, io: Io, _running: Running): void {
 
   learner
     .command('erase')
+    .summary('erase everything about one learner')
     .description('Erases everything that is kept about one learner, for good. Backups are not touched.')
     .argument('<learner>', 'who')
     .option('--yes', 'without asking once more')
     .option(data, dataText)
-    .addHelpText('after', '\nExample:\n  polewise learner erase me')
+    .addHelpText('after', helpAfter(io, ['polewise learner erase me']))
     .action((name: string, { data, yes }: Options & { readonly yes?: boolean }) =>
       withStore(io, data, async (store) => {
         const answers = await known(store, name);

@@ -10,6 +10,7 @@ import {
 import { readCircuitJson } from '../../circuit/index.ts';
 import { checkQuestion, markAnswer, readAnswer } from '../../questions/index.ts';
 import { readGiven } from '../files.ts';
+import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import { markText } from '../mark-text.ts';
 import { reportProblems } from '../problems.ts';
@@ -58,12 +59,14 @@ export function addMark(program: Command, io: Io, running: Running): void {
     .option('--json', 'print the mark as JSON')
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise mark question.json --answer "H1 lit, H2 dark"
-  polewise ask --seed 7 --with-answer | polewise mark - --json
-
-Exit code 0 whether the answer is right or wrong; 2 when the question or the answer can't be read.`,
+      helpAfter(
+        io,
+        [
+          'polewise mark question.json --answer "H1 lit, H2 dark"',
+          'polewise ask --seed 7 --with-answer | polewise mark - --json',
+        ],
+        "Exit code 0 whether the answer is right or wrong; 2 when the question or the answer can't be read.",
+      ),
     )
     .action(async (file: string, options: Options) => {
       const { question, answer } = await readQuestion(io, file);

@@ -4,6 +4,7 @@ import type { Mark } from '../../../shared/question.ts';
 import { markAnswer } from '../../questions/index.ts';
 import type { Store } from '../../store/index.ts';
 import { counted } from '../counted.ts';
+import { helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../program.ts';
 import { progressOf, withStore } from '../store-place.ts';
@@ -68,13 +69,11 @@ export function addRebuild(program: Command, io: Io, running: Running): void {
     .option('--data <folder>', 'the data folder (default: the one that serve and drill use)')
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise rebuild
-  polewise rebuild --check
-  polewise rebuild --marks --data /srv/polewise
-
-Exit code 1 when --check finds something.`,
+      helpAfter(
+        io,
+        ['polewise rebuild', 'polewise rebuild --check', 'polewise rebuild --marks --data /srv/polewise'],
+        'Exit code 1 when --check finds something.',
+      ),
     )
     .action((options: Options) =>
       withStore(io, options.data, async (store) => {

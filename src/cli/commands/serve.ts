@@ -4,6 +4,7 @@ import { type Command, Option } from 'commander';
 import { createServer, type LogLevel, shownFirstRunKey } from '../../server/index.ts';
 import type { Store } from '../../store/index.ts';
 import { openCourse, ownBanks } from '../course.ts';
+import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
 import type { Running } from '../program.ts';
@@ -114,14 +115,16 @@ export function addServe(program: Command, io: Io, _running: Running): void {
     )
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise serve
-  polewise serve --port 9000 --data /srv/polewise
-  DATABASE_URL=postgres://polewise@localhost/polewise polewise serve --log info
-  polewise serve --class --behind-proxy --address https://practice.example
-
-With DATABASE_URL answers are kept in that PostgreSQL database instead of a file.`,
+      helpAfter(
+        io,
+        [
+          'polewise serve',
+          'polewise serve --port 9000 --data /srv/polewise',
+          'DATABASE_URL=postgres://polewise@localhost/polewise polewise serve --log info',
+          'polewise serve --class --behind-proxy --address https://practice.example',
+        ],
+        'With DATABASE_URL answers are kept in that PostgreSQL database instead of a file.',
+      ),
     )
     .action((options: ServeOptions) => serve(options, io));
 }

@@ -4,6 +4,7 @@ import type { Blocker, LoadTrace, Outcome, Solution, TraceHop } from '../../../s
 import { actInWords } from '../../circuit/index.ts';
 import { solve } from '../../solver/index.ts';
 import { givenCircuit } from '../given-circuit.ts';
+import { helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../program.ts';
 import { type Style, styleFor, wrapText } from '../style.ts';
@@ -29,14 +30,16 @@ export function addSolve(program: Command, io: Io, running: Running): void {
     .option('--json', 'print the solution as JSON')
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise solve fan.txt
-  polewise solve fan.txt --do "press -S1; release -S1; wait 5 s; hold -K3"
-  polewise solve fan.txt --fault "-K3:14 broken" --json
-
-Acts: press, release, turn, make, break, open, close, trip, reset, on, off, hold, free, fail, restore, wait.
-Exit code 0 whatever the outcome; 2 for a mistake in the circuit, the acts or the faults.`,
+      helpAfter(
+        io,
+        [
+          'polewise solve fan.txt',
+          'polewise solve fan.txt --do "make -B1; wait 5 s; break -B1; hold -K3"',
+          'polewise solve fan.txt --fault "-K3:14 broken" --json',
+        ],
+        'Acts: press, release, turn, make, break, open, close, trip, reset, on, off, hold, free, fail, restore, wait.',
+        'Exit code 0 whatever the outcome; 2 for a mistake in the circuit, the acts or the faults.',
+      ),
     )
     .action(async (file: string, options: Options) => {
       const given = await givenCircuit(io, file, options);

@@ -1,6 +1,7 @@
 import { type Command, Option } from 'commander';
 import { timingPicture, timingText, type Width } from '../../drawing/index.ts';
 import { givenCircuit, type ScenarioOptions } from '../given-circuit.ts';
+import { helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../program.ts';
 import { asciiOnly } from '../style.ts';
@@ -23,10 +24,10 @@ export function addTiming(program: Command, io: Io, running: Running): void {
     .addOption(new Option('--width <width>', 'laid out for').choices(['phone', 'screen', 'a4']))
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise timing pump.txt --do "press -S1; wait 6 s; release -S1"
-  polewise timing pump.txt --do "press -S1; wait 6 s; release -S1" -o pump.svg`,
+      helpAfter(io, [
+        'polewise timing fan.txt --do "make -B1; wait 6 s; break -B1"',
+        'polewise timing fan.txt --do "make -B1; wait 6 s; break -B1" -o timing.svg',
+      ]),
     )
     .action(async (file: string, options: Options) => {
       const given = await givenCircuit(io, file, options);

@@ -1,10 +1,11 @@
 import type { Command } from 'commander';
 import { classTitle, intake as intakeSchema } from '../../../../shared/people.ts';
 import { counted } from '../../counted.ts';
+import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { withNewStore, withStore } from '../../store-place.ts';
 import { classNamed, personNamed } from './find.ts';
-import { type DataOption, withData } from './options.ts';
+import { DATA_OPTION, type DataOption } from './options.ts';
 
 interface NewOptions extends DataOption {
   readonly intake?: string;
@@ -24,14 +25,17 @@ const textFor = (schema: typeof classTitle, what: string, given: string): string
 
 /** Making classes, looking at them, and their codes. */
 export function addClasses(group: Command, io: Io): void {
-  withData(group.command('new'))
+  group
+    .command('new')
+    .summary('make a class')
     .description('Makes a class, with a code by which learners join it.')
     .argument('<title>', 'what it is called')
     .option('--intake <name>', 'which group of newcomers it is')
     .option('--tutor <person>', 'whose class it is: id, name for signing in, or name')
+    .option(...DATA_OPTION)
     .addHelpText(
       'after',
-      '\nExample:\n  polewise class new "Flour line" --intake "Autumn 2026" --tutor tilda',
+      helpAfter(io, ['polewise class new "Flour line" --intake "Autumn 2026" --tutor tilda']),
     )
     .action((given: string, { data, intake, tutor }: NewOptions) =>
       withNewStore(io, data, async (store) => {
@@ -45,8 +49,12 @@ export function addClasses(group: Command, io: Io): void {
       }),
     );
 
-  withData(group.command('list'))
-    .description('Names all classes.')
+  group
+    .command('list')
+    .summary('name all classes')
+    .description('Names all classes, with how many learners each has.')
+    .option(...DATA_OPTION)
+    .addHelpText('after', helpAfter(io, ['polewise class list']))
     .action(({ data }: DataOption) =>
       withStore(io, data, async (store) => {
         const classes = await store.people.classes.list(null);
@@ -58,9 +66,13 @@ export function addClasses(group: Command, io: Io): void {
       }),
     );
 
-  withData(group.command('show'))
+  group
+    .command('show')
+    .summary('show who is in a class')
     .description('Shows who is in a class.')
     .argument('<class>', 'title or id')
+    .option(...DATA_OPTION)
+    .addHelpText('after', helpAfter(io, ['polewise class show "Flour line"']))
     .action((name: string, { data }: DataOption) =>
       withStore(io, data, async (store) => {
         const { title, id, joiningCode, joiningOpen, endedAt, members } = await classNamed(store, name);
@@ -74,12 +86,19 @@ export function addClasses(group: Command, io: Io): void {
       }),
     );
 
-  withData(group.command('code'))
+  group
+    .command('code')
+    .summary('show or change the joining code')
     .description('Shows the joining code of a class, or changes it.')
     .argument('<class>', 'title or id')
     .option('--fresh', 'another code; the one so far no longer works')
     .option('--close', 'nobody may join from now on')
     .option('--open', 'may be joined again')
+    .option(...DATA_OPTION)
+    .addHelpText(
+      'after',
+      helpAfter(io, ['polewise class code "Flour line"', 'polewise class code "Flour line" --fresh']),
+    )
     .action((name: string, { data, fresh, close, open }: CodeOptions) =>
       withStore(io, data, async (store) => {
         if (close && open) throw new UsageError('--open and --close contradict each other.');

@@ -6,13 +6,14 @@ import { zipFiles } from '../../../homework/index.ts';
 import { oneRosterFiles, rosterCsv, wantedIn } from '../../../server/index.ts';
 import { counted } from '../../counted.ts';
 import { readGiven } from '../../files.ts';
+import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
 import { reportProblems } from '../../problems.ts';
 import type { Running } from '../../program.ts';
 import { withStore } from '../../store-place.ts';
 import { classNamed } from './find.ts';
-import { type AddressOption, type DataOption, linkText, withAddress, withData } from './options.ts';
+import { ADDRESS_OPTION, type AddressOption, DATA_OPTION, type DataOption, linkText } from './options.ts';
 
 interface SlipOptions extends DataOption, AddressOption {
   readonly out: string;
@@ -109,15 +110,28 @@ async function slips(name: string, options: SlipOptions, io: Io): Promise<void> 
 }
 
 export function addHanding(group: Command, io: Io, running: Running): void {
-  withAddress(withData(group.command('slips')))
+  group
+    .command('slips')
+    .summary('write slips to hand out')
     .description('Writes slips to cut apart and hand out, as a PDF.')
     .argument('<class>', 'title or id')
     .requiredOption('--out <file>', 'the PDF to write')
     .option('--links', 'with a name and a link each, for all who have no password yet')
     .option('--count <number>', 'how many slips with the code')
+    .option(...ADDRESS_OPTION)
+    .option(...DATA_OPTION)
+    .addHelpText(
+      'after',
+      helpAfter(io, [
+        'polewise class slips "Flour line" --out slips.pdf',
+        'polewise class slips "Flour line" --out slips.pdf --links --address https://practice.example',
+      ]),
+    )
     .action((name: string, options: SlipOptions) => slips(name, options, io));
 
-  withData(group.command('roster'))
+  group
+    .command('roster')
+    .summary('take people over, or give them out')
     .description('Takes people over into a class, or gives them out.')
     .argument('<class>', 'title or id')
     .option(
@@ -127,9 +141,13 @@ export function addHanding(group: Command, io: Io, running: Running): void {
     .option('--source <id>', 'which class of the export, by its sourcedId')
     .option('--look', 'only say what would come of it')
     .option('--out <file>', 'a .csv, or a .zip with OneRoster 1.1')
+    .option(...DATA_OPTION)
     .addHelpText(
       'after',
-      '\nExamples:\n  polewise class roster "Flour line" --in names.csv --look\n  polewise class roster "Flour line" --out class.zip',
+      helpAfter(io, [
+        'polewise class roster "Flour line" --in names.csv --look',
+        'polewise class roster "Flour line" --out class.zip',
+      ]),
     )
     .action(async (name: string, options: RosterOptions) => {
       const { in: from, out } = options;

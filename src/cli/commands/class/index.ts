@@ -9,7 +9,7 @@ import { addPeople } from './people.ts';
 export function addClass(program: Command, io: Io, running: Running): void {
   const group = program
     .command('class')
-    .summary('classes and who is in them: new, list, show, add, code, slips, roster, link, tutor')
+    .summary('classes and who is in them')
     .description('Runs classes on the store itself, also while the server is running (docs/classes.md).');
   addClasses(group, io);
   addPeople(group, io);

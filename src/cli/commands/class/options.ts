@@ -1,4 +1,3 @@
-import type { Command } from 'commander';
 import { entryAddress } from '../../../server/index.ts';
 import type { MadeLink } from '../../../store/index.ts';
 import { UsageError } from '../../io.ts';
@@ -10,11 +9,13 @@ export interface AddressOption {
   readonly address: string;
 }
 
-export const withData = (command: Command): Command =>
-  command.option('--data <folder>', 'the data folder (default: the one that serve uses)');
+export const DATA_OPTION = ['--data <folder>', 'the data folder (default: the one that serve uses)'] as const;
 
-export const withAddress = (command: Command): Command =>
-  command.option('--address <url>', 'the address that people open, for links', 'http://localhost:8024');
+export const ADDRESS_OPTION = [
+  '--address <url>',
+  'the address that people open, for links',
+  'http://localhost:8024',
+] as const;
 
 /** Where a link leads. */
 export function linkText({ address }: AddressOption, { token }: MadeLink): string {

@@ -2,10 +2,11 @@ import type { Command } from 'commander';
 import { MOST_ADDED } from '../../../../shared/api-people.ts';
 import { displayName } from '../../../../shared/people.ts';
 import { readGiven } from '../../files.ts';
+import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { withStore } from '../../store-place.ts';
 import { classNamed, personNamed } from './find.ts';
-import { type AddressOption, type DataOption, linkText, withAddress, withData } from './options.ts';
+import { ADDRESS_OPTION, type AddressOption, DATA_OPTION, type DataOption, linkText } from './options.ts';
 
 interface AddOptions extends DataOption, AddressOption {
   readonly from?: string;
@@ -36,12 +37,16 @@ async function namesIn(
 
 /** Learners by name, tutors, and links for whoever has to get in. */
 export function addPeople(group: Command, io: Io): void {
-  withAddress(withData(group.command('add')))
+  group
+    .command('add')
+    .summary('make learners, with a link for each')
     .description('Makes learners in a class, each with a link that lets in once, within seven days.')
     .argument('<class>', 'title or id')
     .argument('[names...]', 'what they are called')
     .option('--from <file>', 'a file with a name on each line; - reads standard input')
-    .addHelpText('after', '\nExample:\n  polewise class add "Flour line" "Mika F." "Ann O."')
+    .option(...ADDRESS_OPTION)
+    .option(...DATA_OPTION)
+    .addHelpText('after', helpAfter(io, ['polewise class add "Flour line" "Mika F." "Ann O."']))
     .action((name: string, names: readonly string[], options: AddOptions) =>
       withStore(io, options.data, async (store) => {
         const { id } = await classNamed(store, name);
@@ -52,16 +57,20 @@ export function addPeople(group: Command, io: Io): void {
       }),
     );
 
-  withAddress(withData(group.command('link')))
+  group
+    .command('link')
+    .summary('make a link that lets somebody in')
     .description('Makes a link that lets somebody in once; password and sessions so far end when it is used.')
     .argument('<person>', 'id, name for signing in, or name')
+    .option(...ADDRESS_OPTION)
+    .option(...DATA_OPTION)
     .addHelpText(
       'after',
-      `
-Also the way back in for an administrator who has forgotten the password.
-
-Example:
-  polewise class link ada --address https://practice.example`,
+      helpAfter(
+        io,
+        ['polewise class link ada --address https://practice.example'],
+        'Also the way back in for an administrator who has forgotten the password.',
+      ),
     )
     .action((name: string, options: DataOption & AddressOption) =>
       withStore(io, options.data, async (store) => {
@@ -70,14 +79,21 @@ Example:
       }),
     );
 
-  withAddress(withData(group.command('tutor')))
+  group
+    .command('tutor')
+    .summary('make somebody tutor of a class')
     .description('Makes somebody tutor of a class.')
     .argument('<class>', 'title or id')
     .argument('[person]', 'who: id, name for signing in, or name')
     .option('--new <name>', 'somebody who isn’t there yet, with a link to hand over')
+    .option(...ADDRESS_OPTION)
+    .option(...DATA_OPTION)
     .addHelpText(
       'after',
-      '\nExamples:\n  polewise class tutor "Flour line" tilda\n  polewise class tutor "Flour line" --new "Tilda T."',
+      helpAfter(io, [
+        'polewise class tutor "Flour line" tilda',
+        'polewise class tutor "Flour line" --new "Tilda T."',
+      ]),
     )
     .action((of: string, who: string | undefined, options: TutorOptions) =>
       withStore(io, options.data, async (store) => {

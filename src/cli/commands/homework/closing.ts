@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { closeLater } from '../../../server/homework/sets.ts';
+import { helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import { findSet } from './find.ts';
 import { momentIn, momentText } from './moments.ts';
@@ -14,7 +15,7 @@ export function addClosing(homework: Command, io: Io): void {
       .argument('<set>', 'the set, by its title or id')
       .argument('<time>', 'a time such as "2026-03-09 18:00", or +2d for two days after the time it has'),
   )
-    .addHelpText('after', '\nExample:\n  polewise homework closing "Week 40" +1d')
+    .addHelpText('after', helpAfter(io, ['polewise homework closing "Week 40" +1d']))
     .action((name: string, time: string, options: StoreOptions) =>
       withDesk(io, options, async (desk) => {
         const { set } = await findSet(desk.store, name);

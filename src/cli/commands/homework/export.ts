@@ -2,6 +2,7 @@ import { type Command, Option } from 'commander';
 import type { QtiVersion } from '../../../homework/index.ts';
 import type { Desk } from '../../../server/homework/desk.ts';
 import { marksFile, packageOf, statementsOf } from '../../../server/homework/exports.ts';
+import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { findSet } from './find.ts';
 import { AT_THE_TERMINAL, type StoreOptions, withDesk, withStoreOptions } from './with-desk.ts';
@@ -59,13 +60,15 @@ export function addExport(homework: Command, io: Io): void {
   )
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise homework export "Week 40" marks.csv
-  polewise homework export "Week 40" statements.json --base https://drawings.example
-  polewise homework export "Week 40" package.zip --qti 2.2
-
-docs/interchange.md says what is in them.`,
+      helpAfter(
+        io,
+        [
+          'polewise homework export "Week 40" marks.csv',
+          'polewise homework export "Week 40" statements.json --base https://drawings.example',
+          'polewise homework export "Week 40" package.zip --qti 2.2',
+        ],
+        'docs/interchange.md says what is in them.',
+      ),
     )
     .action((name: string, file: string, options: Options) =>
       withDesk(io, options, async (desk) => {

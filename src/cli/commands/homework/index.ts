@@ -15,7 +15,7 @@ import { addSample } from './sample.ts';
 export function addHomework(program: Command, io: Io, running: Running): void {
   const homework = program
     .command('homework')
-    .summary('sets of homework: new, sample, issue, closing, papers, mark, report, export')
+    .summary('sets of homework, papers, marks and reports')
     .description(
       'Makes and runs homework for a class, on the store directly: whoever may read the data folder may use it.',
     );

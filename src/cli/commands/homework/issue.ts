@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import type { Desk } from '../../../server/homework/desk.ts';
 import { issueSet } from '../../../server/homework/sets.ts';
 import { counted } from '../../counted.ts';
+import { helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../program.ts';
 import { INTERRUPTED } from '../../until-stopped.ts';
@@ -39,7 +40,7 @@ export function addIssue(homework: Command, io: Io, running: Running): void {
       )
       .argument('<set>', 'the set, by its title or id'),
   )
-    .addHelpText('after', '\nExample:\n  polewise homework issue "Week 40"')
+    .addHelpText('after', helpAfter(io, ['polewise homework issue "Week 40"']))
     .action((name: string, options: StoreOptions) =>
       withDesk(io, options, async (desk) => {
         const { set } = await findSet(desk.store, name);

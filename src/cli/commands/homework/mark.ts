@@ -5,6 +5,7 @@ import { typeMarks } from '../../../server/homework/marked.ts';
 import { ApiFailure } from '../../../server/problems.ts';
 import { counted } from '../../counted.ts';
 import { readGiven } from '../../files.ts';
+import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { progressBar } from '../../progress-bar.ts';
 import { findSet } from './find.ts';
@@ -92,13 +93,15 @@ export function addMarks(homework: Command, io: Io, running: { code: number }): 
   )
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise homework mark "Week 40" K7M2QP9DX 2 1.5 - 2
-  polewise homework mark "Week 40" --from marks.txt
-  polewise homework mark "Week 40"
-
-Marks typed again stand beside the earlier ones, and the latest hold.`,
+      helpAfter(
+        io,
+        [
+          'polewise homework mark "Week 40" K7M2QP9DX 2 1.5 - 2',
+          'polewise homework mark "Week 40" --from marks.txt',
+          'polewise homework mark "Week 40"',
+        ],
+        'Marks typed again stand beside the earlier ones, and the latest hold.',
+      ),
     )
     .action((name: string, code: string | undefined, marks: string[], options: Options) =>
       withDesk(io, options, async (desk) => {

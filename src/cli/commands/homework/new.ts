@@ -3,6 +3,7 @@ import { type HomeworkWish, homeworkWish } from '../../../../shared/homework-vie
 import type { Desk } from '../../../server/homework/desk.ts';
 import { draftSet } from '../../../server/homework/sets.ts';
 import { counted } from '../../counted.ts';
+import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
 import type { Running } from '../../program.ts';
@@ -123,13 +124,14 @@ export function addNew(homework: Command, io: Io, running: Running): void {
   )
     .addHelpText(
       'after',
-      `
-Examples:
-  polewise homework new "Autumn fitters" --title "Week 40" --topic changeover-pole
-  polewise homework new "Autumn fitters" --title "Week 41" --skill seal-in-holds --items 12 \\
-      --opens "2026-10-05 08:00" --closes "2026-10-09 18:00" --review after-submitting --issue
-
-Times are in the time zone of this machine.`,
+      helpAfter(
+        io,
+        [
+          'polewise homework new "Autumn fitters" --title "Week 40" --topic changeover-pole',
+          'polewise homework new "Autumn fitters" --title "Week 41" --skill seal-in-holds --items 12 \\\n--opens "2026-10-05 08:00" --closes "2026-10-09 18:00" --review after-submitting --issue',
+        ],
+        'Times are in the time zone of this machine.',
+      ),
     )
     .action((className: string, options: Options) => draft(className, options, io, running));
 }

@@ -1,6 +1,7 @@
 import { buffer } from 'node:stream/consumers';
 import type { Command } from 'commander';
 import { keyFile, papersFile } from '../../../server/homework/prints.ts';
+import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import type { Running } from '../../program.ts';
 import { progressBar } from '../../progress-bar.ts';
@@ -30,11 +31,11 @@ export function addPapers(homework: Command, io: Io, running: Running): void {
   )
     .addHelpText(
       'after',
-      `
-Example:
-  polewise homework papers "Week 40" --out papers.pdf --key key.pdf
-
-Each paper has a name and a code; marks are typed in by the code with polewise homework mark.`,
+      helpAfter(
+        io,
+        ['polewise homework papers "Week 40" --out papers.pdf --key key.pdf'],
+        'Each paper has a name and a code; marks are typed in by the code with polewise homework mark.',
+      ),
     )
     .action((name: string, options: Options) =>
       withDesk(io, options, async (desk) => {

@@ -2,6 +2,7 @@ import type { Command } from 'commander';
 import type { SetReport } from '../../../../shared/homework-views.ts';
 import type { Desk } from '../../../server/homework/desk.ts';
 import { setReport } from '../../../server/homework/reports.ts';
+import { helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import { progressBar } from '../../progress-bar.ts';
 import { findSet } from './find.ts';
@@ -38,7 +39,7 @@ export function addReport(homework: Command, io: Io): void {
       .argument('<set>', 'the set, by its title or id')
       .option('--json', 'the whole report as JSON, with the drawings on which wrong ideas showed'),
   )
-    .addHelpText('after', '\nExample:\n  polewise homework report "Week 40"')
+    .addHelpText('after', helpAfter(io, ['polewise homework report "Week 40"']))
     .action((name: string, options: Options) =>
       withDesk(io, options, async (desk) => {
         const { set } = await findSet(desk.store, name);

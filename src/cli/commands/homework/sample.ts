@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { sampleOf } from '../../../server/homework/sample.ts';
+import { helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
 import { questionText } from '../../question-text.ts';
@@ -20,7 +21,7 @@ export function addSample(homework: Command, io: Io): void {
       .argument('<set>', 'the set, by its title or id')
       .option('--number <number>', 'another number gives another paper', '1'),
   )
-    .addHelpText('after', '\nExample:\n  polewise homework sample "Week 40" --number 2 | less')
+    .addHelpText('after', helpAfter(io, ['polewise homework sample "Week 40" --number 2 | less']))
     .action((name: string, options: Options) =>
       withDesk(io, options, async (desk) => {
         const number = wholeNumber('--number', options.number, { low: 1, high: 1000, example: 2 });
