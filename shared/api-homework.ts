@@ -27,6 +27,7 @@ import {
   typedMarks,
   typedResult,
 } from './homework-views.ts';
+import { proofsWanted, supply, supplyWish } from './issued.ts';
 import { moment } from './memory.ts';
 import { classId, personId } from './people.ts';
 
@@ -105,6 +106,16 @@ const byLearners = {
     summary: 'Hands the paper in as it was saved; twice is once.',
     reply: submitted,
     problems: [...always, 'not-open', 'closed', 'withdrawn'],
+  },
+  issueQuestions: {
+    ...learner,
+    method: 'POST',
+    path: '/api/questions',
+    summary:
+      'Issues questions of practice ahead, for skills that may come next and of which the device has few.',
+    body: supplyWish,
+    reply: supply,
+    problems: [],
   },
   guardedCircuits: {
     ...learner,
@@ -343,6 +354,7 @@ const byMarkers = {
     query: z.strictObject({
       /** Refreshers that are due within so many days. */
       days: z.number().int().min(0).max(3650).default(30),
+      proofs: proofsWanted.default('any'),
     }),
     summary: 'Skills by people: held, fading, not yet; and refreshers due.',
     reply: competenceView,
@@ -353,7 +365,7 @@ const byMarkers = {
     method: 'GET',
     path: '/api/people/:person/evidence.pdf',
     params: ofPerson,
-    query: inZone,
+    query: inZone.extend({ proofs: proofsWanted.default('any') }),
     summary: 'What one person has proven, with the drawings answered.',
     reply: fileReply('application/pdf'),
     problems: always,

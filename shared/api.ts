@@ -8,6 +8,7 @@ import { apiProblem } from './api-problem.ts';
 import type { ApiRoute } from './api-route.ts';
 import { bank } from './bank.ts';
 import { paperMark, publicPaper, savedAnswer } from './homework.ts';
+import { issuedQuestion, proofSource } from './issued.ts';
 import { moment, recall, skillId } from './memory.ts';
 import { personExport } from './people.ts';
 import { answerRecord } from './practice.ts';
@@ -115,8 +116,12 @@ export const learnerExport = z.strictObject({
       /** As it was kept, also when this version of the program can't read it. */
       record: z.unknown(),
       correctedMark: z.unknown().nullable(),
+      /** Where people sign in: what makes it a proof of what the learner can do. */
+      proof: proofSource.nullable().default(null),
     }),
   ),
+  /** Questions issued to the learner that wait for an answer. */
+  issued: z.array(issuedQuestion).default([]),
   /** Homework that was begun. The mark only where its learner may look through the paper. */
   papers: z
     .array(

@@ -22,6 +22,7 @@ import {
   refresher,
   termReport,
 } from './homework-reports.ts';
+import { proofsWanted } from './issued.ts';
 import { circuitId, moment, skillId } from './memory.ts';
 import { classId } from './people.ts';
 import { learnerId } from './practice.ts';
@@ -51,6 +52,8 @@ export const homeworkWish = z
     counts: homeworkSet.shape.counts.default('best'),
     help: helpAllowed.default('none'),
     review: reviewAllowed.default('after-closing'),
+    /** Sat while somebody watches; what is shown on it can be told apart from what was done alone. */
+    supervised: z.boolean().default(false),
   })
   .refine(({ topics, skills }) => topics.length + skills.length > 0, {
     message: 'name topics or skills',
@@ -302,6 +305,8 @@ export const termView = z.strictObject({
 
 export const competenceView = z.strictObject({
   people: z.array(named),
+  /** Of which proofs it was made. */
+  proofs: proofsWanted,
   matrix: competenceMatrix,
   /** Due within the days asked for. */
   refreshers: z.array(refresher),

@@ -45,6 +45,8 @@ export const homeworkSet = z.strictObject({
   counts: z.enum(['best', 'last']),
   help: helpAllowed,
   review: reviewAllowed,
+  /** It was sat while somebody watched; by the word of its tutor. */
+  supervised: z.boolean().optional(),
 });
 
 /** Whose paper, and the text that all its choices follow from: a keyed hash of set, learner and attempt, made outside. */

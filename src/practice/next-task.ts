@@ -1,10 +1,12 @@
 /** The next question: which skill, then a circuit for it that the learner hasn't seen. */
-import type { FixedQuestion, Recipe } from '../../shared/bank.ts';
-import type { Question } from '../../shared/question.ts';
+import type { FixedQuestion } from '../../shared/bank.ts';
+import type { IssuedQuestion } from '../../shared/issued.ts';
 import type { Placement } from '../../shared/settings.ts';
-import { fingerprint, generate, type Random, randomOf, seedOf } from '../generator/index.ts';
+import { fingerprint, seedOf } from '../generator/index.ts';
 import { type Choice, choose, newRecall, type Recalls } from '../memory/index.ts';
-import { proposeQuestion, secondsExpected } from '../questions/index.ts';
+import { secondsExpected } from '../questions/index.ts';
+import { type Candidate, candidateFor } from './candidate.ts';
+import { questionIssued } from './issued.ts';
 import { withPlacement } from './placement.ts';
 import type { Course, Task } from './types.ts';
 
@@ -21,6 +23,8 @@ export interface TaskRequest {
   readonly recent: readonly string[];
   /** Circuits the learner has answered before: they aren't asked again. */
   readonly seen: ReadonlySet<string>;
+  /** Questions that were issued to the learner, in the order in which they are to be put. */
+  readonly issued?: readonly IssuedQuestion[];
   /** Only this skill, whatever the memory says. */
   readonly only?: string;
   /** Skills that a plan wants today. */
@@ -33,9 +37,6 @@ export interface TaskRequest {
 
 /** Circuits made for one task before giving up on this skill. */
 const MOST_TRIES = 40;
-/** Reviews after which a skill is asked at its recipe's largest size. */
-const LARGEST_AFTER = 6;
-
 function chooseSkill(request: TaskRequest): Choice {
   const { course, recalls, at, recent, seed, only, planned, placement = null, newADay } = request;
   if (only !== undefined)
@@ -49,17 +50,6 @@ function chooseSkill(request: TaskRequest): Choice {
     ...(planned ? { planned } : {}),
     ...(typeof newADay === 'number' ? { newADay } : {}),
   });
-}
-
-/** Recipes take turns in proportion to their share. */
-function pickRecipe(random: Random, recipes: readonly Recipe[]): Recipe {
-  const total = recipes.reduce((sum, { share }) => sum + share, 0);
-  let left = (random.int(0, 999_999) / 1_000_000) * total;
-  for (const recipe of recipes) {
-    left -= recipe.share;
-    if (left < 0) return recipe;
-  }
-  return recipes.at(-1)!;
 }
 
 /** What somebody wrote comes first: a skill is begun with a question made for beginning it. */
@@ -77,29 +67,26 @@ function fixedFor(
   return undefined;
 }
 
-function freshFor(request: TaskRequest, skill: string): { question: Question; circuit: string } | undefined {
+function freshFor(request: TaskRequest, skill: string): Candidate | undefined {
   const { course, recalls, seed, number, seen } = request;
   const recall = recalls.get(skill) ?? newRecall();
   const reviews = recall.kind === 'new' ? 0 : recall.reviews;
-  const random = randomOf(`${seed}/${number}/${skill}`);
+  const { recipes } = course.skills.get(skill)!;
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
-    const recipe = pickRecipe(random, course.skills.get(skill)!.recipes);
-    const [smallest, largest] = recipe.size;
-    const reach = Math.min(1, reviews / LARGEST_AFTER);
-    // Up to the size the learner has come to; once in a while a smaller one.
-    const size = random.int(
-      random.chance(0.75) ? Math.round(smallest + (largest - smallest) * reach) : smallest,
-      Math.round(smallest + (largest - smallest) * reach),
-    );
-    const child = `${seed}/${number}/${skill}/${attempt}`;
-    const made = generate({ seed: child, family: random.pick(recipe.families), size });
-    if (!made.ok) continue;
-    const question = proposeQuestion(made.accepted.draft, recipe.kinds, randomOf(`${child}/question`));
-    if (!question) continue;
-    const circuit = fingerprint(question.circuit);
-    if (!seen.has(circuit)) return { question: { ...question, seed: child }, circuit };
+    const made = candidateFor(recipes, reviews, `${seed}/${number}/${skill}/${attempt}`);
+    if (made && !seen.has(made.circuit)) return made;
   }
   return undefined;
+}
+
+/** The first of the questions issued for this skill, where there is one. */
+function issuedFor(
+  { course, seen, issued = [] }: TaskRequest,
+  skill: string,
+): (Candidate & { readonly issued: string }) | undefined {
+  const issue = issued.find((each) => each.skill === skill);
+  const made = issue && questionIssued(course.skills.get(skill)!.recipes, issue, seen);
+  return made && { ...made, issued: issue.id };
 }
 
 /**
@@ -121,7 +108,7 @@ export function nextTask(
     const task = { skill, why, question, circuit: fixed.circuit, secondsExpected: secondsExpected(question) };
     return { ok: true, task: because === undefined ? task : { ...task, because } };
   }
-  const fresh = freshFor(request, skill);
+  const fresh = issuedFor(request, skill) ?? freshFor(request, skill);
   if (!fresh) return { ok: false, reason: 'no-circuit', skill };
   return { ok: true, task: { skill, why, ...fresh, secondsExpected: secondsExpected(fresh.question) } };
 }

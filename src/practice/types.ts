@@ -18,6 +18,8 @@ export interface Task {
   /** The same text for the same circuit however its devices are named. */
   readonly circuit: string;
   readonly secondsExpected: number;
+  /** Which issued question it is; an answer to any other proves nothing. */
+  readonly issued?: string;
   /** What the author says after the answer, when it is a question somebody wrote. */
   readonly because?: string;
 }

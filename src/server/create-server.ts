@@ -4,6 +4,7 @@ import Fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest }
 import { type ApiMethod, type ApiRoute, apiRoutes } from '../../shared/api.ts';
 import type { Bank } from '../../shared/bank.ts';
 import { everyRoute } from '../../shared/every-route.ts';
+import { type Course, courseOf } from '../practice/index.ts';
 import type { Store } from '../store/index.ts';
 import { addRoute } from './add-route.ts';
 import { replyToClientError } from './client-error.ts';
@@ -61,6 +62,12 @@ const sendFailure = (reply: FastifyReply, { status, problem }: ApiFailure): Fast
     .type('application/json; charset=utf-8')
     .send(JSON.stringify(problem));
 
+function courseFrom(bank: Bank): Course {
+  const course = courseOf(bank);
+  if (!course.ok) throw new Error(course.problems.map(({ message }) => message).join(' '));
+  return course.value;
+}
+
 /** Whether an address is one of this route's. */
 const isAt = (route: ApiRoute, address: string): boolean => {
   const [wanted, given] = [route.path.split('/'), address.split('/')];
@@ -114,6 +121,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   const service: Service = {
     store,
     bank,
+    course: courseFrom(bank),
     version,
     now,
     guard: new Guard(store, now),

@@ -1,5 +1,5 @@
 import type { AnswerRecord } from '../../shared/practice.ts';
-import { type Found, failureOf, type Kept, type Store } from '../store/index.ts';
+import { type Found, failureOf, type Kept, type Proof, type Store } from '../store/index.ts';
 import { ApiFailure } from './problems.ts';
 
 /** Answers kept in one transaction at most. */
@@ -10,6 +10,7 @@ const MOST_WAITING = 10_000;
 interface Waiting {
   readonly records: readonly AnswerRecord[];
   readonly found: ReadonlyMap<AnswerRecord, Found>;
+  readonly proofs: ReadonlyMap<AnswerRecord, Proof>;
   resolve(kept: readonly Kept[]): void;
   reject(error: unknown): void;
 }
@@ -28,8 +29,12 @@ export class Intake {
     this.store = store;
   }
 
-  /** Resolves when the answers are on the disk; rejects when they are not kept. `found`: see `Store.keepAnswers`. */
-  keep(records: readonly AnswerRecord[], found: ReadonlyMap<AnswerRecord, Found>): Promise<readonly Kept[]> {
+  /** Resolves when the answers are on the disk; rejects when they are not kept. `found`, `proofs`: see `Store.keepAnswers`. */
+  keep(
+    records: readonly AnswerRecord[],
+    found: ReadonlyMap<AnswerRecord, Found>,
+    proofs: ReadonlyMap<AnswerRecord, Proof>,
+  ): Promise<readonly Kept[]> {
     if (this.count + records.length > MOST_WAITING)
       throw new ApiFailure(
         'too-busy',
@@ -38,7 +43,7 @@ export class Intake {
       );
     this.count += records.length;
     return new Promise((resolve, reject) => {
-      this.waiting.push({ records, found, resolve, reject });
+      this.waiting.push({ records, found, proofs, resolve, reject });
       if (!this.running) {
         this.running = true;
         // After the requests that have arrived by now have been read.
@@ -73,6 +78,7 @@ export class Intake {
       const kept = await this.store.keepAnswers(
         group.flatMap(({ records }) => records),
         new Map(group.flatMap(({ found }) => [...found])),
+        new Map(group.flatMap(({ proofs }) => [...proofs])),
       );
       let from = 0;
       for (const { records, resolve } of group) {

@@ -1,4 +1,5 @@
 import type { Bank } from '../../shared/bank.ts';
+import type { Course } from '../practice/index.ts';
 import type { Store } from '../store/index.ts';
 import type { Guard } from './homework/guard.ts';
 import type { Intake } from './intake.ts';
@@ -11,6 +12,8 @@ import type { Work } from './work/work.ts';
 export interface Service extends Gate {
   readonly store: Store;
   readonly bank: Bank;
+  /** The bank, ready for practising. */
+  readonly course: Course;
   readonly intake: Intake;
   readonly guard: Guard;
   readonly version: string;

@@ -4,7 +4,7 @@ import { erasePapersOf, eraseSetsOf, HOMEWORK_TABLES } from './homework/erase.ts
 import { lockHistory } from './lock-history.ts';
 import type { Tables } from './schema.ts';
 
-const PRACTICE = ['answers', 'recalls', 'settings', 'histories'] as const;
+const PRACTICE = ['answers', 'recalls', 'settings', 'issued_questions', 'histories'] as const;
 
 /** Every table that something is erased from; a database that keeps remains of rows has them cleared out here. */
 export const ERASED_TABLES = [

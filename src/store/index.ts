@@ -14,6 +14,7 @@ export type {
   PaperKept,
   Saved,
 } from './homework/index.ts';
+export { ISSUED_LASTS, type IssuedQuestions } from './issued-questions.ts';
 export { newId } from './new-id.ts';
 export { openStore, type StorePlace, storeFile } from './open-store.ts';
 export { others } from './others.ts';
@@ -44,5 +45,8 @@ export type {
   Kept,
   LearnerSummary,
   Progress,
+  Proof,
+  ProvingAnswer,
+  ProvingLine,
   Store,
 } from './types.ts';

@@ -7,10 +7,11 @@ import { chunksOf, groupsOf } from './chunks.ts';
 import { updateRecalls } from './derive-recalls.ts';
 import { lockHistory } from './lock-history.ts';
 import { others } from './others.ts';
+import { useProofs } from './proofs.ts';
 import { RECORD_VERSION, writeRecord } from './record-text.ts';
 import { sameMark } from './same-mark.ts';
 import type { Tables } from './schema.ts';
-import type { Found, Kept } from './types.ts';
+import type { Found, Kept, Proof } from './types.ts';
 
 interface Numbered {
   readonly record: AnswerRecord;
@@ -25,7 +26,8 @@ interface Numbered {
 function numbered(record: AnswerRecord, number: number, found: Found | undefined): Numbered {
   const { circuit, attempt, grade, mark } = record;
   if (!found) return { record, number, circuit, attempt, grade, correctedMark: null };
-  const marked = { ...attempt, share: found.mark.share };
+  const { secondsExpected = attempt.secondsExpected } = found;
+  const marked = { ...attempt, share: found.mark.share, secondsExpected };
   return {
     record,
     number,
@@ -55,7 +57,12 @@ async function knownOf(
   return known;
 }
 
-async function insert(db: Transaction<Tables>, fresh: readonly Numbered[], arrivedAt: number): Promise<void> {
+async function insert(
+  db: Transaction<Tables>,
+  fresh: readonly Numbered[],
+  proofs: ReadonlyMap<AnswerRecord, Proof>,
+  arrivedAt: number,
+): Promise<void> {
   for (const some of chunksOf(fresh, 50)) {
     await db
       .insertInto('answers')
@@ -75,6 +82,8 @@ async function insert(db: Transaction<Tables>, fresh: readonly Numbered[], arriv
           record_version: RECORD_VERSION,
           record_json: writeRecord(record),
           corrected_mark_json: correctedMark && JSON.stringify(correctedMark),
+          proof: proofs.get(record)?.source ?? null,
+          proof_at: proofs.get(record)?.at ?? null,
         })),
       )
       .execute();
@@ -88,6 +97,7 @@ async function keepOf(
   learner: string,
   records: readonly AnswerRecord[],
   found: ReadonlyMap<AnswerRecord, Found>,
+  proofs: ReadonlyMap<AnswerRecord, Proof>,
   now: number,
 ): Promise<readonly Kept[]> {
   const { answers } = await lockHistory(db, learner);
@@ -102,7 +112,13 @@ async function keepOf(
     return { kept: true, number };
   });
   if (fresh.length === 0) return results;
-  await insert(db, fresh, now);
+  const good = await useProofs(
+    db,
+    learner,
+    fresh.map(({ record }) => record),
+    proofs,
+  );
+  await insert(db, fresh, good, now);
   await db
     .updateTable('histories')
     .set({ answers: answers + fresh.length })
@@ -125,6 +141,7 @@ export function keepAnswers(
   db: Kysely<Tables>,
   records: readonly AnswerRecord[],
   found: ReadonlyMap<AnswerRecord, Found>,
+  proofs: ReadonlyMap<AnswerRecord, Proof>,
   now: number,
 ): Promise<readonly Kept[]> {
   return db.transaction().execute(async (transaction) => {
@@ -137,6 +154,7 @@ export function keepAnswers(
         learner,
         own.map((place) => records[place]!),
         found,
+        proofs,
         now,
       );
       kept.forEach((result, at) => {

@@ -10,20 +10,35 @@ import { correctMarksOf } from './correct-marks.ts';
 import { HISTORY_COLUMNS, historyLine, putRecalls, rebuildRecalls, recallIn } from './derive-recalls.ts';
 import { eraseClass, erasePerson, erasePractice } from './erase.ts';
 import { type HomeworkStore, homeworkOn } from './homework/index.ts';
+import { type IssuedQuestions, issuedQuestionsOn } from './issued-questions.ts';
 import { keepAnswers } from './keep-answers.ts';
 import { putSettings, settingsOf } from './keep-settings.ts';
 import { exportPieces } from './learner-export.ts';
 import { lockHistory } from './lock-history.ts';
 import { type People, peopleOn } from './people/index.ts';
+import { circuitsSeenBy, proofsOf, provingAnswersOf } from './proofs.ts';
 import { entriesAfter, entryOf, rowsAfter } from './read-entries.ts';
 import { type Tables, TEMPORARY_TABLES } from './schema.ts';
-import type { Corrected, EntryPage, Fault, Found, Kept, LearnerSummary, Progress, Store } from './types.ts';
+import type {
+  Corrected,
+  EntryPage,
+  Fault,
+  Found,
+  Kept,
+  LearnerSummary,
+  Progress,
+  Proof,
+  ProvingAnswer,
+  ProvingLine,
+  Store,
+} from './types.ts';
 
 /** The store on any database that Kysely speaks to; what only one of them has is in its backend. */
 export class KyselyStore implements Store {
   readonly kind: Store['kind'];
   readonly people: People;
   readonly homework: HomeworkStore;
+  readonly issued: IssuedQuestions;
   private readonly db: Kysely<Tables>;
   private readonly backend: Backend;
   private readonly now: () => number;
@@ -35,13 +50,15 @@ export class KyselyStore implements Store {
     this.now = now;
     this.people = peopleOn(db, now);
     this.homework = homeworkOn(db, now);
+    this.issued = issuedQuestionsOn(db, now);
   }
 
   async keepAnswers(
     records: readonly AnswerRecord[],
     found: ReadonlyMap<AnswerRecord, Found> = new Map(),
+    proofs: ReadonlyMap<AnswerRecord, Proof> = new Map(),
   ): Promise<readonly Kept[]> {
-    return records.length === 0 ? [] : keepAnswers(this.db, records, found, this.now());
+    return records.length === 0 ? [] : keepAnswers(this.db, records, found, proofs, this.now());
   }
 
   async keepAnswer(record: AnswerRecord): Promise<boolean> {
@@ -62,6 +79,18 @@ export class KyselyStore implements Store {
       .orderBy('number')
       .execute();
     return rows.map(historyLine);
+  }
+
+  proofsOf(learner: string): Promise<readonly ProvingLine[]> {
+    return proofsOf(this.db, learner);
+  }
+
+  provingAnswersOf(learner: string, circuits: readonly string[]): Promise<readonly ProvingAnswer[]> {
+    return provingAnswersOf(this.db, learner, circuits);
+  }
+
+  circuitsSeenBy(learner: string): Promise<ReadonlySet<string>> {
+    return circuitsSeenBy(this.db, learner);
   }
 
   entriesAfter(learner: string, after: number, limit: number): Promise<EntryPage> {

@@ -20,7 +20,7 @@ function valueIn(text: string | null): unknown {
 /** See `Store.exportOf`. Nothing is left out, also not what this version can't read. */
 export async function* exportPieces(
   db: Kysely<Tables>,
-  store: Pick<Store, 'recallsOf' | 'settingsOf' | 'entriesAfter'>,
+  store: Pick<Store, 'recallsOf' | 'settingsOf' | 'entriesAfter' | 'issued'>,
   learner: string,
   now: number,
 ): AsyncGenerator<string> {
@@ -44,11 +44,12 @@ export async function* exportPieces(
         recordVersion: row.record_version,
         record: valueIn(row.record_json),
         correctedMark: valueIn(row.corrected_mark_json),
+        proof: row.proof,
       };
       yield `${row.number === 1 ? '' : ','}\n${JSON.stringify(entry)}`;
     }
   }
-  yield '],"papers":[';
+  yield `],"issued":${JSON.stringify(await store.issued.all(learner))},"papers":[`;
   let first = true;
   for await (const paper of exportedPapers(db, learner, now)) {
     yield `${first ? '' : ','}\n${JSON.stringify(paper)}`;

@@ -11,6 +11,7 @@ export const ENTRY_COLUMNS = [
   'record_version',
   'record_json',
   'corrected_mark_json',
+  'proof',
 ] as const;
 type EntryRow = Pick<Selectable<AnswersTable>, (typeof ENTRY_COLUMNS)[number]>;
 

@@ -1,4 +1,5 @@
 /** The tables, as Kysely sees them. Texts that end in `json` hold a value of the schema named beside them. */
+import type { ProofSource } from '../../shared/issued.ts';
 import type { HomeworkTables } from './homework/tables.ts';
 import type { PeopleTables } from './people/tables.ts';
 
@@ -37,6 +38,20 @@ export interface AnswersTable {
   record_json: string;
   /** `mark` of shared/question.ts, where a later solver marks differently. */
   corrected_mark_json: string | null;
+  /** Where people sign in: what makes it a proof of what its learner can do; null where it proves nothing. */
+  proof: ProofSource | null;
+  /** When it counts as given then: never before its question was issued, nor after it arrived. */
+  proof_at: number | null;
+}
+
+/** Questions issued to learners that haven't been answered; one that was answered is gone. */
+export interface IssuedQuestionsTable {
+  learner: string;
+  id: string;
+  skill: string;
+  reviews: number;
+  issued_at: number;
+  until: number;
 }
 
 /** Derived from the answers; kept so that it needn't be worked out each time. */
@@ -60,6 +75,7 @@ export interface Tables extends PeopleTables, HomeworkTables {
   answers: AnswersTable;
   recalls: RecallsTable;
   settings: SettingsTable;
+  issued_questions: IssuedQuestionsTable;
 }
 
 /** What lets people in for a time. A backup is never put back with these: what was revoked since would work again. */

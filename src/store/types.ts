@@ -1,8 +1,10 @@
+import type { ProofSource } from '../../shared/issued.ts';
 import type { Recall, SkillAnswer } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import type { Settings } from '../../shared/settings.ts';
 import type { HomeworkStore } from './homework/index.ts';
+import type { IssuedQuestions } from './issued-questions.ts';
 import type { People } from './people/index.ts';
 
 /** What became of an answer: kept now, or there already; either way on the disk, under this number. */
@@ -23,6 +25,28 @@ interface Entry {
 export interface Found {
   readonly mark: Mark;
   readonly circuit: string;
+  /** As the record has it unless it is given. */
+  readonly secondsExpected?: number;
+}
+
+/** What makes an answer a proof of what its learner can do. */
+export interface Proof {
+  readonly source: ProofSource;
+  /** When it counts as given. */
+  readonly at: number;
+  /** The issued question that it uses up. Where that was used up by another answer, this one proves nothing. */
+  readonly issued?: string;
+}
+
+/** A line of a history that proves something. */
+export interface ProvingLine extends SkillAnswer {
+  readonly source: ProofSource;
+}
+
+/** An answer that proves something, as it counts: with the mark, the circuit and the moment that hold. */
+export interface ProvingAnswer {
+  readonly record: AnswerRecord;
+  readonly source: ProofSource;
 }
 
 /** An answer as kept. One that an older or a later version wrote may be unreadable; its text is still there. */
@@ -77,11 +101,13 @@ export interface Store {
    * once by its id and its learner, also when it is sent twice at the same moment; the first one stays.
    *
    * @param found - by record; the memory follows it, and the record stays as it is
+   * @param proofs - by record: those that prove something
    * @returns a result for each record, in their order
    */
   keepAnswers(
     records: readonly AnswerRecord[],
     found?: ReadonlyMap<AnswerRecord, Found>,
+    proofs?: ReadonlyMap<AnswerRecord, Proof>,
   ): Promise<readonly Kept[]>;
   /**
    * Keeps one answer, as `keepAnswers` does.
@@ -93,6 +119,13 @@ export interface Store {
   answersOf(learner: string): Promise<readonly AnswerRecord[]>;
   /** What the memory needs of all answers of a learner, in the order in which they arrived; of marks those that hold. */
   historyOf(learner: string): Promise<readonly SkillAnswer[]>;
+  /** What of a learner's history proves something, in the order in which it arrived. */
+  proofsOf(learner: string): Promise<readonly ProvingLine[]>;
+  /** Those on these circuits, whole, in the same order; those that can't be read are left out. */
+  provingAnswersOf(learner: string, circuits: readonly string[]): Promise<readonly ProvingAnswer[]>;
+  /** Circuits that a learner has answered, or had on a paper. */
+  circuitsSeenBy(learner: string): Promise<ReadonlySet<string>>;
+  readonly issued: IssuedQuestions;
   /** Answers with a number above `after`, in order, at most `limit` of them. */
   entriesAfter(learner: string, after: number, limit: number): Promise<EntryPage>;
   /** The recall states of a learner by skill; a skill that is not in it is new. */

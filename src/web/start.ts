@@ -5,6 +5,7 @@ import { Guard, guardWith, triedOnPage } from './guard.ts';
 import { Learner } from './learner.ts';
 import { Local } from './local/database.ts';
 import { askMe, become, before, keepMeeting, learnerOf, me, meet } from './me.ts';
+import { Supply } from './supply.ts';
 import { loadTheme } from './theme.ts';
 
 /** Everything the screens stand on. */
@@ -16,6 +17,8 @@ export interface Ground {
   readonly learner: Learner;
   readonly engine: Engine;
   readonly bank: Bank;
+  /** What was issued to whoever uses the page; undefined where nobody signs in. */
+  readonly supply: Supply | undefined;
   /** Until this resolves no question is chosen: what was practised on other devices is on its way. */
   readonly history: Promise<unknown> | undefined;
   /** Called once the first question stands there: from then on the page is in step with the server. */
@@ -73,12 +76,23 @@ export async function start(): Promise<Opened> {
   // Papers are had only where people sign in.
   const guard = me.value.mode === 'class' ? new Guard(local, engine) : undefined;
   if (guard) guardWith(guard);
-  const [{ bank, keepNewer }] = await Promise.all([banking, learner.load(), guard?.load()]);
+  const supply = me.value.mode === 'class' ? new Supply(local) : undefined;
+  const [{ bank, keepNewer }] = await Promise.all([banking, learner.load(), guard?.load(), supply?.load()]);
   // On a machine of one's own there is mostly one device, and the first question doesn't wait.
-  const history = me.value.mode === 'class' ? learner.catchUp(HISTORY) : undefined;
+  // Where people sign in, a device on which nothing is yet waits for what was practised elsewhere, and for questions.
+  const first = supply && supply.there.length === 0 && navigator.onLine ? [supply.refill()] : [];
+  const behind = me.value.mode === 'class' ? learner.catchUp(HISTORY) : undefined;
+  const history =
+    behind || first.length > 0
+      ? Promise.race([
+          Promise.allSettled([behind, ...first]),
+          new Promise((resolve) => setTimeout(resolve, HISTORY)),
+        ])
+      : undefined;
   const settle = (): void => {
     learner.keepInStep();
     guard?.keepInStep();
+    supply?.keepFilled();
     // Installed, it is meant to work for weeks: the browser shouldn't throw its store away when space is short.
     if (matchMedia('(display-mode: standalone)').matches) navigator.storage.persist().catch(() => undefined);
     keepNewer().catch(() => undefined);
@@ -88,5 +102,5 @@ export async function start(): Promise<Opened> {
         .then(({ outboxOf }) => outboxOf(id))
         .catch(() => undefined);
   };
-  return { kind: 'ready', ground: { local, device, learner, engine, bank, history, settle } };
+  return { kind: 'ready', ground: { local, device, learner, engine, bank, supply, history, settle } };
 }

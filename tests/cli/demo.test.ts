@@ -73,7 +73,10 @@ describe('the demo', () => {
       expect(report.ideas.length).toBeGreaterThan(0);
       expect(report.lookAfter.length).toBeGreaterThan(0);
     }
-    const { matrix, refreshers } = await competenceOf(desk, ADMIN, first!.id, 30);
+    const { matrix, refreshers } = await competenceOf(desk, ADMIN, first!.id, {
+      days: 30,
+      proofs: 'any',
+    });
     const kinds = new Set(matrix.rows.flatMap(({ cells }) => cells.map(({ kind }) => kind)));
     expect(kinds).toEqual(new Set(['held', 'fading', 'not-yet']));
     expect(refreshers.length).toBeGreaterThan(0);

@@ -75,6 +75,7 @@ async function begunClass(): Promise<Device[]> {
     counts: 'best',
     help: 'none',
     review: 'after-closing',
+    supervised: false,
   });
   await issueSet(desk, asking, set.id);
   const devices: Device[] = [];

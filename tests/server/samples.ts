@@ -21,6 +21,7 @@ const wish = {
 
 export const SAMPLES: Readonly<Partial<Record<keyof typeof everyRoute, Sample>>> = {
   keepAnswers: { body: { answers: [answerWith({ id: 'sample', at: MORNING })] } },
+  issueQuestions: { body: { have: {} } },
   putSettings: { body: { minutesADay: 20 } },
   eraseLearner: { query: '?confirm=somebody' },
   firstRun: { body: { ...account, key: '0000' } },

@@ -491,6 +491,32 @@ export function storeContract(name: string, database: Database): void {
       await store.close();
     });
 
+    it('takes what homework handed over for proven, and nothing else of a store that issued no questions', async () => {
+      const place = await database.fresh();
+      const paper = 'paper0000000000000001';
+      const records = [`${paper}-0`, `${paper}-x`, 'paper0000000000000002-0', 'own'].map((id, at) =>
+        answerWith({ id, at: MORNING + at * 1000 }),
+      );
+      await onTables(place, async (db) => {
+        await migrate(db, '005-tried-elsewhere');
+        await sql`insert into papers (id, code, "set", learner, attempt, made_at, saves, paper_json)
+          values (${paper}, 'code', 'a set', 'me', 1, 0, 0, '{}')`.execute(db);
+        await sql`insert into histories (learner, history, answers) values ('me', 'h', ${records.length})`.execute(
+          db,
+        );
+        for (const [at, record] of records.entries())
+          await sql`insert into answers (learner, number, id, arrived_at, at, skill, circuit, kind, share, grade,
+            attempt_json, record_version, record_json) values ('me', ${at + 1}, ${record.id}, 0, ${record.at},
+            ${record.skill}, ${record.circuit}, ${record.question.kind}, 1, ${record.grade},
+            ${JSON.stringify(record.attempt)}, 1, ${JSON.stringify(record)})`.execute(db);
+      });
+      const store = await openStore(place, { now: () => LATE });
+      expect((await store.proofsOf('me')).map(({ id, at, source }) => [id, at, source])).toEqual([
+        [`${paper}-0`, MORNING, 'homework'],
+      ]);
+      await store.close();
+    });
+
     it('leaves a store of a later version alone', async () => {
       const place = await database.fresh();
       await (await openStore(place)).close();

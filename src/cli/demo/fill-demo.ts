@@ -114,7 +114,9 @@ export async function fillDemo(filling: Filling): Promise<void> {
     for (const practising of everybody) {
       const records = practiseDay(desk.course, practising, day);
       clock.at = (records.at(-1)?.at ?? day) + 1000;
-      if (records.length > 0) await desk.store.keepAnswers(records);
+      // As if each of these questions had been issued to them.
+      const proofs = new Map(records.map((record) => [record, { source: 'issued', at: record.at } as const]));
+      if (records.length > 0) await desk.store.keepAnswers(records, new Map(), proofs);
     }
     for (const practising of first!.members)
       for (const [number, set] of sets)

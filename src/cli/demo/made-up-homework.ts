@@ -58,6 +58,7 @@ export const wishOf = (set: MadeUpSet, from: number, dayOf: (day: number) => num
   attempts: set.attempts,
   counts: 'best',
   help: 'hints',
+  supervised: false,
   review: 'after-submitting',
 });
 

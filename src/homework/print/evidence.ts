@@ -1,4 +1,6 @@
 /** What one person has shown, on paper: the skills, and the drawings that proved each that is held, with what was answered. */
+
+import type { ProofSource, ProofsWanted } from '../../../shared/issued.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import { askQuestion } from '../../questions/index.ts';
 import { FOOT, foot, PAGE, printing, WIDTH } from './document.ts';
@@ -6,7 +8,7 @@ import { drawingPieces } from './drawing-piece.ts';
 import { type Block, besides, gap, type Piece, paginate, textPiece } from './flow.ts';
 import { situationPieces } from './item-block.ts';
 import { mm, type Pen } from './pen.ts';
-import { type Proof, proofsOf, type SkillStanding } from './proving-answers.ts';
+import { type Proof, type Proving, proofsOf, type SkillStanding } from './proving-answers.ts';
 import { heightOfRows, type Row, titleBlock } from './title-block.ts';
 
 export interface EvidenceRequest {
@@ -19,11 +21,25 @@ export interface EvidenceRequest {
   readonly day: (at: number) => string;
   /** The person's row of the competence matrix (`standingsOf`). */
   readonly skills: readonly SkillStanding[];
-  /** Everything the person answered. */
-  readonly answers: readonly AnswerRecord[];
+  /** Of which proofs it was made: all, or those that somebody watched. */
+  readonly wanted: ProofsWanted;
+  /** Every answer that proves something, as it counts. */
+  readonly answers: readonly Proving[];
 }
 
 const STATES = { held: 'held', fading: 'fading', 'not-yet': 'not yet' } as const;
+
+/** Where a proof comes from. */
+const SOURCES: Readonly<Record<ProofSource, string>> = {
+  issued: 'practice, question issued to the learner',
+  homework: 'homework',
+  supervised: 'homework under supervision',
+};
+
+const WHOSE: Readonly<Record<ProofsWanted, string>> = {
+  any: 'It counts what was issued to this learner and answered in its time: homework, and questions of practice. What else was practised is the learner’s own and proves nothing. Beside each drawing stands where the proof comes from.',
+  supervised: 'It counts only homework that was sat under supervision, by the word of its tutor.',
+};
 
 const MEANS = [
   'Held: answered wholly right and without help on two different drawings, and by the model of memory not forgotten since. Fading: proven once, and now less than 90 % likely to be answered rightly; a refresher is due. Not yet: not proven, or lost since.',
@@ -74,7 +90,7 @@ interface Numbered extends Proof {
 /** Proofs of all skills that are held, numbered through. */
 function numbered(
   skills: readonly SkillStanding[],
-  answers: readonly AnswerRecord[],
+  answers: readonly Proving[],
 ): ReadonlyMap<string, readonly Numbered[]> {
   let number = 0;
   return new Map(
@@ -158,26 +174,26 @@ function proofBlock(
       }),
       gap(mm(4)),
     ];
-  const { question, attempt } = answer;
+  const { question, attempt } = answer.record;
   const { situation, task } = askQuestion(question);
   const share = `${Math.round(attempt.share * 100)} % right${attempt.help.hint ? ', after the hint' : ''}`;
   return [
-    heading(`Drawing ${number}: ${title}`, `${day(answer.at)}   circuit ${short(circuit)}`),
+    heading(`Drawing ${number}: ${title}`, `${day(answer.record.at)}   circuit ${short(circuit)}`),
     ...drawingPieces(question.circuit, WIDTH, most),
     gap(mm(1)),
     ...situationPieces(pen, situation, WIDTH, 9),
     textPiece(pen, task, { width: WIDTH, size: 9.5, face: 'bold' }),
     gap(mm(1)),
-    ...answerRows(pen, answer),
+    ...answerRows(pen, answer.record),
     gap(mm(0.5)),
-    textPiece(pen, share, { width: WIDTH, size: 8, quiet: true }),
+    textPiece(pen, `${share}; ${SOURCES[answer.source]}`, { width: WIDTH, size: 8, quiet: true }),
     gap(mm(5)),
   ];
 }
 
 /** Evidence for one person as a PDF, with name and date on every page, and what it shows and doesn't show. */
 export function evidencePdf(request: EvidenceRequest): Promise<Uint8Array> {
-  const { person, organisation, madeAt, made, day, skills, answers } = request;
+  const { person, organisation, madeAt, made, day, skills, wanted, answers } = request;
   const print = printing(`Evidence: ${person.name}, ${madeAt}`, made);
   const { pen } = print;
   const proofs = numbered(skills, answers);
@@ -211,7 +227,10 @@ export function evidencePdf(request: EvidenceRequest): Promise<Uint8Array> {
     ...skills.map((skill): Block => [skillRow(pen, skill, proofs, day)]),
     [
       gap(mm(3)),
-      ...MEANS.flatMap((text) => [textPiece(pen, text, { width: WIDTH, size: 9 }), gap(mm(1.5))]),
+      ...[WHOSE[wanted], ...MEANS].flatMap((text) => [
+        textPiece(pen, text, { width: WIDTH, size: 9 }),
+        gap(mm(1.5)),
+      ]),
       gap(mm(3)),
     ],
     ...skills.flatMap(({ id, title }) =>

@@ -1,4 +1,5 @@
 /** Which answers proved a skill: those on the circuits that the competence matrix names. */
+import type { ProofSource } from '../../../shared/issued.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import { gradeOf } from '../../memory/index.ts';
 import type { Competence, CompetenceMatrix } from '../reports/competence.ts';
@@ -16,30 +17,33 @@ export function standingsOf({ skills, rows }: CompetenceMatrix, person: string):
   return row ? skills.map(({ id, title }, column) => ({ id, title, competence: row.cells[column]! })) : [];
 }
 
+/** An answer that proves something, and where it comes from. */
+export interface Proving {
+  readonly record: AnswerRecord;
+  readonly source: ProofSource;
+}
+
 export interface Proof {
   /** Fingerprint of the circuit. */
   readonly circuit: string;
   /** Undefined where it is not among the answers. */
-  readonly answer: AnswerRecord | undefined;
+  readonly answer: Proving | undefined;
 }
 
-const proves = ({ attempt }: AnswerRecord): boolean => {
+const proves = ({ record: { attempt } }: Proving): boolean => {
   const { grade } = gradeOf(attempt);
   return grade === 'firm' || grade === 'sure';
 };
 
 /** For each circuit that a skill was proven on, the last answer that proved it there, up to the day it was proven. */
-export function proofsOf(
-  { id, competence }: SkillStanding,
-  answers: readonly AnswerRecord[],
-): readonly Proof[] {
+export function proofsOf({ id, competence }: SkillStanding, answers: readonly Proving[]): readonly Proof[] {
   if (competence.kind === 'not-yet') return [];
   const { provenOn, provenAt } = competence;
   const own = answers
-    .filter((answer) => answer.skill === id && answer.at <= provenAt && proves(answer))
-    .toSorted((one, other) => one.at - other.at);
+    .filter((answer) => answer.record.skill === id && answer.record.at <= provenAt && proves(answer))
+    .toSorted((one, other) => one.record.at - other.record.at);
   return provenOn.map((circuit) => ({
     circuit,
-    answer: own.findLast((answer) => answer.circuit === circuit),
+    answer: own.findLast((answer) => answer.record.circuit === circuit),
   }));
 }

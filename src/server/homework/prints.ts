@@ -1,6 +1,6 @@
 /** Homework on paper: the papers of a class, their key, and evidence of what somebody has proven. */
 import type { Readable } from 'node:stream';
-import type { AnswerRecord } from '../../../shared/practice.ts';
+import type { ProofsWanted } from '../../../shared/issued.ts';
 import { type PrintedPaper, standingsOf } from '../../homework/print/index.ts';
 import type { KeptSet } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
@@ -87,43 +87,27 @@ export async function keyFile(desk: Desk, asking: Asking, id: string, onPaper?: 
   );
 }
 
-/** What somebody answered on these circuits. */
-async function answersOn(
-  { store }: Desk,
-  learner: string,
-  circuits: ReadonlySet<string>,
-): Promise<readonly AnswerRecord[]> {
-  const found: AnswerRecord[] = [];
-  for (let after = 0; ; ) {
-    const { entries } = await store.entriesAfter(learner, after, 50);
-    const last = entries.at(-1);
-    if (!last) return found;
-    for (const entry of entries)
-      if (entry.kind === 'answer' && circuits.has(entry.record.circuit)) found.push(entry.record);
-    after = last.number;
-    await others();
-  }
-}
-
-/** @param zone - in which days are told */
+/** `zone`: in which days are told. */
 export async function evidenceFile(
   desk: Desk,
   asking: Asking,
   id: string,
-  zone: string,
+  { zone, proofs }: { readonly zone: string; readonly proofs: ProofsWanted },
 ): Promise<Uint8Array> {
   const person = await inCareOf(desk.store, asking, id);
   wordsFor(zone);
-  const matrix = await matrixOf(desk, [id]);
+  const matrix = await matrixOf(desk, [id], proofs);
   const skills = standingsOf(matrix, id);
   const circuits = skills.flatMap(({ competence }) =>
     competence.kind === 'not-yet' ? [] : competence.provenOn,
   );
+  const answers = await desk.store.provingAnswersOf(id, circuits);
   return workFor(desk, asking.id, 'printEvidence', {
     person: { name: person.name },
     made: new Date(matrix.at),
     zone,
     skills,
-    answers: await answersOn(desk, id, new Set(circuits)),
+    wanted: proofs,
+    answers: answers.filter(({ source }) => proofs === 'any' || source === proofs),
   });
 }

@@ -1,6 +1,7 @@
 /** What tutors are told of a class: one set, all sets, and who can do what. */
 import type { HomeworkSet, PaperMark } from '../../../shared/homework.ts';
 import type { CompetenceView, SetReport, TermView } from '../../../shared/homework-views.ts';
+import type { ProofsWanted } from '../../../shared/issued.ts';
 import {
   type ClassIdea,
   type ClassReport,
@@ -148,14 +149,19 @@ async function rememberAll(desk: Desk, learners: readonly string[], until: numbe
   }
 }
 
-/** Who can do what at this moment, from all that they have answered, in practice and in homework. One after another. */
-export async function matrixOf(desk: Desk, people: readonly string[]): Promise<CompetenceMatrix> {
+/** Who can do what at this moment, from all that they have answered and that proves it. One after another. */
+export async function matrixOf(
+  desk: Desk,
+  people: readonly string[],
+  wanted: ProofsWanted,
+): Promise<CompetenceMatrix> {
   await rememberAll(desk, people, soon(MARKING));
   const at = desk.now();
   const { skills } = competenceMatrix(desk.course, [], at);
   const rows: PersonRow[] = [];
   for (const id of people) {
-    const histories = [await desk.store.historyOf(id)];
+    const lines = await desk.store.proofsOf(id);
+    const histories = [wanted === 'any' ? lines : lines.filter(({ source }) => source === wanted)];
     rows.push(...competenceMatrix(desk.course, [{ id, histories }], at).rows);
     await others();
   }
@@ -166,16 +172,18 @@ export async function competenceOf(
   desk: Desk,
   asking: Asking,
   classId: string,
-  days: number,
+  { days, proofs }: { readonly days: number; readonly proofs: ProofsWanted },
 ): Promise<CompetenceView> {
   await checkTutor(desk, asking, classId);
   const people = await learnersOf(desk, classId);
   const matrix = await matrixOf(
     desk,
     people.map(({ id }) => id),
+    proofs,
   );
   return {
     people,
+    proofs,
     matrix: matrix as CompetenceView['matrix'],
     refreshers: [...refreshersDue(matrix, matrix.at + days * DAY)],
   };

@@ -40,7 +40,8 @@ function skillsOf({ topics, skills }: HomeworkWish, course: Course): readonly st
 }
 
 async function setFrom(desk: Desk, id: string, wish: HomeworkWish): Promise<HomeworkSet> {
-  const { title, items, level, marksEach, opensAt, closesAt, attempts, counts, help, review } = wish;
+  const { title, items, level, marksEach, opensAt, closesAt, attempts, counts, help, review, supervised } =
+    wish;
   const { course } = desk;
   const skills = skillsOf(wish, course);
   const made = await workFor(desk, id, 'choosePlaces', {
@@ -58,6 +59,7 @@ async function setFrom(desk: Desk, id: string, wish: HomeworkWish): Promise<Home
     counts,
     help,
     review,
+    ...(supervised ? { supervised } : {}),
   };
   const checked = checkSet(set, course);
   if (!checked.ok) throw badSet(checked.problems);

@@ -38,7 +38,10 @@ export async function settlePaper(desk: Desk, kept: KeptSet, id: string): Promis
   if (!remembers) return;
   const handedIn = paper.submittedAt ?? kept.set.closesAt;
   const records = recordsOf(paper.paper, mark, counted, handedIn, (item) => `${id}-${item}`);
-  await desk.store.keepAnswers(kept.set.review === 'never' ? records.map(unexplained) : records);
+  const told = kept.set.review === 'never' ? records.map(unexplained) : records;
+  const source = kept.set.supervised ? 'supervised' : 'homework';
+  const proofs = new Map(told.map((record) => [record, { source, at: record.at } as const]));
+  await desk.store.keepAnswers(told, new Map(), proofs);
   await homework.remembered(id);
 }
 

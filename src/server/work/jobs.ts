@@ -34,7 +34,7 @@ import {
 import type { Course } from '../../practice/index.ts';
 import { blankAnswer, markAnswer, publicQuestion } from '../../questions/index.ts';
 import { wordsFor } from '../homework/dates.ts';
-import { type Look, lookAgain } from '../look-again.ts';
+import { type IssueToLookAt, type Look, lookAgain } from '../look-again.ts';
 import { inTurns } from '../turns.ts';
 
 /** What a job may ask and hand over while it runs. */
@@ -55,6 +55,7 @@ export interface PaperToMark {
 export interface AnswerToLookAt {
   readonly record: AnswerRecord;
   readonly guarded: ReadonlySet<string>;
+  readonly issued: IssueToLookAt | null;
 }
 
 export interface PaperToMake {
@@ -117,7 +118,8 @@ async function printed(
 
 export const jobs = {
   /** What this server's solver makes of a practice answer. */
-  lookAgain: async ({ record, guarded }: AnswerToLookAt): Promise<Look> => lookAgain(record, guarded),
+  lookAgain: async ({ record, guarded, issued }: AnswerToLookAt): Promise<Look> =>
+    lookAgain(record, guarded, issued),
   choosePlaces: ({ skills, request }: PlacesToChoose): Promise<Checked<readonly HomeworkPlace[]>> =>
     inTurns(placesInSteps({ skills }, request)),
   makePaper: ({ set, seat, taken }: PaperToMake): Promise<Checked<Paper>> =>

@@ -4,6 +4,7 @@ import { histories } from './002-histories.ts';
 import { people } from './003-people.ts';
 import { homework } from './004-homework.ts';
 import { triedElsewhere } from './005-tried-elsewhere.ts';
+import { proofs } from './006-proofs.ts';
 
 /** Every change to the tables, oldest first. One that has been released is never changed again. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -12,4 +13,5 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '003-people': people,
   '004-homework': homework,
   '005-tried-elsewhere': triedElsewhere,
+  '006-proofs': proofs,
 };

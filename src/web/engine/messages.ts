@@ -1,6 +1,7 @@
 /** What the page and its engine say to each other. The engine is a worker: the page never waits for the solver. */
 import type { Bank } from '../../../shared/bank.ts';
 import type { Circuit } from '../../../shared/circuit.ts';
+import type { IssuedQuestion } from '../../../shared/issued.ts';
 import type { PlanWishes, SkillAnswer } from '../../../shared/memory.ts';
 import type { Problem } from '../../../shared/problem.ts';
 import type { Answer, Asked, Mark, Question } from '../../../shared/question.ts';
@@ -128,6 +129,8 @@ export interface Requests {
       number: number;
       recent: readonly string[];
       placement: Placement | null;
+      /** Questions issued to the learner, in their order. */
+      issued?: readonly IssuedQuestion[];
       /** Skills that a plan wants today. */
       planned?: readonly string[];
       /** How many skills may be begun in a day, where the learner has set it. */

@@ -2,6 +2,7 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Bank } from '../../../shared/bank.ts';
 import type { GuardedCircuits } from '../../../shared/homework-views.ts';
+import type { IssuedQuestion } from '../../../shared/issued.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Settings } from '../../../shared/settings.ts';
 import type { Given, PlacingAnswer, Task } from '../../practice/index.ts';
@@ -33,6 +34,8 @@ export interface ValueTypes {
   guarded: GuardedCircuits['papers'];
   /** Such circuits that were to be marked or run here; the server hasn't been told yet. */
   tried: readonly Tried[];
+  /** Questions issued to the learner that weren't put yet, in their order. */
+  supply: readonly IssuedQuestion[];
   /** Everything about the learner is to go, and may not be gone yet. */
   erasing: true;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { ProofSource } from '../../../shared/issued.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import {
   competenceMatrix,
@@ -37,6 +38,8 @@ const DAY = 24 * HOUR;
 const day = (at: number): string => new Date(at).toISOString().slice(0, 10);
 const standings = (at: number) =>
   standingsOf(competenceMatrix(course, [{ id: 'ada', histories: [records] }], at), 'ada');
+const proving = (answers: readonly AnswerRecord[], source: ProofSource = 'homework') =>
+  answers.map((record) => ({ record, source }));
 const request = (at: number, more: Partial<EvidenceRequest> = {}): EvidenceRequest => ({
   person: { name: 'Ada Northfield' },
   organisation: 'Flour line training',
@@ -44,7 +47,8 @@ const request = (at: number, more: Partial<EvidenceRequest> = {}): EvidenceReque
   made: new Date(0),
   day,
   skills: standings(at),
-  answers: records,
+  wanted: 'any',
+  answers: proving(records),
   ...more,
 });
 const soon = CLOSES + HOUR;
@@ -104,17 +108,37 @@ describe('evidence for one person', () => {
         expect(text).not.toContain(`: ${title}`);
         continue;
       }
-      const proofs = proofsOf(standing, records);
+      const proofs = proofsOf(standing, proving(records));
       expect(proofs.map(({ circuit }) => circuit)).toEqual(competence.provenOn);
       for (const { circuit, answer } of proofs) {
-        expect(answer!.circuit).toBe(circuit);
+        expect(answer!.record.circuit).toBe(circuit);
         expect(text).toContain(`Drawing ${++drawing}: ${title}`);
-        expect(text).toContain(`${day(answer!.at)} circuit ${circuit.slice(0, 8)}`);
-        for (const { given, right } of answer!.mark.parts) expect(text).toContain(`${given} ${right}`);
+        expect(text).toContain(`${day(answer!.record.at)} circuit ${circuit.slice(0, 8)}`);
+        for (const { given, right } of answer!.record.mark.parts) expect(text).toContain(`${given} ${right}`);
       }
     }
     expect(drawing).toBe(6);
     expect(text).not.toContain(`Drawing ${drawing + 1}:`);
+  });
+
+  it('says of each drawing where its proof comes from, and which proofs count', async () => {
+    const half = records.length / 2;
+    const answers = [
+      ...proving(records.slice(0, half), 'supervised'),
+      ...proving(records.slice(half), 'issued'),
+    ];
+    const textOf = async (more: Partial<EvidenceRequest>): Promise<string> =>
+      readPdf(await evidencePdf(request(soon, more)))
+        .pages.map(together)
+        .join(' ');
+    const all = await textOf({ answers });
+    expect(all).toContain('% right; homework under supervision');
+    expect(all).toContain('% right; practice, question issued to the learner');
+    expect(all).toContain('What else was practised is the learner’s own and proves nothing.');
+    expect(await textOf({ wanted: 'supervised' })).toContain(
+      'It counts only homework that was sat under supervision, by the word of its tutor.',
+    );
+    expect(await textOf({})).toContain('% right; homework');
   });
 
   it('shows no drawing for what is fading, and names its circuits', async () => {
@@ -134,7 +158,7 @@ describe('evidence for one person', () => {
 
   it('says where a drawing that proved a skill is not among the answers', async () => {
     const [first, ...others] = records;
-    const text = readPdf(await evidencePdf(request(soon, { answers: others })))
+    const text = readPdf(await evidencePdf(request(soon, { answers: proving(others) })))
       .pages.map(together)
       .join(' ');
     expect(text.match(/This drawing is not among the answers/g)).toHaveLength(1);

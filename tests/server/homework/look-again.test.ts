@@ -2,31 +2,33 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { apiRoutes } from '../../../shared/api.ts';
 import { homeworkRoutes } from '../../../shared/api-homework.ts';
+import type { IssuedQuestion } from '../../../shared/issued.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
-import { judge, nextTask } from '../../../src/practice/index.ts';
-import { blankAnswer, rightAnswer } from '../../../src/questions/index.ts';
 import { course } from '../../homework/course.ts';
 import { answerWith, MORNING } from '../../support/answers.ts';
+import { answerIssued } from '../../support/issued-answers.ts';
 import { type ClassServing, classServing } from './class-serving.ts';
 
 let serving: ClassServing;
 beforeAll(async () => {
   serving = await classServing(3);
+  for (const { id } of serving.learners)
+    issued.push([
+      ...(await serving.store.issued.issue(id, Array(2).fill({ skill: 'status-lamps', reviews: 0 }))),
+    ]);
 });
 afterAll(() => serving.end());
 
+/** Questions issued to each of the learners, on one skill. */
+const issued: IssuedQuestion[][] = [];
+
 /** An honest answer, as the page makes it. */
-function answered(learner: string, number: number, right: boolean): AnswerRecord {
-  const skill = 'status-lamps';
-  const seen = new Set<string>();
-  const at = serving.clock.now - 60_000 + number;
-  const seed = 'look-again';
-  const made = nextTask({ course, recalls: new Map(), at, seed, number, recent: [], seen, only: skill });
-  if (!made.ok) throw new Error('no question');
-  const { question } = made.task;
-  const answer = right ? rightAnswer(question) : blankAnswer(question);
-  const help = { hint: false, explanation: false };
-  return judge(made.task, { id: `a${number}`, learner, at, answer, help, secondsUsed: 20 }, new Map()).record;
+function answered(who: number, number: number, right: boolean): AnswerRecord {
+  const { id: learner } = serving.learners[who]!;
+  const at = serving.clock.now + number;
+  const before = issued[who]!.slice(0, number).map((_, earlier) => answered(who, earlier, right).circuit);
+  const manner = { id: `a${number}`, learner, at, right, seen: new Set(before) };
+  return answerIssued(course, issued[who]![number]!, manner);
 }
 
 const send = (who: number, answers: readonly AnswerRecord[]) =>
@@ -42,8 +44,7 @@ const standing = async (who: number) => {
 
 describe('practice of people who sign in', () => {
   it('is taken as it is where the solver here says the same', async () => {
-    const { id } = serving.learners[0]!;
-    const { results } = await send(0, [answered(id, 0, true), answered(id, 1, true)]);
+    const { results } = await send(0, [answered(0, 0, true), answered(0, 1, true)]);
     expect(results.map(({ result }) => result)).toEqual(['kept', 'kept']);
     const page = await serving.learners[0]!.call(apiRoutes.answers);
     for (const entry of page.answers) expect(entry).toMatchObject({ kind: 'answer', correctedMark: null });
@@ -51,9 +52,8 @@ describe('practice of people who sign in', () => {
   });
 
   it('has the mark of the solver here, whatever mark was sent; what was sent stays beside it', async () => {
-    const { id } = serving.learners[1]!;
     const forged = [0, 1].map((number): AnswerRecord => {
-      const wrong = answered(id, number, false);
+      const wrong = answered(1, number, false);
       return {
         ...wrong,
         mark: { ...wrong.mark, share: 1, correct: true },
@@ -72,8 +72,7 @@ describe('practice of people who sign in', () => {
   });
 
   it('proves nothing by one circuit under two names', async () => {
-    const { id } = serving.learners[2]!;
-    const one = answered(id, 0, true);
+    const one = answered(2, 0, true);
     await send(2, [one, { ...one, id: 'again', at: one.at + 1, circuit: 'another-name' }]);
     expect(await standing(2)).toEqual({ kind: 'not-yet', begun: true });
     expect(await serving.store.check()).toEqual([]);

@@ -35,9 +35,13 @@ describe('work in threads', () => {
     const made = await threads.run('makePaper', paper, { owner: 'me' });
     expect(made).toEqual(paperFor(set, seat!));
     expect(await workHere.run('makePaper', paper, { owner: 'me' })).toEqual(made);
-    const found = await threads.run('lookAgain', { record, guarded: new Set<string>() }, { owner: 'me' });
+    const found = await threads.run(
+      'lookAgain',
+      { record, guarded: new Set<string>(), issued: null },
+      { owner: 'me' },
+    );
     expect(found).toEqual(
-      await workHere.run('lookAgain', { record, guarded: new Set<string>() }, { owner: 'me' }),
+      await workHere.run('lookAgain', { record, guarded: new Set<string>(), issued: null }, { owner: 'me' }),
     );
   });
 

@@ -25,11 +25,12 @@ interface Options extends StoreOptions {
   readonly counts: HomeworkWish['counts'];
   readonly hints?: boolean;
   readonly review: HomeworkWish['review'];
+  readonly supervised?: boolean;
   readonly issue?: boolean;
 }
 
 function wishIn(options: Options, now: number): HomeworkWish {
-  const { title, topic = [], skill = [], level, counts, review, hints = false } = options;
+  const { title, topic = [], skill = [], level, counts, review, hints = false, supervised = false } = options;
   if (topic.length + skill.length === 0)
     throw new UsageError('Nothing is asked.', 'Name what it is about with --topic or --skill.');
   const opensAt = momentIn('--opens', options.opens, now);
@@ -46,6 +47,7 @@ function wishIn(options: Options, now: number): HomeworkWish {
     counts,
     help: hints ? 'hints' : 'none',
     review,
+    supervised,
   });
   if (wish.success) return wish.data;
   const [issue] = wish.error.issues;
@@ -120,6 +122,7 @@ export function addNew(homework: Command, io: Io, running: Running): void {
           .choices(['after-submitting', 'after-closing', 'never'])
           .default('after-closing'),
       )
+      .option('--supervised', 'somebody watches the class at work; evidence says so')
       .option('--issue', 'issue it at once'),
   )
     .addHelpText(

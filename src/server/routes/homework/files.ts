@@ -36,12 +36,7 @@ export function addHomeworkFiles(app: FastifyInstance, service: Service, desk: D
     send(reply, keyPdf.reply, 'key.pdf', await streamOf(await keyFile(desk, person, params.set))),
   );
   addRoute(app, service, evidencePdf, async ({ person, params, query, reply }) =>
-    send(
-      reply,
-      evidencePdf.reply,
-      'evidence.pdf',
-      await evidenceFile(desk, person, params.person, query.zone),
-    ),
+    send(reply, evidencePdf.reply, 'evidence.pdf', await evidenceFile(desk, person, params.person, query)),
   );
   addRoute(app, service, marksCsv, async ({ person, params, reply }) =>
     send(reply, marksCsv.reply, 'marks.csv', await marksFile(desk, person, params.set)),

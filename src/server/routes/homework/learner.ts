@@ -15,6 +15,7 @@ import {
 import { reviewPaper } from '../../homework/marked.ts';
 import { Marker } from '../../homework/marker.ts';
 import { settlePaper } from '../../homework/settle.ts';
+import { issueQuestions } from '../../practice/issue-questions.ts';
 import type { Service } from '../../service.ts';
 
 /** Room for a hundred answers with every lamp, input and terminal that one can be asked about. */
@@ -49,6 +50,9 @@ export function addLearnersHomework(app: FastifyInstance, service: Service, desk
     });
     return submitted;
   });
+  addRoute(app, service, homeworkRoutes.issueQuestions, async ({ body, person }) => ({
+    issued: [...(await issueQuestions(service, person.id, body.have))],
+  }));
   addRoute(app, service, homeworkRoutes.guardedCircuits, async ({ person }) => {
     const at = service.now();
     const papers = (await service.guard.papersOf(person.id)).filter(

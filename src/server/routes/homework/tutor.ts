@@ -62,6 +62,6 @@ export function addTutorsHomework(app: FastifyInstance, service: Service, desk: 
   );
   addRoute(app, service, homeworkRoutes.term, ({ person, params }) => termOf(desk, person, params.class));
   addRoute(app, service, homeworkRoutes.competence, ({ person, params, query }) =>
-    competenceOf(desk, person, params.class, query.days),
+    competenceOf(desk, person, params.class, query),
   );
 }

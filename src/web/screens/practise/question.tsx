@@ -26,7 +26,7 @@ interface Props {
   readonly phase: Extract<Phase, { kind: 'asking' | 'marked' }>;
 }
 
-function Heading({ session, phase }: Omit<Props, 'ground'>) {
+function Heading({ session, ground: { supply }, phase }: Props) {
   const { prepared } = phase;
   const number = session.number.value;
   const heading = useRef<HTMLHeadingElement>(null);
@@ -43,6 +43,9 @@ function Heading({ session, phase }: Omit<Props, 'ground'>) {
       </h1>
       <p class="cell wide">{prepared.skillTitle}</p>
       <p class="cell">Question {number}</p>
+      {supply && prepared.task.issued === undefined && (
+        <p class="cell wide own">Your own practice: it proves nothing to others</p>
+      )}
     </div>
   );
 }
@@ -128,7 +131,7 @@ export function Question({ session, ground, phase }: Props) {
         <WhereToBegin session={session} />
       ) : null}
       <div class="desk">
-        <Heading session={session} phase={phase} />
+        <Heading session={session} ground={ground} phase={phase} />
         {phase.kind === 'asking' && steps.length > 1 && (
           <SwitchRow
             label="Moment that is answered on the drawing"

@@ -2,7 +2,7 @@
 import { signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import type { Answer } from '../../../../shared/question.ts';
-import type { Given } from '../../../practice/index.ts';
+import type { Given, Task } from '../../../practice/index.ts';
 import { NotTold } from '../../engine/client.ts';
 import type { Frame, Prepared, Requests, View } from '../../engine/messages.ts';
 import { settings } from '../../learner.ts';
@@ -118,7 +118,7 @@ export class Session {
   }
 
   private async make(): Promise<Made | 'found'> {
-    const { engine } = this.ground;
+    const { engine, supply } = this.ground;
     const placing = this.placing.value;
     const asked = placing && (await engine.call('placing', { answers: placing }));
     if (asked?.kind === 'found') return 'found';
@@ -137,6 +137,7 @@ export class Session {
       recent: this.recent,
       placement,
       newADay,
+      ...(supply ? { issued: supply.there } : {}),
       ...(planned ? { planned } : {}),
       ...(asked ? { only: asked.skill } : this.only.value !== null ? { only: this.only.value } : {}),
       view: this.view(),
@@ -172,9 +173,17 @@ export class Session {
       this.shownAt = performance.now();
       this.phase.value = { kind: 'asking', prepared: made, hint: undefined };
       await this.keepOpen();
+      await this.tellSupply(made.task);
     } catch (error) {
       this.phase.value = { kind: 'failed', why: error instanceof Error ? error.message : String(error) };
     }
+  }
+
+  /** An issued question is put once; where few are left of its skill, more are asked for. */
+  private async tellSupply({ skill, issued }: Task): Promise<void> {
+    const { supply } = this.ground;
+    if (issued !== undefined) await supply?.put(issued);
+    if (supply?.isLow(skill)) supply.soon();
   }
 
   /** Leaves the question that is open and looks for where to begin. */

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { CompetenceView } from '../../../../../shared/homework-views.ts';
+import type { ProofsWanted } from '../../../../../shared/issued.ts';
 import { call, save } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
 import { dayText } from '../moments.ts';
@@ -26,8 +27,10 @@ function CellOf({ cell }: { cell: Cell }) {
   );
 }
 
+const wantedIn = (value: string): ProofsWanted => (value === 'supervised' ? value : 'any');
+
 /** What one person has proven, to be printed. */
-function Evidence({ person, name }: { person: string; name: string }) {
+function Evidence({ person, name, proofs }: { person: string; name: string; proofs: ProofsWanted }) {
   const { busy, failure, run } = useAct();
   return (
     <>
@@ -35,7 +38,11 @@ function Evidence({ person, name }: { person: string; name: string }) {
         type="button"
         class="button plain"
         disabled={busy}
-        onClick={() => run(() => save('evidencePdf', fileName(name, 'evidence.pdf'), { params: { person } }))}
+        onClick={() =>
+          run(() =>
+            save('evidencePdf', fileName(name, 'evidence.pdf'), { params: { person }, query: { proofs } }),
+          )
+        }
         aria-label={`Evidence of ${name}, PDF`}
       >
         {busy ? 'Being made…' : 'Evidence'}
@@ -67,7 +74,7 @@ function Matrix({ view }: { view: CompetenceView }) {
             <tr key={person}>
               <th scope="row">
                 {nameOf(person)}
-                <Evidence person={person} name={nameOf(person)} />
+                <Evidence person={person} name={nameOf(person)} proofs={view.proofs} />
               </th>
               {cells.map((cell, at) => (
                 <CellOf key={skills[at]?.id} cell={cell} />
@@ -83,17 +90,26 @@ function Matrix({ view }: { view: CompetenceView }) {
 /** Who holds which skill, who is losing it, and whose refresher is due. */
 export function Competence({ class: of }: { class: string }) {
   const [days, setDays] = useState(SOON);
-  const { fetched, again } = useFetched(`${of} ${days}`, () =>
-    call('competence', { params: { class: of }, query: { days } }),
+  const [proofs, setProofs] = useState<ProofsWanted>('any');
+  const { fetched, again } = useFetched(`${of} ${days} ${proofs}`, () =>
+    call('competence', { params: { class: of }, query: { days, proofs } }),
   );
   return (
     <div class="homework wide">
       <Head title="Who can do what" />
       <p>
         <strong>Held</strong>: proven on two different circuits and, by the memory model, not forgotten; with
-        the day. <strong>Fading</strong>: proven, and a refresher is due. From practice and homework together.
-        It shows that somebody read drawings rightly on those days; it is no authorisation to work on a panel.
+        the day. <strong>Fading</strong>: proven, and a refresher is due. From homework, and from questions of
+        practice that were issued to the learner; what else was practised proves nothing. It shows that
+        somebody read drawings rightly on those days; it is no authorisation to work on a panel.
       </p>
+      <label class="field">
+        Proofs that count
+        <select value={proofs} onChange={({ currentTarget }) => setProofs(wantedIn(currentTarget.value))}>
+          <option value="any">Homework and issued practice</option>
+          <option value="supervised">Only what was sat under supervision</option>
+        </select>
+      </label>
       <Show of={fetched} again={again} waiting="Reckoning…">
         {(view) => (
           <>

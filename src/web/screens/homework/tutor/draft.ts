@@ -16,6 +16,7 @@ export interface Draft {
   readonly counts: HomeworkWish['counts'];
   readonly help: HomeworkWish['help'];
   readonly review: HomeworkWish['review'];
+  readonly supervised: boolean;
 }
 
 /** What a set is mostly like: open from now for a week, ten items, one attempt, no help, marks after closing. */
@@ -33,6 +34,7 @@ export function freshDraft(now: number): Draft {
     counts: 'best',
     help: 'none',
     review: 'after-closing',
+    supervised: false,
   };
 }
 
@@ -53,12 +55,13 @@ export function draftOf(wish: HomeworkWish, { topics }: Bank): Draft {
     counts: wish.counts,
     help: wish.help,
     review: wish.review,
+    supervised: wish.supervised,
   };
 }
 
 /** What is sent, or what is still wrong with it, in words. */
 export function wishOf(draft: Draft): HomeworkWish | { readonly problem: string } {
-  const { title, skills, level, counts, help, review } = draft;
+  const { title, skills, level, counts, help, review, supervised } = draft;
   const [items, marksEach, attempts] = [draft.items, draft.marksEach, draft.attempts].map(Number);
   const leftOut = [draft.opensAt, draft.closesAt].find((text) => typedMoment(text).kind === 'left-out');
   const opensAt = momentOf(draft.opensAt);
@@ -87,5 +90,6 @@ export function wishOf(draft: Draft): HomeworkWish | { readonly problem: string 
     counts,
     help,
     review,
+    supervised,
   };
 }

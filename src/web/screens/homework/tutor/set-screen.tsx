@@ -44,6 +44,10 @@ function Facts({ view }: { view: SetView }) {
         <dt>Marks and answers</dt>
         <dd>{REVIEW[set.review]}</dd>
       </div>
+      <div>
+        <dt>Supervision</dt>
+        <dd>{set.supervised ? 'Sat under supervision' : 'None'}</dd>
+      </div>
     </dl>
   );
 }
@@ -120,25 +124,47 @@ function Withdraw({ view }: { view: SetView }) {
 }
 
 function DraftActs({ view, onIssued }: { view: SetView; onIssued: (view: SetView) => void }) {
+  const [sure, setSure] = useState(false);
   const { busy, failure, run } = useAct();
   const { id } = view.set;
   return (
     <>
       <div class="row">
-        <button
-          type="button"
-          class="button main"
-          disabled={busy}
-          onClick={() => run(async () => onIssued(await call('issueHomework', { params: { set: id } })))}
-        >
-          {busy ? 'Issuing…' : 'Issue to the class'}
-        </button>
+        {sure ? null : (
+          <button type="button" class="button main" onClick={() => setSure(true)}>
+            Issue to the class
+          </button>
+        )}
         <a class="button" href={addressOf({ at: 'sample', set: id, number: 1 })}>
           Sample paper
         </a>
         <a href={addressOf({ at: 'change', set: id })}>Change</a>
         <Withdraw view={view} />
       </div>
+      {sure && (
+        <section class="sure" aria-labelledby="issuing">
+          <h2 id="issuing">Issue “{view.set.title}”?</h2>
+          <p>
+            Learners of the class see it at once, and may begin on {whenText(view.set.opensAt)}. From then on
+            it stays as it is: skills, items, marks, opening time, attempts, help, supervision and when marks
+            are shown. It may close later than {whenText(view.set.closesAt)}, never earlier; and it can be
+            withdrawn.
+          </p>
+          <div class="row">
+            <button
+              type="button"
+              class="button main"
+              disabled={busy}
+              onClick={() => run(async () => onIssued(await call('issueHomework', { params: { set: id } })))}
+            >
+              {busy ? 'Issuing…' : 'Issue it as it is'}
+            </button>
+            <button type="button" class="button plain" onClick={() => setSure(false)}>
+              Look at it again
+            </button>
+          </div>
+        </section>
+      )}
       {failure && (
         <p class="refused" role="alert">
           {failure}
