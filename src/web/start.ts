@@ -1,11 +1,10 @@
 import type { Bank } from '../../shared/bank.ts';
 import { loadBank } from './bank.ts';
 import { type Engine, startEngine } from './engine/client.ts';
-import { Guard, guardWith, triedOnPage } from './guard.ts';
 import { Learner } from './learner.ts';
 import { Local } from './local/database.ts';
 import { askMe, become, before, keepMeeting, learnerOf, me, meet } from './me.ts';
-import { Supply } from './supply.ts';
+import type { Supply } from './supply.ts';
 import { loadTheme } from './theme.ts';
 
 /** Everything the screens stand on. */
@@ -50,10 +49,25 @@ async function somebody(asked: ReturnType<typeof askMe>): Promise<boolean> {
   return me.value.mode === 'solo' || me.value.person !== null;
 }
 
+const NONE = { guard: undefined, supply: undefined };
+
+/** What there is only where people sign in: fetched there and nowhere else. */
+async function forClasses(local: Local, engine: Engine) {
+  const [{ Guard, guardWith }, { Supply: Issued }] = await Promise.all([
+    import('./guard.ts'),
+    import('./supply.ts'),
+  ]);
+  const guard = new Guard(local, engine);
+  guardWith(guard);
+  return { guard, supply: new Issued(local) };
+}
+
 /** Opens the device's store, the learner's history, the bank and the engine. Rejects with words for a person. */
 export async function start(): Promise<Opened> {
   const asked = askMe();
-  const engine = startEngine(triedOnPage);
+  const engine = startEngine((circuit) => {
+    import('./guard.ts').then(({ triedOnPage }) => triedOnPage(circuit)).catch(() => undefined);
+  });
   const opening = Local.open();
   // The engine takes the bank in while it is still being asked who is there.
   const banking = loadBank(opening).then(async (loaded) => {
@@ -73,10 +87,7 @@ export async function start(): Promise<Opened> {
       answers: fresh.map(({ id, skill, circuit, at, attempt }) => ({ id, skill, circuit, at, attempt })),
     }),
   );
-  // Papers are had only where people sign in.
-  const guard = me.value.mode === 'class' ? new Guard(local, engine) : undefined;
-  if (guard) guardWith(guard);
-  const supply = me.value.mode === 'class' ? new Supply(local) : undefined;
+  const { guard, supply } = me.value.mode === 'class' ? await forClasses(local, engine) : NONE;
   const [{ bank, keepNewer }] = await Promise.all([banking, learner.load(), guard?.load(), supply?.load()]);
   // On a machine of one's own there is mostly one device, and the first question doesn't wait.
   // Where people sign in, a device on which nothing is yet waits for what was practised elsewhere, and for questions.

@@ -498,7 +498,7 @@ export function storeContract(name: string, database: Database): void {
         answerWith({ id, at: MORNING + at * 1000 }),
       );
       await onTables(place, async (db) => {
-        await migrate(db, '005-tried-elsewhere');
+        await migrate(db, { upTo: '005-tried-elsewhere' });
         await sql`insert into papers (id, code, "set", learner, attempt, made_at, saves, paper_json)
           values (${paper}, 'code', 'a set', 'me', 1, 0, 0, '{}')`.execute(db);
         await sql`insert into histories (learner, history, answers) values ('me', 'h', ${records.length})`.execute(
