@@ -6,7 +6,6 @@ import type { KeptSet } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { inCareOf } from '../people/may.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
-import { others } from '../turns.ts';
 import { checkIssued, tutorsSet } from './access.ts';
 import { wordsFor } from './dates.ts';
 import { type Desk, fileFor, workFor } from './desk.ts';
