@@ -50,7 +50,7 @@ export async function openCourse(io: Io, folder = ownBanks()): Promise<Course> {
   const files = await readBanks(io, bankFiles(folder));
   if (files.length === 0)
     throw new UsageError(
-      `There is no bank in ${folder}.`,
+      `There is no bank in the folder ${folder}`,
       'Banks are Markdown files; docs/writing-a-bank.md says how to write one.',
     );
   const bank = readBank(files);

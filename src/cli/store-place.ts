@@ -1,3 +1,4 @@
+import { existsSync, statSync } from 'node:fs';
 import {
   failureOf,
   openStore,
@@ -9,6 +10,9 @@ import {
 import { practiceFile } from './files.ts';
 import { type Io, UsageError } from './io.ts';
 
+/** As `pg` takes it: an address, or the folder of a socket. */
+const DATABASE = /^(?:postgres(?:ql)?:|socket:|\/)/;
+
 /** Where answers are kept: DATABASE_URL names a PostgreSQL database, otherwise it is a file in a data folder. */
 export function storePlace(io: Io, folder: string | undefined): StorePlace {
   const address = io.environment['DATABASE_URL'];
@@ -17,7 +21,15 @@ export function storePlace(io: Io, folder: string | undefined): StorePlace {
       'DATABASE_URL and --data name two different stores.',
       'Leave out --data, or run it with DATABASE_URL empty.',
     );
+  if (address && !DATABASE.test(address))
+    // It may have a password in it, so it isn't shown.
+    throw new UsageError(
+      'DATABASE_URL is not the address of a PostgreSQL database.',
+      'Such as postgres://polewise@localhost:5432/polewise; or leave it empty for a store in a file.',
+    );
   if (address) return { kind: 'database', address };
+  if (folder !== undefined && existsSync(folder) && statSync(folder).isFile())
+    throw new UsageError(`--data ${folder} is a file.`, 'Name the folder that holds practice.sqlite.');
   return { kind: 'file', file: folder ? storeFile(folder) : practiceFile(io, undefined) };
 }
 

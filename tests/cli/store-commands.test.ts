@@ -272,7 +272,7 @@ describe('any of them', () => {
     writeFileSync(join(root, 'a-file'), '');
     const { code, err } = await run(['rebuild', '--data', join(root, 'a-file')]);
     expect(code).toBe(2);
-    expect(err).toContain('practice.sqlite: The store cannot be reached');
+    expect(err).toContain('is a file.');
     const both = await run(['rebuild', '--data', data], { environment: { DATABASE_URL: 'postgres://x' } });
     expect(both).toMatchObject({ code: 2, err: expect.stringContaining('two different stores') });
   });

@@ -36,7 +36,7 @@ export async function bankCheck(paths: readonly string[], io: Io): Promise<0 | 2
   const names = (paths.length > 0 ? paths : [ownBanks()]).flatMap(filesAt);
   if (names.length === 0)
     throw new UsageError(
-      `There is no bank in ${paths.join(', ')}.`,
+      `There is no bank in the folder ${paths.join(', ')}`,
       'Banks are Markdown files; docs/writing-a-bank.md says how to write one.',
     );
   const bank = readBank(await readBanks(io, names), { tryRecipes: true });

@@ -8,7 +8,7 @@ import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import type { Running } from '../program.ts';
 import { progressOf, withNewStore } from '../store-place.ts';
-import { serve } from './serve.ts';
+import { readPort, serve } from './serve.ts';
 
 interface Options {
   readonly data: string;
@@ -38,6 +38,8 @@ async function demo({ data, port, fresh = false, serve: serves }: Options, io: I
       'The demo is kept in a folder of its own, and DATABASE_URL names a database.',
       'Run it with DATABASE_URL empty.',
     );
+  // Before half a minute is spent.
+  readPort(port);
   const file = storeFile(data);
   if (fresh) for (const end of ['', '-wal', '-shm']) rmSync(file + end, { force: true });
   if (!existsSync(file)) {

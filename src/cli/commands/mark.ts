@@ -42,7 +42,7 @@ async function readQuestion(
   if (read.success) return { question: read.data.question, answer: read.data.answer };
   const [issue] = read.error.issues;
   throw new UsageError(
-    `${file} is no question: ${issue?.path.join('.') || 'it'}: ${issue?.message ?? ''}`,
+    `${file} is no question: ${issue?.path.join('.') || 'it'}: ${(issue?.message ?? '').replace(/^Invalid input: /, '')}`,
     'Give what `polewise ask` prints.',
   );
 }

@@ -59,9 +59,12 @@ async function tellFirstRun({ people }: Store, address: string, io: Io): Promise
   io.out('Whoever has the key becomes the administrator; it is good for nothing afterwards.');
 }
 
+export const readPort = (text: string): number =>
+  wholeNumber('--port', text, { low: 0, high: 65_535, example: 8024 });
+
 /** Serves until it is stopped. */
 export async function serve(options: ServeOptions, io: Io): Promise<void> {
-  const port = wholeNumber('--port', options.port, { low: 0, high: 65_535, example: 8024 });
+  const port = readPort(options.port);
   const reach = reachOf(options);
   const { bank } = await openCourse(io, options.banks);
   const folder = join(dirname(ownBanks()), 'dist', 'web');

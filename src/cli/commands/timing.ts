@@ -2,7 +2,7 @@ import { type Command, Option } from 'commander';
 import { timingPicture, timingText, type Width } from '../../drawing/index.ts';
 import { givenCircuit, type ScenarioOptions } from '../given-circuit.ts';
 import { helpAfter } from '../help.ts';
-import type { Io } from '../io.ts';
+import { type Io, UsageError } from '../io.ts';
 import type { Running } from '../program.ts';
 import { asciiOnly } from '../style.ts';
 import { checkNoWidth, writePictures } from '../written.ts';
@@ -36,6 +36,8 @@ export function addTiming(program: Command, io: Io, running: Running): void {
         return;
       }
       const { circuit, scenario } = given;
+      if (scenario.acts.length === 0)
+        throw new UsageError('--do has no acts, so nothing happens.', 'For example --do "wait 5 s".');
       if (options.output === undefined) {
         checkNoWidth(options.width);
         io.out(timingText(circuit, scenario, { columns: io.columns, ascii: asciiOnly(io) }));

@@ -88,7 +88,7 @@ export function timingText(circuit: Circuit, scenario: Scenario, options: Timing
     placedTexts(scale.ticks, columns),
     '',
     ...told.flatMap((text) => wrapText(text, columns, (piece) => piece.length)),
-    ...(scale.even ? [] : ['Time is stretched where much happens.']),
+    ...(scale.even || signals.end === 0 ? [] : ['Time is stretched where much happens.']),
     ...wrapText(
       `${pen.high} is on, closed or moved; ${pen.low} off or at rest; ${pen.half} on its way, dim or undefined.`,
       columns,

@@ -101,7 +101,8 @@ export function addClasses(group: Command, io: Io): void {
     )
     .action((name: string, { data, fresh, close, open }: CodeOptions) =>
       withStore(io, data, async (store) => {
-        if (close && open) throw new UsageError('--open and --close contradict each other.');
+        if (close && open)
+          throw new UsageError('--open and --close contradict each other.', 'Leave one of them out.');
         const { classes } = store.people;
         const { id } = await classNamed(store, name);
         if (fresh) await classes.newCode(id);

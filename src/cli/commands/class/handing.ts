@@ -80,6 +80,8 @@ async function giveRoster(name: string, file: string, data: string | undefined, 
 }
 
 async function slips(name: string, options: SlipOptions, io: Io): Promise<void> {
+  if (!/\.pdf$/i.test(options.out))
+    throw new UsageError(`${options.out} is no name of a PDF.`, 'Name it such as slips.pdf.');
   await withStore(io, options.data, async (store) => {
     const detail = await classNamed(store, name);
     const made: { name: string | null; link: string | null }[] = [];

@@ -99,7 +99,10 @@ export function addPeople(group: Command, io: Io): void {
       withStore(io, options.data, async (store) => {
         const { persons, classes, links } = store.people;
         if ((who === undefined) === (options.new === undefined))
-          throw new UsageError('Name either somebody who is there, or somebody new with --new.');
+          throw new UsageError(
+            'Name either somebody who is there, or somebody new with --new.',
+            'polewise class tutor --help has examples.',
+          );
         const { id, title } = await classNamed(store, of);
         if (options.new !== undefined) {
           const person = (await persons.make({ name: nameIn(options.new), role: 'tutor' }))!;

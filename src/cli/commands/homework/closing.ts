@@ -19,7 +19,7 @@ export function addClosing(homework: Command, io: Io): void {
     .action((name: string, time: string, options: StoreOptions) =>
       withDesk(io, options, async (desk) => {
         const { set } = await findSet(desk.store, name);
-        const later = await closeLater(desk, AT_THE_TERMINAL, set.id, momentIn('time', time, set.closesAt));
+        const later = await closeLater(desk, AT_THE_TERMINAL, set.id, momentIn('', time, set.closesAt));
         io.out(`It closes ${momentText(later.set.closesAt)}.`);
       }),
     );

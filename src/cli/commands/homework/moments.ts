@@ -24,19 +24,19 @@ function onTheClock(option: string, text: string, wanted: string, at: number): n
   const days = new Date(Date.UTC(year, month, 0)).getUTCDate();
   if (day > days)
     throw new UsageError(
-      `${option} ${text}: there is no such day.`,
+      `${option} ${text}: there is no such day.`.trimStart(),
       `${MONTH.format(Date.UTC(year, month - 1))} has ${days} days.`,
     );
   if (shownAt(at) !== wanted)
     throw new UsageError(
-      `${option} ${text}: there is no such time.`,
+      `${option} ${text}: there is no such time.`.trimStart(),
       'The clocks are put forward that night and it is left out. Give another one.',
     );
   return [60, 30].map((minutes) => at + minutes * 60_000).find((later) => shownAt(later) === wanted) ?? at;
 }
 
 /**
- * Reads `now`, `+7d` (hours, days, weeks from `from`), `2026-03-02` (its first minute) or `2026-03-02 18:00`.
+ * `option` is what it was given to, empty where it stands by itself. Reads `now`, `+7d` (hours, days, weeks from `from`), `2026-03-02` (its first minute) or `2026-03-02 18:00`.
  *
  * @throws UsageError when it is none of these
  */
@@ -49,8 +49,8 @@ export function momentIn(option: string, text: string, from: number): number {
   const at = new Date(wanted).getTime();
   if (!Number.isNaN(at)) return onTheClock(option, text, wanted, at);
   throw new UsageError(
-    `${option} ${text}: no time.`,
-    `For example ${option} "2026-03-09 18:00", or ${option} +7d for seven days later.`,
+    `${option} ${text}: no time.`.trimStart(),
+    `For example ${option} "2026-03-09 18:00", or ${option} +7d for seven days later.`.replaceAll('  ', ' '),
   );
 }
 
