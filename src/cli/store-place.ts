@@ -48,12 +48,12 @@ type Use<T> = (store: Store, place: StorePlace) => Promise<T>;
 async function using<T>(
   io: Io,
   folder: string | undefined,
-  { begins, now = () => io.now() }: StoreOptions,
+  { begins, onAway, now = () => io.now() }: StoreOptions,
   use: Use<T>,
 ): Promise<T> {
   const place = storePlace(io, folder);
   try {
-    const store = await openStore(place, { now, begins: begins ?? true });
+    const store = await openStore(place, { now, begins: begins ?? true, ...(onAway && { onAway }) });
     try {
       return await use(store, place);
     } finally {
@@ -73,7 +73,7 @@ export const withNewStore = <T>(
   io: Io,
   folder: string | undefined,
   use: Use<T>,
-  options: Pick<StoreOptions, 'now'> = {},
+  options: Pick<StoreOptions, 'now' | 'onAway'> = {},
 ): Promise<T> => using(io, folder, { ...options, begins: true }, use);
 
 /** Tells somebody at a terminal how far long work has come, at every tenth. */

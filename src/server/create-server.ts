@@ -8,7 +8,7 @@ import { type Course, courseOf } from '../practice/index.ts';
 import type { Store } from '../store/index.ts';
 import { addRoute } from './add-route.ts';
 import { replyToClientError } from './client-error.ts';
-import { apiFailureOf } from './failure-of.ts';
+import { apiFailureOf, toldTo } from './failure-of.ts';
 import { Guard } from './homework/guard.ts';
 import { Intake } from './intake.ts';
 import { addJsonBodies } from './json-body.ts';
@@ -157,7 +157,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     if (stopping) reply.header('connection', 'close');
   });
   app.setErrorHandler((error, request, reply) => {
-    const failure = apiFailureOf(error);
+    const failure = toldTo(service.mode, apiFailureOf(error));
     if (failure.status >= 500) request.log.error(error);
     const retryAfter = failure.retryAfter ?? (failure.status === 503 ? 5 : null);
     if (retryAfter !== null) reply.header('retry-after', String(retryAfter));

@@ -1,6 +1,7 @@
 import type { FastifyError } from 'fastify';
 import type { z } from 'zod';
 import { failureOf } from '../store/index.ts';
+import type { Gate } from './people/gate.ts';
 import { ApiFailure } from './problems.ts';
 import { JobEnded } from './work/work.ts';
 
@@ -61,3 +62,17 @@ export function apiFailureOf(error: unknown): ApiFailure {
     )
   );
 }
+
+/**
+ * A failure as it is told: where people sign in, those who are told of the database can't do anything about it, and are told what
+ * they can do. What would help is in the log.
+ */
+export const toldTo = (mode: Gate['mode'], failure: ApiFailure): ApiFailure =>
+  mode === 'solo' || failure.code !== 'store-unavailable'
+    ? failure
+    : new ApiFailure(
+        'store-unavailable',
+        'Nothing can be kept or looked up at this moment.',
+        'Leave this open and try again in a few minutes: what was acknowledged is kept. If it lasts, tell your tutor, or whoever runs the server.',
+        failure.retryAfter,
+      );

@@ -55,7 +55,7 @@ const MEANINGS: readonly (readonly [
     'Make room; what was kept is unharmed, and what was refused can be sent again.',
   ],
   [
-    ['SQLITE_BUSY', 'SQLITE_LOCKED', '55P03', '40001', '40P01', '53300'],
+    ['SQLITE_BUSY', 'SQLITE_LOCKED', '55P03', '40001', '40P01', '53300', '57014', '25P03'],
     'store-busy',
     'Another program is using the store.',
     'Try again in a moment.',
@@ -104,7 +104,7 @@ const MEANINGS: readonly (readonly [
 
 /** Texts of pg for connections that are lost or never come, which carry no code. */
 const LOST =
-  /connection terminated|timeout exceeded when trying to connect|connection error and is not queryable/i;
+  /connection terminated|timeout exceeded when trying to connect|connection error and is not queryable|query read timeout/i;
 
 /** The failure that an exception of a database means; null when it is a fault of this program. */
 export function failureOf(error: unknown): StoreFailure | null {
@@ -119,4 +119,29 @@ export function failureOf(error: unknown): StoreFailure | null {
   if (!meaning) return null;
   const [, kind, message, hint] = meaning;
   return new StoreFailure(kind, message, hint, error);
+}
+
+/** A database that isn't there now and may be soon: not started yet, starting, stopping, full of connections, out of reach. */
+const AWAY = [
+  'ECONNREFUSED',
+  'ECONNRESET',
+  'EPIPE',
+  'ENOTFOUND',
+  'EAI_AGAIN',
+  'ETIMEDOUT',
+  'EHOSTUNREACH',
+  'ENETUNREACH',
+  'ENOENT',
+  '08',
+  '57P',
+  '53300',
+];
+
+/** Whether waiting may help: the address may be right, and nobody has refused anything. */
+export function isAway(error: unknown): boolean {
+  if (error instanceof StoreFailure) return isAway(error.cause);
+  if (error instanceof AggregateError && error.errors.length > 0) return error.errors.every(isAway);
+  if (!(error instanceof Error)) return false;
+  const code = 'code' in error && typeof error.code === 'string' ? error.code : '';
+  return LOST.test(error.message) || (code !== '' && AWAY.some((prefix) => code.startsWith(prefix)));
 }

@@ -160,7 +160,8 @@ export class KyselyStore implements Store {
   /** Erases in one transaction, and then what the database itself still has of it. */
   private async erasing<T>(work: (transaction: Transaction<Tables>) => Promise<T>): Promise<T> {
     const result = await this.db.transaction().execute(work);
-    await this.backend.afterErase();
+    // It is erased, and is told so, also where its remains can't be cleared out at this moment.
+    await this.backend.afterErase().catch(() => undefined);
     return result;
   }
 
@@ -221,7 +222,8 @@ export class KyselyStore implements Store {
     return this.backend.backup(file, progress);
   }
 
-  close(): Promise<void> {
-    return this.db.destroy();
+  async close(): Promise<void> {
+    await this.backend.close?.();
+    await this.db.destroy();
   }
 }

@@ -3,7 +3,7 @@ import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { Kysely } from 'kysely';
 import type { Backend } from './backend.ts';
-import { failureOf, noStore } from './failures.ts';
+import { failureOf, noStore, type StoreFailure } from './failures.ts';
 import { KyselyStore } from './kysely-store.ts';
 import { migrate } from './migrate.ts';
 import type { Tables } from './schema.ts';
@@ -16,6 +16,8 @@ export interface StoreOptions {
   readonly now?: () => number;
   /** Whether a store may be begun where there is none; it may unless false is given. */
   readonly begins?: boolean;
+  /** Told once when the database is away; then it is waited for, for as long as it takes. It is refused otherwise. */
+  readonly onAway?: (failure: StoreFailure) => void;
 }
 
 /** Milliseconds that a program waits for another one that is writing. */

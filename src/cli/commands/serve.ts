@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { type Command, Option } from 'commander';
 import { createServer, type LogLevel, shownFirstRunKey } from '../../server/index.ts';
-import type { Store } from '../../store/index.ts';
+import type { Store, StoreFailure, StorePlace } from '../../store/index.ts';
 import { openCourse, ownBanks } from '../course.ts';
 import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
@@ -68,7 +68,7 @@ export async function serve(options: ServeOptions, io: Io): Promise<void> {
   const reach = reachOf(options);
   const { bank } = await openCourse(io, options.banks);
   const folder = join(dirname(ownBanks()), 'dist', 'web');
-  await withNewStore(io, options.data, async (store, place) => {
+  const use = async (store: Store, place: StorePlace): Promise<void> => {
     const app = await createServer({
       store,
       bank,
@@ -92,7 +92,10 @@ export async function serve(options: ServeOptions, io: Io): Promise<void> {
       await close(app);
     }
     io.out('Stopped; every answer is kept.');
-  });
+  };
+  const onAway = ({ message, detail }: StoreFailure): void =>
+    io.err(`${message} (${detail}) It is waited for; Ctrl-C ends that.`);
+  await withNewStore(io, options.data, use, { onAway });
 }
 
 export function addServe(program: Command, io: Io, _running: Running): void {
