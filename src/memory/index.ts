@@ -3,6 +3,7 @@ export { ASKED_AT_MOST, type Choice, type ChoiceRequest, choose } from './choose
 export { CERTAIN } from './deepen.ts';
 export { forecast, type Return } from './forecast.ts';
 export { GRADE_RULES, type GradeRule, gradeOf } from './grade.ts';
+export { changeSettings, mergeSettings, notAheadOf, sameSettings } from './merge-settings.ts';
 export { NEW_A_DAY } from './pace.ts';
 export {
   FURTHEST_DAYS,

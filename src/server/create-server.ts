@@ -125,7 +125,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     version,
     now,
     guard: new Guard(store, now),
-    intake: new Intake(store),
+    intake: new Intake(store, options.class ? 'person' : 'anybody'),
     ...(options.class ? classGate(store.people, transport) : soloGate),
     passwords: options.passwords ?? new Passwords(),
     transport,

@@ -1,6 +1,6 @@
 import type { FastifyError } from 'fastify';
 import type { z } from 'zod';
-import { failureOf } from '../store/index.ts';
+import { failureOf, NoSuchPerson } from '../store/index.ts';
 import type { Gate } from './people/gate.ts';
 import { ApiFailure } from './problems.ts';
 import { JobEnded } from './work/work.ts';
@@ -43,6 +43,9 @@ export function apiFailureOf(error: unknown): ApiFailure {
   if (error instanceof ApiFailure) return error;
   const store = failureOf(error);
   if (store) return new ApiFailure('store-unavailable', store.message, store.hint);
+  // Erased after the session was looked up.
+  if (error instanceof NoSuchPerson)
+    return new ApiFailure('sign-in-first', 'Nobody has signed in.', 'Sign in, then ask again.');
   if (error instanceof JobEnded && error.why === 'closing')
     return new ApiFailure(
       'stopping',
@@ -72,7 +75,7 @@ export const toldTo = (mode: Gate['mode'], failure: ApiFailure): ApiFailure =>
     ? failure
     : new ApiFailure(
         'store-unavailable',
-        'Nothing can be kept or looked up at this moment.',
+        `Nothing can be kept or looked up at this moment. ${failure.message}`,
         'Leave this open and try again in a few minutes: what was acknowledged is kept. If it lasts, tell your tutor, or whoever runs the server.',
         failure.retryAfter,
       );

@@ -1,5 +1,5 @@
 import type { AnswerRecord } from '../../shared/practice.ts';
-import { type Found, failureOf, type Kept, type Proof, type Store } from '../store/index.ts';
+import { type Found, failureOf, type Kept, type Proof, type Store, type Whose } from '../store/index.ts';
 import { ApiFailure } from './problems.ts';
 
 /** Answers kept in one transaction at most. */
@@ -21,12 +21,15 @@ interface Waiting {
  */
 export class Intake {
   private readonly store: Pick<Store, 'keepAnswers'>;
+  private readonly whose: Whose;
   private waiting: Waiting[] = [];
   private count = 0;
   private running = false;
 
-  constructor(store: Pick<Store, 'keepAnswers'>) {
+  /** @param whose - of a person, who has to be there, or anybody's */
+  constructor(store: Pick<Store, 'keepAnswers'>, whose: Whose) {
     this.store = store;
+    this.whose = whose;
   }
 
   /** Resolves when the answers are on the disk; rejects when they are not kept. `found`, `proofs`: see `Store.keepAnswers`. */
@@ -79,6 +82,7 @@ export class Intake {
         group.flatMap(({ records }) => records),
         new Map(group.flatMap(({ found }) => [...found])),
         new Map(group.flatMap(({ proofs }) => [...proofs])),
+        this.whose,
       );
       let from = 0;
       for (const { records, resolve } of group) {

@@ -6,6 +6,8 @@ import type { Tables } from './schema.ts';
 import type { Fault, LearnerSummary } from './types.ts';
 
 const AT_ONCE = 200;
+/** Whoever practises where nobody signs in. */
+const ALONE = 'me';
 
 /** Numbers run from 1 without gaps, and every record can be read. */
 async function checkAnswers(db: Kysely<Tables>, { learner, answers }: LearnerSummary): Promise<Fault[]> {
@@ -70,14 +72,27 @@ export const checkLearner = async (
   ...(await checkRecalls(db, learner.learner, now)),
 ];
 
+/** Histories and papers that are no person's, where there are people: of somebody who was erased. */
+async function checkPeople(db: Kysely<Tables>): Promise<Fault[]> {
+  const { rows } = await sql<{ learner: string }>`
+    select learner from (
+      select learner from histories where person is null union select learner from papers where person is null
+    ) as nobodys where learner <> ${ALONE} and exists (select id from people)`.execute(db);
+  return rows.map(({ learner }) => ({
+    learner,
+    message: 'Something of them is kept and there is no such person; polewise learner erase takes it away.',
+  }));
+}
+
 /** Answers, recall states and settings that belong to nobody. */
 export async function checkOrphans(db: Kysely<Tables>): Promise<Fault[]> {
   const { rows } = await sql<{ learner: string }>`
     select learner from (
       select learner from answers union select learner from recalls union select learner from settings
     ) as named where learner not in (select learner from histories)`.execute(db);
-  return rows.map(({ learner }) => ({
+  const nobodys = rows.map(({ learner }) => ({
     learner,
     message: 'Something of them is kept and they have no history.',
   }));
+  return [...nobodys, ...(await checkPeople(db))];
 }

@@ -50,3 +50,4 @@ export type {
   ProvingLine,
   Store,
 } from './types.ts';
+export { NoSuchPerson, type Whose } from './whose.ts';

@@ -12,6 +12,15 @@ import { RECORD_VERSION, writeRecord } from './record-text.ts';
 import { sameMark } from './same-mark.ts';
 import type { Tables } from './schema.ts';
 import type { Found, Kept, Proof } from './types.ts';
+import type { Whose } from './whose.ts';
+
+/** How answers are kept. */
+export interface Keeping {
+  readonly found: ReadonlyMap<AnswerRecord, Found>;
+  readonly proofs: ReadonlyMap<AnswerRecord, Proof>;
+  readonly whose: Whose;
+  readonly now: number;
+}
 
 interface Numbered {
   readonly record: AnswerRecord;
@@ -96,11 +105,9 @@ async function keepOf(
   db: Transaction<Tables>,
   learner: string,
   records: readonly AnswerRecord[],
-  found: ReadonlyMap<AnswerRecord, Found>,
-  proofs: ReadonlyMap<AnswerRecord, Proof>,
-  now: number,
+  { found, proofs, whose, now }: Keeping,
 ): Promise<readonly Kept[]> {
-  const { answers } = await lockHistory(db, learner);
+  const { answers } = await lockHistory(db, learner, whose);
   const numbers = await knownOf(db, learner, [...new Set(records.map(({ id }) => id))]);
   const fresh: Numbered[] = [];
   const results = records.map((record): Kept => {
@@ -140,9 +147,7 @@ async function keepOf(
 export function keepAnswers(
   db: Kysely<Tables>,
   records: readonly AnswerRecord[],
-  found: ReadonlyMap<AnswerRecord, Found>,
-  proofs: ReadonlyMap<AnswerRecord, Proof>,
-  now: number,
+  keeping: Keeping,
 ): Promise<readonly Kept[]> {
   return db.transaction().execute(async (transaction) => {
     const places = groupsOf([...records.keys()], (place) => records[place]!.learner);
@@ -153,9 +158,7 @@ export function keepAnswers(
         transaction,
         learner,
         own.map((place) => records[place]!),
-        found,
-        proofs,
-        now,
+        keeping,
       );
       kept.forEach((result, at) => {
         results.set(own[at]!, result);

@@ -1,7 +1,9 @@
 import type { Kysely } from 'kysely';
 import { type Settings, settings as settingsSchema } from '../../shared/settings.ts';
+import { mergeSettings, notAheadOf, sameSettings } from '../memory/index.ts';
 import { lockHistory } from './lock-history.ts';
 import type { Tables } from './schema.ts';
+import type { Whose } from './whose.ts';
 
 function settingsIn(text: string | undefined): Settings {
   try {
@@ -26,14 +28,14 @@ export function putSettings(
   db: Kysely<Tables>,
   learner: string,
   wanted: Settings,
-  now: number,
+  { whose, now }: { readonly whose: Whose; readonly now: number },
 ): Promise<Settings> {
   return db.transaction().execute(async (transaction) => {
-    await lockHistory(transaction, learner);
+    await lockHistory(transaction, learner, whose);
     const kept = await settingsOf(transaction, learner);
-    if (kept.changedAt > wanted.changedAt) return kept;
-    // A device whose clock is ahead must not have the last word until its date has come.
-    const settings = { ...wanted, changedAt: Math.min(wanted.changedAt, now) };
+    // Compared as it came: one whose clock is ahead still made its change after those that it knew.
+    const settings = notAheadOf(mergeSettings(kept, wanted), now);
+    if (sameSettings(settings, kept)) return kept;
     const settings_json = JSON.stringify(settings);
     await transaction
       .insertInto('settings')

@@ -32,6 +32,7 @@ import type {
   ProvingLine,
   Store,
 } from './types.ts';
+import type { Whose } from './whose.ts';
 
 /** The store on any database that Kysely speaks to; what only one of them has is in its backend. */
 export class KyselyStore implements Store {
@@ -57,8 +58,11 @@ export class KyselyStore implements Store {
     records: readonly AnswerRecord[],
     found: ReadonlyMap<AnswerRecord, Found> = new Map(),
     proofs: ReadonlyMap<AnswerRecord, Proof> = new Map(),
+    whose: Whose = 'anybody',
   ): Promise<readonly Kept[]> {
-    return records.length === 0 ? [] : keepAnswers(this.db, records, found, proofs, this.now());
+    return records.length === 0
+      ? []
+      : keepAnswers(this.db, records, { found, proofs, whose, now: this.now() });
   }
 
   async keepAnswer(record: AnswerRecord): Promise<boolean> {
@@ -133,8 +137,8 @@ export class KyselyStore implements Store {
     return settingsOf(this.db, learner);
   }
 
-  putSettings(learner: string, settings: Settings): Promise<Settings> {
-    return putSettings(this.db, learner, settings, this.now());
+  putSettings(learner: string, settings: Settings, whose: Whose = 'anybody'): Promise<Settings> {
+    return putSettings(this.db, learner, settings, { whose, now: this.now() });
   }
 
   learners(db: Kysely<Tables> = this.db): Promise<readonly LearnerSummary[]> {

@@ -10,6 +10,8 @@ export interface HistoriesTable {
   history: string;
   /** How many answers there are, which is the highest number. */
   answers: number;
+  /** The same as `learner` where that is a person; the database holds it to be one. */
+  person: string | null;
 }
 
 /**

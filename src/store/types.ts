@@ -6,6 +6,7 @@ import type { Settings } from '../../shared/settings.ts';
 import type { HomeworkStore } from './homework/index.ts';
 import type { IssuedQuestions } from './issued-questions.ts';
 import type { People } from './people/index.ts';
+import type { Whose } from './whose.ts';
 
 /** What became of an answer: kept now, or there already; either way on the disk, under this number. */
 export interface Kept {
@@ -102,12 +103,15 @@ export interface Store {
    *
    * @param found - by record; the memory follows it, and the record stays as it is
    * @param proofs - by record: those that prove something
+   * @param whose - anybody's unless it is given
    * @returns a result for each record, in their order
+   * @throws NoSuchPerson when they are a person's who isn't there any more; then none is kept
    */
   keepAnswers(
     records: readonly AnswerRecord[],
     found?: ReadonlyMap<AnswerRecord, Found>,
     proofs?: ReadonlyMap<AnswerRecord, Proof>,
+    whose?: Whose,
   ): Promise<readonly Kept[]>;
   /**
    * Keeps one answer, as `keepAnswers` does.
@@ -137,11 +141,11 @@ export interface Store {
   /** What the learner has set; where nothing was set, or it can't be read any more, the settings that say so. */
   settingsOf(learner: string): Promise<Settings>;
   /**
-   * Sets it, unless what is kept was changed later. A change dated in the future counts as made now.
+   * Sets it: of each field what was changed last. A change dated in the future counts as made now.
    *
    * @returns what holds afterwards
    */
-  putSettings(learner: string, settings: Settings): Promise<Settings>;
+  putSettings(learner: string, settings: Settings, whose?: Whose): Promise<Settings>;
   /** Everyone of whom something is kept, by name. */
   learners(): Promise<readonly LearnerSummary[]>;
   /** Everything kept about one learner, as the text of one JSON value (`learnerExport` of shared/api.ts) in pieces. */

@@ -2,6 +2,7 @@
 import { signal } from '@preact/signals';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Settings } from '../../shared/settings.ts';
+import { changeSettings } from '../memory/merge-settings.ts';
 import { inNameOf } from './api.ts';
 import { type AnswerLine, lineOf } from './local/answer-line.ts';
 import type { Local } from './local/database.ts';
@@ -95,10 +96,8 @@ export class Learner {
     this.sync();
   }
 
-  async change(wanted: Partial<Settings>): Promise<void> {
-    // Always later than what it replaces, also where a clock was put back.
-    const changedAt = Math.max(Date.now(), settings.value.changedAt + 1);
-    settings.value = { ...settings.value, ...wanted, changedAt };
+  async change(wanted: Parameters<typeof changeSettings>[1]): Promise<void> {
+    settings.value = changeSettings(settings.value, wanted, Date.now());
     await this.local.setValue('settings', settings.value);
     this.sync();
   }

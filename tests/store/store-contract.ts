@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { learnerExport } from '../../shared/api.ts';
 import type { Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
-import { mergeHistories, replay } from '../../src/memory/index.ts';
+import { changeSettings, mergeHistories, replay } from '../../src/memory/index.ts';
 import { openStore, type Store, StoreFailure, type StorePlace } from '../../src/store/index.ts';
 import { migrate } from '../../src/store/migrate.ts';
 import type { Tables } from '../../src/store/schema.ts';
@@ -313,6 +313,16 @@ export function storeContract(name: string, database: Database): void {
         expect(await store.putSettings('me', ahead)).toEqual({ ...first, changedAt: LATE });
         expect(await store.settingsOf('me')).toEqual({ ...first, changedAt: LATE });
         expect(await store.settingsOf('somebody')).toEqual(none);
+      }));
+
+    it('keeps of each setting the later change, whichever device sends first', () =>
+      inStore(async (store) => {
+        const none = await store.settingsOf('me');
+        const phone = changeSettings(none, { minutesADay: 25 }, MORNING + 5);
+        const desk = changeSettings(none, { newSkillsADay: 3 }, MORNING + 2);
+        await store.putSettings('me', phone);
+        expect(await store.putSettings('me', desk)).toMatchObject({ minutesADay: 25, newSkillsADay: 3 });
+        expect(await store.settingsOf('me')).toMatchObject({ minutesADay: 25, newSkillsADay: 3 });
       }));
 
     it('reads settings that it does not know as none', () =>

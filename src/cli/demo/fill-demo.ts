@@ -116,7 +116,7 @@ export async function fillDemo(filling: Filling): Promise<void> {
       clock.at = (records.at(-1)?.at ?? day) + 1000;
       // As if each of these questions had been issued to them.
       const proofs = new Map(records.map((record) => [record, { source: 'issued', at: record.at } as const]));
-      if (records.length > 0) await desk.store.keepAnswers(records, new Map(), proofs);
+      if (records.length > 0) await desk.store.keepAnswers(records, new Map(), proofs, 'person');
     }
     for (const practising of first!.members)
       for (const [number, set] of sets)

@@ -1,5 +1,6 @@
 /** Where to begin: asked on the first visit, and found in a few questions by whoever knows some of it. */
 import type { Settings } from '../../../shared/settings.ts';
+import { changeSettings } from '../../memory/index.ts';
 import { MOST_PLACING, nextTask, type PlacingAnswer, placing } from '../../practice/index.ts';
 import type { Io } from '../io.ts';
 import { styleFor, wrapText } from '../style.ts';
@@ -53,11 +54,8 @@ export async function place(options: DrillOptions, io: Io): Promise<Settings> {
   const known = found.kind === 'found' ? found.known : [];
   const before = await store.settingsOf(LEARNER);
   const at = io.now();
-  const kept = await store.putSettings(LEARNER, {
-    ...before,
-    changedAt: Math.max(at, before.changedAt + 1),
-    placement: { at, known: [...known] },
-  });
+  const placement = { at, known: [...known] };
+  const kept = await store.putSettings(LEARNER, changeSettings(before, { placement }, at));
   if (known.length === 0) io.out('You begin at the beginning.\n');
   else {
     io.out(style.strong(`${known.length} of ${course.graph.skills.length} skills known:`));

@@ -74,7 +74,7 @@ async function makePaper(
   for (let tries = 0; tries < TRIES; tries++) {
     const paper = await make(desk, kept, learner, attempt, circuits);
     const code = codeOf(randomBytes(CODE_BYTES));
-    const result = await desk.store.homework.keepPaper({ id: newId(), code, paper });
+    const result = await desk.store.homework.keepPaper({ id: newId(), code, paper, whose: 'person' });
     if (result.result === 'made') circuits.add(paper);
     if (result.result === 'made' || result.result === 'already') return result.head;
     await circuits.look();

@@ -41,7 +41,7 @@ export async function settlePaper(desk: Desk, kept: KeptSet, id: string): Promis
   const told = kept.set.review === 'never' ? records.map(unexplained) : records;
   const source = kept.set.supervised ? 'supervised' : 'homework';
   const proofs = new Map(told.map((record) => [record, { source, at: record.at } as const]));
-  await desk.store.keepAnswers(told, new Map(), proofs);
+  await desk.store.keepAnswers(told, new Map(), proofs, 'person');
   await homework.remembered(id);
 }
 

@@ -8,13 +8,20 @@ import type { Service } from '../service.ts';
 /** What a learner has: recall states, settings, the export, and the end of it all. */
 export function addLearner(app: FastifyInstance, service: Service): void {
   const { store } = service;
+  const whose = service.mode === 'class' ? 'person' : 'anybody';
   addRoute(app, service, apiRoutes.recalls, async ({ person }) => ({
     recalls: Object.fromEntries(await store.recallsOf(person.id)),
   }));
   addRoute(app, service, apiRoutes.settings, ({ person }) => store.settingsOf(person.id));
-  addRoute(app, service, apiRoutes.putSettings, ({ body, person }) => store.putSettings(person.id, body), {
-    bodyLimit: 128 * 1024,
-  });
+  addRoute(
+    app,
+    service,
+    apiRoutes.putSettings,
+    ({ body, person }) => store.putSettings(person.id, body, whose),
+    {
+      bodyLimit: 128 * 1024,
+    },
+  );
   addRoute(app, service, apiRoutes.exportLearner, async ({ person, reply }) => {
     const stream = await streamOf(store.exportOf(person.id));
     return reply

@@ -1,6 +1,7 @@
 import type { Kysely, Transaction } from 'kysely';
 import { chunksOf } from '../chunks.ts';
 import type { Tables } from '../schema.ts';
+import { naming } from '../whose.ts';
 import { HEAD_COLUMNS, keptPaper, keptSet, paperHead } from './rows.ts';
 import type { KeptPaper, KeptSet, NewPaper, PaperHead, PaperKept } from './types.ts';
 
@@ -21,31 +22,34 @@ async function takeCircuits(db: Transaction<Tables>, { id, paper }: NewPaper): P
 
 /** See `HomeworkStore.keepPaper`. */
 export async function keepPaper(db: Kysely<Tables>, made: NewPaper, now: number): Promise<PaperKept> {
-  const { id, code, paper } = made;
+  const { id, code, paper, whose } = made;
   const { set, learner, attempt } = paper;
   try {
     return await db.transaction().execute(async (transaction): Promise<PaperKept> => {
-      const row = await transaction
-        .insertInto('papers')
-        .values({
-          id,
-          code,
-          set,
-          learner,
-          attempt,
-          made_at: now,
-          begun_at: null,
-          submitted_at: null,
-          saves: 0,
-          marked_at: null,
-          remembered_at: null,
-          short_json: null,
-          mark_json: null,
-          paper_json: JSON.stringify(paper),
-        })
-        .onConflict((conflict) => conflict.doNothing())
-        .returning(HEAD_COLUMNS)
-        .executeTakeFirst();
+      const row = await naming(
+        transaction
+          .insertInto('papers')
+          .values({
+            id,
+            code,
+            set,
+            learner,
+            person: whose === 'person' ? learner : null,
+            attempt,
+            made_at: now,
+            begun_at: null,
+            submitted_at: null,
+            saves: 0,
+            marked_at: null,
+            remembered_at: null,
+            short_json: null,
+            mark_json: null,
+            paper_json: JSON.stringify(paper),
+          })
+          .onConflict((conflict) => conflict.doNothing())
+          .returning(HEAD_COLUMNS)
+          .executeTakeFirst(),
+      );
       if (row) {
         await takeCircuits(transaction, made);
         return { result: 'made', head: paperHead(row) };

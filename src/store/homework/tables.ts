@@ -22,6 +22,8 @@ export interface PapersTable {
   code: string;
   set: string;
   learner: string;
+  /** The same where that is a person; the database holds it to be one. */
+  person: string | null;
   attempt: number;
   made_at: number;
   begun_at: number | null;

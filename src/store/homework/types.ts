@@ -10,6 +10,7 @@ import type {
 import type { HomeworkWish } from '../../../shared/homework-views.ts';
 import type { Answer } from '../../../shared/question.ts';
 import type { ShortMark } from '../../homework/index.ts';
+import type { Whose } from '../whose.ts';
 
 export interface KeptSet {
   readonly set: HomeworkSet;
@@ -50,6 +51,8 @@ export interface KeptPaper extends PaperHead {
 }
 
 export interface NewPaper {
+  /** Whether its learner has to be a person who is there; anybody unless it is given. */
+  readonly whose?: Whose;
   readonly id: string;
   readonly code: string;
   readonly paper: Paper;

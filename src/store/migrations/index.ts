@@ -5,6 +5,7 @@ import { people } from './003-people.ts';
 import { homework } from './004-homework.ts';
 import { triedElsewhere } from './005-tried-elsewhere.ts';
 import { proofs } from './006-proofs.ts';
+import { ofPeople } from './007-of-people.ts';
 
 /** Every change to the tables, oldest first. One that has been released is never changed again. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -14,4 +15,5 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '004-homework': homework,
   '005-tried-elsewhere': triedElsewhere,
   '006-proofs': proofs,
+  '007-of-people': ofPeople,
 };

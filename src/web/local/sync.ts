@@ -1,6 +1,7 @@
 /** Answers to the server and back: in the order in which they were given, each once by its id, however often it is tried. */
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Settings } from '../../../shared/settings.ts';
+import { mergeSettings, sameSettings } from '../../memory/merge-settings.ts';
 import type { Local } from './database.ts';
 
 export type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
@@ -116,7 +117,7 @@ async function fetchNew(local: Local, fetch: Fetch, arrivals: Arrivals): Promise
   }
 }
 
-/** The later of the settings here and there holds, here and there. */
+/** Of each field the later change holds, here and there. */
 async function exchangeSettings(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
   const own = await local.value('settings');
   const there = await json(
@@ -126,9 +127,10 @@ async function exchangeSettings(local: Local, fetch: Fetch, arrivals: Arrivals):
   if (!there) return 'offline';
   // Changed again while this was under way: that goes with the next exchange.
   const now = await local.value('settings');
-  if (there.changedAt > (now?.changedAt ?? 0)) {
-    await local.setValue('settings', there);
-    arrivals.settings(there);
+  const merged = now ? mergeSettings(now, there) : there;
+  if (!now || !sameSettings(merged, now)) {
+    await local.setValue('settings', merged);
+    arrivals.settings(merged);
   }
   return 'done';
 }
