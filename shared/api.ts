@@ -195,7 +195,7 @@ export const apiRoutes = {
   putSettings: {
     method: 'PUT',
     path: '/api/settings',
-    summary: 'Sets it; older settings than those kept change nothing. The reply is what holds now.',
+    summary: 'Sets it: of each field what was changed last. The reply is what holds now.',
     role: 'learner',
     body: settings,
     reply: settings,
