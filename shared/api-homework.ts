@@ -270,7 +270,7 @@ const byMarkers = {
     summary: 'Gives an item other marks, with a reason that is kept; the first mark stays beside it.',
     body: overrideWish,
     reply: markedPaper,
-    problems: [...always, 'bad-mark', 'not-handed-in'],
+    problems: [...always, 'bad-mark', 'marked-meanwhile', 'not-handed-in'],
   },
   typeMarks: {
     ...tutor,

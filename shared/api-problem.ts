@@ -45,6 +45,7 @@ export const apiProblemCode = z.enum([
   'no-review',
   'not-handed-in',
   'bad-mark',
+  'marked-meanwhile',
   'no-such-code',
   'page-not-built',
   'too-busy',

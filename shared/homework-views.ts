@@ -269,6 +269,8 @@ export const overrideWish = z.strictObject({
   item: savedAnswer.shape.item,
   earned: z.number().min(0).max(100).multipleOf(0.01),
   reason: z.string().trim().min(1).max(1000),
+  /** How many overrides the item had when they were looked at; where there are more since, nothing is changed. */
+  known: z.number().int().min(0).optional(),
 });
 
 /** Marks of a paper that was written on paper: one for each item, null where it was left out. */

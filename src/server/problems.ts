@@ -43,6 +43,7 @@ export const API_PROBLEMS: Readonly<Record<ApiProblemCode, ProblemRow>> = {
   'no-attempts-left': row(409, 'All attempts at the set have been handed in.'),
   'too-few-circuits': row(409, 'No circuits are left for a place that nobody has yet.'),
   'no-hints': row(409, 'The set allows no hints.'),
+  'marked-meanwhile': row(409, 'Somebody else has given the item other marks since they were looked at.'),
   'no-review': row(409, 'The paper may not be looked through, or not yet.'),
   'not-handed-in': row(409, 'Nothing was handed in, so there is nothing to mark.'),
   'body-too-large': row(413, 'The body is larger than the route takes.'),

@@ -12,5 +12,5 @@ export interface Backend {
   close?(): Promise<void>;
   /** What the database itself finds wrong with its files; empty when all is well or it can't say. */
   structureFaults(): Promise<readonly string[]>;
-  backup(file: string, progress?: Progress): Promise<void>;
+  backup(file: string, progress?: Progress, signal?: AbortSignal): Promise<void>;
 }

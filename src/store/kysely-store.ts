@@ -222,8 +222,8 @@ export class KyselyStore implements Store {
     await this.db.selectFrom('histories').select('learner').limit(1).execute();
   }
 
-  backup(file: string, progress?: Progress): Promise<void> {
-    return this.backend.backup(file, progress);
+  backup(file: string, progress?: Progress, signal?: AbortSignal): Promise<void> {
+    return this.backend.backup(file, progress, signal);
   }
 
   async close(): Promise<void> {

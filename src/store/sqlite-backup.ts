@@ -18,7 +18,12 @@ function flush(path: string): void {
   }
 }
 
-async function copyTo(part: string, source: string, progress?: Progress): Promise<void> {
+async function copyTo(
+  part: string,
+  source: string,
+  progress: Progress | undefined,
+  signal: AbortSignal | undefined,
+): Promise<void> {
   // A connection of its own that holds one state of the database from beginning to end: without that, the copying
   // would start anew whenever another program writes.
   const reader = new Database(source, { fileMustExist: true, timeout: 5000 });
@@ -27,6 +32,7 @@ async function copyTo(part: string, source: string, progress?: Progress): Promis
     reader.prepare('select count(*) from histories').get();
     await reader.backup(part, {
       progress: ({ totalPages, remainingPages }) => {
+        signal?.throwIfAborted();
         progress?.(totalPages - remainingPages, totalPages);
         return PAGES;
       },
@@ -69,7 +75,12 @@ function finishCopy(part: string): void {
  * Copies a database that is being written into `file`, which must not be there yet. It is written beside its place,
  * checked, and put in place when it is whole, so that a file of that name always is a good copy.
  */
-export async function backupSqlite(source: string, file: string, progress?: Progress): Promise<void> {
+export async function backupSqlite(
+  source: string,
+  file: string,
+  progress?: Progress,
+  signal?: AbortSignal,
+): Promise<void> {
   if (existsSync(file))
     throw new StoreFailure(
       'file-exists',
@@ -85,12 +96,13 @@ export async function backupSqlite(source: string, file: string, progress?: Prog
   const part = `${file}.part`;
   rmSync(part, { force: true });
   try {
-    await copyTo(part, source, progress);
+    await copyTo(part, source, progress, signal);
+    signal?.throwIfAborted();
     finishCopy(part);
     flush(part);
     renameSync(part, file);
     flush(dirname(file));
   } finally {
-    rmSync(part, { force: true });
+    for (const left of [part, `${part}-journal`]) rmSync(left, { force: true });
   }
 }

@@ -48,7 +48,7 @@ function sqliteBackend(database: Database.Database): Backend {
       const rows = database.pragma('integrity_check') as { integrity_check: string }[];
       return rows.map(({ integrity_check }) => integrity_check).filter((text) => text !== 'ok');
     },
-    backup: (file, progress) => backupSqlite(database.name, file, progress),
+    backup: (file, progress, signal) => backupSqlite(database.name, file, progress, signal),
   };
 }
 

@@ -178,7 +178,9 @@ export interface Store {
   /**
    * Copies the whole store into one new file while it is being used; the copy is the store of one moment. SQLite only:
    * PostgreSQL has its own tools (docs/backup.md), and there it throws.
+   *
+   * @param signal - ends it; then nothing of the copy is left, and what it was ended with is thrown
    */
-  backup(file: string, progress?: Progress): Promise<void>;
+  backup(file: string, progress?: Progress, signal?: AbortSignal): Promise<void>;
   close(): Promise<void>;
 }

@@ -396,6 +396,10 @@ export function homeworkContract(opening: Opening): void {
       ).toBe(true);
       const mark = (await homework.markOf(paper))!;
       expect(mark.items.map(({ overrides }) => overrides.length)).toEqual([1, 9, 0]);
+      // Somebody who looked before the last one came, and somebody who has seen it.
+      const late = { item: 0, override: by(1, 'late'), known: 0 };
+      expect(await homework.override(paper, [{ item: 2, override: by(1, 'late') }, late])).toBe('changed');
+      expect((await homework.markOf(paper))!.items).toEqual(mark.items);
       expect(mark.items.map(({ mark: first }) => first)).toEqual(given.items.map(({ mark: first }) => first));
       const head = (await homework.papersIn([SET.id]))[0]!;
       expect(totalOf(markFromShort(SET, head, head.short!)).earned).toBe(4);

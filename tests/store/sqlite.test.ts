@@ -82,6 +82,29 @@ describe('a store in one file', () => {
     expect(isIn(file, 'bracken')).toBe(false);
   });
 
+  it('leaves nothing of a copy that was stopped', async () => {
+    const store = await openSqliteStore(freshFile());
+    await store.keepAnswers(
+      Array.from({ length: 2000 }, (_, at) => answerWith({ id: `a${at}`, at: MORNING + at })),
+    );
+    const there = readdirSync(folder).sort();
+    const stopped = new AbortController();
+    const steps: number[] = [];
+    const copying = store.backup(
+      join(folder, 'stopped.sqlite'),
+      (done) => {
+        steps.push(done);
+        stopped.abort();
+      },
+      stopped.signal,
+    );
+    await expect(copying).rejects.toThrow(/abort/i);
+    expect(steps).toHaveLength(1);
+    expect(readdirSync(folder).sort()).toEqual(there);
+    expect(await store.check()).toEqual([]);
+    await store.close();
+  });
+
   it('is copied whole while another program writes into it', async () => {
     const file = freshFile();
     const copy = join(folder, 'copy.sqlite');

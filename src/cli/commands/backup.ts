@@ -4,6 +4,9 @@ import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import type { Running } from '../program.ts';
 import { progressOf, withStore } from '../store-place.ts';
+import { whenStopped } from '../until-stopped.ts';
+
+const LEFT = 'Nothing of it is left; the store is as it was.';
 
 interface Options {
   readonly data?: string;
@@ -56,13 +59,20 @@ export function addBackup(program: Command, io: Io, _running: Running): void {
           'A PostgreSQL store is backed up with its own tools.',
           'pg_dump --format=custom --file=polewise.dump "$DATABASE_URL"',
         );
-      await withStore(io, data, async (store) => {
-        try {
-          await store.backup(file, progressOf(io, 'Copied'));
-        } catch (error) {
-          throw targetTrouble(error, file);
-        }
-      });
+      const stopped = new AbortController();
+      const asBefore = whenStopped(() => stopped.abort());
+      try {
+        await withStore(io, data, async (store) => {
+          try {
+            await store.backup(file, progressOf(io, 'Copied'), stopped.signal);
+          } catch (error) {
+            if (stopped.signal.aborted) throw new UsageError('The copying was stopped.', LEFT);
+            throw targetTrouble(error, file);
+          }
+        });
+      } finally {
+        asBefore();
+      }
       io.out(`Everything is in ${file}.`);
     });
 }

@@ -90,17 +90,32 @@ function checkMarks(checked: Checked<PaperMark>): PaperMark {
   throw new ApiFailure('bad-mark', problem!.message, problem!.hint);
 }
 
+/** What another tutor has given since this one looked. */
+async function markedMeanwhile(desk: Desk, id: string, item: number): Promise<ApiFailure> {
+  const marked = (await desk.store.homework.markOf(id))?.items[item];
+  const last = marked?.overrides.at(-1);
+  const by = last ? await nameOf(desk, last.by) : 'Somebody';
+  const what = last ? `${last.earned} of ${marked!.marks} marks: “${last.reason}”` : 'other marks';
+  return new ApiFailure(
+    'marked-meanwhile',
+    `${by} has given item ${item + 1} ${what} since you looked.`,
+    'Yours are not kept. Look at what was given, and give yours again if they should hold all the same.',
+  );
+}
+
 export async function overridePaper(
   desk: Desk,
   asking: Asking,
   id: string,
-  { item, earned, reason }: OverrideWish,
+  { item, earned, reason, known }: OverrideWish,
 ): Promise<MarkedPaper> {
   const { kept, paper } = await tutorsPaper(desk, asking, id);
   const { mark } = await reviewOf(desk, kept, paper);
   const override = { earned, reason, by: asking.id, at: desk.now() };
   checkMarks(overrideMark(mark, item, override));
-  await desk.store.homework.override(id, [{ item, override }]);
+  const wanted = { item, override, ...(known === undefined ? {} : { known }) };
+  if ((await desk.store.homework.override(id, [wanted])) === 'changed')
+    throw await markedMeanwhile(desk, id, item);
   return markedPaper(desk, asking, id);
 }
 

@@ -54,8 +54,11 @@ export async function markOf(db: Kysely<Tables>, paper: string): Promise<PaperMa
   return { ...first, items };
 }
 
-/** Adds overrides to a paper that this transaction has written to, and brings its short mark up to date. */
-async function add(db: Transaction<Tables>, paper: string, wanted: readonly NewOverride[]): Promise<void> {
+/**
+ * Adds overrides to a paper that this transaction has written to, and brings its short mark up to date; adds none, and gives false,
+ * where an item has others than were known.
+ */
+async function add(db: Transaction<Tables>, paper: string, wanted: readonly NewOverride[]): Promise<boolean> {
   const counts = await db
     .selectFrom('overrides')
     .select(({ fn }) => ['item', fn.count<number>('number').as('count')])
@@ -63,6 +66,7 @@ async function add(db: Transaction<Tables>, paper: string, wanted: readonly NewO
     .groupBy('item')
     .execute();
   const last = new Map(counts.map(({ item, count }) => [item, count]));
+  if (wanted.some(({ item, known }) => known !== undefined && known !== (last.get(item) ?? 0))) return false;
   const rows = wanted.map(({ item, override }) => {
     const number = (last.get(item) ?? 0) + 1;
     last.set(item, number);
@@ -81,6 +85,7 @@ async function add(db: Transaction<Tables>, paper: string, wanted: readonly NewO
     .set({ short_json: JSON.stringify(shortMark(paperIn(paper_json), whole)) })
     .where('id', '=', paper)
     .execute();
+  return true;
 }
 
 /** See `HomeworkStore.override`. */
@@ -88,7 +93,7 @@ export function override(
   db: Kysely<Tables>,
   paper: string,
   wanted: readonly NewOverride[],
-): Promise<boolean> {
+): Promise<boolean | 'changed'> {
   return db.transaction().execute(async (transaction) => {
     const locked = await transaction
       .updateTable('papers')
@@ -98,8 +103,7 @@ export function override(
       .returning('id')
       .executeTakeFirst();
     if (!locked) return false;
-    await add(transaction, paper, wanted);
-    return true;
+    return (await add(transaction, paper, wanted)) || 'changed';
   });
 }
 

@@ -95,6 +95,8 @@ export type Handed =
 export interface NewOverride {
   readonly item: number;
   readonly override: Override;
+  /** How many the item has to have already; whatever it has unless it is given. */
+  readonly known?: number;
 }
 
 /**
@@ -157,8 +159,8 @@ export interface HomeworkStore {
   remembered(paper: string): Promise<void>;
   /** The mark with its overrides; null until it is marked. */
   markOf(paper: string): Promise<PaperMark | null>;
-  /** Adds tutors' marks to those that are there, all or none; false until it is marked. */
-  override(paper: string, overrides: readonly NewOverride[]): Promise<boolean>;
+  /** Adds tutors' marks to those that are there, all or none; false until it is marked, `changed` where others were added. */
+  override(paper: string, overrides: readonly NewOverride[]): Promise<boolean | 'changed'>;
   /**
    * Keeps the marks of a paper that was written on paper: hands it in and marks it, where that wasn't done, and adds the
    * tutor's marks, all or nothing.

@@ -314,6 +314,18 @@ describe('a mark', () => {
     expect(
       (await serving.tutor.call(homeworkRoutes.markedPaper, { params })).mark.items[1]!.overrides,
     ).toHaveLength(2);
+    // A second tutor, who looked before the last of them was given, is told of it and changes nothing.
+    const message = await serving.tutor.refused(
+      homeworkRoutes.overrideMark,
+      { params, body: { ...override, earned: 0.5, known: 1 } },
+      'marked-meanwhile',
+    );
+    expect(message).toMatch(
+      /has given item 2 2 of \d marks: “The drawing was read rightly, see the margin\.”/,
+    );
+    const seen = { ...override, earned: 2, known: 2 };
+    const again = await serving.tutor.call(homeworkRoutes.overrideMark, { params, body: seen });
+    expect(again.mark.items[1]!.overrides.map(({ earned }) => earned)).toEqual([1.5, 2, 2]);
     const { report } = await serving.tutor.call(homeworkRoutes.homeworkReport, { params: { set: set.id } });
     expect(report.rows[0]!.total).toMatchObject({ earned: 2 });
     for (const wrong of [{ earned: 3 }, { item: 9 }])

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { MarkedPaper } from '../../../../../shared/homework-views.ts';
 import { codeInGroups } from '../../../../homework/paper-code.ts';
-import { call } from '../../../api.ts';
+import { ApiFailure, call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
 import type { Ground } from '../../../start.ts';
 import { whenText } from '../moments.ts';
@@ -28,12 +28,17 @@ function OwnMark({ marked, at, onMarked }: ItemProps) {
   const [reason, setReason] = useState('');
   const { busy, failure, run } = useAct();
   const keep = async (): Promise<void> => {
-    onMarked(
-      await call('overrideMark', {
-        params: { paper: marked.id },
-        body: { item: at, earned: Number(earned.replace(',', '.')), reason },
-      }),
-    );
+    const params = { paper: marked.id };
+    const known = item.overrides.length;
+    try {
+      const body = { item: at, earned: Number(earned.replace(',', '.')), reason, known };
+      onMarked(await call('overrideMark', { params, body }));
+    } catch (error) {
+      // What somebody else gave meanwhile is shown beside the words that tell of it.
+      if (error instanceof ApiFailure && error.code === 'marked-meanwhile')
+        onMarked(await call('markedPaper', { params }));
+      throw error;
+    }
     setReason('');
   };
   return (
