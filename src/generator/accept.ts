@@ -8,6 +8,7 @@ import {
   onlyState,
   type Standing,
   type State,
+  voltsAcross,
 } from '../solver/index.ts';
 import { differ, loadsKey, type Picture } from './picture.ts';
 import type { Draft } from './types.ts';
@@ -83,9 +84,7 @@ function between(machine: Machine, state: State): string | undefined {
       case 'coil':
       case 'set':
       case 'reset': {
-        const volts = machine.phases
-          ? Math.hypot(state.re[index]!, state.im[index]!)
-          : Math.abs(state.re[index]!);
+        const volts = voltsAcross(state, index);
         const { limits, volts: rated, dead } = loads[index]!;
         if (
           !dead &&

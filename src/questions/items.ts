@@ -2,7 +2,7 @@
 import type { Circuit, Device } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
 import { anatomyOf, deviceOf, parseTerminalRef } from '../circuit/index.ts';
-import { type Machine, type Network, type State, solveNetwork } from '../solver/index.ts';
+import { distance, type Machine, type Network, type State, solveNetwork } from '../solver/index.ts';
 import { mayBeBetween } from './may-be-between.ts';
 import type { Standpoint } from './solving.ts';
 
@@ -95,13 +95,13 @@ function networkOf(machine: Machine, state: State): Network {
  * nothing joins to a supply is dead here; on site nothing is until it has been proved.
  */
 export function liveState({ machine, state }: Standpoint, terminal: string): string {
-  const { re, im, reference } = networkOf(machine, state);
+  const { volts, reference } = networkOf(machine, state);
   const node = machine.plan.nodeOf.get(terminal)!;
   let most = 0;
   machine.plan.supplies.forEach(({ poles, supply }, index) => {
     const common = poles.at(-1)!.node;
     if (!state.supplyOn[index] || reference[node] !== reference[common]) return;
-    most = Math.max(most, Math.hypot(re[node]! - re[common]!, im[node]! - im[common]!) / supply.volts);
+    most = Math.max(most, distance(volts, node, common) / supply.volts);
   });
   if (most >= LIVE_FROM) return 'live';
   return most < DEAD_BELOW ? 'dead' : 'undefined';

@@ -7,7 +7,6 @@ import { measuringCautions } from './ask/cautions.ts';
 import { situationOf } from './ask/situation.ts';
 import { uncertain } from './check-states.ts';
 import { explainMeter } from './explain/explain-meter.ts';
-import { reachOf } from './explain/potential.ts';
 import type { Kind } from './kind.ts';
 import { proposePoints } from './meter-points.ts';
 import type { Standpoint } from './solving.ts';
@@ -16,18 +15,11 @@ import { timeFor } from './time-expected.ts';
 /** As much of a standpoint as a meter needs. */
 type Stands = Pick<Standpoint, 'machine' | 'state'>;
 
-/** Whether a reading has a sign: with alternating current a meter shows none. */
-const signed = ({ machine, state }: Stands, [first, second]: readonly [string, string]): boolean => {
-  const supplies = [first, second].map((point) => reachOf(machine, state, point)?.supply);
-  return machine.plan.supplies.some(({ name, supply }) => supply.current === 'DC' && supplies.includes(name));
-};
-
 /** What the meter shows, to a millivolt. */
 export function readingOf(standpoint: Stands, points: readonly [string, string]): Reading {
   const { volts, floating } = meter(standpoint.machine, standpoint.state, points[0], points[1]);
   if (floating) return null;
-  const shown = signed(standpoint, points) ? volts : Math.abs(volts);
-  return Math.round(shown * 1000) / 1000 + 0;
+  return Math.round(volts * 1000) / 1000 + 0;
 }
 
 const isAlternating = ({ circuit }: QuestionOf<'meter'>): boolean =>

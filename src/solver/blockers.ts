@@ -1,180 +1,133 @@
-/** Why no current flows in a load: the smallest set of open contacts that keeps it away. */
+/**
+ * Why no current flows in a load: the smallest set of open contacts that keeps it away. Current flows in a load when it lies
+ * on a ring through a source: two ways that have no conductor in common lead from its ends to two potentials of the
+ * supplies. So what stops it leaves no such two ways, which is so when the contacts of the set, together with one
+ * conductor, part it from the supplies (K. Menger, 1927); each conductor that may be the one is tried.
+ */
 import type { Blocker } from '../../shared/solution.ts';
 import { Joining } from './joining.ts';
 import type { Machine } from './machine.ts';
 import { CutGraph } from './minimum-cut.ts';
 import { isClosed } from './network.ts';
-import type { PlanSupply } from './plan.ts';
+import { type RigidSupplies, rigidSupplies } from './rigid-supplies.ts';
 import type { State } from './state.ts';
 
-/** Poles between which a current can flow: of one supply, or of several that are earthed or hang together. */
-interface System {
-  readonly on: boolean;
-  /** Conductors by potential, the return first; those of one potential drive nothing between them. */
-  readonly potentials: readonly (readonly number[])[];
-  readonly supplies: readonly PlanSupply[];
+interface Link {
+  readonly to: number;
+  /** Index of an open switch, which can be cut; -1 for a load or another supply, which can't. */
+  readonly part: number;
+  /** Index of the load; -1. */
+  readonly load: number;
 }
 
-/**
- * What is open in one state. Closed contacts are contracted; between what is left lie open contacts, which can be cut, and
- * loads, which can't. A pole is never passed: current ends there.
- */
+/** Regions up to this many conductors are searched for the very smallest set; in larger ones some set is found. */
+const SMALL = 64;
+
+/** What is open in one state. Closed contacts are contracted; between what is left lie open contacts and loads. */
 export class Blocking {
   private readonly machine: Machine;
   private readonly state: State;
-  private readonly conductor: Int32Array;
-  private readonly graph: CutGraph;
-  private readonly systems: readonly System[];
-  private readonly poles: ReadonlySet<number>;
-  /** Conductors that hang together in any way, poles apart; and the poles each such part could come to. */
-  private readonly parts: Joining;
-  private readonly polesOfPart = new Map<number, Set<number>>();
+  private readonly joining: Joining;
+  private readonly links = new Map<number, Link[]>();
+  private readonly groups: readonly RigidSupplies[];
 
   constructor(machine: Machine, state: State) {
     const { plan } = machine;
     this.machine = machine;
     this.state = state;
-    const joining = new Joining(plan.nodes);
-    for (const [a, b] of plan.joins) joining.join(a, b);
+    this.joining = new Joining(plan.nodes);
+    for (const [a, b] of plan.joins) this.joining.join(a, b);
     plan.switches.forEach(({ a, b }, index) => {
-      if (isClosed(machine, state.at, index)) joining.join(a, b);
+      if (isClosed(machine, state.at, index)) this.joining.join(a, b);
     });
-    this.conductor = Int32Array.from({ length: plan.nodes }, (_, node) => joining.find(node));
-    this.systems = this.systemsOf(plan.supplies);
-    this.poles = new Set(this.systems.flatMap(({ potentials }) => potentials.flat()));
-    this.graph = new CutGraph(plan.nodes);
-    this.parts = new Joining(plan.nodes);
-    const link = (a: number, b: number, part: number, cuttable: boolean): void => {
-      const one = this.conductor[a]!;
-      const other = this.conductor[b]!;
-      this.graph.link(one, other, part, cuttable);
-      const ends = [one, other].map((end) => this.poles.has(end));
-      if (!ends[0] && !ends[1]) this.parts.join(one, other);
+    const earthed = plan.supplies.filter((supply) => supply.earthed);
+    for (const { poles } of earthed) this.joining.join(earthed[0]!.poles.at(-1)!.node, poles.at(-1)!.node);
+    this.groups = this.groupsWith(state.supplyOn);
+    plan.switches.forEach(({ a, b }, part) => {
+      if (!isClosed(machine, state.at, part)) this.link(a, b, part, -1);
+    });
+    plan.loads.forEach(({ a, b, siemens }, load) => {
+      if (siemens > 0) this.link(a, b, -1, load);
+    });
+    plan.supplies.forEach(({ poles }, index) => {
+      if (state.supplyOn[index]) for (const { node } of poles) this.link(node, poles.at(-1)!.node, -1, -1);
+    });
+  }
+
+  private conductorOf(node: number): number {
+    return this.joining.find(node);
+  }
+
+  private groupsWith(supplyOn: Uint8Array): RigidSupplies[] {
+    return rigidSupplies(this.machine, supplyOn, (node) => this.conductorOf(node));
+  }
+
+  private link(a: number, b: number, part: number, load: number): void {
+    const one = this.conductorOf(a);
+    const other = this.conductorOf(b);
+    if (one === other) return;
+    for (const [from, to] of [
+      [one, other],
+      [other, one],
+    ] as const) {
+      const list = this.links.get(from);
+      if (list) list.push({ to, part, load });
+      else this.links.set(from, [{ to, part, load }]);
+    }
+  }
+
+  /** The graph about a load up to the potentials of a group, each of which is one node of it. */
+  private regionOf({ potentials }: RigidSupplies, load: number) {
+    const { a, b } = this.machine.plan.loads[load]!;
+    const railOf = new Map(potentials.flatMap((nodes, rail) => nodes.map((node) => [node, rail] as const)));
+    const number = new Map<number, number>();
+    const queue: number[] = [];
+    const numberOf = (node: number): number => {
+      const rail = railOf.get(node);
+      if (rail !== undefined) return rail;
+      let known = number.get(node);
+      if (known === undefined) {
+        known = potentials.length + queue.push(node) - 1;
+        number.set(node, known);
+      }
+      return known;
     };
-    plan.switches.forEach(({ a, b }, index) => {
-      if (!isClosed(machine, state.at, index)) link(a, b, index, true);
-    });
-    plan.loads.forEach(({ a, b, siemens }, index) => {
-      if (siemens > 0) link(a, b, plan.switches.length + index, false);
-    });
-    for (const { a, b } of [...plan.switches, ...plan.loads]) {
-      this.meets(this.conductor[a]!, this.conductor[b]!);
-      this.meets(this.conductor[b]!, this.conductor[a]!);
-    }
-  }
-
-  private meets(end: number, other: number): void {
-    if (this.poles.has(end) || !this.poles.has(other)) return;
-    const part = this.parts.find(end);
-    const known = this.polesOfPart.get(part);
-    if (known) known.add(other);
-    else this.polesOfPart.set(part, new Set([other]));
-  }
-
-  /** Supplies that are on and touch, directly or through whatever may ever conduct, make one system; so do earthed ones. */
-  private systemsOf(supplies: readonly PlanSupply[]): System[] {
-    const { plan } = this.machine;
-    const hanging = new Joining(plan.nodes);
-    for (const { a, b } of [...plan.switches, ...plan.loads])
-      hanging.join(this.conductor[a]!, this.conductor[b]!);
-    const together = new Joining(supplies.length);
-    const on = supplies.map((_, index) => this.state.supplyOn[index] === 1);
-    const partsOf = ({ poles }: PlanSupply): number[] =>
-      poles.map(({ node }) => hanging.find(this.conductor[node]!));
-    supplies.forEach((one, index) => {
-      for (let before = 0; before < index; before++) {
-        const other = supplies[before]!;
-        if (!on[index] || !on[before]) continue;
-        const touch = partsOf(one).some((part) => partsOf(other).includes(part));
-        if (touch || (one.earthed && other.earthed)) together.join(index, before);
-      }
-    });
-    const members = new Map<number, number[]>();
-    supplies.forEach((_, index) => {
-      const root = together.find(index);
-      members.set(root, [...(members.get(root) ?? []), index]);
-    });
-    return [...members.values()].map((list) => ({
-      on: on[list[0]!]!,
-      supplies: list.map((index) => supplies[index]!),
-      potentials: this.potentialsOf(list.map((index) => supplies[index]!)),
-    }));
-  }
-
-  /** Conductors of the poles; earthed supplies have a potential in common, and so have poles that are joined. */
-  private potentialsOf(supplies: readonly PlanSupply[]): number[][] {
-    const byPotential = new Map<string, number[]>();
-    for (const { name, earthed, poles } of supplies) {
-      // The return comes last of a supply's poles, and is looked at first.
-      for (const { node, re, im } of [...poles].reverse()) {
-        const conductor = this.conductor[node]!;
-        const joined = [...byPotential.values()].find((list) => list.includes(conductor));
-        if (joined) continue;
-        const key = `${earthed ? '' : name} ${re.toFixed(6)} ${im.toFixed(6)}`;
-        const list = byPotential.get(key);
-        if (list) list.push(conductor);
-        else byPotential.set(key, [conductor]);
+    const ends = [...new Set([a, b].map((end) => numberOf(this.conductorOf(end))))];
+    const reached = new Set(ends.filter((end) => end < potentials.length));
+    const edges: [number, number, number][] = [];
+    for (const node of queue) {
+      const here = numberOf(node);
+      for (const { to, part, load: through } of this.links.get(node) ?? []) {
+        if (through === load) continue;
+        const there = numberOf(to);
+        if (there < potentials.length) reached.add(there);
+        else if (there < here) continue;
+        edges.push([here, there, part]);
       }
     }
-    return [...byPotential.values()];
+    return { ends, edges, rails: potentials.length, size: potentials.length + queue.length, reached };
   }
 
-  /** Potentials of a system that a conductor could come to if every contact were closed. */
-  private couldReach({ potentials }: System, end: number): number[] {
-    const poles = this.poles.has(end) ? new Set([end]) : this.polesOfPart.get(this.parts.find(end));
-    return potentials.flatMap((nodes, at) => (nodes.some((node) => poles?.has(node)) ? [at] : []));
-  }
-
-  /**
-   * The smallest cut that keeps the two ends of a load from two different potentials: either end from all, or both from
-   * all but one. Undefined when nothing that is open does.
-   */
-  private cut(system: System, load: number): number[] | undefined {
-    const { plan } = this.machine;
-    const { a, b } = plan.loads[load]!;
-    const ends = [this.conductor[a]!, this.conductor[b]!];
-    if (ends[0] === ends[1]) return this.cutBridged(system, ends[0]!);
-    const [fromA, fromB] = ends.map((end) => this.couldReach(system, end));
-    if (fromA!.length === 0 || fromB!.length === 0) return [];
-    if (fromA!.length === 1 && fromB!.length === 1 && fromA![0] === fromB![0]) return [];
-    const all = system.potentials.flat();
-    const choices: [sources: readonly number[], goals: readonly number[]][] = [
-      ...system.potentials.map((nodes): [number[], number[]] => [
-        ends,
-        all.filter((node) => !nodes.includes(node)),
-      ]),
-      [[ends[0]!], all],
-      [[ends[1]!], all],
-    ];
-    return this.smallest(
-      choices,
-      (node) => !this.poles.has(node),
-      (part) => part !== plan.switches.length + load,
-    );
-  }
-
-  /** Both ends are one conductor, so no contact but those that keep that conductor from a second potential counts. */
-  private cutBridged(system: System, conductor: number): number[] | undefined {
-    const choices = system.potentials.map((nodes): [number[], number[]] => [
-      [conductor],
-      system.potentials.flat().filter((node) => !nodes.includes(node)),
-    ]);
-    return this.smallest(
-      choices,
-      (node) => node === conductor || !this.poles.has(node),
-      (part) => part < this.machine.plan.switches.length,
-    );
-  }
-
-  private smallest(
-    choices: readonly (readonly [sources: readonly number[], goals: readonly number[]])[],
-    passable: (node: number) => boolean,
-    usable: (part: number) => boolean,
-  ): number[] | undefined {
+  /** The smallest cut that keeps a load from a current of these supplies; undefined when nothing that is open does. */
+  private cut(group: RigidSupplies, load: number): number[] | undefined {
+    const { ends, edges, rails, size, reached } = this.regionOf(group, load);
+    if (reached.size < 2) return [];
+    const graph = new CutGraph(size);
+    for (const [one, other, part] of edges) graph.link(one, other, part, part >= 0);
+    const goals = new Set(reached);
+    // Bridged by closed contacts its two ends are one conductor, which must itself be kept from a second potential.
+    const bridged = ends.length === 1;
+    const firm = graph.firmWay(ends, goals);
+    const inside = Array.from({ length: size <= SMALL ? size - rails : 0 }, (_, index) => rails + index);
+    // What lies on every way that can't be cut lies on this one.
+    const candidates = firm ?? [...reached, ...ends, ...inside];
     let best: number[] | undefined;
-    for (const [sources, goals] of choices) {
-      const found = this.graph.cut(sources, new Set(goals), passable, usable);
+    for (const without of [...new Set(candidates)].sort((one, other) => one - other)) {
+      if (bridged && without === ends[0]) continue;
+      const left = new Set([...goals].filter((goal) => goal !== without));
+      const found = graph.cut(ends, left, without, best?.length);
       if (found && (!best || found.length < best.length)) best = found;
+      if (best?.length === 0) break;
     }
     return best;
   }
@@ -190,18 +143,23 @@ export class Blocking {
 
   /** The blockers of a load in which no current flows; see `loadTrace` in shared/solution.ts. */
   of(load: number): Blocker[] {
-    const stops = new Set<number>();
-    const ofDead = new Set<number>();
-    let lost: PlanSupply | undefined;
-    for (const system of this.systems) {
-      const found = this.cut(system, load);
-      if (found) for (const part of found) (system.on ? stops : ofDead).add(part);
-      else if (!system.on) lost ??= system.supplies[0]!;
+    const stops = new Set(this.groups.flatMap((group) => this.cut(group, load) ?? []));
+    if (stops.size > 0) return this.inOrder(stops);
+    // Nothing that is on could feed it: what would with a supply that is off?
+    for (const [index, supply] of this.machine.plan.supplies.entries()) {
+      if (this.state.supplyOn[index]) continue;
+      const supplyOn = this.state.supplyOn.slice();
+      supplyOn[index] = 1;
+      const group = this.groupsWith(supplyOn).find(({ supplies }) => supplies.includes(index))!;
+      const found = this.cut(group, load);
+      const [first, last] = [supply.poles[0]!, supply.poles.at(-1)!];
+      if (!found) return [{ device: supply.name, enter: first.terminal, leave: last.terminal, because: 'fault' }];
+      for (const part of found) stops.add(part);
     }
-    if (stops.size === 0 && lost) {
-      const [first, last] = [lost.poles[0]!, lost.poles.at(-1)!];
-      return [{ device: lost.name, enter: first.terminal, leave: last.terminal, because: 'fault' }];
-    }
-    return [...(stops.size > 0 ? stops : ofDead)].sort((x, y) => x - y).map((part) => this.told(part));
+    return this.inOrder(stops);
+  }
+
+  private inOrder(stops: ReadonlySet<number>): Blocker[] {
+    return [...stops].sort((one, other) => one - other).map((part) => this.told(part));
   }
 }

@@ -1,13 +1,13 @@
 /** What a coil commands, from its voltage and its limits; timers start and stop here. */
+import { lengthAt } from './axes.ts';
 import { DRIVE, type Machine } from './machine.ts';
 import type { State } from './state.ts';
 
 const REST = 1;
 const OPERATED = 2;
 
-/** Volts across a load without sign; with phases the magnitude. */
-export const magnitude = (machine: Machine, state: State, load: number): number =>
-  machine.phases ? Math.hypot(state.re[load]!, state.im[load]!) : Math.abs(state.re[load]!);
+/** Volts r.m.s. across a load, without sign: what a coil or a lamp has, whatever the kind of current. */
+export const voltsAcross = (state: State, load: number): number => lengthAt(state.volts, load);
 
 /** Rounding in the network must not decide at a limit. */
 const SLACK = 1e-9;
@@ -15,7 +15,7 @@ const SLACK = 1e-9;
 /** 1: it has the voltage to operate; -1: to release; 0: between the limits, so it stays as it is. */
 export function band(machine: Machine, state: State, load: number): -1 | 0 | 1 {
   if (load < 0) return -1;
-  const volts = magnitude(machine, state, load);
+  const volts = voltsAcross(state, load);
   if (volts >= machine.operateVolts[load]! * (1 - SLACK)) return 1;
   return volts <= machine.releaseVolts[load]! * (1 + SLACK) ? -1 : 0;
 }

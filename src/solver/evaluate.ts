@@ -6,7 +6,7 @@ import type { State } from './state.ts';
 
 /** Several unknown potentials hang on one another: loads in series, or a back-feed. */
 function solveLinked(machine: Machine, partition: Partition, island: number): void {
-  const { parent, re, im, loadStart, loadA, loadB } = partition;
+  const { parent, volts, loadStart, loadA, loadB } = partition;
   const railEnd = partition.railEnd[island]!;
   const a: number[] = [];
   const b: number[] = [];
@@ -16,15 +16,17 @@ function solveLinked(machine: Machine, partition: Partition, island: number): vo
     b.push(parent[loadB[load]!]!);
     siemens.push(partition.siemens[load]!);
   }
-  const { floating, steps } = solveResistors({ a, b, siemens }, (point) => point < railEnd, re, im);
+  const { floating, steps } = solveResistors({ a, b, siemens }, (point) => point < railEnd, volts);
   machine.effort.steps += steps;
   // A burnt-out load may hang between such a part and a rail; its voltage is nothing definite.
-  for (const point of floating) re[point] = Number.NaN;
+  for (const point of floating) for (const along of volts) along[point] = Number.NaN;
 }
 
 /** All loads hang on one rail: each has the difference of the rail its other end is joined to, or nothing. */
-function evaluateHung(state: State, partition: Partition, island: number, phases: boolean): void {
-  const { parent, re, im, loads, loadA, loadB, loadStart } = partition;
+function evaluateHung(state: State, partition: Partition, island: number): void {
+  const { parent, volts, loads, loadA, loadB, loadStart } = partition;
+  const first = volts[0]!;
+  const firstAcross = state.volts[0]!;
   const railEnd = partition.railEnd[island]!;
   const common = partition.common[island]!;
   const end = loadStart[island + 1]!;
@@ -35,8 +37,11 @@ function evaluateHung(state: State, partition: Partition, island: number, phases
     while (parent[root] !== root) root = parent[root]!;
     const index = loads[load]!;
     const fed = root < railEnd;
-    state.re[index] = fed ? sign * (re[root]! - re[common]!) : 0;
-    if (phases) state.im[index] = fed ? sign * (im[root]! - im[common]!) : 0;
+    firstAcross[index] = fed ? sign * (first[root]! - first[common]!) : 0;
+    for (let axis = 1; axis < volts.length; axis++) {
+      const along = volts[axis]!;
+      state.volts[axis]![index] = fed ? sign * (along[root]! - along[common]!) : 0;
+    }
   }
 }
 
@@ -75,7 +80,6 @@ function joinClosed(at: Uint8Array, partition: Partition, island: number): boole
  */
 export function evaluateIsland(machine: Machine, state: State, island: number): boolean {
   const { partition } = state;
-  const { phases } = machine;
   const { pointStart, switchStart, loadStart } = partition;
   machine.effort.steps +=
     pointStart[island + 1]! -
@@ -84,15 +88,16 @@ export function evaluateIsland(machine: Machine, state: State, island: number): 
     switchStart[island]! +
     2 * (loadStart[island + 1]! - loadStart[island]!);
   if (!joinClosed(state.at, partition, island)) return false;
-  if (partition.common[island]! >= 0) evaluateHung(state, partition, island, phases);
+  if (partition.common[island]! >= 0) evaluateHung(state, partition, island);
   else evaluateLoads(machine, state, partition, island);
   return true;
 }
 
 /** The general case: each cell is the mean of what its loads hang on, or several hang on one another. */
 function evaluateLoads(machine: Machine, state: State, partition: Partition, island: number): void {
-  const { parent, re, im, sum, sumRe, sumIm, loads, loadA, loadB, siemens } = partition;
-  const { phases } = machine;
+  const { parent, volts, sum, currents, loads, loadA, loadB, siemens } = partition;
+  const first = volts[0]!;
+  const firstCurrent = currents[0]!;
   const railEnd = partition.railEnd[island]!;
   const pointEnd = partition.pointStart[island + 1]!;
   const from = partition.loadStart[island]!;
@@ -101,8 +106,7 @@ function evaluateLoads(machine: Machine, state: State, partition: Partition, isl
   for (let point = railEnd; point < pointEnd; point++) {
     parent[point] = parent[parent[point]!]!;
     sum[point] = 0;
-    sumRe[point] = 0;
-    sumIm[point] = 0;
+    for (const along of currents) along[point] = 0;
   }
   let linked = false;
   for (let load = from; load < end; load++) {
@@ -115,32 +119,31 @@ function evaluateLoads(machine: Machine, state: State, partition: Partition, isl
       if (b >= railEnd) linked = true;
       else {
         sum[a] = sum[a]! + g;
-        sumRe[a] = sumRe[a]! + g * re[b]!;
-        if (phases) sumIm[a] = sumIm[a]! + g * im[b]!;
+        firstCurrent[a] = firstCurrent[a]! + g * first[b]!;
+        for (let axis = 1; axis < volts.length; axis++) currents[axis]![a]! += g * volts[axis]![b]!;
       }
     } else if (b >= railEnd) {
       sum[b] = sum[b]! + g;
-      sumRe[b] = sumRe[b]! + g * re[a]!;
-      if (phases) sumIm[b] = sumIm[b]! + g * im[a]!;
+      firstCurrent[b] = firstCurrent[b]! + g * first[a]!;
+      for (let axis = 1; axis < volts.length; axis++) currents[axis]![b]! += g * volts[axis]![a]!;
     }
   }
   for (let point = railEnd; point < pointEnd; point++) {
     if (parent[point] !== point) continue;
     const g = sum[point]!;
     // A conductor that nothing holds has no potential to speak of; NaN says so below.
-    re[point] = g === 0 ? Number.NaN : sumRe[point]! / g;
-    im[point] = phases && g !== 0 ? sumIm[point]! / g : 0;
+    first[point] = g === 0 ? Number.NaN : firstCurrent[point]! / g;
+    for (let axis = 1; axis < volts.length; axis++)
+      volts[axis]![point] = g === 0 ? Number.NaN : currents[axis]![point]! / g;
   }
   if (linked) solveLinked(machine, partition, island);
   for (let load = from; load < end; load++) {
     const a = parent[loadA[load]!]!;
     const b = parent[loadB[load]!]!;
     const index = loads[load]!;
-    const volts = re[a]! - re[b]!;
-    state.re[index] = Number.isNaN(volts) ? 0 : volts;
-    if (phases) {
-      const across = im[a]! - im[b]!;
-      state.im[index] = Number.isNaN(volts) ? 0 : across;
+    for (let axis = 0; axis < volts.length; axis++) {
+      const across = volts[axis]![a]! - volts[axis]![b]!;
+      state.volts[axis]![index] = Number.isNaN(across) ? 0 : across;
     }
   }
 }

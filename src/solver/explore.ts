@@ -144,7 +144,7 @@ class Explorer {
       for (const set of choices.sets) {
         restoreState(scratch, from);
         makeMoves(machine, scratch, set, pending);
-        machine.effort.steps += (machine.mechanisms + scratch.re.length) >> 2;
+        machine.effort.steps += (machine.mechanisms + scratch.volts[0]!.length) >> 2;
         const key = keyOf(machine, scratch, base, group);
         let at = numbers.get(key);
         if (at === undefined) {

@@ -1,6 +1,13 @@
-/** The way the current takes to a load that has voltage. */
+/**
+ * The way the current takes to a load that has voltage: a round of the circuit that current flows along everywhere, from a
+ * pole of a supply through the load and back to another of its poles. What flows in a network is made of such rounds, so
+ * there is one through every load that carries current.
+ */
 import type { TraceHop } from '../../shared/solution.ts';
+import { partsOfVolts } from './axes.ts';
+import { type Currents, currentsAlong } from './currents.ts';
 import { Heap } from './heap.ts';
+import { Joining } from './joining.ts';
 import type { Machine } from './machine.ts';
 import { isClosed, type Network } from './network.ts';
 import type { State } from './state.ts';
@@ -8,200 +15,24 @@ import type { State } from './state.ts';
 /** A way through another supply, or from one to another through earth, is taken where nothing else is left. */
 const THROUGH_SUPPLY = 1_000_000;
 
+/** A pole ends a way; one that leads past it on the same conductor is told only where no other is left. */
+const PAST_POLE = 100_000;
+
 /** A way through another load (series lamps, a back-feed) is taken only where no closed contacts lead there. */
 const THROUGH_LOAD = 1000;
 
+/** Currents below this share of the load's own are rounding. */
+const SHARE = 1e-6;
+
 interface Edge {
-  readonly node: number;
+  readonly to: number;
   readonly cost: number;
-  /** Absent where nothing is passed that a path names: a joined pair, the resistance of a dirty contact. */
-  readonly hop?: TraceHop;
-  /** Index of the load that is passed, or -1. */
-  readonly load: number;
-  /** Index of the supply that is passed, or -1. */
-  readonly supply: number;
-}
-
-/** Cheapest ways from one node to all others, each told by the edge it ends with. */
-interface Ways {
-  readonly cost: Float64Array;
-  readonly from: Int32Array;
-  readonly by: (Edge | undefined)[];
-}
-
-/** What conducts in one state; finds the fed path of each load. */
-export class Feeding {
-  private readonly machine: Machine;
-  private readonly state: State;
-  private readonly network: Network;
-  private readonly edges: Edge[][];
-  private readonly waysOfPole = new Map<number, Ways>();
-
-  constructor(machine: Machine, state: State, network: Network) {
-    this.machine = machine;
-    this.state = state;
-    this.network = network;
-    const { plan } = machine;
-    this.edges = Array.from({ length: plan.nodes }, () => []);
-    const link = (
-      a: number,
-      b: number,
-      cost: number,
-      load: number,
-      hops?: readonly [TraceHop, TraceHop],
-    ): void => {
-      this.edges[a]!.push({ node: b, cost, load, supply: -1, ...(hops ? { hop: hops[0] } : {}) });
-      this.edges[b]!.push({ node: a, cost, load, supply: -1, ...(hops ? { hop: hops[1] } : {}) });
-    };
-    const through = (device: string, from: string, to: string): [TraceHop, TraceHop] => [
-      { device, enter: from, leave: to },
-      { device, enter: to, leave: from },
-    ];
-    for (const [a, b] of plan.joins) link(a, b, 0, -1);
-    plan.switches.forEach(({ a, b, device, from, to }, index) => {
-      if (isClosed(machine, state.at, index)) link(a, b, 1, -1, through(device, from, to));
-    });
-    plan.loads.forEach(({ a, b, device, from, to, role, siemens }, index) => {
-      if (siemens === 0) return;
-      if (role === 'dirt') link(a, b, 0, index);
-      else if (Math.hypot(state.re[index]!, state.im[index]!) > 1e-6)
-        link(a, b, THROUGH_LOAD, index, through(device, from, to));
-    });
-    if (plan.supplies.length > 1) this.linkSupplies();
-  }
-
-  private linkSupplies(): void {
-    const add = (from: number, to: number, supply: number, hop: TraceHop): void => {
-      this.edges[from]!.push({ node: to, cost: THROUGH_SUPPLY, load: -1, supply, hop });
-    };
-    const { supplies } = this.machine.plan;
-    const on = supplies.filter((_, index) => this.state.supplyOn[index]);
-    for (const supply of on) {
-      const { name, poles } = supply;
-      for (const one of poles) {
-        for (const other of poles) {
-          const hop = { device: name, enter: one.terminal, leave: other.terminal };
-          if (one !== other) add(one.node, other.node, supplies.indexOf(supply), hop);
-        }
-      }
-    }
-    // Through earth a path only comes to the other return.
-    const earthed = on.filter((supply) => supply.earthed);
-    for (const one of earthed) {
-      for (const other of earthed) {
-        const { terminal, node } = other.poles.at(-1)!;
-        if (one !== other) add(one.poles.at(-1)!.node, node, -1, { device: other.name, enter: terminal });
-      }
-    }
-  }
-
-  /** Not through a load, nor through the supply whose pole it starts at. */
-  private ways(start: number, supply: number, without: number): Ways {
-    const size = this.edges.length;
-    const cost = new Float64Array(size).fill(Infinity);
-    const from = new Int32Array(size).fill(-1);
-    const by: (Edge | undefined)[] = new Array(size);
-    const heap = new Heap();
-    cost[start] = 0;
-    heap.push(start, 0);
-    for (let top = heap.pop(); top; top = heap.pop()) {
-      if (top.cost > cost[top.item]!) continue;
-      for (const edge of this.edges[top.item]!) {
-        const total = top.cost + edge.cost;
-        if (
-          (edge.load >= 0 && edge.load === without) ||
-          (edge.supply >= 0 && edge.supply === supply) ||
-          total >= cost[edge.node]!
-        )
-          continue;
-        cost[edge.node] = total;
-        from[edge.node] = top.item;
-        by[edge.node] = edge;
-        heap.push(edge.node, total);
-      }
-    }
-    return { cost, from, by };
-  }
-
-  private fromPole(supply: number, node: number): Ways {
-    const key = supply * this.edges.length + node;
-    let ways = this.waysOfPole.get(key);
-    if (!ways) {
-      ways = this.ways(node, supply, -1);
-      this.waysOfPole.set(key, ways);
-    }
-    return ways;
-  }
-
-  /** The way from a supply's pole to an end of a load that doesn't go through the load itself; undefined when there is none. */
-  private reach(
-    supply: number,
-    pole: number,
-    end: number,
-    load: number,
-  ): { cost: number; hops: TraceHop[] } | undefined {
-    const found = this.walk(this.fromPole(supply, pole), end, load);
-    if (found !== 'through') return found;
-    // The cheapest way of all went through the load: one without it is looked for.
-    const other = this.walk(this.ways(pole, supply, load), end, load);
-    return other === 'through' ? undefined : other;
-  }
-
-  private walk(
-    { cost, from, by }: Ways,
-    end: number,
-    load: number,
-  ): { cost: number; hops: TraceHop[] } | 'through' | undefined {
-    if (cost[end] === Infinity) return undefined;
-    const hops: TraceHop[] = [];
-    for (let node = end, edge = by[node]; edge; node = from[node]!, edge = by[node]) {
-      if (edge.load === load) return 'through';
-      if (edge.hop) hops.push(edge.hop);
-    }
-    return { cost: cost[end]!, hops: hops.reverse() };
-  }
-
-  /**
-   * The path that feeds a load, from a supply's pole through the load to another of its poles, or undefined when no
-   * current flows in it.
-   */
-  path(load: number): TraceHop[] | undefined {
-    const { machine, state, network } = this;
-    const { plan } = machine;
-    const { a, b, device, from, to, siemens, volts } = plan.loads[load]!;
-    const across = Math.hypot(state.re[load]!, state.im[load]!);
-    if (siemens === 0 || across < 1e-6 * volts) return undefined;
-    let best: { cost: number; path: TraceHop[] } | undefined;
-    plan.supplies.forEach(({ name, poles }, index) => {
-      if (!state.supplyOn[index]) return;
-      const ends = poles.map(({ node }) => ({
-        a: this.reach(index, node, a, load),
-        b: this.reach(index, node, b, load),
-      }));
-      for (const [one, first] of poles.entries()) {
-        for (const [two, second] of poles.entries()) {
-          const wayA = ends[one]!.a;
-          const wayB = ends[two]!.b;
-          if (one === two || !wayA || !wayB) continue;
-          // The current runs down the potential, so the pole at `from` is the higher one when the voltage is positive.
-          const drop = (network.re[first.node]! - network.re[second.node]!) * state.re[load]!;
-          const cost = wayA.cost + wayB.cost;
-          if (!machine.phases && drop <= 0 && cost < THROUGH_SUPPLY) continue;
-          if (best && best.cost <= cost) continue;
-          const path = [
-            { device: name, enter: first.terminal },
-            ...wayA.hops,
-            { device, enter: from, leave: to },
-            ...[...wayB.hops].reverse().map(turned),
-            { device: name, enter: second.terminal },
-          ];
-          // Told from the line pole to the return, whichever way round the load is connected.
-          best = { cost, path: one === poles.length - 1 ? [...path].reverse().map(turned) : path };
-        }
-      }
-    });
-    return best?.path;
-  }
+  /** What a path names of it; absent for a joined pair, or the resistance of a dirty contact. */
+  readonly hops?: readonly TraceHop[];
+  /** Whether the current may take it, in amperes along it; absent: contacts carry whatever comes. */
+  readonly amps?: (currents: Currents) => number;
+  /** Where a supply is passed: the poles it is entered and left at. */
+  readonly passes?: { readonly supply: string; readonly enter: string; readonly leave: string };
 }
 
 const turned = ({ device, enter, leave }: TraceHop): TraceHop => ({
@@ -209,3 +40,207 @@ const turned = ({ device, enter, leave }: TraceHop): TraceHop => ({
   enter: leave ?? enter,
   ...(leave ? { leave: enter } : {}),
 });
+
+/** A bare terminal on the way that its neighbour names too is left out. */
+const withoutRepeats = (path: readonly TraceHop[]): TraceHop[] =>
+  path.filter(({ device, enter, leave }, index) => {
+    if (leave !== undefined || index === 0 || index === path.length - 1) return true;
+    return ![path[index - 1]!, path[index + 1]!].some(
+      (other) => other.device === device && [other.enter, other.leave].includes(enter),
+    );
+  });
+
+/** What conducts in one state; finds the fed path of each load. */
+export class Feeding {
+  private readonly machine: Machine;
+  private readonly state: State;
+  private readonly network: Network;
+  private readonly net: Joining;
+  /** By node; a pole has a second place, `past`, where a way has come out of its supply. */
+  private readonly edges: Edge[][];
+  private readonly past = new Map<number, number>();
+  private readonly known = new Map<string, Currents>();
+
+  constructor(machine: Machine, state: State, network: Network) {
+    this.machine = machine;
+    this.state = state;
+    this.network = network;
+    const { plan } = machine;
+    this.net = new Joining(plan.nodes);
+    this.edges = Array.from({ length: plan.nodes }, () => []);
+    plan.supplies.forEach(({ poles }, index) => {
+      for (const { node } of poles)
+        if (state.supplyOn[index] && !this.past.has(node)) this.past.set(node, this.edges.push([]) - 1);
+    });
+    this.linkParts();
+    this.linkSupplies();
+    for (const [node, past] of this.past) this.edges[node]!.push({ to: past, cost: PAST_POLE });
+  }
+
+  /** Where ways go on from a node by contacts and loads. */
+  private on(node: number): Edge[] {
+    return this.edges[this.past.get(node) ?? node]!;
+  }
+
+  private linkParts(): void {
+    const { machine, state, net } = this;
+    const { plan } = machine;
+    const link = (a: number, b: number, edge: Omit<Edge, 'to'>, back: Omit<Edge, 'to'>): void => {
+      this.on(a).push({ to: b, ...edge });
+      this.on(b).push({ to: a, ...back });
+    };
+    for (const [a, b] of plan.joins) {
+      net.join(a, b);
+      link(a, b, { cost: 0 }, { cost: 0 });
+    }
+    plan.switches.forEach(({ a, b, device, from, to }, index) => {
+      if (!isClosed(machine, state.at, index)) return;
+      net.join(a, b);
+      const hop = { device, enter: from, leave: to };
+      link(a, b, { cost: 1, hops: [hop] }, { cost: 1, hops: [turned(hop)] });
+    });
+    plan.loads.forEach(({ a, b, device, from, to, role, siemens }, index) => {
+      if (siemens === 0) return;
+      const hop = { device, enter: from, leave: to };
+      const dirt = role === 'dirt';
+      const cost = dirt ? 0 : THROUGH_LOAD;
+      link(
+        a,
+        b,
+        { cost, amps: ({ through }) => through[index]!, ...(dirt ? {} : { hops: [hop] }) },
+        { cost, amps: ({ through }) => -through[index]!, ...(dirt ? {} : { hops: [turned(hop)] }) },
+      );
+    });
+  }
+
+  /**
+   * Through a supply from a pole that takes current to one that gives it, and through earth from return to return. Where
+   * a supply has phases their currents add up to less in the neutral, or to nothing; what comes to it ends there all the same.
+   */
+  private linkSupplies(): void {
+    const { machine, state, past } = this;
+    const { supplies } = machine.plan;
+    const enter = (from: number, edge: Edge): void => {
+      this.edges[from]!.push(edge);
+      const beyond = past.get(from);
+      if (beyond !== undefined) this.edges[beyond]!.push(edge);
+    };
+    supplies.forEach(({ name, poles, earthed }, supply) => {
+      if (state.supplyOn[supply]) {
+        poles.forEach((one, taking) => {
+          poles.forEach((other, giving) => {
+            if (one === other) return;
+            enter(one.node, {
+              to: past.get(other.node)!,
+              cost: THROUGH_SUPPLY,
+              hops: [{ device: name, enter: one.terminal, leave: other.terminal }],
+              passes: { supply: name, enter: one.terminal, leave: other.terminal },
+              amps: ({ given, potentials }) =>
+                poles.length > 2 && potentials[supply]![giving]! > potentials[supply]![taking]!
+                  ? Infinity
+                  : Math.min(-given[supply]![taking]!, given[supply]![giving]!),
+            });
+          });
+        });
+      }
+      if (!earthed) return;
+      supplies.forEach((other, another) => {
+        if (!other.earthed || another === supply) return;
+        const [here, there] = [poles.at(-1)!, other.poles.at(-1)!];
+        enter(here.node, {
+          to: past.get(there.node) ?? there.node,
+          cost: THROUGH_SUPPLY,
+          hops: [
+            { device: name, enter: here.terminal },
+            { device: other.name, enter: there.terminal },
+          ],
+          amps: ({ fromEarth }) => {
+            const [into, out] = [-fromEarth[supply]!, fromEarth[another]!];
+            return Math.min(Number.isNaN(into) ? Infinity : into, Number.isNaN(out) ? Infinity : out);
+          },
+        });
+      });
+    });
+  }
+
+  /** Of one axis the sign is the current's own; of several the load's voltage is the direction, a direct part positive. */
+  private directionFor(load: number): number[] {
+    const { axes } = this.machine;
+    const { volts } = this.state;
+    if (axes.count === 1) return [1];
+    const size = Math.hypot(...volts.map((along) => along[load]!));
+    const direct = axes.direct < 0 ? 0 : volts[axes.direct]![load]!;
+    const sign = direct < -1e-9 * size ? -1 : 1;
+    return volts.map((along) => (sign * along[load]!) / size);
+  }
+
+  private currentsFor(load: number): Currents {
+    const direction = this.directionFor(load);
+    const key = direction.map((part) => part.toFixed(9)).join();
+    let currents = this.known.get(key);
+    if (!currents) {
+      const { machine, state, network, net } = this;
+      currents = currentsAlong(machine, state, network, (node) => net.find(node), direction);
+      this.known.set(key, currents);
+    }
+    return currents;
+  }
+
+  /**
+   * The path that feeds a load, from a supply's pole through the load to another of its poles, or undefined when no
+   * current flows in it.
+   */
+  path(load: number): TraceHop[] | undefined {
+    const { axes, plan } = this.machine;
+    const { a, b, device, from, to, siemens, volts } = plan.loads[load]!;
+    const own = partsOfVolts(axes, (axis) => this.state.volts[axis]![load]!, axes.count);
+    if (siemens === 0 || Math.hypot(own.direct, own.alternating) < 1e-6 * volts) return undefined;
+    const currents = this.currentsFor(load);
+    const amps = currents.through[load]!;
+    const ends = amps > 0 ? { high: a, low: b } : { high: b, low: a };
+    const hop = { device, enter: from, leave: to };
+    const round = this.round(ends.low, ends.high, currents, SHARE * Math.abs(amps));
+    if (!round) return undefined;
+    const source = round.findLastIndex(({ passes }) => passes !== undefined);
+    const { supply, enter, leave } = round[source]!.passes!;
+    const hops = (edges: readonly Edge[]): TraceHop[] => edges.flatMap((edge) => edge.hops ?? []);
+    const path: TraceHop[] = [
+      { device: supply, enter: leave },
+      ...hops(round.slice(source + 1)),
+      amps > 0 ? hop : turned(hop),
+      ...hops(round.slice(0, source)),
+      { device: supply, enter },
+    ];
+    // Alternating current has no direction: it is told from the line pole to the return.
+    const { poles } = plan.supplies.find(({ name }) => name === supply)!;
+    const backwards = Math.abs(own.direct) < 1e-9 && leave === poles.at(-1)!.terminal;
+    return withoutRepeats(backwards ? path.reverse().map(turned) : path);
+  }
+
+  /** The cheapest way on from the low end of a load, with the current, that comes to its high end through a supply. */
+  private round(low: number, high: number, currents: Currents, least: number): Edge[] | undefined {
+    const goals = new Set([high, this.past.get(high) ?? high]);
+    const cost = new Map<number, number>([[low, 0]]);
+    const cameBy = new Map<number, { from: number; edge: Edge }>();
+    const heap = new Heap();
+    heap.push(low, 0);
+    for (let top = heap.pop(); top; top = heap.pop()) {
+      if (top.cost > cost.get(top.item)!) continue;
+      if (goals.has(top.item)) {
+        const edges: Edge[] = [];
+        for (let at = top.item, way = cameBy.get(at); way; at = way.from, way = cameBy.get(at))
+          edges.unshift(way.edge);
+        return edges;
+      }
+      for (const edge of this.edges[top.item]!) {
+        if (edge.amps && !(edge.amps(currents) > least)) continue;
+        const total = top.cost + edge.cost;
+        if (total >= (cost.get(edge.to) ?? Infinity)) continue;
+        cost.set(edge.to, total);
+        cameBy.set(edge.to, { from: top.item, edge });
+        heap.push(edge.to, total);
+      }
+    }
+    return undefined;
+  }
+}

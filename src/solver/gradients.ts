@@ -14,8 +14,7 @@ interface Core {
   readonly other: Int32Array;
   readonly siemens: Float64Array;
   readonly diagonal: Float64Array;
-  readonly currentRe: Float64Array;
-  readonly currentIm: Float64Array;
+  readonly current: Float64Array;
 }
 
 /** Nodes of parts that hang on no known node; the first of each such part is taken to be at 0. */
@@ -47,9 +46,8 @@ function loose(links: Links): { floating: number[]; pinned: Set<number> } {
 function coreOf(
   links: Links,
   pinned: ReadonlySet<number>,
-  currents: ReadonlyMap<number, readonly [re: number, im: number]>,
-  re: Float64Array,
-  im: Float64Array,
+  currents: ReadonlyMap<number, number>,
+  volts: Float64Array,
 ): Core {
   const nodes = [...links.keys()].filter((node) => !pinned.has(node));
   const place = new Map(nodes.map((node, index) => [node, index]));
@@ -57,19 +55,15 @@ function coreOf(
   const other: number[] = [];
   const siemens: number[] = [];
   const diagonal = new Float64Array(nodes.length);
-  const currentRe = new Float64Array(nodes.length);
-  const currentIm = new Float64Array(nodes.length);
+  const current = new Float64Array(nodes.length);
   nodes.forEach((node, index) => {
-    const [ownRe, ownIm] = currents.get(node) ?? [0, 0];
     let sum = 0;
-    let sumRe = ownRe;
-    let sumIm = ownIm;
+    let amps = currents.get(node) ?? 0;
     for (const [neighbour, g] of links.get(node)!) {
       sum += g;
       const at = place.get(neighbour);
       if (at === undefined) {
-        sumRe += g * re[neighbour]!;
-        sumIm += g * im[neighbour]!;
+        amps += g * volts[neighbour]!;
       } else {
         other.push(at);
         siemens.push(g);
@@ -77,8 +71,7 @@ function coreOf(
     }
     start[index + 1] = other.length;
     diagonal[index] = sum;
-    currentRe[index] = sumRe;
-    currentIm[index] = sumIm;
+    current[index] = amps;
   });
   return {
     nodes,
@@ -86,8 +79,7 @@ function coreOf(
     other: Int32Array.from(other),
     siemens: Float64Array.from(siemens),
     diagonal,
-    currentRe,
-    currentIm,
+    current,
   };
 }
 
@@ -97,11 +89,11 @@ const dot = (one: Float64Array, other: Float64Array): number => {
   return sum;
 };
 
-/** Potentials for one part of the currents, and how many rounds it took. */
-function potentials(
-  { start, other, siemens, diagonal }: Core,
-  current: Float64Array,
-): { x: Float64Array; rounds: number } {
+/** The potentials of the core's nodes, and how many rounds it took. */
+function potentials({ start, other, siemens, diagonal, current }: Core): {
+  x: Float64Array;
+  rounds: number;
+} {
   const size = diagonal.length;
   const x = new Float64Array(size);
   const residual = current.slice();
@@ -131,29 +123,18 @@ function potentials(
   return { x, rounds };
 }
 
-/** Fills in the potentials of all nodes of `links`; the others are known. */
+/** Fills in the potentials of all nodes of `links` along one axis; the others are known. */
 export function solveCore(
   links: Links,
-  currents: ReadonlyMap<number, readonly [re: number, im: number]>,
-  re: Float64Array,
-  im: Float64Array,
+  currents: ReadonlyMap<number, number>,
+  volts: Float64Array,
 ): { floating: readonly number[]; steps: number } {
   const { floating, pinned } = loose(links);
-  for (const node of pinned) {
-    re[node] = 0;
-    im[node] = 0;
-  }
-  const core = coreOf(links, pinned, currents, re, im);
-  let steps = 0;
-  for (const [current, into] of [
-    [core.currentRe, re],
-    [core.currentIm, im],
-  ] as const) {
-    const { x, rounds } = potentials(core, current);
-    core.nodes.forEach((node, index) => {
-      into[node] = x[index]!;
-    });
-    steps += rounds * (core.other.length + 8 * core.nodes.length);
-  }
-  return { floating, steps };
+  for (const node of pinned) volts[node] = 0;
+  const core = coreOf(links, pinned, currents, volts);
+  const { x, rounds } = potentials(core);
+  core.nodes.forEach((node, index) => {
+    volts[node] = x[index]!;
+  });
+  return { floating, steps: rounds * (core.other.length + 8 * core.nodes.length) };
 }

@@ -1,5 +1,7 @@
 /** The exact solver. A circuit becomes a plan, a plan a machine; a machine is settled, explored, timed, read and traced. */
 export { applyAct, type Effect } from './acts.ts';
+export { distance, type Volts } from './axes.ts';
+export { voltsAcross } from './coils.ts';
 export type { Ending } from './endings.ts';
 export { EXPLORE_LIMITS, type Exploration, type ExploreLimits, explore } from './explore.ts';
 export { type Machine, machineOf } from './machine.ts';

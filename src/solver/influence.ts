@@ -3,6 +3,7 @@
  * remembers (a latch, a timer, a coil between its limits), every order of operation ends in the same state, and nothing
  * needs exploring.
  */
+import { distance } from './axes.ts';
 import { Joining } from './joining.ts';
 import { DRIVE, type Machine } from './machine.ts';
 import type { Partition } from './partition.ts';
@@ -56,7 +57,7 @@ function canShort(partition: Partition, island: number): boolean {
  * nothing in series with them.
  */
 function mayLandBetween(machine: Machine, partition: Partition, island: number): boolean {
-  const { loads, loadA, loadB, siemens, loadStart, re, im } = partition;
+  const { loads, loadA, loadB, siemens, loadStart, volts: potentials } = partition;
   const first = partition.pointStart[island]!;
   const railEnd = partition.railEnd[island]!;
   if (railEnd - first < 2) return false;
@@ -72,7 +73,7 @@ function mayLandBetween(machine: Machine, partition: Partition, island: number):
     if (!hung && conducting > 1) return true;
     for (let one = first; one < railEnd; one++) {
       for (let other = first; other < one; other++) {
-        const volts = Math.hypot(re[one]! - re[other]!, im[one]! - im[other]!);
+        const volts = distance(potentials, one, other);
         if (volts > machine.releaseVolts[index]! && volts < machine.operateVolts[index]!) return true;
       }
     }

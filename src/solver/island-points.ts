@@ -79,8 +79,8 @@ export interface Points {
   readonly railEnd: Int32Array;
   readonly a: Int32Array;
   readonly b: Int32Array;
-  readonly re: number[];
-  readonly im: number[];
+  /** Potentials along each axis; of points that are no rails 0. */
+  readonly volts: readonly (readonly number[])[];
   /** Some island lies between rails that share no reference. */
   readonly mixed: boolean;
 }
@@ -103,8 +103,7 @@ export function numberPoints(
   const railEnd = new Int32Array(islands);
   const a = new Int32Array(parts.a.length);
   const b = new Int32Array(parts.b.length);
-  const re: number[] = [];
-  const im: number[] = [];
+  const volts: number[][] = rails.volts.map(() => []);
   const keys: number[] = [];
   let mixed = false;
   for (let island = 0; island < islands; island++) {
@@ -118,8 +117,9 @@ export function numberPoints(
       if (key < nodes || pointAt[key] !== -1) continue;
       const node = rails.nodes[key - nodes]!;
       pointAt[key] = keys.push(key) - 1;
-      re.push(rails.re[node]!);
-      im.push(rails.im[node]!);
+      volts.forEach((along, axis) => {
+        along.push(rails.volts[axis]![node]!);
+      });
       if (group !== -1 && group !== rails.group[node]) mixed = true;
       group = rails.group[node]!;
     }
@@ -129,13 +129,12 @@ export function numberPoints(
       const key = place[(index & 1 ? parts.b : parts.a)[part]!]!;
       if (pointAt[key] === -1) {
         pointAt[key] = keys.push(key) - 1;
-        re.push(0);
-        im.push(0);
+        for (const along of volts) along.push(0);
       }
       (index & 1 ? b : a)[part] = pointAt[key]!;
     }
     for (let point = pointStart[island]!; point < keys.length; point++) pointAt[keys[point]!] = -1;
   }
   pointStart[islands] = keys.length;
-  return { pointStart, railEnd, a, b, re, im, mixed };
+  return { pointStart, railEnd, a, b, volts, mixed };
 }

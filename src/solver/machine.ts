@@ -4,6 +4,7 @@
  * mechanism is one of the positions in which it is closed. So a changeover on its way has both legs open.
  */
 
+import { type Axes, axesOf } from './axes.ts';
 import type { Partition } from './partition.ts';
 import type { Plan } from './plan.ts';
 
@@ -36,8 +37,8 @@ export interface Machine {
   readonly loadMechanism: Int32Array;
   readonly operateVolts: Float64Array;
   readonly releaseVolts: Float64Array;
-  /** True when some supply has phases, so potentials have an imaginary part. */
-  readonly phases: boolean;
+  /** The parts that voltages have. */
+  readonly axes: Axes;
   /** Partitions met so far, by the state of the feeding devices; see partition.ts. */
   readonly partitions: Map<string, Partition>;
   /** Mechanisms that feed: fuses, breakers, isolators. */
@@ -103,7 +104,7 @@ export function machineOf(plan: Plan): Machine {
     loadMechanism,
     operateVolts,
     releaseVolts,
-    phases: plan.supplies.some(({ poles }) => poles.some(({ im }) => im !== 0)),
+    axes: axesOf(plan.supplies),
     partitions: new Map(),
     feeds,
     effort: { steps: 0 },

@@ -30,35 +30,52 @@ export class CutGraph {
 
   /**
    * The parts of a smallest cut that parts the sources from the goals, of equal ones that nearest the goals; undefined
-   * when there is a way that can't be cut.
+   * when there is a way that can't be cut, or none smaller than `below`.
    *
-   * @param passable - whether a way may lead on from a node, a source included
-   * @param usable - whether an edge counts, by its part
+   * @param without - a node that isn't there
    */
   cut(
     sources: readonly number[],
     goals: ReadonlySet<number>,
-    passable: (node: number) => boolean,
-    usable: (part: number) => boolean,
+    without: number,
+    below = Infinity,
   ): number[] | undefined {
-    if (sources.some((source) => goals.has(source))) return undefined;
+    const starts = sources.filter((source) => source !== without);
+    if (starts.some((source) => goals.has(source))) return undefined;
     this.room = Int32Array.from(this.rooms);
-    for (;;) {
-      if (!this.levels(sources, goals, passable, usable)) break;
-      const grown = this.augment(sources, goals, passable, usable);
-      if (grown >= UNCUTTABLE / 2) return undefined;
+    let total = 0;
+    while (this.levels(starts, goals, without)) {
+      total += this.augment(starts, goals);
+      if (total >= Math.min(below, UNCUTTABLE)) return undefined;
     }
-    return this.nearest(goals, passable, usable);
+    return this.nearest(goals, without);
+  }
+
+  /** A way from the sources to the goals that can't be cut, as its nodes; undefined when there is none. */
+  firmWay(sources: readonly number[], goals: ReadonlySet<number>): number[] | undefined {
+    const cameFrom = new Map<number, number>();
+    const queue = [...sources];
+    for (const source of sources) cameFrom.set(source, -1);
+    for (const node of queue) {
+      if (goals.has(node)) {
+        const way: number[] = [];
+        for (let at = node; at >= 0; at = cameFrom.get(at)!) way.push(at);
+        return way;
+      }
+      for (const arc of this.arcsAt[node]!) {
+        const to = this.heads[arc]!;
+        if (this.rooms[arc]! < UNCUTTABLE || cameFrom.has(to)) continue;
+        cameFrom.set(to, node);
+        queue.push(to);
+      }
+    }
+    return undefined;
   }
 
   /** Breadth first from the sources; whether a goal is reached. */
-  private levels(
-    sources: readonly number[],
-    goals: ReadonlySet<number>,
-    passable: (node: number) => boolean,
-    usable: (part: number) => boolean,
-  ): boolean {
+  private levels(sources: readonly number[], goals: ReadonlySet<number>, without: number): boolean {
     this.level = new Int32Array(this.arcsAt.length).fill(-1);
+    if (without >= 0) this.level[without] = -2;
     const queue = [...sources];
     for (const source of sources) this.level[source] = 0;
     let reached = false;
@@ -67,10 +84,9 @@ export class CutGraph {
         reached = true;
         continue;
       }
-      if (!passable(node)) continue;
       for (const arc of this.arcsAt[node]!) {
         const to = this.heads[arc]!;
-        if (this.room[arc]! <= 0 || !usable(this.parts[arc]!) || this.level[to] !== -1) continue;
+        if (this.room[arc]! <= 0 || this.level[to] !== -1) continue;
         this.level[to] = this.level[node]! + 1;
         queue.push(to);
       }
@@ -78,23 +94,18 @@ export class CutGraph {
     return reached;
   }
 
-  /** Fills all ways of this level; without recursion, for long ways. Returns the largest way found. */
-  private augment(
-    sources: readonly number[],
-    goals: ReadonlySet<number>,
-    passable: (node: number) => boolean,
-    usable: (part: number) => boolean,
-  ): number {
+  /** Fills all ways of this level; without recursion, for long ways. Returns what flows on them. */
+  private augment(sources: readonly number[], goals: ReadonlySet<number>): number {
     const next = new Int32Array(this.arcsAt.length);
-    let largest = 0;
+    let total = 0;
     for (const source of sources) {
       const way: number[] = [];
       let node = source;
       for (;;) {
         if (goals.has(node)) {
           const amount = way.reduce((least, arc) => Math.min(least, this.room[arc]!), UNCUTTABLE);
-          largest = Math.max(largest, amount);
-          if (amount >= UNCUTTABLE / 2) return largest;
+          total += amount;
+          if (total >= UNCUTTABLE) return total;
           for (const arc of way) {
             this.room[arc] = this.room[arc]! - amount;
             this.room[arc ^ 1] = this.room[arc ^ 1]! + amount;
@@ -103,16 +114,12 @@ export class CutGraph {
           node = source;
           continue;
         }
-        const arcs = passable(node) ? this.arcsAt[node]! : [];
+        const arcs = this.arcsAt[node]!;
         let arc = -1;
         for (; next[node]! < arcs.length; next[node] = next[node]! + 1) {
           const candidate = arcs[next[node]!]!;
           const to = this.heads[candidate]!;
-          if (
-            this.room[candidate]! > 0 &&
-            usable(this.parts[candidate]!) &&
-            this.level[to] === this.level[node]! + 1
-          ) {
+          if (this.room[candidate]! > 0 && this.level[to] === this.level[node]! + 1) {
             arc = candidate;
             break;
           }
@@ -128,23 +135,18 @@ export class CutGraph {
         next[node] = next[node]! + 1;
       }
     }
-    return largest;
+    return total;
   }
 
   /** Searched backwards from the goals along what still has room: the cut is where that ends. */
-  private nearest(
-    goals: ReadonlySet<number>,
-    passable: (node: number) => boolean,
-    usable: (part: number) => boolean,
-  ): number[] {
+  private nearest(goals: ReadonlySet<number>, without: number): number[] {
     const seen = new Set(goals);
     const queue = [...goals];
     for (const node of queue) {
       for (const arc of this.arcsAt[node]!) {
         const from = this.heads[arc]!;
         // Room on the way towards the goal: from `from` to `node`.
-        if (seen.has(from) || !usable(this.parts[arc]!) || this.room[arc ^ 1]! <= 0 || !passable(from))
-          continue;
+        if (from === without || seen.has(from) || this.room[arc ^ 1]! <= 0) continue;
         seen.add(from);
         queue.push(from);
       }
@@ -153,7 +155,7 @@ export class CutGraph {
     for (const node of seen) {
       for (const arc of this.arcsAt[node]!) {
         const from = this.heads[arc]!;
-        if (!seen.has(from) && usable(this.parts[arc]!) && passable(from)) parts.add(this.parts[arc]!);
+        if (from !== without && !seen.has(from)) parts.add(this.parts[arc]!);
       }
     }
     return [...parts].sort((a, b) => a - b);

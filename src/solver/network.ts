@@ -4,67 +4,22 @@
  * than the islands and always right: it decides short circuits, joined supplies and meter readings, and the tests
  * hold the islands against it.
  */
+import { alongAxis, newVolts, type Volts } from './axes.ts';
 import { Joining } from './joining.ts';
 import type { Machine } from './machine.ts';
+import { NO_VOLTS, Potentials } from './potentials.ts';
+import { shortCircuits } from './short-circuits.ts';
 import { solveResistors } from './star-mesh.ts';
 import type { State } from './state.ts';
+import { polesThatHold } from './supplies.ts';
 
 export interface Network {
-  /** Potential of each node; comparable only between nodes of the same reference. */
-  readonly re: Float64Array;
-  readonly im: Float64Array;
+  /** Potential of each node along each axis; comparable only between nodes of the same reference. */
+  readonly volts: Volts;
   /** Nodes with the same number share a reference, so a meter between them reads something definite. */
   readonly reference: Int32Array;
-  /** Indices of supplies of which two poles are joined without resistance. */
-  readonly shorted: readonly number[];
-}
-
-/** Union-find in which each node knows its potential against its root. */
-class Potentials {
-  readonly parent: Int32Array;
-  readonly re: Float64Array;
-  readonly im: Float64Array;
-
-  constructor(size: number) {
-    this.parent = Int32Array.from({ length: size }, (_, index) => index);
-    this.re = new Float64Array(size);
-    this.im = new Float64Array(size);
-  }
-
-  /** The root; afterwards `re` and `im` of the node are its potential against it. */
-  find(node: number): number {
-    const { parent, re, im } = this;
-    const way: number[] = [];
-    let root = node;
-    while (parent[root] !== root) {
-      way.push(root);
-      root = parent[root]!;
-    }
-    let sumRe = 0;
-    let sumIm = 0;
-    for (let index = way.length - 1; index >= 0; index--) {
-      const at = way[index]!;
-      sumRe += re[at]!;
-      sumIm += im[at]!;
-      re[at] = sumRe;
-      im[at] = sumIm;
-      parent[at] = root;
-    }
-    return root;
-  }
-
-  /** Fixes potential(a) - potential(b); false when that contradicts what is known. */
-  fix(a: number, b: number, re: number, im: number): boolean {
-    const rootA = this.find(a);
-    const rootB = this.find(b);
-    const differenceRe = re + this.re[b]! - this.re[a]!;
-    const differenceIm = im + this.im[b]! - this.im[a]!;
-    if (rootA === rootB) return Math.abs(differenceRe) < 1e-9 && Math.abs(differenceIm) < 1e-9;
-    this.parent[rootA] = rootB;
-    this.re[rootA] = differenceRe;
-    this.im[rootA] = differenceIm;
-    return true;
-  }
+  /** Groups of supplies whose poles are joined without resistance so that their voltages contradict each other. */
+  readonly shorted: readonly (readonly number[])[];
 }
 
 /** Whether a switch is closed in this state. */
@@ -74,44 +29,43 @@ export const isClosed = (machine: Machine, at: Uint8Array, index: number): boole
   return mask !== 0 && (mechanism < 0 || (at[mechanism]! & ~mask) === 0);
 };
 
-/** Solves the network of a state as it stands. A short-circuited supply is left out of what is solved. */
-export function solveNetwork(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): Network {
+/** Joins what closed contacts join. */
+function joinClosed(machine: Machine, at: Uint8Array): Potentials {
   const { plan } = machine;
-  const potentials = new Potentials(plan.nodes);
-  for (const [a, b] of plan.joins) potentials.fix(a, b, 0, 0);
+  const potentials = new Potentials(machine.axes, plan.nodes);
+  for (const [a, b] of plan.joins) potentials.fix(a, b, NO_VOLTS);
   plan.switches.forEach(({ a, b }, index) => {
-    if (isClosed(machine, at, index)) potentials.fix(a, b, 0, 0);
+    if (isClosed(machine, at, index)) potentials.fix(a, b, NO_VOLTS);
   });
-  const shorted: number[] = [];
+  return potentials;
+}
+
+/** Lets the supplies hold their poles, and earth the returns of earthed ones; false when something contradicts itself. */
+function hold(machine: Machine, potentials: Potentials, supplyOn: Uint8Array): boolean {
+  const { plan, axes } = machine;
   let earth = -1;
+  let fits = true;
   plan.supplies.forEach((supply, index) => {
-    const common = supply.poles.at(-1)!;
-    if (!supplyOn[index]) return;
-    // A failing pole must leave no half-made union behind, so the poles are tried before they are fixed.
-    const apart = supply.poles.every((one, at) =>
-      supply.poles.every((other, before) => {
-        if (before >= at || potentials.find(one.node) !== potentials.find(other.node)) return true;
-        const re = potentials.re[one.node]! - potentials.re[other.node]!;
-        const im = potentials.im[one.node]! - potentials.im[other.node]!;
-        return Math.abs(re - one.re + other.re) < 1e-9 && Math.abs(im - one.im + other.im) < 1e-9;
-      }),
-    );
-    if (!apart) {
-      shorted.push(index);
-      return;
-    }
-    for (const pole of supply.poles) {
-      if (!potentials.fix(pole.node, common.node, pole.re, pole.im) && !shorted.includes(index))
-        shorted.push(index);
-    }
-  });
-  plan.supplies.forEach((supply, index) => {
-    if (!supply.earthed || !supplyOn[index]) return;
     const common = supply.poles.at(-1)!.node;
+    for (const pole of polesThatHold(supply, supplyOn[index] === 1))
+      fits = potentials.fix(pole.node, common, (axis) => alongAxis(axes, pole, axis)) && fits;
+    if (!supply.earthed) return;
     if (earth < 0) earth = common;
-    else if (!potentials.fix(common, earth, 0, 0) && !shorted.includes(index)) shorted.push(index);
+    else fits = potentials.fix(common, earth, NO_VOLTS) && fits;
   });
-  return { ...solveGroups(machine, potentials), shorted };
+  return fits;
+}
+
+/** Solves the network of a state as it stands. Short-circuited supplies are left out of what is solved. */
+export function solveNetwork(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): Network {
+  const potentials = joinClosed(machine, at);
+  if (hold(machine, potentials, supplyOn)) return { ...solveGroups(machine, potentials), shorted: [] };
+  const joined = joinClosed(machine, at);
+  const shorted = shortCircuits(machine, supplyOn, (node) => joined.find(node));
+  const left = supplyOn.slice();
+  for (const supply of shorted.flat()) left[supply] = 0;
+  hold(machine, joined, left);
+  return { ...solveGroups(machine, joined), shorted };
 }
 
 /**
@@ -119,13 +73,12 @@ export function solveNetwork(machine: Machine, at: Uint8Array, supplyOn: Uint8Ar
  * others are unknown. A resistor sees the difference of two groups plus a fixed one, that of its ends against their roots.
  */
 function solveGroups(machine: Machine, potentials: Potentials): Omit<Network, 'shorted'> {
-  const { plan } = machine;
+  const { plan, axes } = machine;
   const groupOf = Int32Array.from({ length: plan.nodes }, (_, node) => potentials.find(node));
   const parts = new Joining(plan.nodes);
   const degree = new Int32Array(plan.nodes);
   const links = { a: [] as number[], b: [] as number[], siemens: [] as number[] };
-  const extraRe: number[] = [];
-  const extraIm: number[] = [];
+  const extra: number[][] = potentials.volts.map(() => []);
   for (const { a, b, siemens } of plan.loads) {
     const one = groupOf[a]!;
     const other = groupOf[b]!;
@@ -136,42 +89,37 @@ function solveGroups(machine: Machine, potentials: Potentials): Omit<Network, 's
     links.a.push(one);
     links.b.push(other);
     links.siemens.push(siemens);
-    extraRe.push(potentials.re[a]! - potentials.re[b]!);
-    extraIm.push(potentials.im[a]! - potentials.im[b]!);
+    potentials.volts.forEach((along, axis) => {
+      extra[axis]!.push(along[a]! - along[b]!);
+    });
   }
   const chosen = new Int32Array(plan.nodes).fill(-1);
   for (const group of [...links.a, ...links.b]) {
     const part = parts.find(group);
     if (chosen[part] === -1 || degree[group]! > degree[chosen[part]!]!) chosen[part] = group;
   }
-  const groupRe = new Float64Array(plan.nodes);
-  const groupIm = new Float64Array(plan.nodes);
+  const groupVolts = newVolts(axes, plan.nodes);
   const { steps } = solveResistors(
-    { ...links, extraRe, extraIm },
+    { ...links, extra },
     (group) => chosen[parts.find(group)] === group,
-    groupRe,
-    groupIm,
+    groupVolts,
   );
   machine.effort.steps += steps + 4 * (plan.nodes + plan.switches.length + plan.loads.length);
-  const re = new Float64Array(plan.nodes);
-  const im = new Float64Array(plan.nodes);
-  const reference = new Int32Array(plan.nodes);
-  for (let node = 0; node < plan.nodes; node++) {
-    const group = groupOf[node]!;
-    re[node] = groupRe[group]! + potentials.re[node]!;
-    im[node] = groupIm[group]! + potentials.im[node]!;
-    reference[node] = parts.find(group);
-  }
-  return { re, im, reference };
+  const volts = potentials.volts.map((along, axis) =>
+    along.map((offset, node) => groupVolts[axis]![groupOf[node]!]! + offset),
+  );
+  const reference = Int32Array.from(groupOf, (group) => parts.find(group));
+  return { volts, reference };
 }
 
-/** Writes the voltages of every load from the whole network; returns the short-circuited supplies. */
-export function evaluateWhole(machine: Machine, state: State): readonly number[] {
+/** Writes the voltages of every load from the whole network; returns the groups of short-circuited supplies. */
+export function evaluateWhole(machine: Machine, state: State): Network['shorted'] {
   const network = solveNetwork(machine, state.at, state.supplyOn);
   machine.plan.loads.forEach(({ a, b }, index) => {
     const together = network.reference[a] === network.reference[b];
-    state.re[index] = together ? network.re[a]! - network.re[b]! : 0;
-    state.im[index] = together ? network.im[a]! - network.im[b]! : 0;
+    network.volts.forEach((along, axis) => {
+      state.volts[axis]![index] = together ? along[a]! - along[b]! : 0;
+    });
   });
   return network.shorted;
 }

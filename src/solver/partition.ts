@@ -3,6 +3,7 @@
  * that are joined to a supply's pole through closed feeding devices are rails: their potential is known, so what hangs
  * between rails falls into islands that can't influence each other. A moving contact then costs only its own island.
  */
+import { newVolts, type Volts } from './axes.ts';
 import { islandOfPart, numberPoints, ordered, partsOf } from './island-points.ts';
 import type { Machine } from './machine.ts';
 import { findRails } from './rails.ts';
@@ -42,11 +43,10 @@ export interface Partition {
   readonly whole: boolean;
   /** Working memory of whoever evaluates: potentials of points (the rails' are set once), and what finds them. */
   readonly parent: Int32Array;
-  readonly re: Float64Array;
-  readonly im: Float64Array;
+  readonly volts: Volts;
+  /** Conductance that a point hangs on, and the currents through it from known points, along each axis. */
   readonly sum: Float64Array;
-  readonly sumRe: Float64Array;
-  readonly sumIm: Float64Array;
+  readonly currents: Volts;
   /** Islands to be evaluated again. */
   readonly dirty: Uint8Array;
   readonly queue: Int32Array;
@@ -126,7 +126,7 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
   }
   switchStart[count] = nextSwitch;
   loadStart[count] = nextLoad;
-  const size = points.re.length;
+  const size = points.volts[0]!.length;
   return {
     islands: count,
     pointStart: points.pointStart,
@@ -146,11 +146,9 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
     ...islandsOfMechanisms(machine.mechanisms, count, switchStart, mechanism),
     whole: rails.whole || points.mixed,
     parent: new Int32Array(size),
-    re: Float64Array.from(points.re),
-    im: Float64Array.from(points.im),
+    volts: points.volts.map((along) => Float64Array.from(along)),
     sum: new Float64Array(size),
-    sumRe: new Float64Array(size),
-    sumIm: new Float64Array(size),
+    currents: newVolts(machine.axes, size),
     dirty: new Uint8Array(count),
     queue: new Int32Array(count),
   };

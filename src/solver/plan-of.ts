@@ -84,11 +84,12 @@ function polesOf(supply: Supply, nodeOf: ReadonlyMap<string, number>): PlanPole[
   const terminals = supplyTerminals(supply);
   return terminals.map((terminal, index) => {
     const node = nodeOf.get(`${supply.name}:${terminal}`)!;
-    if (index === terminals.length - 1) return { terminal, node, re: 0, im: 0 };
-    if (supply.current !== '3AC') return { terminal, node, re: supply.volts, im: 0 };
+    if (index === terminals.length - 1) return { terminal, node, direct: 0, re: 0, im: 0 };
+    if (supply.current === 'DC') return { terminal, node, direct: supply.volts, re: 0, im: 0 };
+    if (supply.current === 'AC') return { terminal, node, direct: 0, re: supply.volts, im: 0 };
     const angle = (-2 * Math.PI * index) / 3;
     const star = supply.volts / Math.sqrt(3);
-    return { terminal, node, re: star * Math.cos(angle), im: star * Math.sin(angle) };
+    return { terminal, node, direct: 0, re: star * Math.cos(angle), im: star * Math.sin(angle) };
   });
 }
 

@@ -66,7 +66,8 @@ export interface PlanLoad {
 export interface PlanPole {
   readonly terminal: string;
   readonly node: number;
-  /** Potential against the supply's return in volts r.m.s.; `im` only for three-phase. */
+  /** Volts against the supply's return: the direct part, or the r.m.s. phasor of an alternating one; see axes.ts. */
+  readonly direct: number;
   readonly re: number;
   readonly im: number;
 }

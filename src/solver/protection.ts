@@ -1,122 +1,77 @@
 /** What opens on a short circuit. */
 import type { Machine } from './machine.ts';
-import { isClosed } from './network.ts';
 import { partitionFor } from './partition.ts';
+import { type ShortWay, shortWay } from './short-way.ts';
 import type { State } from './state.ts';
 
-/**
- * Switches on the shortest closed way from one pole of a supply to another, in order; undefined when there is none.
- * `across`: the way may go through the other supplies and through earth, as the current does when two supplies of
- * different voltage are joined at both poles.
- */
-function closedWay(
-  machine: Machine,
-  state: State,
-  { supply, from, to, across }: { supply: number; from: number; to: number; across: boolean },
-): number[] | undefined {
-  const { plan } = machine;
-  const links = new Map<number, { node: number; part: number }[]>();
-  const link = (a: number, b: number, part: number): void => {
-    for (const [one, other] of [
-      [a, b],
-      [b, a],
-    ] as const) {
-      const list = links.get(one);
-      if (list) list.push({ node: other, part });
-      else links.set(one, [{ node: other, part }]);
-    }
-  };
-  for (const [a, b] of plan.joins) link(a, b, -1);
-  plan.switches.forEach(({ a, b }, index) => {
-    if (isClosed(machine, state.at, index)) link(a, b, index);
-  });
-  if (across) {
-    let earth: number | undefined;
-    plan.supplies.forEach(({ poles, earthed }, index) => {
-      if (!state.supplyOn[index]) return;
-      const common = poles.at(-1)!.node;
-      if (index !== supply) for (const { node } of poles) link(node, common, -1);
-      if (!earthed) return;
-      if (earth !== undefined) link(earth, common, -1);
-      earth = common;
-    });
-  }
-  const cameBy = new Map<number, { node: number; part: number }>();
-  const queue = [from];
-  const seen = new Set(queue);
-  for (const node of queue) {
-    if (node === to) {
-      const way: number[] = [];
-      for (let here = to; here !== from; ) {
-        const { node: before, part } = cameBy.get(here)!;
-        if (part >= 0) way.unshift(part);
-        here = before;
-      }
-      return way;
-    }
-    for (const next of links.get(node) ?? []) {
-      if (seen.has(next.node)) continue;
-      seen.add(next.node);
-      cameBy.set(next.node, { node, part: next.part });
-      queue.push(next.node);
-    }
-  }
-  return undefined;
+interface Protecting {
+  readonly mechanism: number;
+  readonly amps: number | undefined;
 }
 
-/**
- * The protective mechanism that opens: the lowest rating on the way; of equals the one nearest the fault. A pole that is
- * welded can't interrupt anything.
- */
-function opener(machine: Machine, way: readonly number[]): number | undefined {
-  let best: number | undefined;
-  let lowest = Infinity;
-  for (const part of way) {
+/** The protective mechanisms on a way, in its order. A pole that is welded can't interrupt anything. */
+function protecting(machine: Machine, switches: readonly number[]): Protecting[] {
+  return switches.flatMap((part) => {
     const mechanism = machine.switchMechanism[part]!;
     const found = mechanism < 0 ? undefined : machine.plan.mechanisms[mechanism];
-    if (!found?.protects || found.frozenAt !== undefined || machine.plan.switches[part]!.fixed) continue;
-    const amps = found.amps ?? Infinity;
-    if (best === undefined || amps <= lowest) {
-      best = mechanism;
-      lowest = amps;
-    }
-  }
-  return best;
-}
-
-/** The device that clears a short circuit of a supply; undefined when nothing protects it. */
-function openerFor(machine: Machine, state: State, supply: number): number | undefined {
-  const { poles } = machine.plan.supplies[supply]!;
-  for (const across of [false, true]) {
-    for (const one of poles) {
-      for (const other of poles) {
-        if (one === other || (one.re === other.re && one.im === other.im)) continue;
-        const way = closedWay(machine, state, { supply, from: one.node, to: other.node, across });
-        if (way) return opener(machine, way);
-      }
-    }
-  }
-  return undefined;
+    if (!found?.protects || found.frozenAt !== undefined || machine.plan.switches[part]!.fixed) return [];
+    return [{ mechanism, amps: found.amps }];
+  });
 }
 
 /**
- * Clears one short circuit of the given supplies: a protective device on the closed way between two poles opens, or,
- * where there is none, the supply is lost. The partition is brought up to date; voltages are not.
+ * The one that opens: the lowest rating on the way, of equal ones the one nearest the fault. One without a rating is taken
+ * for lower than what lies before it, since fuses are graded towards the loads (common practice, no source).
  */
-export function clearShort(machine: Machine, state: State, shorted: readonly number[]): void {
-  const { plan } = machine;
-  for (const index of shorted) {
-    const opened = openerFor(machine, state, index);
-    if (opened === undefined) {
-      state.supplyOn[index] = 0;
-      state.shorted.push(index);
-      continue;
-    }
-    const closed = plan.switches.find(({ mechanism }) => mechanism === opened)!.closedIn[0]!;
-    const open = 1 << (1 - closed);
-    state.at[opened] = open;
-    state.goal[opened] = open;
-    state.tripped.push(opened);
+function openerOf(way: readonly Protecting[]): number | undefined {
+  let best: Protecting | undefined;
+  for (const next of way) if ((next.amps ?? Infinity) <= (best?.amps ?? Infinity)) best = next;
+  if (best?.amps !== undefined) {
+    const behind = way.slice(way.lastIndexOf(best) + 1);
+    best = behind.findLast(({ amps }) => amps === undefined) ?? best;
   }
+  return best?.mechanism;
+}
+
+/** In a ring of supplies no place is nearer the fault than another: all of the lowest rating open. */
+function openersInRing(ring: readonly Protecting[]): number[] {
+  const rating = ({ amps }: Protecting): number => amps ?? Infinity;
+  const lowest = Math.min(...ring.map(rating));
+  return [...new Set(ring.filter((each) => rating(each) === lowest).map(({ mechanism }) => mechanism))];
+}
+
+function open(machine: Machine, state: State, mechanism: number): void {
+  const closed = machine.plan.switches.find((part) => part.mechanism === mechanism)!.closedIn[0]!;
+  const opened = 1 << (1 - closed);
+  state.at[mechanism] = opened;
+  state.goal[mechanism] = opened;
+  state.tripped.push(mechanism);
+}
+
+function lose(state: State, supply: number): void {
+  if (!state.supplyOn[supply]) return;
+  state.supplyOn[supply] = 0;
+  state.shorted.push(supply);
+}
+
+function clear(machine: Machine, state: State, supply: number, way: ShortWay): void {
+  const devices = protecting(machine, way.switches);
+  const ring = way.supplies.length > 0;
+  const opener = openerOf(devices);
+  if (opener === undefined) for (const lost of [supply, ...way.supplies].sort((a, b) => a - b)) lose(state, lost);
+  else for (const mechanism of ring ? openersInRing(devices) : [opener]) open(machine, state, mechanism);
+}
+
+/**
+ * Clears one short circuit of a group of supplies: a protective device on the way of its current opens, or, where there is
+ * none, the supplies on the way are lost. One at a time, because what opens may clear the others too. The partition is
+ * brought up to date; voltages are not.
+ */
+export function clearShort(machine: Machine, state: State, group: readonly number[]): void {
+  const ways = group.map((supply) => ({ supply, way: shortWay(machine, state, supply) }));
+  // A supply short-circuited by contacts alone comes before rings of several.
+  const first = ways.find(({ way }) => way?.supplies.length === 0) ?? ways.find(({ way }) => way);
+  if (first?.way) clear(machine, state, first.supply, first.way);
+  else for (const supply of group) lose(state, supply);
   state.partition = partitionFor(machine, state.at, state.supplyOn);
 }

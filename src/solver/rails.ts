@@ -1,12 +1,14 @@
 /** Rails: what feeding devices (fuses, breakers, isolators) join to a pole of a supply, so that its potential is known. */
+import { alongAxis, newVolts, type Volts } from './axes.ts';
 import { Joining } from './joining.ts';
 import { DRIVE, type Machine } from './machine.ts';
+import { polesThatHold } from './supplies.ts';
 
 /** Nodes joined to a pole through closed feeding devices. */
 export interface Rails {
   readonly joining: Joining;
-  readonly re: Float64Array;
-  readonly im: Float64Array;
+  /** Potential of each node that is part of a rail, along each axis; NaN elsewhere. */
+  readonly volts: Volts;
   readonly group: Int32Array;
   /** Number of the rail each node is part of, -1 elsewhere. Rails of one potential and reference are one. */
   readonly number: Int32Array;
@@ -21,7 +23,7 @@ export const feeds = (machine: Machine, mechanism: number): boolean =>
 
 /** The rails of one state of the feeding devices and supplies. */
 export function findRails(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): Rails {
-  const { plan, closedMask } = machine;
+  const { plan, closedMask, axes } = machine;
   const joining = new Joining(plan.nodes);
   for (const [a, b] of plan.joins) joining.join(a, b);
   for (let index = 0; index < plan.switches.length; index++) {
@@ -30,22 +32,21 @@ export function findRails(machine: Machine, at: Uint8Array, supplyOn: Uint8Array
     const position = mechanism < 0 ? 0 : at[mechanism]!;
     if ((position & ~closedMask[index]!) === 0) joining.join(a, b);
   }
-  const re = new Float64Array(plan.nodes).fill(Number.NaN);
-  const im = new Float64Array(plan.nodes).fill(Number.NaN);
+  const volts = newVolts(axes, plan.nodes);
+  for (const along of volts) along.fill(Number.NaN);
   const group = new Int32Array(plan.nodes).fill(-1);
+  const alike = (one: number, other: number): boolean => volts.every((along) => along[one] === along[other]);
   let whole = false;
   plan.supplies.forEach((supply, index) => {
-    if (!supplyOn[index]) return;
     // All earthed supplies share one reference.
-    const reference = supply.earthed
-      ? plan.supplies.findIndex(({ earthed }, at) => earthed && supplyOn[at])
-      : index;
-    for (const pole of supply.poles) {
+    const reference = supply.earthed ? plan.supplies.findIndex(({ earthed }) => earthed) : index;
+    for (const pole of polesThatHold(supply, supplyOn[index] === 1)) {
       const root = joining.find(pole.node);
-      if (group[root] !== -1 && (group[root] !== reference || re[root] !== pole.re || im[root] !== pole.im))
-        whole = true;
-      re[root] = pole.re;
-      im[root] = pole.im;
+      const known = volts.map((along, axis) => along[root] === alongAxis(axes, pole, axis));
+      if (group[root] !== -1 && (group[root] !== reference || known.includes(false))) whole = true;
+      volts.forEach((along, axis) => {
+        along[root] = alongAxis(axes, pole, axis);
+      });
       group[root] = reference;
     }
   });
@@ -53,15 +54,12 @@ export function findRails(machine: Machine, at: Uint8Array, supplyOn: Uint8Array
   const nodes: number[] = [];
   for (let node = 0; node < plan.nodes; node++) {
     const root = joining.find(node);
-    re[node] = re[root]!;
-    im[node] = im[root]!;
+    for (const along of volts) along[node] = along[root]!;
     group[node] = group[root]!;
     if (group[node] === -1) continue;
-    let rail = nodes.findIndex(
-      (other) => group[other] === group[node] && re[other] === re[node] && im[other] === im[node],
-    );
+    let rail = nodes.findIndex((other) => group[other] === group[node] && alike(other, node));
     if (rail < 0) rail = nodes.push(node) - 1;
     number[node] = rail;
   }
-  return { joining, re, im, group, number, nodes, whole };
+  return { joining, volts, group, number, nodes, whole };
 }

@@ -1,6 +1,7 @@
 import type { CoilReading, InputState, LampState } from '../../shared/solution.ts';
 import { DARK_BELOW, LIT_FROM } from '../circuit/standards.ts';
-import { band, magnitude } from './coils.ts';
+import { partsOfVolts } from './axes.ts';
+import { band, voltsAcross } from './coils.ts';
 import type { Machine } from './machine.ts';
 import type { State } from './state.ts';
 
@@ -13,19 +14,39 @@ export interface Readings {
   readonly volts: Readonly<Record<string, number>>;
 }
 
+const SLACK = 1e-9;
+
+/** Volts below this are rounding. */
+const NOTHING = 1e-6;
+
+/** Direct volts from the `from` to the `to` terminal of a load, and the r.m.s. value of what alternates across it. */
+export const voltsOf = ({ axes }: Machine, { volts }: State, load: number) =>
+  partsOfVolts(axes, (axis) => volts[axis]![load]!, axes.count);
+
 /** lit, dim or dark from the voltage against the rated one; a burnt-out lamp is dark. */
 export function lampStateAt(machine: Machine, state: State, load: number): LampState {
   const { volts, dead } = machine.plan.loads[load]!;
-  const share = dead ? 0 : magnitude(machine, state, load) / volts;
-  if (share >= LIT_FROM - 1e-9) return 'lit';
-  return share < DARK_BELOW ? 'dark' : 'dim';
+  const share = dead ? 0 : voltsAcross(state, load) / volts;
+  // Rounding must not decide at a limit: at just 80 % a lamp is lit, at just 10 % it is dim.
+  if (share >= LIT_FROM - SLACK) return 'lit';
+  return share < DARK_BELOW - SLACK ? 'dark' : 'dim';
 }
 
-/** 0, 1 or undefined by the input's bands. A reversed voltage is no 1. */
+/**
+ * 0, 1 or undefined by the input's bands, which are of direct voltage from the input to its common: a reversed one is no 1.
+ * An alternating voltage swings by its peak about the direct one; where it doesn't stay within one band all the time,
+ * what the input makes of it isn't defined.
+ */
 export function inputStateAt(machine: Machine, state: State, load: number): InputState {
   const { bands, inverted, dead } = machine.plan.loads[load]!;
-  const volts = dead ? 0 : machine.phases ? magnitude(machine, state, load) : state.re[load]!;
-  const read = volts >= bands!.oneFrom - 1e-9 ? '1' : volts <= bands!.zeroUpTo + 1e-9 ? '0' : 'undefined';
+  const { direct, alternating } = dead ? { direct: 0, alternating: 0 } : voltsOf(machine, state, load);
+  const swing = Math.SQRT2 * alternating;
+  const read =
+    direct - swing >= bands!.oneFrom - SLACK
+      ? '1'
+      : direct + swing <= bands!.zeroUpTo + SLACK
+        ? '0'
+        : 'undefined';
   if (!inverted || read === 'undefined') return read;
   return read === '1' ? '0' : '1';
 }
@@ -40,7 +61,7 @@ function coilAt(machine: Machine, state: State, load: number): CoilReading {
     operated: state.at[mechanism] === 2,
     energised: at > 0 || held,
     band: held ? 'operates' : BANDS[at + 1]!,
-    volts: magnitude(machine, state, load),
+    volts: voltsAcross(state, load),
   };
 }
 
@@ -55,8 +76,10 @@ export function readState(machine: Machine, state: State): Readings {
   const volts: Record<string, number> = {};
   machine.plan.loads.forEach((load, index) => {
     if (load.role === 'dirt') return;
-    const across = machine.phases ? magnitude(machine, state, index) : state.re[index]!;
-    volts[`${load.device}:${load.from}-${load.to}`] = tidy(across);
+    const { direct, alternating } = voltsOf(machine, state, index);
+    volts[`${load.device}:${load.from}-${load.to}`] = tidy(
+      alternating < NOTHING ? direct : Math.hypot(direct, alternating),
+    );
     switch (load.role) {
       case 'coil':
       case 'set':

@@ -55,7 +55,7 @@ function evaluateAll(machine: Machine, state: State, pending: Pending): void {
     forget(state, pending);
     pending.all = false;
     state.partition = partitionFor(machine, state.at, state.supplyOn);
-    let shorted: readonly number[] = [];
+    let shorted: readonly (readonly number[])[] = [];
     let apart = !(state.whole || state.partition.whole);
     if (apart) {
       for (let island = 0; island < state.partition.islands; island++) {
@@ -70,8 +70,9 @@ function evaluateAll(machine: Machine, state: State, pending: Pending): void {
       // Two supplies joined by a contact: their islands no longer stand alone.
       if (shorted.length === 0 && !state.partition.whole) state.whole = true;
     }
-    if (shorted.length === 0) break;
-    clearShort(machine, state, shorted);
+    const [group] = shorted;
+    if (!group) break;
+    clearShort(machine, state, group);
   }
   for (let mechanism = 0; mechanism < machine.mechanisms; mechanism++) consider(machine, mechanism, pending);
 }

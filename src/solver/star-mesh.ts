@@ -2,8 +2,10 @@
  * Node voltages of a resistive network with some nodes held: unknown nodes are eliminated one by one by the star-mesh
  * transformation (A. Rosen, 1924), fewest neighbours first, and found again in reverse order as the conductance-weighted
  * mean of their neighbours. All conductances stay positive, so nothing is lost to cancellation, and a tree costs linear
- * time. Where every node that is left has very many neighbours, the rest is left to gradients.ts.
+ * time. Where every node that is left has very many neighbours, the rest is left to gradients.ts. The network is eliminated
+ * once; each axis of the voltages is then found for itself (superposition).
  */
+import type { Volts } from './axes.ts';
 import { solveCore } from './gradients.ts';
 
 /** Neighbours from which on a node isn't eliminated any more. */
@@ -13,9 +15,8 @@ export interface Resistors {
   readonly a: readonly number[];
   readonly b: readonly number[];
   readonly siemens: readonly number[];
-  /** Volts that each resistor sees from `a` to `b` on top of the difference of the nodes' potentials. */
-  readonly extraRe?: readonly number[];
-  readonly extraIm?: readonly number[];
+  /** Volts that each resistor sees from `a` to `b` on top of the difference of the nodes' potentials, along each axis. */
+  readonly extra?: readonly (readonly number[])[];
 }
 
 export interface Solved {
@@ -31,9 +32,13 @@ export interface Solved {
 interface Eliminated {
   readonly node: number;
   readonly neighbours: readonly (readonly [number, number])[];
+  /** Conductance of all neighbours together. */
+  readonly sum: number;
 }
 
-const add = (links: Map<number, Map<number, number>>, a: number, b: number, g: number): void => {
+type Links = Map<number, Map<number, number>>;
+
+const add = (links: Links, a: number, b: number, g: number): void => {
   let at = links.get(a);
   if (!at) {
     at = new Map();
@@ -42,23 +47,19 @@ const add = (links: Map<number, Map<number, number>>, a: number, b: number, g: n
   at.set(b, (at.get(b) ?? 0) + g);
 };
 
-/** Currents that flow into nodes from outside, driven by the extra volts. */
-function injections({ a, b, siemens, extraRe, extraIm }: Resistors): Map<number, [re: number, im: number]> {
-  const currents = new Map<number, [number, number]>();
-  if (!extraRe) return currents;
-  const inject = (node: number, re: number, im: number): void => {
-    const at = currents.get(node);
-    if (at) {
-      at[0] += re;
-      at[1] += im;
-    } else currents.set(node, [re, im]);
+/** Currents that flow into nodes from outside, driven by the extra volts along one axis. */
+function injections({ a, b, siemens, extra }: Resistors, axis: number): Map<number, number> {
+  const currents = new Map<number, number>();
+  const volts = extra?.[axis];
+  if (!volts) return currents;
+  const inject = (node: number, amps: number): void => {
+    currents.set(node, (currents.get(node) ?? 0) + amps);
   };
   for (let index = 0; index < a.length; index++) {
-    const re = siemens[index]! * extraRe[index]!;
-    const im = siemens[index]! * (extraIm?.[index] ?? 0);
-    if (a[index] === b[index] || (re === 0 && im === 0)) continue;
-    inject(a[index]!, -re, -im);
-    inject(b[index]!, re, im);
+    const amps = siemens[index]! * volts[index]!;
+    if (a[index] === b[index] || amps === 0) continue;
+    inject(a[index]!, -amps);
+    inject(b[index]!, amps);
   }
   return currents;
 }
@@ -66,18 +67,12 @@ function injections({ a, b, siemens, extraRe, extraIm }: Resistors): Map<number,
 /**
  * Fills in the potentials of the unknown nodes.
  *
- * @param held - says of a node whether its potential in `re` and `im` is given
- * @param re - potentials in volts, written for every unknown node that a resistor touches
- * @param im - imaginary parts
+ * @param held - says of a node whether its potential is given
+ * @param volts - potentials along each axis, written for every unknown node that a resistor touches
  */
-export function solveResistors(
-  resistors: Resistors,
-  held: (node: number) => boolean,
-  re: Float64Array,
-  im: Float64Array,
-): Solved {
+export function solveResistors(resistors: Resistors, held: (node: number) => boolean, volts: Volts): Solved {
   const { a, b, siemens } = resistors;
-  const links = new Map<number, Map<number, number>>();
+  const links: Links = new Map();
   for (let index = 0; index < a.length; index++) {
     const from = a[index]!;
     const to = b[index]!;
@@ -86,35 +81,43 @@ export function solveResistors(
     if (!held(from)) add(links, from, to, g);
     if (!held(to)) add(links, to, from, g);
   }
-  const currents = injections(resistors);
-  const { order, steps } = eliminate(links, currents);
-  const core = links.size > 0 ? solveCore(links, currents, re, im) : undefined;
-  const floating = new Set<number>(core?.floating);
-  for (let index = order.length - 1; index >= 0; index--) {
-    const { node, neighbours } = order[index]!;
-    const [currentRe, currentIm] = currents.get(node) ?? [0, 0];
-    let sum = 0;
-    let sumRe = currentRe;
-    let sumIm = currentIm;
-    let loose = true;
-    for (const [other, g] of neighbours) {
-      sum += g;
-      sumRe += g * re[other]!;
-      sumIm += g * im[other]!;
-      if (!floating.has(other)) loose = false;
+  const { order, steps } = eliminate(links);
+  const floating = new Set<number>();
+  let spent = steps;
+  volts.forEach((along, axis) => {
+    const currents = injections(resistors, axis);
+    if (currents.size > 0) passOn(order, currents);
+    if (links.size > 0) {
+      const core = solveCore(links, currents, along);
+      spent += core.steps;
+      for (const node of core.floating) floating.add(node);
     }
-    re[node] = sum === 0 ? 0 : sumRe / sum;
-    im[node] = sum === 0 ? 0 : sumIm / sum;
-    if (loose) floating.add(node);
+    for (let index = order.length - 1; index >= 0; index--) {
+      const { node, neighbours, sum } = order[index]!;
+      let amps = currents.get(node) ?? 0;
+      let loose = true;
+      for (const [other, g] of neighbours) {
+        amps += g * along[other]!;
+        if (!floating.has(other)) loose = false;
+      }
+      along[node] = sum === 0 ? 0 : amps / sum;
+      if (loose) floating.add(node);
+    }
+  });
+  return { floating: [...floating], steps: spent };
+}
+
+/** What flows into a node that is taken out flows into its neighbours instead, by their conductances. */
+function passOn(order: readonly Eliminated[], currents: Map<number, number>): void {
+  for (const { node, neighbours, sum } of order) {
+    const amps = currents.get(node);
+    if (amps === undefined) continue;
+    for (const [other, g] of neighbours) currents.set(other, (currents.get(other) ?? 0) + (g / sum) * amps);
   }
-  return { floating: [...floating], steps: steps + (core?.steps ?? 0) };
 }
 
 /** Takes nodes out one by one; what each was joined to is kept in the order they went. What is left stays in `links`. */
-function eliminate(
-  links: Map<number, Map<number, number>>,
-  currents: Map<number, [re: number, im: number]>,
-): { order: Eliminated[]; steps: number } {
+function eliminate(links: Links): { order: Eliminated[]; steps: number } {
   const order: Eliminated[] = [];
   let steps = 0;
   // Buckets by degree; a stale entry (degree changed since) is skipped when it comes up.
@@ -134,20 +137,11 @@ function eliminate(
     const star = links.get(node);
     if (!star || star.size !== degree) continue;
     const neighbours = [...star];
-    order.push({ node, neighbours });
+    const sum = neighbours.reduce((total, [, g]) => total + g, 0);
+    order.push({ node, neighbours, sum });
     links.delete(node);
     steps += 8 + degree * degree * 4;
-    const sum = neighbours.reduce((total, [, g]) => total + g, 0);
-    const current = currents.get(node);
-    for (const [other, g] of neighbours) {
-      links.get(other)?.delete(node);
-      if (!current || !links.has(other)) continue;
-      const share = currents.get(other);
-      if (share) {
-        share[0] += (g / sum) * current[0];
-        share[1] += (g / sum) * current[1];
-      } else currents.set(other, [(g / sum) * current[0], (g / sum) * current[1]]);
-    }
+    for (const [other] of neighbours) links.get(other)?.delete(node);
     for (let one = 0; one < neighbours.length; one++) {
       const [p, gp] = neighbours[one]!;
       for (let two = one + 1; two < neighbours.length; two++) {

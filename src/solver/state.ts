@@ -1,3 +1,4 @@
+import { newVolts, type Volts } from './axes.ts';
 import type { Machine } from './machine.ts';
 import { type Partition, partitionFor } from './partition.ts';
 
@@ -12,9 +13,8 @@ export interface State {
   /** Held energised by the scenario. */
   readonly held: Uint8Array;
   readonly supplyOn: Uint8Array;
-  /** Volts across each load from its `from` to its `to` terminal; `im` only where there are phases. */
-  readonly re: Float64Array;
-  readonly im: Float64Array;
+  /** Volts across each load from its `from` to its `to` terminal, along each axis of the machine. */
+  readonly volts: Volts;
   /** When each timer is due, in seconds; Infinity when none runs. */
   readonly due: Float64Array;
   /** Seconds since the scenario began. */
@@ -47,8 +47,7 @@ export function startState(machine: Machine, start: 'live' | 'dead'): State {
     heading: Uint8Array.from(at),
     held: new Uint8Array(at.length),
     supplyOn,
-    re: new Float64Array(plan.loads.length),
-    im: new Float64Array(plan.loads.length),
+    volts: newVolts(machine.axes, plan.loads.length),
     due: new Float64Array(at.length).fill(Infinity),
     now: 0,
     firings: 0,
@@ -67,8 +66,7 @@ export function copyState(state: State): State {
     heading: state.heading.slice(),
     held: state.held.slice(),
     supplyOn: state.supplyOn.slice(),
-    re: state.re.slice(),
-    im: state.im.slice(),
+    volts: state.volts.map((along) => along.slice()),
     due: state.due.slice(),
     now: state.now,
     firings: state.firings,
@@ -87,8 +85,7 @@ export function restoreState(into: State, from: State): void {
   into.heading.set(from.heading);
   into.held.set(from.held);
   into.supplyOn.set(from.supplyOn);
-  into.re.set(from.re);
-  into.im.set(from.im);
+  for (let axis = 0; axis < into.volts.length; axis++) into.volts[axis]!.set(from.volts[axis]!);
   into.due.set(from.due);
   into.now = from.now;
   into.firings = from.firings;

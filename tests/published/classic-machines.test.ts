@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { families } from '../../src/generator/index.ts';
-import { machineOf, planOf, play, solveNetwork } from '../../src/solver/index.ts';
+import { distance, machineOf, planOf, play, solveNetwork } from '../../src/solver/index.ts';
 import {
   actuated,
   close,
@@ -265,16 +265,14 @@ describe('star-delta', () => {
         const network = solveNetwork(machine, state.at, state.supplyOn);
         const windings = machine.plan.loads.filter(({ device }) => device === motor);
         const across = windings.map(
-          ({ a, b }) => [network.re[a]! - network.re[b]!, network.im[a]! - network.im[b]!] as const,
+          ({ a, b }) => network.volts.map((along) => along[a]! - along[b]!) as [number, number],
         );
         // The conductor of L1 reaches the start of winding U, and in delta the end of another winding too.
         const line = machine.plan.nodeOf.get(`${motor}:U1`)!;
         let re = 0;
         let im = 0;
         windings.forEach(({ a, b, siemens }, index) => {
-          const joined = (node: number) =>
-            Math.abs(network.re[node]! - network.re[line]!) < 1e-6 &&
-            Math.abs(network.im[node]! - network.im[line]!) < 1e-6;
+          const joined = (node: number) => distance(network.volts, node, line) < 1e-6;
           const sign = joined(a) ? 1 : joined(b) ? -1 : 0;
           re += sign * siemens * across[index]![0];
           im += sign * siemens * across[index]![1];

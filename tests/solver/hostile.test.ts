@@ -301,7 +301,7 @@ describe('selectors', () => {
         { kind: 'turn', device: '-S1', to: 'P3' },
       ]),
       undefined,
-      (state) => watched.push([...state.re].map((volts) => Math.round(volts))),
+      (state) => watched.push([...state.volts[0]!].map((volts) => Math.round(volts))),
     );
     const seventh = watched.map((volts) => volts[6]);
     // Closed in P2 and P3, it stays closed from the one to the other; from P1 it closes when P2 is reached.

@@ -15,10 +15,10 @@ function wrongLoads(machine: Machine, state: State): string[] {
   if (network.shorted.length > 0) return [`short circuit left standing: ${network.shorted}`];
   return machine.plan.loads.flatMap(({ id, a, b, from, to }, load) => {
     const together = network.reference[a] === network.reference[b];
-    const re = together ? network.re[a]! - network.re[b]! : 0;
-    const im = together ? network.im[a]! - network.im[b]! : 0;
-    const off = Math.hypot(re - state.re[load]!, im - state.im[load]!);
-    return off < 1e-6 ? [] : [`${id} ${from}-${to}: island ${state.re[load]}, whole ${re}`];
+    const whole = network.volts.map((along) => (together ? along[a]! - along[b]! : 0));
+    const island = state.volts.map((along) => along[load]!);
+    const off = Math.hypot(...whole.map((volts, axis) => volts - island[axis]!));
+    return off < 1e-6 ? [] : [`${id} ${from}-${to}: island ${island}, whole ${whole}`];
   });
 }
 

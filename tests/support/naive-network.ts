@@ -4,8 +4,8 @@ import { netsOf, type Wiring } from './wiring.ts';
 /** So that what hangs free has a potential at all. */
 const LEAK = 1e-10;
 
-/** Potential of every terminal against an arbitrary ground; the real part only. Not for short-circuited wiring. */
-export function nodeVolts(wiring: Wiring): Map<string, number> {
+/** Potential of every terminal against an arbitrary ground, of one part of the voltages. Not for short-circuited wiring. */
+export function nodeVolts(wiring: Wiring, part: 'direct' | 're' | 'im' = 'direct'): Map<string, number> {
   const netOf = netsOf(wiring);
   const number = new Map<string, number>();
   const earths = new Set(wiring.earths.map(netOf));
@@ -42,13 +42,13 @@ export function nodeVolts(wiring: Wiring): Map<string, number> {
     add(a, b, -1 / ohms);
     add(b, a, -1 / ohms);
   }
-  sources.forEach(({ plus, minus, re }, index) => {
+  sources.forEach(({ plus, minus, [part]: volts }, index) => {
     const row = nets + index;
     add(at(plus), row, 1);
     add(at(minus), row, -1);
     add(row, at(plus), 1);
     add(row, at(minus), -1);
-    rows[row]![size] = re;
+    rows[row]![size] = volts;
   });
   for (let column = 0; column < size; column++) {
     let pivot = column;

@@ -261,27 +261,30 @@ export function randomStanding(random: Random, circuit: Circuit): Map<string, nu
 export function isShorted(wiring: Wiring): boolean {
   // Potentials are followed along joins and sources; a second, different one is a contradiction.
   const netOf = netsOf(wiring);
-  const links = new Map<string, { to: string; re: number; im: number }[]>();
-  const link = (from: string, to: string, re: number, im: number): void => {
-    links.set(from, [...(links.get(from) ?? []), { to, re, im }]);
-    links.set(to, [...(links.get(to) ?? []), { to: from, re: -re, im: -im }]);
+  const links = new Map<string, { to: string; gain: readonly number[] }[]>();
+  const link = (from: string, to: string, gain: readonly number[]): void => {
+    links.set(from, [...(links.get(from) ?? []), { to, gain }]);
+    links.set(to, [...(links.get(to) ?? []), { to: from, gain: gain.map((volts) => -volts) }]);
   };
-  for (const { plus, minus, re, im } of wiring.sources) link(netOf(minus), netOf(plus), re, im);
-  for (const earth of wiring.earths) link('earth', netOf(earth), 0, 0);
-  const known = new Map<string, { re: number; im: number }>();
+  for (const { plus, minus, direct, re, im } of wiring.sources)
+    link(netOf(minus), netOf(plus), [direct, re, im]);
+  for (const earth of wiring.earths) link('earth', netOf(earth), [0, 0, 0]);
+  const known = new Map<string, readonly number[]>();
   for (const start of links.keys()) {
     if (known.has(start)) continue;
-    known.set(start, { re: 0, im: 0 });
+    known.set(start, [0, 0, 0]);
     const queue = [start];
     for (const net of queue) {
       const here = known.get(net)!;
-      for (const { to, re, im } of links.get(net)!) {
+      for (const { to, gain } of links.get(net)!) {
         const there = known.get(to);
         if (!there) {
-          known.set(to, { re: here.re + re, im: here.im + im });
+          known.set(
+            to,
+            here.map((volts, part) => volts + gain[part]!),
+          );
           queue.push(to);
-        } else if (Math.abs(there.re - here.re - re) > 1e-6 || Math.abs(there.im - here.im - im) > 1e-6)
-          return true;
+        } else if (there.some((volts, part) => Math.abs(volts - here[part]! - gain[part]!) > 1e-6)) return true;
       }
     }
   }

@@ -1,15 +1,19 @@
 /**
- * An independent voltmeter: the operating point of eecircuit-engine, a general circuit analysis library. Two traps of it
- * are fenced off here. A failed run returns the previous run's figures, so every netlist carries a marker node with a
- * voltage of its own; and a node that nothing holds comes out as 0 V, so every net is joined to ground by 100 GOhm (1 GOhm would draw millivolts over the coils of 230 V relays).
+ * An independent voltmeter: eecircuit-engine, a general circuit analysis library. Direct voltages are its operating point,
+ * alternating ones its small-signal analysis at 50 Hz (all loads are resistances), each with the other kind of source
+ * short. Traps of it are fenced off here: a failed run returns the previous run's figures, so every netlist carries a
+ * marker node with a voltage of its own; and a node that nothing holds comes out as 0 V, so every net is joined to ground by
+ * 100 GOhm (1 GOhm would draw millivolts over the coils of 230 V relays).
  */
 import { Simulation } from 'eecircuit-engine';
 import { netsOf, type Wiring } from './wiring.ts';
 
+/** Direct volts, and the r.m.s. phasor of alternating ones. */
+export type Parts = readonly [direct: number, re: number, im: number];
+
 export interface Measured {
-  /** Potential of a terminal against an arbitrary ground. */
-  readonly re: (terminal: string) => number;
-  readonly im: (terminal: string) => number;
+  /** Volts from one terminal to another. */
+  readonly between: (one: string, other: string) => Parts;
   /** Whether two terminals are joined through anything, so that a voltage between them means something. */
   readonly together: (one: string, other: string) => boolean;
 }
@@ -29,12 +33,7 @@ function numbered(wiring: Wiring): Map<string, number> {
   return result;
 }
 
-function lines(
-  wiring: Wiring,
-  prefix: string,
-  axis: 're' | 'im',
-  number: ReadonlyMap<string, number>,
-): string[] {
+function lines(wiring: Wiring, prefix: string, number: ReadonlyMap<string, number>): string[] {
   const earths = new Set(wiring.earths.map((terminal) => number.get(terminal)));
   const node = (terminal: string): string => {
     const net = number.get(terminal);
@@ -48,7 +47,11 @@ function lines(
     const [plus, minus] = [root(node(source.plus)), root(node(source.minus))];
     if (plus === minus) return;
     held.set(plus, minus);
-    found.push(`V${prefix}_${index} ${node(source.plus)} ${node(source.minus)} ${source[axis]}`);
+    const { direct, re, im } = source;
+    const degrees = (Math.atan2(im, re) * 180) / Math.PI;
+    found.push(
+      `V${prefix}_${index} ${node(source.plus)} ${node(source.minus)} DC ${direct} AC ${Math.hypot(re, im)} ${degrees}`,
+    );
   });
   wiring.resistors.forEach(({ from, to, ohms }, index) => {
     if (node(from) !== node(to)) found.push(`R${prefix}_${index} ${node(from)} ${node(to)} ${ohms}`);
@@ -80,11 +83,11 @@ export class Voltmeter {
     return this;
   }
 
-  /** The raw operating point of a netlist's body: node voltages by name. */
-  async operatingPoint(body: readonly string[]): Promise<Map<string, number>> {
+  /** Node voltages of a netlist's body by name, from one analysis: complex numbers. */
+  private async analyse(body: readonly string[], analysis: string): Promise<Map<string, [number, number]>> {
     const mark = 1 + ++this.runs / 1024;
     this.simulation.setNetList(
-      ['operating point', ...body, `Vmark mark 0 ${mark}`, '.op', '.end'].join('\n'),
+      ['measured', ...body, `Vmark mark 0 DC ${mark} AC ${mark}`, analysis, '.end'].join('\n'),
     );
     // After some errors the library never answers.
     let timer: NodeJS.Timeout | undefined;
@@ -95,38 +98,46 @@ export class Voltmeter {
     clearTimeout(timer);
     const complaint = this.simulation.getError().find((line) => /error|abort|singular/i.test(line));
     if (complaint) throw new Error(`the circuit library refused a netlist: ${complaint}`);
-    if (result.dataType !== 'real') throw new Error('an operating point is real');
-    const volts = new Map(
-      result.data.map(({ name, values }) => [name.replace(/^v\((.*)\)$/, '$1'), values[0]!]),
+    const named = (name: string): string => name.replace(/^v\((.*)\)$/, '$1');
+    const volts = new Map<string, [number, number]>(
+      result.dataType === 'real'
+        ? result.data.map(({ name, values }) => [named(name), [values[0]!, 0]])
+        : result.data.map(({ name, values }) => [named(name), [values[0]!.real, values[0]!.img]]),
     );
-    if (Math.abs((volts.get('mark') ?? 0) - mark) > 1e-9) throw new Error('the circuit library did not run');
+    if (Math.abs((volts.get('mark')?.[0] ?? 0) - mark) > 1e-9)
+      throw new Error('the circuit library did not run');
     return volts;
   }
 
-  /** Measures many circuits in one run; phases are measured as two networks side by side. */
+  /** The raw operating point of a netlist's body: node voltages by name. */
+  async operatingPoint(body: readonly string[]): Promise<Map<string, number>> {
+    const found = await this.analyse(body, '.op');
+    return new Map([...found].map(([name, [volts]]) => [name, volts]));
+  }
+
+  /** Measures many circuits in one run; where any has alternating current in another run that too. */
   async measure(wirings: readonly Wiring[]): Promise<Measured[]> {
     const numbers = wirings.map(numbered);
-    const phases = wirings.map(({ sources }) => sources.some(({ im }) => im !== 0));
-    const body = wirings.flatMap((wiring, index) => [
-      ...lines(wiring, `a${index}`, 're', numbers[index]!),
-      ...(phases[index] ? lines(wiring, `b${index}`, 'im', numbers[index]!) : []),
-    ]);
-    const volts = await this.operatingPoint(body);
+    const body = wirings.flatMap((wiring, index) => lines(wiring, `a${index}`, numbers[index]!));
+    const direct = await this.operatingPoint(body);
+    const alternates = wirings.some(({ sources }) => sources.some(({ re, im }) => re !== 0 || im !== 0));
+    const phasors = alternates ? await this.analyse(body, '.ac lin 1 50 50') : undefined;
     return wirings.map((wiring, index) => {
       const number = numbers[index]!;
       const partOf = parts(wiring);
       const earths = new Set(wiring.earths.map((terminal) => number.get(terminal)));
-      const at =
-        (prefix: string) =>
-        (terminal: string): number => {
-          if (earths.has(number.get(terminal))) return 0;
-          const found = volts.get(`${prefix}${index}_${number.get(terminal)}`);
-          if (found === undefined) throw new Error(`nothing measured at ${terminal}`);
-          return found;
-        };
+      const at = (terminal: string): Parts => {
+        if (earths.has(number.get(terminal))) return [0, 0, 0];
+        const name = `a${index}_${number.get(terminal)}`;
+        const volts = direct.get(name);
+        if (volts === undefined) throw new Error(`nothing measured at ${terminal}`);
+        return [volts, ...(phasors?.get(name) ?? ([0, 0] as const))];
+      };
       return {
-        re: at('a'),
-        im: phases[index] ? at('b') : () => 0,
+        between: (one, other) => {
+          const [first, second] = [at(one), at(other)];
+          return [first[0] - second[0], first[1] - second[1], first[2] - second[2]];
+        },
         together: (one, other) => partOf(one) === partOf(other),
       };
     });

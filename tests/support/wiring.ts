@@ -21,6 +21,8 @@ export interface Source {
   readonly supply: string;
   readonly plus: string;
   readonly minus: string;
+  /** Direct volts, or the r.m.s. phasor of alternating ones. */
+  readonly direct: number;
   readonly re: number;
   readonly im: number;
 }
@@ -209,7 +211,13 @@ function conducts(
   return at.every((position) => contact.closedIn.includes(position));
 }
 
-export function wiringOf(circuit: Circuit, faults: readonly Fault[], standing: Standing): Wiring {
+/** `failed`: supplies that give nothing; an earthed one's return stays bonded. */
+export function wiringOf(
+  circuit: Circuit,
+  faults: readonly Fault[],
+  standing: Standing,
+  failed: readonly string[] = [],
+): Wiring {
   const terminals = new Set<string>();
   const joined: [string, string][] = [];
   const resistors: Resistor[] = [];
@@ -247,7 +255,10 @@ export function wiringOf(circuit: Circuit, faults: readonly Fault[], standing: S
       const size = current === '3AC' ? volts / Math.sqrt(3) : volts;
       // L2 lags L1 by a third of a turn, L3 lags L2.
       const turn = (-2 * Math.PI * index) / 3;
-      sources.push({ supply: name, plus, minus, re: size * Math.cos(turn), im: size * Math.sin(turn) });
+      if (failed.includes(name)) return;
+      const direct = current === 'DC' ? size : 0;
+      const [re, im] = current === 'DC' ? [0, 0] : [size * Math.cos(turn), size * Math.sin(turn)];
+      sources.push({ supply: name, plus, minus, direct, re, im });
     });
     if (earthed) earths.push(minus);
   }

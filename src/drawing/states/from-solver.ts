@@ -1,6 +1,6 @@
 /** What the solver found, as a state to show. */
 import type { LoadTrace, Solution } from '../../../shared/solution.ts';
-import { type Machine, type Network, type Solved, type State, solveNetwork } from '../../solver/index.ts';
+import { distance, type Machine, type Network, type Solved, type State, solveNetwork } from '../../solver/index.ts';
 import type { ShownState } from './shown-state.ts';
 
 /** Share of a supply's voltage from which a conductor counts as energised. */
@@ -17,7 +17,7 @@ export function positionsOf(machine: Machine, at: Uint8Array): Map<string, numbe
 }
 
 /** Nodes with a voltage against the return pole of a supply that they share a reference with. */
-function liveNodes(machine: Machine, { re, im, reference }: Network, supplyOn: Uint8Array): Uint8Array {
+function liveNodes(machine: Machine, { volts, reference }: Network, supplyOn: Uint8Array): Uint8Array {
   const { plan } = machine;
   const live = new Uint8Array(plan.nodes);
   plan.supplies.forEach(({ poles, supply }, index) => {
@@ -25,11 +25,7 @@ function liveNodes(machine: Machine, { re, im, reference }: Network, supplyOn: U
     if (!supplyOn[index] || common === undefined) return;
     for (let node = 0; node < plan.nodes; node++) {
       if (reference[node] !== reference[common]) continue;
-      const volts = Math.hypot(
-        (re[node] as number) - (re[common] as number),
-        (im[node] as number) - (im[common] as number),
-      );
-      if (volts > ENERGISED * supply.volts) live[node] = 1;
+      if (distance(volts, node, common) > ENERGISED * supply.volts) live[node] = 1;
     }
   });
   return live;

@@ -1,7 +1,7 @@
 import type { ExplanationStep } from '../../../shared/question.ts';
 import type { LoadTrace } from '../../../shared/solution.ts';
 import { timeInWords } from '../../circuit/index.ts';
-import { advance, copyState, type State, traceLoad } from '../../solver/index.ts';
+import { advance, copyState, type State, traceLoad, voltsAcross } from '../../solver/index.ts';
 import { type Entry, entriesOf, momentInWords, type StatesQuestion } from '../entries.ts';
 import { stateOf } from '../items.ts';
 import { standpointOf } from '../solving.ts';
@@ -96,7 +96,7 @@ function sayLoad(telling: Telling, entry: Entry, state: string): void {
   const stage = history.stages[after]!;
   const index = history.machine.plan.loads.findIndex(({ id }) => id === load);
   const part = history.machine.plan.loads[index]!;
-  const volts = Math.hypot(stage.state.re[index]!, stage.state.im[index]!);
+  const volts = voltsAcross(stage.state, index);
   const whole = state === 'lit' || state === 'on' || state === '1';
   const short = trace.fed && !whole ? ` with only ${voltsText(volts)} of ${part.volts} V` : '';
   const why = part.dead

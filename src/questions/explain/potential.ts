@@ -124,8 +124,8 @@ export function stoppedAt(
     dead: false,
   };
   const probed = machineOf({ ...plan, loads: [...plan.loads, probe] });
-  const nothing = (list: Float64Array): Float64Array => Float64Array.from([...list, 0]);
-  return traceLoad(probed, { ...state, re: nothing(state.re), im: nothing(state.im) }, id)?.stoppedBy ?? [];
+  const volts = state.volts.map((along) => Float64Array.from([...along, 0]));
+  return traceLoad(probed, { ...state, volts }, id)?.stoppedBy ?? [];
 }
 
 /** As `stoppedAt`, of the first supply that could reach the terminal at all. */

@@ -1,7 +1,7 @@
 /** Why a relay stands where it stands. */
 import type { LoadTrace } from '../../../shared/solution.ts';
 import { timeInWords } from '../../circuit/index.ts';
-import { copyState, type PlanLoad, type State, traceLoad } from '../../solver/index.ts';
+import { copyState, type PlanLoad, type State, traceLoad, voltsAcross } from '../../solver/index.ts';
 import { coilsOf, type History } from './history.ts';
 import { pathText, stoppedWords, voltsText } from './wording.ts';
 
@@ -25,7 +25,7 @@ function coilAt(history: History, after: number, id: string): Coil {
   const { state } = stages[after]!;
   const index = machine.plan.loads.findIndex((load) => load.id === id);
   const load = machine.plan.loads[index]!;
-  const volts = Math.hypot(state.re[index]!, state.im[index]!);
+  const volts = voltsAcross(state, index);
   const { operate = Infinity, release = 0 } = load.limits ?? {};
   const share = volts / load.volts;
   const band = share >= operate - 1e-9 ? 1 : share <= release + 1e-9 ? -1 : 0;
