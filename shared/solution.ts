@@ -46,12 +46,17 @@ export const loadTrace = z.strictObject({
   stoppedBy: z.array(blocker),
 });
 
+/** What a short circuit has put out besides: protective devices that opened, and supplies that nothing protects. */
+const out = z.strictObject({ devices: z.array(z.string()), supplies: z.array(z.string()) }).optional();
+
 export const outcome = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('steady') }),
   /** No steady state: these mechanisms never rest (a flasher, or a relay that breaks its own coil). */
-  z.strictObject({ kind: z.literal('keeps-switching'), devices: z.array(z.string()) }),
-  /** The result depends on which of these is faster. `ways`: how many different final states there are. */
-  z.strictObject({ kind: z.literal('race'), devices: z.array(z.string()), ways: z.number().int() }),
+  z.strictObject({ kind: z.literal('keeps-switching'), devices: z.array(z.string()), out }),
+  /** The result depends on which of these is faster. `ways`: how many it can end in, never resting counted as one. */
+  z.strictObject({ kind: z.literal('race'), devices: z.array(z.string()), ways: z.number().int(), out }),
+  /** Not decided within the limits: more orders of operation, or more events, than could be tried. These were on the move. */
+  z.strictObject({ kind: z.literal('undecided'), devices: z.array(z.string()), out }),
   /** A short circuit: these protective devices opened (none: nothing protects that supply). */
   z.strictObject({
     kind: z.literal('protection-tripped'),

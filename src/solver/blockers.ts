@@ -20,6 +20,18 @@ interface Link {
   readonly load: number;
 }
 
+/** What hangs together about a load, as a graph; the first nodes are the potentials. */
+interface Region {
+  readonly number: ReadonlyMap<number, number>;
+  readonly graph: CutGraph;
+  readonly reached: Set<number>;
+  readonly rails: number;
+  readonly size: number;
+}
+
+/** An edge that stands for several, or for a supply: no cut names it and no load is it. */
+const FIRM = -1;
+
 /** Regions up to this many conductors are searched for the very smallest set; in larger ones some set is found. */
 const SMALL = 64;
 
@@ -30,6 +42,7 @@ export class Blocking {
   private readonly joining: Joining;
   private readonly links = new Map<number, Link[]>();
   private readonly groups: readonly RigidSupplies[];
+  private readonly regions = new Map<RigidSupplies, Map<number, Region>>();
 
   constructor(machine: Machine, state: State) {
     const { plan } = machine;
@@ -76,56 +89,93 @@ export class Blocking {
     }
   }
 
-  /** The graph about a load up to the potentials of a group, each of which is one node of it. */
-  private regionOf({ potentials }: RigidSupplies, load: number) {
-    const { a, b } = this.machine.plan.loads[load]!;
+  /** The conductors about some of them, up to the potentials of a group, each of which is one node. */
+  private regionAt(group: RigidSupplies, starts: readonly number[]): Region {
+    const { potentials } = group;
+    const known = this.regions.get(group) ?? new Map<number, Region>();
+    this.regions.set(group, known);
+    const before = known.get(starts[0]!);
+    // A load that is burnt open doesn't join its own ends.
+    if (before && starts.every((start) => before.number.has(start))) return before;
     const railOf = new Map(potentials.flatMap((nodes, rail) => nodes.map((node) => [node, rail] as const)));
-    const number = new Map<number, number>();
+    const number = new Map(railOf);
     const queue: number[] = [];
     const numberOf = (node: number): number => {
-      const rail = railOf.get(node);
-      if (rail !== undefined) return rail;
-      let known = number.get(node);
-      if (known === undefined) {
-        known = potentials.length + queue.push(node) - 1;
-        number.set(node, known);
+      let found = number.get(node);
+      if (found === undefined) {
+        found = potentials.length + queue.push(node) - 1;
+        number.set(node, found);
       }
-      return known;
+      return found;
     };
-    const ends = [...new Set([a, b].map((end) => numberOf(this.conductorOf(end))))];
-    const reached = new Set(ends.filter((end) => end < potentials.length));
-    const edges: [number, number, number][] = [];
+    for (const start of starts) numberOf(start);
+    const reached = new Set<number>();
+    const contacts: [number, number, number][] = [];
+    // Loads side by side are one edge; which of them there are matters only where it is a single one.
+    const loads = new Map<string, { one: number; other: number; load: number; count: number }>();
     for (const node of queue) {
       const here = numberOf(node);
-      for (const { to, part, load: through } of this.links.get(node) ?? []) {
-        if (through === load) continue;
+      for (const { to, part, load } of this.links.get(node) ?? []) {
         const there = numberOf(to);
         if (there < potentials.length) reached.add(there);
         else if (there < here) continue;
-        edges.push([here, there, part]);
+        if (part >= 0) contacts.push([here, there, part]);
+        else {
+          const key = `${here} ${there}`;
+          const same = loads.get(key);
+          if (same) same.count++;
+          else loads.set(key, { one: here, other: there, load, count: 1 });
+        }
       }
     }
-    return { ends, edges, rails: potentials.length, size: potentials.length + queue.length, reached };
+    const graph = new CutGraph(potentials.length + queue.length);
+    for (const [one, other, part] of contacts) graph.link(one, other, part, true);
+    for (const { one, other, load, count } of loads.values())
+      graph.link(one, other, count === 1 ? this.partOf(load) : FIRM, false);
+    const region = {
+      number,
+      graph,
+      reached,
+      rails: potentials.length,
+      size: potentials.length + queue.length,
+    };
+    for (const node of queue) known.set(node, region);
+    return region;
+  }
+
+  /** A load as an edge of a graph, beyond the contacts. */
+  private partOf(load: number): number {
+    return load < 0 ? FIRM : this.machine.plan.switches.length + load;
+  }
+
+  private differ({ potentials }: RigidSupplies, conductors: readonly number[]): boolean {
+    const rails = conductors.map((end) => potentials.findIndex((nodes) => nodes.includes(end)));
+    return new Set(rails).size > 1;
   }
 
   /** The smallest cut that keeps a load from a current of these supplies; undefined when nothing that is open does. */
   private cut(group: RigidSupplies, load: number): number[] | undefined {
-    const { ends, edges, rails, size, reached } = this.regionOf(group, load);
+    const { a, b } = this.machine.plan.loads[load]!;
+    const conductors = [...new Set([this.conductorOf(a), this.conductorOf(b)])];
+    const free = conductors.filter((end) => !group.potentials.some((nodes) => nodes.includes(end)));
+    // Between two potentials there is nothing to cut.
+    if (free.length === 0) return this.differ(group, conductors) ? undefined : [];
+    const { number, graph, reached, rails, size } = this.regionAt(group, free);
+    const ends = conductors.map((end) => number.get(end)!);
+    for (const end of ends) if (end < rails) reached.add(end);
     if (reached.size < 2) return [];
-    const graph = new CutGraph(size);
-    for (const [one, other, part] of edges) graph.link(one, other, part, part >= 0);
-    const goals = new Set(reached);
+    const except = this.partOf(load);
     // Bridged by closed contacts its two ends are one conductor, which must itself be kept from a second potential.
     const bridged = ends.length === 1;
-    const firm = graph.firmWay(ends, goals);
+    const firm = graph.firmWay(ends, reached, except);
     const inside = Array.from({ length: size <= SMALL ? size - rails : 0 }, (_, index) => rails + index);
     // What lies on every way that can't be cut lies on this one.
     const candidates = firm ?? [...reached, ...ends, ...inside];
     let best: number[] | undefined;
     for (const without of [...new Set(candidates)].sort((one, other) => one - other)) {
       if (bridged && without === ends[0]) continue;
-      const left = new Set([...goals].filter((goal) => goal !== without));
-      const found = graph.cut(ends, left, without, best?.length);
+      const goals = new Set([...reached].filter((rail) => rail !== without));
+      const found = graph.cut({ sources: ends, goals, without, except }, best?.length);
       if (found && (!best || found.length < best.length)) best = found;
       if (best?.length === 0) break;
     }
@@ -153,7 +203,8 @@ export class Blocking {
       const group = this.groupsWith(supplyOn).find(({ supplies }) => supplies.includes(index))!;
       const found = this.cut(group, load);
       const [first, last] = [supply.poles[0]!, supply.poles.at(-1)!];
-      if (!found) return [{ device: supply.name, enter: first.terminal, leave: last.terminal, because: 'fault' }];
+      if (!found)
+        return [{ device: supply.name, enter: first.terminal, leave: last.terminal, because: 'fault' }];
       for (const part of found) stops.add(part);
     }
     return this.inOrder(stops);

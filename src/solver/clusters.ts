@@ -4,7 +4,8 @@
  * independent, so each cluster is explored by itself and the endings are multiplied; ten contactors that one
  * emergency stop puts out need not be tried in 3^10 combinations.
  */
-import type { Influence, Touch } from './influence.ts';
+import { Groups } from './groups.ts';
+import { type Influence, varies } from './influence.ts';
 import { DRIVE, type Machine } from './machine.ts';
 import type { State } from './state.ts';
 
@@ -22,12 +23,6 @@ function futureOf(state: State, mechanism: number): Future {
   return travelling ? [at, goal, state.heading[mechanism]!] : [at, at | goal, goal];
 }
 
-/** Whether a contact opens or closes somewhere in that future. */
-const varies = ({ closedMask }: Touch, future: Future): boolean => {
-  const closed = (future[0]! & ~closedMask) === 0;
-  return future.some((mask) => ((mask & ~closedMask) === 0) !== closed);
-};
-
 /**
  * The clusters of `group` that are on the move, each with everything that it may set moving. Empty: the group rests.
  */
@@ -42,27 +37,21 @@ export function clustersOf(
   if (movers.length === 1 || influence.whole) return [[...group]];
   const inGroup = new Set(group);
   const futures = new Map(movers.map((mechanism) => [mechanism, futureOf(state, mechanism)]));
-  // Union-find over mechanisms (n) and islands (-1 - n).
-  const up = new Map<number, number>();
-  const find = (item: number): number => {
-    let at = item;
-    for (let next = up.get(at); next !== undefined; next = up.get(at)) at = next;
-    return at;
-  };
-  const join = (one: number, other: number): void => {
-    const [a, b] = [find(one), find(other)];
-    if (a !== b) up.set(a, b);
-  };
+  // Mechanisms by their number, islands below nothing.
+  const groups = new Groups();
   const queue = [...movers];
+  const looked = new Set<number>();
   for (const mechanism of queue) {
     const future = futures.get(mechanism)!;
     for (const touch of influence.touches[mechanism]!) {
       if (!varies(touch, future)) continue;
-      join(mechanism, -1 - touch.island);
+      groups.join(mechanism, -1 - touch.island);
+      if (looked.has(touch.island)) continue;
+      looked.add(touch.island);
       for (const coil of influence.coilsIn[touch.island]!) {
         if (!inGroup.has(coil)) continue;
-        join(coil, mechanism);
-        if (futures.get(coil) === ANYWHERE || machine.frozen[coil] || state.held[coil]) continue;
+        groups.join(coil, mechanism);
+        if (futures.get(coil) === ANYWHERE || machine.frozen[coil]) continue;
         if (machine.drive[coil]! >= DRIVE.act) continue;
         futures.set(coil, ANYWHERE);
         queue.push(coil);
@@ -71,7 +60,7 @@ export function clustersOf(
   }
   const clusters = new Map<number, number[]>();
   for (const mechanism of [...new Set(queue)].sort((a, b) => a - b)) {
-    const root = find(mechanism);
+    const root = groups.find(mechanism);
     const cluster = clusters.get(root);
     if (cluster) cluster.push(mechanism);
     else clusters.set(root, [mechanism]);

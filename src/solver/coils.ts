@@ -20,51 +20,54 @@ export function band(machine: Machine, state: State, load: number): -1 | 0 | 1 {
   return volts <= machine.releaseVolts[load]! * (1 + SLACK) ? -1 : 0;
 }
 
-/** Brings the commanded position of one coil-driven mechanism, and its timer, up to date with its coil. */
+/**
+ * Brings the commanded position of one coil-driven mechanism, and its timer, up to date with its coil. One that is held by hand
+ * is operated whatever its coil does; `own` is where its coil, and its time, would have it.
+ */
 export function command(machine: Machine, state: State, mechanism: number): void {
-  const drive = machine.drive[mechanism]!;
-  if (drive >= DRIVE.act) return;
-  const { goal, due } = state;
-  if (machine.frozen[mechanism]) return;
-  if (state.held[mechanism]) {
-    goal[mechanism] = OPERATED;
-    due[mechanism] = Infinity;
-    return;
-  }
+  if (machine.drive[mechanism]! >= DRIVE.act || machine.frozen[mechanism]) return;
+  const held = state.held[mechanism] === 1;
+  ownCommand(machine, state, mechanism, held);
+  state.goal[mechanism] = held ? OPERATED : state.own[mechanism]!;
+}
+
+function ownCommand(machine: Machine, state: State, mechanism: number, held: boolean): void {
+  const { own, due } = state;
   const coil = band(machine, state, machine.coilOf[mechanism]!);
-  switch (drive) {
+  const delay = (): number => state.now + machine.plan.mechanisms[mechanism]!.delays[0]!;
+  switch (machine.drive[mechanism]) {
     case DRIVE.coil:
-      if (coil !== 0) goal[mechanism] = coil > 0 ? OPERATED : REST;
+      if (coil !== 0) own[mechanism] = coil > 0 ? OPERATED : REST;
+      // Between its limits a coil keeps what a hand has brought to it.
+      else if (held) own[mechanism] = OPERATED;
       return;
     case DRIVE.latch: {
       const reset = band(machine, state, machine.resetOf[mechanism]!);
-      if (coil > 0 && reset <= 0) goal[mechanism] = OPERATED;
-      else if (reset > 0 && coil <= 0) goal[mechanism] = REST;
+      if (coil > 0 && reset <= 0) own[mechanism] = OPERATED;
+      else if (reset > 0 && coil <= 0) own[mechanism] = REST;
+      else if (held) own[mechanism] = OPERATED;
       return;
     }
     case DRIVE['on-delay']:
       if (coil < 0) {
-        goal[mechanism] = REST;
+        own[mechanism] = REST;
         due[mechanism] = Infinity;
-      } else if (coil > 0 && goal[mechanism] === REST && due[mechanism] === Infinity) {
-        due[mechanism] = state.now + machine.plan.mechanisms[mechanism]!.delays[0]!;
-      }
+      } else if (coil > 0 && own[mechanism] === REST && due[mechanism] === Infinity) due[mechanism] = delay();
       return;
     case DRIVE['off-delay']:
       if (coil > 0) {
-        goal[mechanism] = OPERATED;
+        own[mechanism] = OPERATED;
         due[mechanism] = Infinity;
-      } else if (coil < 0 && goal[mechanism] === OPERATED && due[mechanism] === Infinity) {
-        due[mechanism] = state.now + machine.plan.mechanisms[mechanism]!.delays[0]!;
-      }
+      } else if (coil < 0 && own[mechanism] === OPERATED && due[mechanism] === Infinity)
+        due[mechanism] = delay();
       return;
     case DRIVE.flasher:
       if (coil < 0) {
-        goal[mechanism] = REST;
+        own[mechanism] = REST;
         due[mechanism] = Infinity;
       } else if (coil > 0 && due[mechanism] === Infinity) {
-        goal[mechanism] = OPERATED;
-        due[mechanism] = state.now + machine.plan.mechanisms[mechanism]!.delays[0]!;
+        own[mechanism] = OPERATED;
+        due[mechanism] = delay();
       }
       return;
   }
@@ -72,22 +75,23 @@ export function command(machine: Machine, state: State, mechanism: number): void
 
 /** A timer that is due changes its command; a flasher starts on its next span. */
 export function timeOut(machine: Machine, state: State, mechanism: number): void {
-  const { goal, due } = state;
+  const { own, due } = state;
   switch (machine.drive[mechanism]) {
     case DRIVE['on-delay']:
-      goal[mechanism] = OPERATED;
+      own[mechanism] = OPERATED;
       due[mechanism] = Infinity;
-      return;
+      break;
     case DRIVE['off-delay']:
-      goal[mechanism] = REST;
+      own[mechanism] = REST;
       due[mechanism] = Infinity;
-      return;
+      break;
     case DRIVE.flasher: {
       const [on = 1, off = 1] = machine.plan.mechanisms[mechanism]!.delays;
-      const operated = goal[mechanism] === OPERATED;
-      goal[mechanism] = operated ? REST : OPERATED;
+      const operated = own[mechanism] === OPERATED;
+      own[mechanism] = operated ? REST : OPERATED;
       due[mechanism] = due[mechanism]! + (operated ? off : on);
-      return;
+      break;
     }
   }
+  if (!state.held[mechanism]) state.goal[mechanism] = own[mechanism]!;
 }

@@ -55,7 +55,9 @@ export function currentsAlong(
     draw(netOf(b), -amps);
   });
   const potentials = plan.supplies.map(({ poles }) =>
-    poles.map((pole) => direction.reduce((sum, part, axis) => sum + part * alongAxis(machine.axes, pole, axis), 0)),
+    poles.map((pole) =>
+      direction.reduce((sum, part, axis) => sum + part * alongAxis(machine.axes, pole, axis), 0),
+    ),
   );
   const edges = edgesOf(machine, state, netOf, potentials);
   const amps = solveTree(edges, demand, plan.nodes + 1);

@@ -5,6 +5,8 @@ import { strongComponents } from './strong-components.ts';
 /** One way it can end: a state that rests, or the states that it keeps going through. */
 export interface Ending {
   readonly states: readonly State[];
+  /** Of the states it keeps going through these are only some: it was reasoned out, not explored. */
+  readonly sampled?: boolean;
 }
 
 /** States, and for each the numbers of those that can follow. `left`: explored elsewhere, so nothing ends here. */

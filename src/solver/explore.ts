@@ -5,8 +5,9 @@
  * can't leave: one stable state, several (a race), or states that follow one another for ever.
  */
 import { clustersOf } from './clusters.ts';
+import { decideRings } from './decide-rings.ts';
 import { type Ending, endingsOf } from './endings.ts';
-import { type Influence, influenceOf } from './influence.ts';
+import { type Influence, influenceOf, relevantWhenTripping } from './influence.ts';
 import type { Machine } from './machine.ts';
 import { choicesOf, keyOf, makeMoves, movesFrom } from './moves.ts';
 import type { Partition } from './partition.ts';
@@ -52,35 +53,38 @@ const MORE: Search = { kind: 'more' };
 
 class Explorer {
   private readonly machine: Machine;
+  /** The first of `starts`, which are alike but for where mechanisms stand. */
   private readonly start: State;
+  private readonly starts: readonly State[];
   private readonly limits: ExploreLimits;
   private readonly scratch: State;
   private readonly pending = nothingPending();
   private readonly workBefore: number;
   private readonly partitions: Set<Partition>;
+  /** What was found from states at which the movers fall apart, by the state. */
+  private readonly known = new Map<string, Search>();
   private states = 0;
 
-  constructor(machine: Machine, start: State, limits: ExploreLimits) {
+  constructor(machine: Machine, starts: readonly State[], limits: ExploreLimits) {
+    const start = starts[0]!;
     this.machine = machine;
     this.start = start;
+    this.starts = starts;
     this.limits = limits;
     this.scratch = copyState(start);
     this.workBefore = machine.effort.steps;
     this.partitions = new Set([start.partition]);
   }
 
-  get work(): number {
-    return this.machine.effort.steps - this.workBefore;
-  }
-
   private get spent(): boolean {
-    return this.states > this.limits.states || this.work > (this.limits.work ?? EXPLORE_LIMITS.work);
+    const work = this.machine.effort.steps - this.workBefore;
+    return this.states > this.limits.states || work > (this.limits.work ?? EXPLORE_LIMITS.work);
   }
 
   /** All endings from the start, of the mechanisms for which the order matters. */
   search(): { found: Search; group: readonly number[] } {
     const influence = influenceOf(this.machine, this.start.partition);
-    const found = this.from(this.start, influence.relevant, influence);
+    const found = this.from(this.starts, influence.relevant, influence);
     return found.kind === 'trips' ? this.tripping() : { found, group: influence.relevant };
   }
 
@@ -92,22 +96,23 @@ class Explorer {
     const relevant = new Set<number>();
     for (;;) {
       for (const partition of this.partitions)
-        for (const mechanism of influenceOf(this.machine, partition).relevant) relevant.add(mechanism);
+        for (const mechanism of relevantWhenTripping(this.machine, partition)) relevant.add(mechanism);
       const group = [...relevant].sort((a, b) => a - b);
       const known = this.partitions.size;
-      const found = this.from(this.start, group, undefined);
+      const found = this.from(this.starts, group, undefined);
       if (found.kind === 'more' || this.partitions.size === known) return { found, group };
     }
   }
 
-  /** Endings from a state; clusters that can't get in each other's way are explored one by one and multiplied. */
-  private from(start: State, group: readonly number[], influence: Influence | undefined): Search {
-    if (!influence) return this.graph(start, group, undefined);
+  /** Endings from states; clusters that can't get in each other's way are explored one by one and multiplied. */
+  private from(starts: readonly State[], group: readonly number[], influence: Influence | undefined): Search {
+    const [start] = starts;
+    if (!influence || !start || starts.length > 1) return this.graph(starts, group, influence);
     const clusters = clustersOf(this.machine, influence, start, group);
-    if (clusters.length === 1) return this.graph(start, clusters[0]!, influence);
+    if (clusters.length === 1) return this.graph(starts, clusters[0]!, influence);
     let endings: readonly Ending[] = [{ states: [start] }];
     for (const cluster of clusters) {
-      const found = this.graph(start, cluster, influence);
+      const found = this.graph(starts, cluster, influence);
       if (found.kind !== 'found') return found;
       const product = this.product(endings, found.endings, cluster);
       if (!product) return MORE;
@@ -116,32 +121,47 @@ class Explorer {
     return { kind: 'found', endings };
   }
 
+  /** As `from`, once for each state: many ways lead to the same one. */
+  private apart(from: State, group: readonly number[], influence: Influence): Search {
+    const key = `${group.join()} ${keyOf(this.machine, from, this.start, influence.relevant)}`;
+    const known = this.known.get(key);
+    if (known) return known;
+    const found = this.from([from], group, influence);
+    this.known.set(key, found);
+    return found;
+  }
+
   /** The graph of the states that a group reaches, and what it comes to. */
-  private graph(start: State, group: readonly number[], influence: Influence | undefined): Search {
+  private graph(
+    starts: readonly State[],
+    group: readonly number[],
+    influence: Influence | undefined,
+  ): Search {
     const { machine, scratch, pending, start: base } = this;
-    const states = [start];
+    const byKey = new Map(starts.map((state) => [keyOf(machine, state, base, group), state]));
+    const states = [...byKey.values()];
     const edges: number[][] = [];
     const left = new Set<number>();
-    const numbers = new Map([[keyOf(machine, start, base, group), 0]]);
+    const numbers = new Map([...byKey.keys()].map((key, number) => [key, number]));
     const elsewhere: Ending[] = [];
     for (let number = 0; number < states.length; number++) {
       const from = states[number]!;
       const next: number[] = [];
       edges.push(next);
       const moves = movesFrom(from, group);
-      if (number > 0 && influence && moves.length > 1) {
+      if ((number > 0 || starts.length > 1) && influence && moves.length > 1) {
         const clusters = clustersOf(machine, influence, from, group);
         if (clusters.length > 1) {
           left.add(number);
-          const found = this.from(from, clusters.flat(), influence);
+          const found = this.apart(from, clusters.flat(), influence);
           if (found.kind !== 'found') return found;
           elsewhere.push(...found.endings);
           continue;
         }
       }
-      const choices = choicesOf(moves);
-      if (!choices.all) return MORE;
-      for (const set of choices.sets) {
+      const choices = choicesOf(from, moves, influence);
+      if (!choices) return MORE;
+      for (const set of choices) {
         restoreState(scratch, from);
         makeMoves(machine, scratch, set, pending);
         machine.effort.steps += (machine.mechanisms + scratch.volts[0]!.length) >> 2;
@@ -219,6 +239,7 @@ function adopt(
     if (into.at[mechanism] !== from.at[mechanism]) moved(machine, into, mechanism, pending);
     into.at[mechanism] = from.at[mechanism]!;
     into.goal[mechanism] = from.goal[mechanism]!;
+    into.own[mechanism] = from.own[mechanism]!;
     into.heading[mechanism] = from.heading[mechanism]!;
     into.due[mechanism] = from.due[mechanism]!;
   }
@@ -226,16 +247,54 @@ function adopt(
   clearCandidates(machine, pending);
 }
 
-/**
- * Explores from a state in which mechanisms are commanded elsewhere (`all`: nothing is worked out yet). The given state
- * isn't changed; the endings are settled states of their own.
- */
-export function explore(
-  machine: Machine,
-  from: State,
-  commanded: readonly number[] | 'all',
-  limits: ExploreLimits = EXPLORE_LIMITS,
-): Exploration {
+/** States that can be explored as one: alike in all that neither moving mechanisms nor their coils change. */
+function alike(states: readonly State[]): State[][] {
+  const byLook = new Map<string, State[]>();
+  const partitions = new Map<Partition, number>();
+  for (const state of states) {
+    if (!partitions.has(state.partition)) partitions.set(state.partition, partitions.size);
+    const { held, due, now, tripped, shorted, whole } = state;
+    const look = `${partitions.get(state.partition)} ${whole} ${now} ${tripped} ${shorted} ${held} ${due}`;
+    const list = byLook.get(look);
+    if (list) list.push(state);
+    else byLook.set(look, [state]);
+  }
+  return [...byLook.values()];
+}
+
+/** What is spent on orders before reasoning is tried, which costs as much as some hundred of them. */
+const FEW: Required<ExploreLimits> = { states: 2_000, work: 1_000_000 };
+
+/** What states come to, or undefined where that isn't found. They are up to date, and alike but for where mechanisms stand. */
+type ComeTo = (machine: Machine, starts: readonly State[], limits: ExploreLimits) => Ending[] | undefined;
+
+/** By trying every order. */
+export const byOrders: ComeTo = (machine, starts, limits) => {
+  const { found, group } = new Explorer(machine, starts, limits).search();
+  return found.kind === 'found' ? settled(machine, found.endings, group) : undefined;
+};
+
+/** By reasoning on rings. */
+export const byReasoning: ComeTo = (machine, starts) => {
+  const decided = decideRings(machine, starts);
+  return decided && settled(machine, decided.endings, decided.group);
+};
+
+/** By orders where they are few, else by reasoning, else by as many orders as may be tried. */
+const byEither: ComeTo = (machine, starts, { states, work = EXPLORE_LIMITS.work }) =>
+  byOrders(machine, starts, { states: Math.min(states, FEW.states), work: Math.min(work, FEW.work) }) ??
+  byReasoning(machine, starts, { states, work }) ??
+  (states > FEW.states ? byOrders(machine, starts, { states, work }) : undefined);
+
+/** Endings with what follows from the group settled too. */
+const settled = (machine: Machine, endings: readonly Ending[], group: readonly number[]): Ending[] =>
+  endings.map((ending) => ({
+    ...ending,
+    states: ending.states.map((state) => downstream(machine, state, group, ending.states.length === 1)),
+  }));
+
+/** Brings a state in which mechanisms are commanded elsewhere up to date; nothing moves but feeding devices. */
+export function begun(machine: Machine, from: State, commanded: readonly number[] | 'all'): State {
   const start = copyState(from);
   const pending = nothingPending();
   if (commanded === 'all') pending.all = true;
@@ -248,14 +307,34 @@ export function explore(
   }
   update(machine, start, pending);
   clearCandidates(machine, pending);
-  const explorer = new Explorer(machine, start, limits);
-  const { found, group } = explorer.search();
-  if (found.kind !== 'found')
-    return { endings: [{ states: [waves(machine, start)] }], complete: false, work: explorer.work };
-  const endings = found.endings.map(({ states }) => ({
-    states: states.map((state) => downstream(machine, state, group, states.length === 1)),
-  }));
-  return { endings, complete: true, work: explorer.work };
+  return start;
+}
+
+/**
+ * Explores from states in which mechanisms are commanded elsewhere (`all`: nothing is worked out yet). The given states
+ * aren't changed; the endings are settled states of their own.
+ */
+export function explore(
+  machine: Machine,
+  from: readonly State[],
+  commanded: readonly number[] | 'all',
+  limits: ExploreLimits = EXPLORE_LIMITS,
+): Exploration {
+  const endings: Ending[] = [];
+  let complete = true;
+  let work = 0;
+  const most = limits.work ?? EXPLORE_LIMITS.work;
+  for (const starts of alike(from.map((state) => begun(machine, state, commanded)))) {
+    const before = machine.effort.steps;
+    const found = byEither(machine, starts, { states: limits.states, work: most - work });
+    work += machine.effort.steps - before;
+    if (found) endings.push(...found);
+    else {
+      complete = false;
+      endings.push({ states: [waves(machine, copyState(starts[0]!))] });
+    }
+  }
+  return { endings, complete, work };
 }
 
 /** Voltages are up to date; whatever is commanded elsewhere moves. */

@@ -1,19 +1,23 @@
 /**
- * What bears on what, read off the islands: whose contacts lie where whose coil is. Where nothing feeds back and nothing
+ * For which mechanisms the order of operation can matter, read off what bears on what. Where nothing feeds back and nothing
  * remembers (a latch, a timer, a coil between its limits), every order of operation ends in the same state, and nothing
  * needs exploring.
  */
-import { distance } from './axes.ts';
-import { Joining } from './joining.ts';
-import { DRIVE, type Machine } from './machine.ts';
+import { type Bearings, bearingsOf, feedback, islandsOf, keepsState, moversIn } from './bearings.ts';
+import type { Machine } from './machine.ts';
 import type { Partition } from './partition.ts';
-import { strongComponents } from './strong-components.ts';
 
 /** A contact, as far as it matters to exploring. */
 export interface Touch {
   readonly island: number;
   readonly closedMask: number;
 }
+
+/** Whether a contact opens or closes somewhere among these masks of its mechanism. */
+export const varies = ({ closedMask }: Touch, masks: readonly number[]): boolean => {
+  const closed = (masks[0]! & ~closedMask) === 0;
+  return masks.some((mask) => ((mask & ~closedMask) === 0) !== closed);
+};
 
 export interface Influence {
   /** Mechanisms for which the order of operation can matter, ascending; all others follow from them. */
@@ -31,54 +35,6 @@ export interface Influence {
   readonly shortable: readonly boolean[];
   /** The islands tell nothing: every mechanism may bear on every other. */
   readonly whole: boolean;
-}
-
-/** Whether contacts of the island could join two rails: then a wrong order may trip a protective device. */
-function canShort(partition: Partition, island: number): boolean {
-  const { switchA, switchB, closedMask, switchStart, pointStart } = partition;
-  const first = pointStart[island]!;
-  const rails = partition.railEnd[island]! - first;
-  if (rails < 2) return false;
-  const joining = new Joining(pointStart[island + 1]! - first);
-  for (let index = switchStart[island]!; index < switchStart[island + 1]!; index++) {
-    if (closedMask[index] === 0) continue;
-    const a = joining.find(switchA[index]! - first);
-    const b = joining.find(switchB[index]! - first);
-    // The smaller one leads, so a rail always does.
-    if (a !== b && a < rails && b < rails) return true;
-    joining.join(a, b);
-  }
-  return false;
-}
-
-/**
- * Whether a coil of the island could land between its limits, where it stays as it is and so remembers. Left out where
- * that can't be: a lone load has the difference of two rails or nothing, and loads that all hang on one rail have
- * nothing in series with them.
- */
-function mayLandBetween(machine: Machine, partition: Partition, island: number): boolean {
-  const { loads, loadA, loadB, siemens, loadStart, volts: potentials } = partition;
-  const first = partition.pointStart[island]!;
-  const railEnd = partition.railEnd[island]!;
-  if (railEnd - first < 2) return false;
-  const from = loadStart[island]!;
-  const end = loadStart[island + 1]!;
-  let conducting = 0;
-  for (let load = from; load < end; load++) if (siemens[load]! > 0) conducting++;
-  const hung = partition.common[island]! >= 0;
-  for (let load = from; load < end; load++) {
-    const index = loads[load]!;
-    const atRails = loadA[load]! < railEnd && loadB[load]! < railEnd;
-    if (machine.loadMechanism[index]! < 0 || atRails) continue;
-    if (!hung && conducting > 1) return true;
-    for (let one = first; one < railEnd; one++) {
-      for (let other = first; other < one; other++) {
-        const volts = distance(potentials, one, other);
-        if (volts > machine.releaseVolts[index]! && volts < machine.operateVolts[index]!) return true;
-      }
-    }
-  }
-  return false;
 }
 
 interface Known {
@@ -110,55 +66,55 @@ const everything = (machine: Machine): Influence => ({
   whole: true,
 });
 
-function findInfluence(machine: Machine, partition: Partition): Influence {
-  const { mechanisms, drive, loadMechanism } = machine;
-  const { loads, loadStart, listStart, islandList } = partition;
-  const coilsIn: number[][] = [];
-  const shortable: boolean[] = [];
-  const lingering = new Uint8Array(mechanisms);
-  for (let island = 0; island < partition.islands; island++) {
-    const coils: number[] = [];
-    for (let load = loadStart[island]!; load < loadStart[island + 1]!; load++) {
-      const mechanism = loadMechanism[loads[load]!]!;
-      if (mechanism >= 0 && !coils.includes(mechanism)) coils.push(mechanism);
-    }
-    coilsIn.push(coils);
-    shortable.push(canShort(partition, island));
-    if (coils.length > 0 && mayLandBetween(machine, partition, island))
-      for (const mechanism of coils) lingering[mechanism] = 1;
-  }
-  const islandsOf = (mechanism: number): Int32Array =>
-    islandList.subarray(listStart[mechanism]!, listStart[mechanism + 1]!);
-  const bears: number[][] = Array.from({ length: mechanisms }, (_, mechanism) => {
-    const found = new Set<number>();
-    for (const island of islandsOf(mechanism)) for (const coil of coilsIn[island]!) found.add(coil);
-    return [...found];
-  });
-  const components = strongComponents(mechanisms, (mechanism) => bears[mechanism]!);
-  const sizes = new Map<number, number>();
-  for (const component of components) sizes.set(component, (sizes.get(component) ?? 0) + 1);
+/** The mechanisms for which order can matter, ascending: all that lead to one whose order does by itself. */
+function relevantIn(
+  machine: Machine,
+  bearings: Bearings,
+  shortable: readonly boolean[],
+): { relevant: number[]; matters: Uint8Array } {
+  const { mechanisms } = machine;
+  const { partition, coilIslands } = bearings;
+  const { returns } = feedback(bearings, mechanisms);
   const remembers = (mechanism: number): boolean =>
-    (drive[mechanism]! > DRIVE.coil && drive[mechanism]! < DRIVE.act) ||
-    lingering[mechanism] === 1 ||
-    sizes.get(components[mechanism]!)! > 1 ||
-    bears[mechanism]!.includes(mechanism) ||
-    islandsOf(mechanism).some((island) => shortable[island]!);
-
-  // Everything that leads to something that remembers, found backwards.
-  const bornBy: number[][] = Array.from({ length: mechanisms }, () => []);
-  bears.forEach((list, mechanism) => {
-    for (const other of list) bornBy[other]!.push(mechanism);
-  });
+    keepsState(machine, bearings, mechanism) ||
+    returns(mechanism) ||
+    islandsOf(bearings, mechanism).some((island) => shortable[island]!);
   const matters = new Uint8Array(mechanisms);
   const queue: number[] = [];
-  for (let mechanism = 0; mechanism < mechanisms; mechanism++)
-    if (remembers(mechanism)) queue.push(mechanism);
-  for (const mechanism of queue) {
-    if (matters[mechanism]) continue;
+  const reach = (mechanism: number): void => {
+    if (matters[mechanism]) return;
     matters[mechanism] = 1;
-    queue.push(...bornBy[mechanism]!);
+    queue.push(mechanism);
+  };
+  for (let mechanism = 0; mechanism < mechanisms; mechanism++) if (remembers(mechanism)) reach(mechanism);
+  const looked = new Uint8Array(partition.islands);
+  for (const mechanism of queue) {
+    for (const island of coilIslands[mechanism]!) {
+      if (looked[island]) continue;
+      looked[island] = 1;
+      for (const mover of moversIn(partition, island)) reach(mover);
+    }
   }
+  return { relevant: queue.sort((a, b) => a - b), matters };
+}
 
+/** As `relevant`, where a short circuit is cleared on the way: contacts between two fuses then decide which of them opens. */
+export function relevantWhenTripping(machine: Machine, partition: Partition): readonly number[] {
+  if (partition.whole) return everything(machine).relevant;
+  const bearings = bearingsOf(machine, partition);
+  const { shortable, bridging } = bearings;
+  return relevantIn(
+    machine,
+    bearings,
+    shortable.map((could, island) => could || bridging[island]!),
+  ).relevant;
+}
+
+function findInfluence(machine: Machine, partition: Partition): Influence {
+  const { mechanisms } = machine;
+  const bearings = bearingsOf(machine, partition);
+  const { coilsIn, shortable } = bearings;
+  const { relevant, matters } = relevantIn(machine, bearings, shortable);
   const touches: Touch[][] = Array.from({ length: mechanisms }, () => []);
   const relevantCoils = coilsIn.map((coils) => coils.filter((mechanism) => matters[mechanism]));
   const { mechanism: mover, closedMask, switchStart } = partition;
@@ -167,9 +123,6 @@ function findInfluence(machine: Machine, partition: Partition): Influence {
     for (let index = switchStart[island]!; index < switchStart[island + 1]!; index++)
       touches[mover[index]!]!.push({ island, closedMask: closedMask[index]! });
   }
-  const relevant: number[] = [];
-  for (let mechanism = 0; mechanism < mechanisms; mechanism++)
-    if (matters[mechanism]) relevant.push(mechanism);
   const slow = Uint8Array.from({ length: mechanisms }, (_, mechanism) =>
     touches[mechanism]!.length > 0 ? 1 : 0,
   );

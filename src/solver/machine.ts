@@ -5,6 +5,7 @@
  */
 
 import { type Axes, axesOf } from './axes.ts';
+import type { Evaluated } from './network.ts';
 import type { Partition } from './partition.ts';
 import type { Plan } from './plan.ts';
 
@@ -41,6 +42,8 @@ export interface Machine {
   readonly axes: Axes;
   /** Partitions met so far, by the state of the feeding devices; see partition.ts. */
   readonly partitions: Map<string, Partition>;
+  /** Whole networks solved so far, by where everything stands; see network.ts. */
+  readonly networks: Map<string, Evaluated>;
   /** Mechanisms that feed: fuses, breakers, isolators. */
   readonly feeds: readonly number[];
   /** Counts steps of evaluating, so that whoever explores knows what it costs. */
@@ -106,6 +109,7 @@ export function machineOf(plan: Plan): Machine {
     releaseVolts,
     axes: axesOf(plan.supplies),
     partitions: new Map(),
+    networks: new Map(),
     feeds,
     effort: { steps: 0 },
     candidate: new Uint8Array(mechanisms.length),

@@ -24,6 +24,10 @@ export function meter(
     throw new RangeError(`no terminal ${a === undefined ? first : second}`);
   const { volts, reference } = solveNetwork(machine, state.at, state.supplyOn);
   if (reference[a] !== reference[b]) return { volts: 0, floating: true };
-  const { direct, alternating } = partsOfVolts(axes, (axis) => volts[axis]![a]! - volts[axis]![b]!, axes.count);
+  const { direct, alternating } = partsOfVolts(
+    axes,
+    (axis) => volts[axis]![a]! - volts[axis]![b]!,
+    axes.count,
+  );
   return { volts: alternating < NOTHING ? direct : Math.hypot(direct, alternating), floating: false };
 }

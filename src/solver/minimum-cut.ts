@@ -1,5 +1,13 @@
 /** The smallest cut of a graph of contacts: as many ways as fit beside one another, found one by one (Dinic 1970). */
 
+/** What is to be parted, and the node and the part that are taken to be absent (-1: none). */
+export interface Parting {
+  readonly sources: readonly number[];
+  readonly goals: ReadonlySet<number>;
+  readonly without: number;
+  readonly except: number;
+}
+
 /** An undirected graph in which an edge takes one unit (an open contact) or any number. */
 export class CutGraph {
   private readonly heads: number[] = [];
@@ -31,28 +39,22 @@ export class CutGraph {
   /**
    * The parts of a smallest cut that parts the sources from the goals, of equal ones that nearest the goals; undefined
    * when there is a way that can't be cut, or none smaller than `below`.
-   *
-   * @param without - a node that isn't there
    */
-  cut(
-    sources: readonly number[],
-    goals: ReadonlySet<number>,
-    without: number,
-    below = Infinity,
-  ): number[] | undefined {
+  cut({ sources, goals, without, except }: Parting, below = Infinity): number[] | undefined {
     const starts = sources.filter((source) => source !== without);
     if (starts.some((source) => goals.has(source))) return undefined;
     this.room = Int32Array.from(this.rooms);
+    const left = { sources: starts, goals, without, except };
     let total = 0;
-    while (this.levels(starts, goals, without)) {
-      total += this.augment(starts, goals);
+    while (this.levels(left)) {
+      total += this.augment(left);
       if (total >= Math.min(below, UNCUTTABLE)) return undefined;
     }
-    return this.nearest(goals, without);
+    return this.nearest(left);
   }
 
   /** A way from the sources to the goals that can't be cut, as its nodes; undefined when there is none. */
-  firmWay(sources: readonly number[], goals: ReadonlySet<number>): number[] | undefined {
+  firmWay(sources: readonly number[], goals: ReadonlySet<number>, except: number): number[] | undefined {
     const cameFrom = new Map<number, number>();
     const queue = [...sources];
     for (const source of sources) cameFrom.set(source, -1);
@@ -64,7 +66,7 @@ export class CutGraph {
       }
       for (const arc of this.arcsAt[node]!) {
         const to = this.heads[arc]!;
-        if (this.rooms[arc]! < UNCUTTABLE || cameFrom.has(to)) continue;
+        if (this.rooms[arc]! < UNCUTTABLE || this.isLeftOut(arc, except) || cameFrom.has(to)) continue;
         cameFrom.set(to, node);
         queue.push(to);
       }
@@ -72,8 +74,12 @@ export class CutGraph {
     return undefined;
   }
 
+  private isLeftOut(arc: number, except: number): boolean {
+    return except >= 0 && this.parts[arc] === except;
+  }
+
   /** Breadth first from the sources; whether a goal is reached. */
-  private levels(sources: readonly number[], goals: ReadonlySet<number>, without: number): boolean {
+  private levels({ sources, goals, without, except }: Parting): boolean {
     this.level = new Int32Array(this.arcsAt.length).fill(-1);
     if (without >= 0) this.level[without] = -2;
     const queue = [...sources];
@@ -86,7 +92,7 @@ export class CutGraph {
       }
       for (const arc of this.arcsAt[node]!) {
         const to = this.heads[arc]!;
-        if (this.room[arc]! <= 0 || this.level[to] !== -1) continue;
+        if (this.room[arc]! <= 0 || this.level[to] !== -1 || this.isLeftOut(arc, except)) continue;
         this.level[to] = this.level[node]! + 1;
         queue.push(to);
       }
@@ -95,8 +101,8 @@ export class CutGraph {
   }
 
   /** Fills all ways of this level; without recursion, for long ways. Returns what flows on them. */
-  private augment(sources: readonly number[], goals: ReadonlySet<number>): number {
-    const next = new Int32Array(this.arcsAt.length);
+  private augment({ sources, goals, except }: Parting): number {
+    const tried = new Int32Array(this.arcsAt.length);
     let total = 0;
     for (const source of sources) {
       const way: number[] = [];
@@ -116,10 +122,11 @@ export class CutGraph {
         }
         const arcs = this.arcsAt[node]!;
         let arc = -1;
-        for (; next[node]! < arcs.length; next[node] = next[node]! + 1) {
-          const candidate = arcs[next[node]!]!;
+        for (; tried[node]! < arcs.length; tried[node] = tried[node]! + 1) {
+          const candidate = arcs[tried[node]!]!;
           const to = this.heads[candidate]!;
-          if (this.room[candidate]! > 0 && this.level[to] === this.level[node]! + 1) {
+          const next = this.room[candidate]! > 0 && this.level[to] === this.level[node]! + 1;
+          if (next && !this.isLeftOut(candidate, except)) {
             arc = candidate;
             break;
           }
@@ -132,21 +139,22 @@ export class CutGraph {
         const back = way.pop();
         if (back === undefined) break;
         node = this.heads[back ^ 1]!;
-        next[node] = next[node]! + 1;
+        tried[node] = tried[node]! + 1;
       }
     }
     return total;
   }
 
   /** Searched backwards from the goals along what still has room: the cut is where that ends. */
-  private nearest(goals: ReadonlySet<number>, without: number): number[] {
+  private nearest({ goals, without, except }: Parting): number[] {
     const seen = new Set(goals);
     const queue = [...goals];
     for (const node of queue) {
       for (const arc of this.arcsAt[node]!) {
         const from = this.heads[arc]!;
         // Room on the way towards the goal: from `from` to `node`.
-        if (from === without || seen.has(from) || this.room[arc ^ 1]! <= 0) continue;
+        const open = this.room[arc ^ 1]! > 0 && !this.isLeftOut(arc, except);
+        if (from === without || seen.has(from) || !open) continue;
         seen.add(from);
         queue.push(from);
       }
@@ -155,7 +163,7 @@ export class CutGraph {
     for (const node of seen) {
       for (const arc of this.arcsAt[node]!) {
         const from = this.heads[arc]!;
-        if (from !== without && !seen.has(from)) parts.add(this.parts[arc]!);
+        if (from !== without && !seen.has(from) && !this.isLeftOut(arc, except)) parts.add(this.parts[arc]!);
       }
     }
     return [...parts].sort((a, b) => a - b);

@@ -1,4 +1,6 @@
 /** One step of exploring: which mechanisms can move how, and the state after some of them have. */
+import { Groups } from './groups.ts';
+import { type Influence, varies } from './influence.ts';
 import type { Machine } from './machine.ts';
 import { clearCandidates, moved, type Pending, update } from './settle.ts';
 import type { State } from './state.ts';
@@ -6,7 +8,7 @@ import type { State } from './state.ts';
 /** A mechanism and the mask it takes. */
 export type Move = readonly [mechanism: number, mask: number];
 
-/** Up to this many movers every subset is tried at once; beyond, single ones, pairs and all together. */
+/** Up to this many movers that bear on each other every subset is tried at once. */
 const SUBSETS_UP_TO = 8;
 
 /** Where each mechanism of the group can go next from this state. */
@@ -28,26 +30,56 @@ export function movesFrom(state: State, group: readonly number[]): Move[] {
   return found;
 }
 
-/** Sets of moves to try, and whether they are all there are. */
-export interface Choices {
-  readonly sets: Iterable<readonly Move[]>;
-  readonly all: boolean;
-}
-
-export function choicesOf(moves: readonly Move[]): Choices {
+/**
+ * The sets of moves to try at once; undefined when they are too many. Moves that don't affect each other commute: made at
+ * once they come to what they come to one after the other, so only those that do are tried together (partial-order
+ * reduction: A. Mazurkiewicz, 1977; P. Godefroid, Partial-Order Methods for the Verification of Concurrent Systems, 1996).
+ */
+export function choicesOf(
+  state: State,
+  moves: readonly Move[],
+  influence: Influence | undefined,
+): (readonly Move[])[] | undefined {
   const [first] = moves;
-  if (first === undefined) return { sets: [], all: true };
-  if (moves.length === 1) return { sets: [[first]], all: true };
+  if (first === undefined) return [];
+  if (moves.length === 1) return [[first]];
   const byMover = new Map<number, Move[]>();
   for (const move of moves) {
     const list = byMover.get(move[0]);
     if (list) list.push(move);
     else byMover.set(move[0], [move]);
   }
-  const movers = [...byMover.values()];
-  return movers.length <= SUBSETS_UP_TO
-    ? { sets: everySubset(movers), all: true }
-    : { sets: someSubsets(movers), all: false };
+  const classes = influence && !influence.whole ? apart(state, byMover, influence) : [[...byMover.values()]];
+  if (classes.some((movers) => movers.length > SUBSETS_UP_TO)) return undefined;
+  return classes.flatMap((movers) => [...everySubset(movers)]);
+}
+
+/** The movers in classes that don't affect each other in what they may do next. */
+function apart(
+  state: State,
+  byMover: ReadonlyMap<number, readonly Move[]>,
+  { touches, coilsIn }: Influence,
+): (readonly Move[])[][] {
+  // Mechanisms by their number; islands of which the voltages change with a move below nothing.
+  const groups = new Groups();
+  const changed = new Set<number>();
+  for (const [mechanism, moves] of byMover) {
+    const masks = [state.at[mechanism]!, ...moves.map(([, mask]) => mask)];
+    for (const touch of touches[mechanism]!) {
+      if (!varies(touch, masks)) continue;
+      groups.join(mechanism, -1 - touch.island);
+      if (changed.has(touch.island)) continue;
+      changed.add(touch.island);
+      for (const coil of coilsIn[touch.island]!) groups.join(coil, mechanism);
+    }
+  }
+  const classes = new Map<number, (readonly Move[])[]>();
+  for (const [mechanism, moves] of byMover) {
+    const list = classes.get(groups.find(mechanism));
+    if (list) list.push(moves);
+    else classes.set(groups.find(mechanism), [moves]);
+  }
+  return [...classes.values()];
 }
 
 function* everySubset(movers: readonly (readonly Move[])[]): Generator<readonly Move[]> {
@@ -62,14 +94,6 @@ function* everySubset(movers: readonly (readonly Move[])[]): Generator<readonly 
     }
     yield chosen;
   }
-}
-
-function* someSubsets(movers: readonly (readonly Move[])[]): Generator<readonly Move[]> {
-  yield movers.map(([first]) => first!);
-  for (const ways of movers) for (const move of ways) yield [move];
-  for (const [index, ways] of movers.entries())
-    for (const others of movers.slice(index + 1))
-      for (const one of ways) for (const other of others) yield [one, other];
 }
 
 /** Makes the moves and brings voltages and commands up to date. */
@@ -96,7 +120,8 @@ export function keyOf(machine: Machine, state: State, base: State, group: readon
     // Positions are six bits, so all of it goes into one code unit, and the direction of a traveller into another.
     const timer = due === Infinity ? 0 : due === base.due[mechanism] ? 1 : 2;
     const goal = 32 - Math.clz32(state.goal[mechanism]!);
-    key += String.fromCharCode(at | (goal << 6) | (timer << 9));
+    const own = 32 - Math.clz32(state.own[mechanism]!);
+    key += String.fromCharCode(at | (goal << 6) | (timer << 9) | (own << 11));
     if ((at & (at - 1)) !== 0) key += String.fromCharCode(state.heading[mechanism]!);
   }
   for (const feed of machine.feeds) key += String.fromCharCode(state.at[feed]!);

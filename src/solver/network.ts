@@ -112,14 +112,43 @@ function solveGroups(machine: Machine, potentials: Potentials): Omit<Network, 's
   return { volts, reference };
 }
 
+/** Voltages of every load, worked out for one standing of all contacts. */
+export interface Evaluated {
+  readonly volts: Volts;
+  readonly shorted: Network['shorted'];
+}
+
+/** Numbers kept of whole networks; exploring comes to the same standings again and again. */
+const MOST_KEPT = 1_000_000;
+
+const standingKey = ({ at, supplyOn }: State): string => {
+  let key = '';
+  for (const mask of at) key += String.fromCharCode(mask);
+  for (const on of supplyOn) key += on;
+  return key;
+};
+
+function evaluated(machine: Machine, state: State): Evaluated {
+  const { loads } = machine.plan;
+  const key = standingKey(state);
+  const known = machine.networks.get(key);
+  if (known) {
+    machine.effort.steps += machine.mechanisms + loads.length;
+    return known;
+  }
+  const { volts, reference, shorted } = solveNetwork(machine, state.at, state.supplyOn);
+  const across = volts.map((along) =>
+    Float64Array.from(loads, ({ a, b }) => (reference[a] === reference[b] ? along[a]! - along[b]! : 0)),
+  );
+  if (machine.networks.size * (loads.length * volts.length + machine.mechanisms) > MOST_KEPT)
+    machine.networks.clear();
+  machine.networks.set(key, { volts: across, shorted });
+  return { volts: across, shorted };
+}
+
 /** Writes the voltages of every load from the whole network; returns the groups of short-circuited supplies. */
 export function evaluateWhole(machine: Machine, state: State): Network['shorted'] {
-  const network = solveNetwork(machine, state.at, state.supplyOn);
-  machine.plan.loads.forEach(({ a, b }, index) => {
-    const together = network.reference[a] === network.reference[b];
-    network.volts.forEach((along, axis) => {
-      state.volts[axis]![index] = together ? along[a]! - along[b]! : 0;
-    });
-  });
-  return network.shorted;
+  const { volts, shorted } = evaluated(machine, state);
+  for (let axis = 0; axis < volts.length; axis++) state.volts[axis]!.set(volts[axis]!);
+  return shorted;
 }

@@ -2,7 +2,8 @@ import type { Act, Scenario } from '../../shared/scenario.ts';
 import { applyAct } from './acts.ts';
 import type { Ending } from './endings.ts';
 import { EXPLORE_LIMITS, type ExploreLimits, explore } from './explore.ts';
-import { DRIVE, type Machine } from './machine.ts';
+import { isFlashing } from './flashing.ts';
+import type { Machine } from './machine.ts';
 import { doAct } from './play.ts';
 import { copyState, type State, startState } from './state.ts';
 import { fireTimers, isDue, MOST_FIRINGS, nextDue, postpone, Rounds } from './time.ts';
@@ -32,7 +33,16 @@ const stateKey = (state: State): string => {
     const at = state.at[mechanism]!;
     return (at & (at - 1)) !== 0 ? mask : 0;
   });
-  const parts = [state.at, state.goal, heading, state.held, state.supplyOn, due, state.now.toFixed(6)];
+  const parts = [
+    state.at,
+    state.goal,
+    state.own,
+    heading,
+    state.held,
+    state.supplyOn,
+    due,
+    state.now.toFixed(6),
+  ];
   return parts.map(String).join(' ');
 };
 
@@ -50,7 +60,7 @@ export function everyBeginning(
   start: Scenario['start'],
   limits: ExploreLimits = EXPLORE_LIMITS,
 ): Standing {
-  const { endings, complete, work } = explore(machine, startState(machine, start), 'all', limits);
+  const { endings, complete, work } = explore(machine, [startState(machine, start)], 'all', limits);
   return { endings: distinct(endings), complete, work };
 }
 
@@ -71,13 +81,17 @@ export function everyOutcome(
     return { endings: distinct(endings), complete: false, work: standing.work ?? 0 };
   }
   const tour = new Tour(machine, limits, standing.work ?? 0);
-  const endings = before.flatMap((state) =>
-    act.kind === 'wait' ? tour.wait(state, act.seconds) : tour.act(state, act),
-  );
+  const endings =
+    act.kind === 'wait' ? before.flatMap((state) => tour.wait(state, act.seconds)) : tour.act(before, act);
   const found = distinct(endings);
+  // From some states of a round that never rests only what all of them come to is certain.
+  const certain =
+    !standing.endings.some(({ sampled }) => sampled) ||
+    found.length === 1 ||
+    found.every(({ sampled }) => sampled);
   return {
     endings: found.slice(0, MOST_WAYS),
-    complete: tour.complete && found.length <= MOST_WAYS,
+    complete: tour.complete && certain && found.length <= MOST_WAYS,
     work: tour.work,
   };
 }
@@ -95,7 +109,7 @@ class Tour {
     this.work = work;
   }
 
-  private explore(from: State, commanded: readonly number[] | 'all'): readonly Ending[] {
+  private explore(from: readonly State[], commanded: readonly number[] | 'all'): readonly Ending[] {
     const { states, work = EXPLORE_LIMITS.work } = this.limits;
     const found = explore(this.machine, from, commanded, { states, work: work - this.work });
     this.work += found.work;
@@ -103,10 +117,11 @@ class Tour {
     return found.endings;
   }
 
-  act(from: State, act: Act): readonly Ending[] {
-    const state = copyState(from);
-    const { mechanisms, supplies } = applyAct(this.machine, state, act);
-    return this.explore(state, supplies ? 'all' : mechanisms);
+  act(from: readonly State[], act: Act): readonly Ending[] {
+    const states = from.map(copyState);
+    const effects = states.map((state) => applyAct(this.machine, state, act));
+    const { mechanisms, supplies } = effects[0]!;
+    return this.explore(states, supplies ? 'all' : mechanisms);
   }
 
   wait(from: State, seconds: number): readonly Ending[] {
@@ -130,7 +145,7 @@ class Tour {
             continue;
           }
           state.now = nextDue(state);
-          next.push(...this.explore(state, fireTimers(this.machine, state, state.now)));
+          next.push(...this.explore([state], fireTimers(this.machine, state, state.now)));
         }
       }
       waiting = distinct(next);
@@ -154,10 +169,6 @@ class Tour {
     };
   }
 }
-
-/** Whether a flasher is running, so that the state doesn't stay although no contact is about to move. */
-export const isFlashing = (machine: Machine, state: State): boolean =>
-  state.due.some((when, mechanism) => when !== Infinity && machine.drive[mechanism] === DRIVE.flasher);
 
 /** The one steady state, when there is just one under every order. */
 export function onlyState(machine: Machine, { endings, complete }: Standing): State | undefined {

@@ -1,7 +1,7 @@
 /** What opens on a short circuit. */
 import type { Machine } from './machine.ts';
 import { partitionFor } from './partition.ts';
-import { type ShortWay, shortWay } from './short-way.ts';
+import { type ShortWay, shortedByContacts, shortedBySupplies } from './short-way.ts';
 import type { State } from './state.ts';
 
 interface Protecting {
@@ -37,7 +37,8 @@ function openerOf(way: readonly Protecting[]): number | undefined {
 function openersInRing(ring: readonly Protecting[]): number[] {
   const rating = ({ amps }: Protecting): number => amps ?? Infinity;
   const lowest = Math.min(...ring.map(rating));
-  return [...new Set(ring.filter((each) => rating(each) === lowest).map(({ mechanism }) => mechanism))];
+  const open = ring.filter((each) => rating(each) === lowest).map(({ mechanism }) => mechanism);
+  return [...new Set(open)].sort((a, b) => a - b);
 }
 
 function open(machine: Machine, state: State, mechanism: number): void {
@@ -54,24 +55,23 @@ function lose(state: State, supply: number): void {
   state.shorted.push(supply);
 }
 
-function clear(machine: Machine, state: State, supply: number, way: ShortWay): void {
-  const devices = protecting(machine, way.switches);
-  const ring = way.supplies.length > 0;
-  const opener = openerOf(devices);
-  if (opener === undefined) for (const lost of [supply, ...way.supplies].sort((a, b) => a - b)) lose(state, lost);
-  else for (const mechanism of ring ? openersInRing(devices) : [opener]) open(machine, state, mechanism);
-}
-
 /**
  * Clears one short circuit of a group of supplies: a protective device on the way of its current opens, or, where there is
  * none, the supplies on the way are lost. One at a time, because what opens may clear the others too. The partition is
  * brought up to date; voltages are not.
  */
 export function clearShort(machine: Machine, state: State, group: readonly number[]): void {
-  const ways = group.map((supply) => ({ supply, way: shortWay(machine, state, supply) }));
+  let ring = false;
+  let way: ShortWay | undefined;
   // A supply short-circuited by contacts alone comes before rings of several.
-  const first = ways.find(({ way }) => way?.supplies.length === 0) ?? ways.find(({ way }) => way);
-  if (first?.way) clear(machine, state, first.supply, first.way);
-  else for (const supply of group) lose(state, supply);
+  for (const supply of group) way ??= shortedByContacts(machine, state, supply);
+  if (!way) {
+    ring = true;
+    way = shortedBySupplies(machine, state, group[0]!) ?? { switches: [], supplies: group };
+  }
+  const devices = protecting(machine, way.switches);
+  const opener = openerOf(devices);
+  if (opener === undefined) for (const supply of [...way.supplies].sort((a, b) => a - b)) lose(state, supply);
+  else for (const mechanism of ring ? openersInRing(devices) : [opener]) open(machine, state, mechanism);
   state.partition = partitionFor(machine, state.at, state.supplyOn);
 }

@@ -2,121 +2,140 @@
 import { alongAxis } from './axes.ts';
 import type { Machine } from './machine.ts';
 import { isClosed } from './network.ts';
-import type { PlanPole } from './plan.ts';
 import type { State } from './state.ts';
 import { polesThatHold } from './supplies.ts';
 
-/** Closed switches from one pole of a supply to another, in order, and the other supplies that the way leads through. */
+/** A ring that nothing limits the current in: its closed switches in order, and its supplies. */
 export interface ShortWay {
   readonly switches: readonly number[];
   readonly supplies: readonly number[];
 }
 
 interface Link {
-  readonly node: number;
+  readonly to: number;
+  /** Index of a closed switch, or -1. */
   readonly part: number;
+  /** Index of a supply that is passed, or -1. */
   readonly supply: number;
-  /** What is gained in potential on the way, along each axis. */
+  /** What is gained in potential, along each axis. */
   readonly gain: readonly number[];
 }
 
-/** How far a search got: where, what has been gained since the start, and where from. */
 interface Place {
   readonly node: number;
-  readonly gained: readonly number[];
+  readonly potential: readonly number[];
   readonly before: Place | undefined;
   readonly by: Link | undefined;
 }
 
-/** Places of one search; a ring of supplies needs a few for each of its conductors. */
-const MOST_PLACES = 20_000;
+type Links = ReadonlyMap<number, readonly Link[]>;
 
-/** What joins nodes: closed switches, and where `across` is set the other supplies and earth, as joined supplies need it. */
-function linksOf(machine: Machine, state: State, supply: number, across: boolean): Map<number, Link[]> {
+const SAME = 1e-6;
+
+/** What joins nodes without resistance: closed switches, and where `supplies` is set these and earth. */
+function linksOf(machine: Machine, state: State, supplies: boolean): Links {
   const { plan, axes } = machine;
   const links = new Map<number, Link[]>();
   const none = Array.from({ length: axes.count }, () => 0);
-  const link = (a: number, b: number, part: number, through = -1, gain: readonly number[] = none): void => {
-    const back = gain.map((volts) => -volts);
-    for (const [one, other, gained] of [
+  const link = (a: number, b: number, part: number, supply = -1, gain: readonly number[] = none): void => {
+    for (const [from, to, gained] of [
       [a, b, gain],
-      [b, a, back],
+      [b, a, gain.map((volts) => -volts)],
     ] as const) {
-      const list = links.get(one) ?? [];
-      list.push({ node: other, part, supply: through, gain: gained });
-      links.set(one, list);
+      const list = links.get(from) ?? [];
+      list.push({ to, part, supply, gain: gained });
+      links.set(from, list);
     }
   };
   for (const [a, b] of plan.joins) link(a, b, -1);
   plan.switches.forEach(({ a, b }, index) => {
     if (isClosed(machine, state.at, index)) link(a, b, index);
   });
-  if (!across) return links;
-  plan.supplies.forEach((other, index) => {
-    const common = other.poles.at(-1)!;
-    if (index !== supply) {
-      for (const pole of polesThatHold(other, state.supplyOn[index] === 1)) {
-        const gain = none.map((_, axis) => alongAxis(axes, pole, axis));
-        if (pole !== common) link(common.node, pole.node, -1, index, gain);
-      }
+  if (!supplies) return links;
+  plan.supplies.forEach((supply, index) => {
+    const common = supply.poles.at(-1)!;
+    for (const pole of polesThatHold(supply, state.supplyOn[index] === 1)) {
+      const gain = none.map((_, axis) => alongAxis(axes, pole, axis));
+      if (pole !== common) link(common.node, pole.node, -1, index, gain);
     }
-    if (other.earthed) link(common.node, plan.nodes, -1);
+    if (supply.earthed) link(common.node, plan.nodes, -1);
   });
   return links;
 }
 
-const keyOf = (gained: readonly number[]): string => gained.map((volts) => volts.toFixed(3)).join();
+const wayTo = (place: Place): Link[] => {
+  const way: Link[] = [];
+  for (let at: Place | undefined = place; at?.by; at = at.before) way.unshift(at.by);
+  return way;
+};
 
-/**
- * The shortest way from one pole of a supply to another that doesn't have the voltage between the two poles in it, so that
- * nothing limits the current; undefined when there is none.
- */
-function wayBetween(
-  machine: Machine,
-  links: ReadonlyMap<number, readonly Link[]>,
-  from: PlanPole,
-  to: PlanPole,
-): ShortWay | undefined {
-  const { axes } = machine;
-  const none = Array.from({ length: axes.count }, () => 0);
-  const own = keyOf(none.map((_, axis) => alongAxis(axes, to, axis) - alongAxis(axes, from, axis)));
-  const queue: Place[] = [{ node: from.node, gained: none, before: undefined, by: undefined }];
-  const seen = new Set([`${from.node} ${keyOf(none)}`]);
+const told = (links: readonly Link[], supply?: number): ShortWay => ({
+  switches: links.flatMap(({ part }) => (part >= 0 ? [part] : [])),
+  supplies: [
+    ...new Set([
+      ...(supply === undefined ? [] : [supply]),
+      ...links.flatMap((link) => (link.supply >= 0 ? [link.supply] : [])),
+    ]),
+  ],
+});
+
+/** Breadth first from a node; `meets` is told of each link that comes to a place known already and may end the search. */
+function search<T>(
+  links: Links,
+  start: Place,
+  meets: (from: Place, link: Link, known: Place | undefined) => T | undefined,
+): T | undefined {
+  const known = new Map([[start.node, start]]);
+  const queue = [start];
   for (const place of queue) {
-    if (place.node === to.node && keyOf(place.gained) !== own) return told(place);
     for (const link of links.get(place.node) ?? []) {
-      const gained = place.gained.map((volts, axis) => volts + link.gain[axis]!);
-      const key = `${link.node} ${keyOf(gained)}`;
-      if (seen.has(key) || seen.size >= MOST_PLACES) continue;
-      seen.add(key);
-      queue.push({ node: link.node, gained, before: place, by: link });
+      const there = known.get(link.to);
+      const found = meets(place, link, there);
+      if (found !== undefined) return found;
+      if (there) continue;
+      const potential = place.potential.map((volts, axis) => volts + link.gain[axis]!);
+      const next = { node: link.to, potential, before: place, by: link };
+      known.set(link.to, next);
+      queue.push(next);
     }
   }
   return undefined;
 }
 
-function told(end: Place): ShortWay {
-  const switches: number[] = [];
-  const supplies = new Set<number>();
-  for (let place = end; place.by && place.before; place = place.before) {
-    if (place.by.part >= 0) switches.unshift(place.by.part);
-    if (place.by.supply >= 0) supplies.add(place.by.supply);
-  }
-  return { switches, supplies: [...supplies] };
-}
-
-/** How a supply is short-circuited: by closed contacts alone where that is so, else through the supplies it is joined to. */
-export function shortWay(machine: Machine, state: State, supply: number): ShortWay | undefined {
+/** A way of closed switches alone between two poles of one supply, from its first pole on; undefined when there is none. */
+export function shortedByContacts(machine: Machine, state: State, supply: number): ShortWay | undefined {
+  const links = linksOf(machine, state, false);
   const { poles } = machine.plan.supplies[supply]!;
-  for (const across of [false, true]) {
-    const links = linksOf(machine, state, supply, across);
-    for (const one of poles) {
-      for (const other of poles) {
-        if (one === other) continue;
-        const way = wayBetween(machine, links, one, other);
-        if (way) return way;
-      }
+  for (const one of poles) {
+    for (const other of poles) {
+      if (one === other) continue;
+      if (one.node === other.node) return told([], supply);
+      const start: Place = { node: one.node, potential: [], before: undefined, by: undefined };
+      const way = search(links, start, (from, link) =>
+        link.to === other.node ? [...wayTo(from), link] : undefined,
+      );
+      if (way) return told(way, supply);
     }
   }
   return undefined;
+}
+
+/** A ring of supplies that are joined to each other and whose voltages don't add up to nothing. */
+export function shortedBySupplies(machine: Machine, state: State, supply: number): ShortWay | undefined {
+  const start: Place = {
+    node: machine.plan.supplies[supply]!.poles.at(-1)!.node,
+    potential: Array.from({ length: machine.axes.count }, () => 0),
+    before: undefined,
+    by: undefined,
+  };
+  return search(linksOf(machine, state, true), start, (from, link, known) => {
+    const fits = known?.potential.every(
+      (volts, axis) => Math.abs(from.potential[axis]! + link.gain[axis]! - volts) < SAME,
+    );
+    if (!known || fits) return undefined;
+    const [there, back] = [[...wayTo(from), link], wayTo(known)];
+    let shared = 0;
+    while (shared < back.length && there[shared] === back[shared]) shared++;
+    return told([...there.slice(shared), ...back.slice(shared).reverse()]);
+  });
 }

@@ -8,9 +8,11 @@ export interface State {
   readonly at: Uint8Array;
   /** Position each mechanism is commanded to, as a bit. */
   readonly goal: Uint8Array;
+  /** Of coil-driven mechanisms where coil and timer would have it, as a bit; `goal` but for one held by hand. */
+  readonly own: Uint8Array;
   /** Where a mechanism on its way set out for, as a bit; only exploring and the timed run look at it. */
   readonly heading: Uint8Array;
-  /** Held energised by the scenario. */
+  /** Held operated by hand, by the scenario. */
   readonly held: Uint8Array;
   readonly supplyOn: Uint8Array;
   /** Volts across each load from its `from` to its `to` terminal, along each axis of the machine. */
@@ -44,6 +46,7 @@ export function startState(machine: Machine, start: 'live' | 'dead'): State {
   return {
     at,
     goal: Uint8Array.from(at),
+    own: Uint8Array.from(at),
     heading: Uint8Array.from(at),
     held: new Uint8Array(at.length),
     supplyOn,
@@ -63,6 +66,7 @@ export function copyState(state: State): State {
   return {
     at: state.at.slice(),
     goal: state.goal.slice(),
+    own: state.own.slice(),
     heading: state.heading.slice(),
     held: state.held.slice(),
     supplyOn: state.supplyOn.slice(),
@@ -82,6 +86,7 @@ export function copyState(state: State): State {
 export function restoreState(into: State, from: State): void {
   into.at.set(from.at);
   into.goal.set(from.goal);
+  into.own.set(from.own);
   into.heading.set(from.heading);
   into.held.set(from.held);
   into.supplyOn.set(from.supplyOn);

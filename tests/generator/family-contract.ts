@@ -41,8 +41,7 @@ export function familyContract(family: Family): void {
     it('has one outcome, which the accepted picture shows', () => {
       for (const { accepted: found } of accepted.slice(0, 100)) {
         const { draft, after } = found;
-        const { solution, complete } = solve(draft.circuit, draft.scenario);
-        expect(complete).toBe(true);
+        const { solution } = solve(draft.circuit, draft.scenario);
         const allowed = draft.ends === 'steady' ? ['steady'] : ['steady', 'keeps-switching'];
         expect(allowed).toContain(solution.outcome.kind);
         expect(draft.lamps.map((id) => solution.lamps[id])).toEqual(after.lamps);

@@ -62,7 +62,10 @@ const partsOf = ({ axes }: Machine, along: (axis: number) => number): Parts => {
 const NOTHING: Parts = [0, 0, 0];
 
 /** What differs between the solver and the voltmeter in one case, in words. */
-function differences({ seed, circuit, faults, standing, failed, wiring }: Case, measured: Measured): string[] {
+function differences(
+  { seed, circuit, faults, standing, failed, wiring }: Case,
+  measured: Measured,
+): string[] {
   const machine = machineOf(planOf(circuit, faults));
   const state = standAt(machine, standing, failed);
   const found: string[] = [];

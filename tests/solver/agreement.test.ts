@@ -163,7 +163,10 @@ describe('a solution', () => {
       for (let round = 0; round < 2; round++) {
         restoreState(work, rest);
         for (const act of acts) doAct(machine, work, act);
-        expect([positions(work), work.volts.map(String)], seed).toEqual([positions(fresh), fresh.volts.map(String)]);
+        expect([positions(work), work.volts.map(String)], seed).toEqual([
+          positions(fresh),
+          fresh.volts.map(String),
+        ]);
       }
     }
   });

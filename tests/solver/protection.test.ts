@@ -105,3 +105,75 @@ describe('a short circuit', () => {
     expect(mended.solution.outcome).toEqual({ kind: 'steady' });
   });
 });
+
+describe('a fuse without a rating', () => {
+  const opened = (...amps: (number | undefined)[]): string[] => {
+    const fuses = amps.map((rating, index) => fuse(`-F${index + 1}`, rating));
+    const way = fuses.map(({ name }) => `${name}:1-2`).join(' ');
+    const circuit = wired({ devices: [...fuses, button('-S1')], paths: [`A:L+ ${way} -S1:13-14 A:L-`] });
+    const { outcome } = solve(circuit, live(press)).solution;
+    return outcome.kind === 'protection-tripped' ? outcome.devices : [];
+  };
+
+  it('is taken for lower than what lies before it, and for higher than what lies behind it', () => {
+    expect(opened(6, undefined)).toEqual(['-F2']);
+    expect(opened(undefined, 6)).toEqual(['-F2']);
+    expect(opened(undefined, undefined)).toEqual(['-F2']);
+    expect(opened(2, undefined, 6)).toEqual(['-F2']);
+    expect(opened(6, 2, 6)).toEqual(['-F2']);
+  });
+});
+
+describe('supplies that are joined', () => {
+  const [a, b]: Supply[] = [dc24, { ...dc24, name: 'B', volts: 12 }];
+  const joined = (supplies: readonly Supply[], devices: readonly Device[] = [], plus = 'A:L+ B:L+') =>
+    solve(wired({ supplies, devices, paths: [plus, 'A:L- B:L-'] }), live()).solution.outcome;
+
+  it('of two voltages are both lost, in whichever order they are written', () => {
+    for (const supplies of [
+      [a!, b!],
+      [b!, a!],
+    ]) {
+      const outcome = joined(supplies);
+      expect(outcome.kind === 'protection-tripped' && [...outcome.supplies].sort()).toEqual(['A', 'B']);
+    }
+  });
+
+  it('are parted by the lower of their fuses, by both where these are equal', () => {
+    const between = (one: number, other: number) =>
+      joined([a!, b!], [fuse('-F1', one), fuse('-F2', other)], 'A:L+ -F1:1-2 -F2:2-1 B:L+');
+    expect(between(2, 6)).toMatchObject({ devices: ['-F1'], supplies: [] });
+    expect(between(6, 2)).toMatchObject({ devices: ['-F2'], supplies: [] });
+    expect(between(2, 2)).toMatchObject({ devices: ['-F1', '-F2'], supplies: [] });
+  });
+
+  it('in parallel behind one fuse both go on when it has blown', () => {
+    const circuit = wired({
+      supplies: [a!, { ...a!, name: 'B' }],
+      devices: [fuse('-F1', 2), button('-S1'), lamp('-P1')],
+      paths: ['A:L+ B:L+', 'A:L- B:L-', 'A:L+ -F1:1-2 -S1:13-14 A:L-', 'B:L+ -P1:X1-X2 A:L-'],
+    });
+    const { outcome, lamps } = solve(circuit, live(press)).solution;
+    expect(outcome).toEqual({ kind: 'protection-tripped', devices: ['-F1'], supplies: [] });
+    expect(lamps['-P1']).toBe('lit');
+  });
+});
+
+describe('a lamp at a limit', () => {
+  it('is lit at just 80 % of its voltage and dim at just 10 %, whatever rounding does', () => {
+    const at = (volts: number, rating: number): string | undefined =>
+      solve(
+        wired({
+          supplies: [{ ...dc24, volts }],
+          devices: [lamp('-P1', rated(rating))],
+          paths: ['A:L+ -P1:X1-X2 A:L-'],
+        }),
+        live(),
+      ).solution.lamps['-P1'];
+    for (const rating of [12, 24, 48, 110, 230]) {
+      expect(at(0.8 * rating, rating)).toBe('lit');
+      expect(at(0.1 * rating, rating)).toBe('dim');
+      expect(at(0.0999 * rating, rating)).toBe('dark');
+    }
+  });
+});

@@ -12,7 +12,7 @@ import {
   traceLoad,
   voltsAcross,
 } from '../../src/solver/index.ts';
-import { dc24, lamp, relay, wired } from '../support/hops.ts';
+import { button, dc24, lamp, relay, wired } from '../support/hops.ts';
 import { nodeVolts } from '../support/naive-network.ts';
 import { standAt } from '../support/standing.ts';
 import { isShorted, randomStanding, tangle } from '../support/tangle.ts';
@@ -304,5 +304,20 @@ describe('the trace of a load', () => {
     expect(traceLoad(machine, state, '-P1')?.stoppedBy).toEqual([
       { device: 'A', enter: 'L+', leave: 'L-', because: 'fault' },
     ]);
+  });
+
+  it('names the one contact that closes a circuit of a supply which hangs on another by a lamp', () => {
+    const circuit = wired({
+      supplies: [dc24, { ...dc24, name: 'B', earthed: true }],
+      devices: [button('-S1'), lamp('-P1'), lamp('-P2'), { kind: 'terminals', name: '-X1', count: 1 }],
+      paths: ['A:L+ -P1:X1-X2 -X1:1', '-X1:1 -P2:X1-X2 B:L-', 'A:L- -S1:13-14 -X1:1'],
+    });
+    const machine = machineOf(planOf(circuit));
+    const rest = standAt(machine, new Map());
+    expect(traceLoad(machine, rest, '-P1')?.stoppedBy).toEqual([
+      { device: '-S1', enter: '13', leave: '14', because: 'rest' },
+    ]);
+    // No act brings current to the second lamp: it is no part of any circuit of a supply.
+    expect(traceLoad(machine, rest, '-P2')?.stoppedBy).toEqual([]);
   });
 });

@@ -55,26 +55,15 @@ export const sealed = (count: number): Circuit =>
     ],
   });
 
-/** A counter of relays that steps for as long as its button is held, coming round after 2^n steps or so. */
-export const scrambler = (relays: number): Circuit => {
-  const random = randomOf(`scrambler ${relays}`);
-  return wired({
-    devices: [button('-S1'), ...numbers(relays).map((n) => relay(`-K${n}`, 4))],
-    paths: numbers(relays).flatMap((n) => {
-      const other = (): number => random.int(1, relays);
-      const pole = (): string => String(random.int(1, 4));
-      const hop = (): string => {
-        const at = pole();
-        return `-K${other()}:${at}1-${at}${random.pick(['2', '4'])}`;
-      };
-      return [
-        `A:L+ ${hop()} ${hop()} -K${n}:A1-A2 A:L-`,
-        `A:L+ ${hop()} -S1:13-14`,
-        `A:L+ ${hop()} -K${n}:A1`,
-      ];
+/** Relays in a circle, each behind break contacts of the next two: neither a ring nor few enough orders to try. */
+export const entwined = (relays: number): Circuit =>
+  wired({
+    devices: [button('-S1'), ...numbers(relays).map((n) => relay(`-K${n}`, 2))],
+    paths: numbers(relays).map((n) => {
+      const [next, one] = [n + 1, n + 2].map((other) => ((other - 1) % relays) + 1);
+      return `${n === 1 ? 'A:L+ -S1:13-14' : '-S1:14'} -K${next}:11-12 -K${one}:21-22 -K${n}:A1-A2 A:L-`;
     }),
   });
-};
 
 /** Lamps between junctions, every one on all others: a network that elimination fills up. */
 export function mesh(lamps: number, junctions: number, supplies: readonly Supply[] = [dc24]): Circuit {

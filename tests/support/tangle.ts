@@ -284,7 +284,8 @@ export function isShorted(wiring: Wiring): boolean {
             here.map((volts, part) => volts + gain[part]!),
           );
           queue.push(to);
-        } else if (there.some((volts, part) => Math.abs(volts - here[part]! - gain[part]!) > 1e-6)) return true;
+        } else if (there.some((volts, part) => Math.abs(volts - here[part]! - gain[part]!) > 1e-6))
+          return true;
       }
     }
   }

@@ -38,7 +38,7 @@ export function addSolve(program: Command, io: Io, running: Running): void {
           'polewise solve fan.txt --fault "-K3:14 broken" --json',
         ],
         'Acts: press, release, turn, make, break, open, close, trip, reset, on, off, hold, free, fail, restore, wait.',
-        'Exit code 0 whatever the outcome; 2 for a mistake in the circuit, the acts or the faults.',
+        'Exit code 0 for every outcome that is certain, 1 for one that could not be decided; 2 for a mistake in the circuit, the acts or the faults.',
       ),
     )
     .action(async (file: string, options: Options) => {
@@ -48,22 +48,33 @@ export function addSolve(program: Command, io: Io, running: Running): void {
         return;
       }
       const { circuit, scenario } = given;
-      const { solution, complete } = solve(circuit, scenario, (act) => actInWords(act, circuit));
+      const { solution } = solve(circuit, scenario, (act) => actInWords(act, circuit));
       if (options.json) io.out(JSON.stringify(solution, null, 2));
-      else io.out(solutionText(circuit, solution, complete, io));
+      else io.out(solutionText(circuit, solution, io));
+      if (solution.outcome.kind === 'undecided') running.code = 1;
     });
 }
 
 const list = (names: readonly string[]): string => (names.length === 0 ? 'nothing' : names.join(', '));
+
+/** What a short circuit has put out, where that isn't the outcome itself. */
+const besides = (out: { devices: readonly string[]; supplies: readonly string[] } | undefined): string => {
+  if (!out) return '';
+  const opened = out.devices.length > 0 ? `; a short circuit opened ${list(out.devices)}` : '';
+  const lost = out.supplies.length > 0 ? `; a short circuit put out supply ${list(out.supplies)}` : '';
+  return opened + lost;
+};
 
 function outcomeText(outcome: Outcome): string {
   switch (outcome.kind) {
     case 'steady':
       return 'steady';
     case 'keeps-switching':
-      return `keeps switching: ${list(outcome.devices)} never rest`;
+      return `keeps switching: ${list(outcome.devices)} never rest${besides(outcome.out)}`;
     case 'race':
-      return `a race: which of ${list(outcome.devices)} is faster decides between ${outcome.ways} ways it can end; shown is one of them`;
+      return `a race: which of ${list(outcome.devices)} is faster decides between ${outcome.ways} ways it can end; shown is one of them${besides(outcome.out)}`;
+    case 'undecided':
+      return `not decided: there are more orders of operation, or more events, than can be tried; what is shown need not be what happens${besides(outcome.out)}`;
     case 'protection-tripped':
       return outcome.devices.length > 0
         ? `a short circuit: ${list(outcome.devices)} opened`
@@ -102,7 +113,7 @@ function table(rows: readonly (readonly string[])[]): string[] {
   );
 }
 
-function solutionText(circuit: Circuit, solution: Solution, complete: boolean, io: Io): string {
+function solutionText(circuit: Circuit, solution: Solution, io: Io): string {
   const style: Style = styleFor(io);
   const textOf = (id: string): string => circuit.devices.find(({ name }) => name === id)?.text ?? '';
   const lines: string[] = [];
@@ -110,7 +121,6 @@ function solutionText(circuit: Circuit, solution: Solution, complete: boolean, i
     if (rows.length > 0) lines.push('', style.strong(title), ...table(rows));
   };
   lines.push(wrapText(`${style.strong('Outcome:')} ${outcomeText(solution.outcome)}.`, io.columns, '  '));
-  if (!complete) lines.push('Not every order of operation could be tried: too many are possible.');
   const reading = (records: Readonly<Record<string, string>>) =>
     Object.entries(records).map(([id, state]) => [id, state, textOf(id)]);
   section(

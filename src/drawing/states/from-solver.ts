@@ -1,6 +1,13 @@
 /** What the solver found, as a state to show. */
 import type { LoadTrace, Solution } from '../../../shared/solution.ts';
-import { distance, type Machine, type Network, type Solved, type State, solveNetwork } from '../../solver/index.ts';
+import {
+  distance,
+  type Machine,
+  type Network,
+  type Solved,
+  type State,
+  solveNetwork,
+} from '../../solver/index.ts';
 import type { ShownState } from './shown-state.ts';
 
 /** Share of a supply's voltage from which a conductor counts as energised. */

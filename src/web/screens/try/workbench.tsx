@@ -58,6 +58,8 @@ function troubleInWords(outcome: Outcome): string | undefined {
       return `It keeps switching: ${outcome.devices.join(', ')} never rest.`;
     case 'race':
       return `A race: which of ${outcome.devices.join(', ')} is faster decides how it ends. Shown is one way.`;
+    case 'undecided':
+      return 'Not decided: there are more orders of operation than can be tried. What is shown need not be what happens.';
     case 'protection-tripped':
       return `A short circuit: ${outcome.devices.join(', ') || 'nothing protects it, the supply'} opened.`;
   }
