@@ -18,6 +18,8 @@ interface Link {
   readonly part: number;
   /** Index of the load; -1. */
   readonly load: number;
+  /** Index of the supply; -1. */
+  readonly supply: number;
 }
 
 /** What hangs together about a load, as a graph; the first nodes are the potentials. */
@@ -57,13 +59,14 @@ export class Blocking {
     for (const { poles } of earthed) this.joining.join(earthed[0]!.poles.at(-1)!.node, poles.at(-1)!.node);
     this.groups = this.groupsWith(state.supplyOn);
     plan.switches.forEach(({ a, b }, part) => {
-      if (!isClosed(machine, state.at, part)) this.link(a, b, part, -1);
+      if (!isClosed(machine, state.at, part)) this.link(a, b, { part });
     });
     plan.loads.forEach(({ a, b, siemens }, load) => {
-      if (siemens > 0) this.link(a, b, -1, load);
+      if (siemens > 0) this.link(a, b, { load });
     });
     plan.supplies.forEach(({ poles }, index) => {
-      if (state.supplyOn[index]) for (const { node } of poles) this.link(node, poles.at(-1)!.node, -1, -1);
+      if (!state.supplyOn[index]) return;
+      for (const { node } of poles) this.link(node, poles.at(-1)!.node, { supply: index });
     });
   }
 
@@ -75,7 +78,7 @@ export class Blocking {
     return rigidSupplies(this.machine, supplyOn, (node) => this.conductorOf(node));
   }
 
-  private link(a: number, b: number, part: number, load: number): void {
+  private link(a: number, b: number, what: Partial<Pick<Link, 'part' | 'load' | 'supply'>>): void {
     const one = this.conductorOf(a);
     const other = this.conductorOf(b);
     if (one === other) return;
@@ -84,8 +87,9 @@ export class Blocking {
       [other, one],
     ] as const) {
       const list = this.links.get(from);
-      if (list) list.push({ to, part, load });
-      else this.links.set(from, [{ to, part, load }]);
+      const link = { to, part: -1, load: -1, supply: -1, ...what };
+      if (list) list.push(link);
+      else this.links.set(from, [link]);
     }
   }
 
@@ -115,7 +119,8 @@ export class Blocking {
     const loads = new Map<string, { one: number; other: number; load: number; count: number }>();
     for (const node of queue) {
       const here = numberOf(node);
-      for (const { to, part, load } of this.links.get(node) ?? []) {
+      for (const { to, part, load, supply } of this.links.get(node) ?? []) {
+        if (group.supplies.includes(supply)) continue;
         const there = numberOf(to);
         if (there < potentials.length) reached.add(there);
         else if (there < here) continue;
@@ -148,9 +153,19 @@ export class Blocking {
     return load < 0 ? FIRM : this.machine.plan.switches.length + load;
   }
 
-  private differ({ potentials }: RigidSupplies, conductors: readonly number[]): boolean {
-    const rails = conductors.map((end) => potentials.findIndex((nodes) => nodes.includes(end)));
-    return new Set(rails).size > 1;
+  /** Of a load with both its ends on poles: bridged on one, it is told what keeps that one from the others. */
+  private cutBetweenPoles(
+    { supplies, potentials }: RigidSupplies,
+    conductors: readonly number[],
+    load: number,
+  ): number[] | undefined {
+    const at = conductors.map((end) => potentials.findIndex((nodes) => nodes.includes(end)));
+    if (new Set(at).size > 1) return undefined;
+    if (conductors.length > 1) return [];
+    const others = { supplies, potentials: potentials.filter((_, index) => index !== at[0]) };
+    const { number, graph, reached } = this.regionAt(others, conductors);
+    const sources = [number.get(conductors[0]!)!];
+    return graph.cut({ sources, goals: reached, without: -1, except: this.partOf(load) });
   }
 
   /** The smallest cut that keeps a load from a current of these supplies; undefined when nothing that is open does. */
@@ -158,8 +173,7 @@ export class Blocking {
     const { a, b } = this.machine.plan.loads[load]!;
     const conductors = [...new Set([this.conductorOf(a), this.conductorOf(b)])];
     const free = conductors.filter((end) => !group.potentials.some((nodes) => nodes.includes(end)));
-    // Between two potentials there is nothing to cut.
-    if (free.length === 0) return this.differ(group, conductors) ? undefined : [];
+    if (free.length === 0) return this.cutBetweenPoles(group, conductors, load);
     const { number, graph, reached, rails, size } = this.regionAt(group, free);
     const ends = conductors.map((end) => number.get(end)!);
     for (const end of ends) if (end < rails) reached.add(end);
