@@ -1,12 +1,13 @@
 /** Questions on circuits: proposed, asked, marked and explained, each by its kind. */
+
 import type { Checked, Problem } from '../../shared/problem.ts';
-import type { Answer, Asked, Mark, PublicQuestion, Question, QuestionKind } from '../../shared/question.ts';
+import type { Answer, Asked, PublicQuestion, Question, QuestionKind } from '../../shared/question.ts';
 import type { Draft, Random } from '../generator/index.ts';
 import { readerOf } from './answer/readers.ts';
-import { markWith } from './marking.ts';
 import { KINDS, kindOf } from './registry.ts';
 import { rightSolver } from './solving.ts';
 
+export { hintFor, markAnswer } from './answered.ts';
 export { answerBelieving } from './believing.ts';
 export { circuitsTold } from './circuits-told.ts';
 export { type ItemKind, itemKind, STATES } from './items.ts';
@@ -62,16 +63,9 @@ export function rightAnswer(question: Question): Answer {
 /** An answer in which nothing is answered: it earns nothing. */
 export const blankAnswer = (question: Question): Answer => kindOf(question.kind).blank;
 
-/** Marks an answer: part by part, with the wrong ideas that give exactly this answer, and why the right one is right. */
-export const markAnswer = (question: Question, answer: Answer): Mark =>
-  markWith(kindOf(question.kind), question, answer);
-
 /** Reads a typed answer. Forgiving; what it can't make out it says, all of it at once. */
 export const readAnswer = (question: Question, text: string): Checked<Answer> =>
   readerOf(question.kind)(question, text);
-
-/** The first thing to look at. It doesn't tell the answer. */
-export const hintFor = (question: Question): string => kindOf(question.kind).hint(question);
 
 /** Seconds that somebody who can do it takes, reading included. */
 export const secondsExpected = (question: Question): number =>

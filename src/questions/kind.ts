@@ -1,12 +1,5 @@
 import type { Problem } from '../../shared/problem.ts';
-import type {
-  AnswerOf,
-  Asked,
-  ExplanationStep,
-  MarkPart,
-  QuestionKind,
-  QuestionOf,
-} from '../../shared/question.ts';
+import type { AnswerOf, Asked, MarkPart, QuestionKind, QuestionOf } from '../../shared/question.ts';
 import type { Draft, Random } from '../generator/index.ts';
 import type { Solve, Solver } from './solving.ts';
 
@@ -23,7 +16,8 @@ export interface Parts {
 }
 
 /**
- * A kind of question. One file each, `<kind>.kind.ts`. The questions given to all but `propose` and `check` are ones that
+ * A kind of question. One file each, `<kind>.kind.ts`; how its typed answers are read is in `answer/`, how it is explained in
+ * `explain/`, since not everybody who asks needs these. The questions given to all but `propose` and `check` are ones that
  * `check` finds nothing wrong with.
  */
 export interface Kind<K extends QuestionKind> {
@@ -41,10 +35,6 @@ export interface Kind<K extends QuestionKind> {
   answerBy(question: QuestionOf<K>, solve: Solve): AnswerOf<K> | undefined;
   /** Compares an answer with the right one, part by part. Whatever it holds is data, never an exception. */
   parts(question: QuestionOf<K>, answer: AnswerOf<K>, right: AnswerOf<K>): Parts;
-  /** Why the right answer is right, from the solver's trace. */
-  explain(question: QuestionOf<K>): ExplanationStep[];
-  /** The first thing to look at. */
-  hint(question: QuestionOf<K>): string;
   /** What somebody who can do it takes, reading included; see time-expected.ts. */
   secondsExpected(question: QuestionOf<K>): number;
 }

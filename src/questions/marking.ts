@@ -4,6 +4,7 @@ import type { Problem } from '../../shared/problem.ts';
 import type { Answer, Mark, Question } from '../../shared/question.ts';
 import { MISCONCEPTIONS } from '../misconceptions/index.ts';
 import { problemIn } from './answer/read-states.ts';
+import { explainerOf } from './explain/explainers.ts';
 import type { Kind, Part } from './kind.ts';
 import { rightSolver, wrongSolve } from './solving.ts';
 
@@ -62,7 +63,7 @@ export function markWith(kind: Kind<Question['kind']>, question: Question, answe
     correct,
     parts: parts.map(withoutChoices),
     misconceptions: misconceptions.map(({ id, idea, advice }) => ({ id, idea, advice })),
-    explanation: kind.explain(question),
+    explanation: explainerOf(kind.kind).explain(question),
     problems: [...other, ...problems],
   };
 }

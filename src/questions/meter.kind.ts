@@ -6,7 +6,6 @@ import { type Reading, readingText, sameReading } from './answer/volts.ts';
 import { measuringCautions } from './ask/cautions.ts';
 import { situationOf } from './ask/situation.ts';
 import { uncertain } from './check-states.ts';
-import { explainMeter } from './explain/explain-meter.ts';
 import type { Kind } from './kind.ts';
 import { proposePoints } from './meter-points.ts';
 import type { Standpoint } from './solving.ts';
@@ -99,8 +98,5 @@ export const meterKind: Kind<'meter'> = {
           ],
     };
   },
-  explain: explainMeter,
-  hint: ({ points: [first, second] }) =>
-    `Take each point by itself: to which pole of which supply do closed contacts join ${first}, and to which ${second}? A load in which no current flows drops nothing.`,
   secondsExpected: ({ circuit, scenario }) => timeFor(circuit, scenario, 2),
 };

@@ -11,7 +11,6 @@ import {
   type StatesQuestion,
   statesBy,
 } from './entries.ts';
-import { explainStates, hintStates } from './explain/explain-states.ts';
 import type { Kind } from './kind.ts';
 import { timeFor } from './time-expected.ts';
 
@@ -56,8 +55,6 @@ export function statesKind<K extends StatesKind>(
       return states && answerOf(states);
     },
     parts: compareStates,
-    explain: explainStates,
-    hint: hintStates,
     secondsExpected: (question: QuestionFor<K>): number =>
       timeFor(question.circuit, question.scenario, question.asked.length),
   };

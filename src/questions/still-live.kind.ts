@@ -1,10 +1,9 @@
 import type { TerminalRef } from '../../shared/circuit.ts';
-import type { ExplanationStep, QuestionOf } from '../../shared/question.ts';
+import type { QuestionOf } from '../../shared/question.ts';
 import type { Act } from '../../shared/scenario.ts';
 import { anatomyOf, circuitView } from '../circuit/index.ts';
 import { isolatingCautions } from './ask/cautions.ts';
 import { balanced } from './choosing.ts';
-import { explainLive } from './explain/explain-live.ts';
 import { liveState } from './items.ts';
 import type { Kind } from './kind.ts';
 import { certain, rightSolver, type Standpoint } from './solving.ts';
@@ -39,14 +38,6 @@ export const stillLive: Kind<'still-live'> = {
     how: (question) => howToList(question, 'terminal'),
     cautions: ({ circuit }) => isolatingCautions(circuit),
   }),
-  explain: (question): ExplanationStep[] => explainLive(question),
-  hint: ({ circuit, scenario }) => {
-    const opened = scenario.acts.findLast(({ kind }) => kind === 'open');
-    const supplies = circuit.supplies.map(({ name }) => name).join(' and ');
-    return opened && 'device' in opened
-      ? `Look first at the two sides of ${opened.device}: which supply comes to it, and what is behind it? Then ask of each terminal to which supply (${supplies}) closed contacts join it.`
-      : `Ask of each terminal to which supply (${supplies}) closed contacts join it.`;
-  },
   propose({ circuit, scenario, family }, random) {
     const feeds = circuit.devices.filter((device) =>
       anatomyOf(device).mechanisms.some(({ drive }) => drive === 'feed'),

@@ -4,7 +4,6 @@ import { actInWords } from '../circuit/index.ts';
 import { problemIn } from './answer/read-states.ts';
 import { isolatingCautions } from './ask/cautions.ts';
 import { listed, situationOf } from './ask/situation.ts';
-import { explainWiring } from './explain/explain-wiring.ts';
 import { labelOf } from './items.ts';
 import type { Kind } from './kind.ts';
 import { certain, type Solver } from './solving.ts';
@@ -130,9 +129,6 @@ export const wiring: Kind<'wiring'> = {
           ],
         };
   },
-  explain: explainWiring,
-  hint: ({ wanted: [first] }) =>
-    `Ask first which relays have operated when ${first!.load} ${SAID[first!.state] ? `is to read ${first!.state}` : `is to be ${first!.state}`}, and which in the other cases. Look for a contact that is closed in the one and open in the other.`,
   secondsExpected: ({ circuit, scenario, wanted, choices }) =>
     timeFor(circuit, { ...scenario, acts: wanted.at(-1)!.acts }, choices.length, wanted.length),
 };

@@ -5,7 +5,6 @@
  * can't leave: one stable state, several (a race), or states that follow one another for ever.
  */
 import { clustersOf } from './clusters.ts';
-import { decideRings } from './decide-rings.ts';
 import { type Ending, endingsOf } from './endings.ts';
 import { type Influence, influenceOf, relevantWhenTripping } from './influence.ts';
 import type { Machine } from './machine.ts';
@@ -36,6 +35,8 @@ export interface ExploreLimits {
   readonly states: number;
   /** Steps of evaluating, each some ten nanoseconds: contacts and loads looked at, values copied. */
   readonly work?: number;
+  /** What is asked where orders are more than a few; without it, what has too many is given up on. */
+  readonly reasoning?: ComeTo;
 }
 
 export const EXPLORE_LIMITS = { states: 50_000, work: 50_000_000 } as const satisfies ExploreLimits;
@@ -263,10 +264,14 @@ function alike(states: readonly State[]): State[][] {
 }
 
 /** What is spent on orders before reasoning is tried, which costs as much as some hundred of them. */
-const FEW: Required<ExploreLimits> = { states: 2_000, work: 1_000_000 };
+const FEW = { states: 2_000, work: 1_000_000 };
 
 /** What states come to, or undefined where that isn't found. They are up to date, and alike but for where mechanisms stand. */
-type ComeTo = (machine: Machine, starts: readonly State[], limits: ExploreLimits) => Ending[] | undefined;
+export type ComeTo = (
+  machine: Machine,
+  starts: readonly State[],
+  limits: ExploreLimits,
+) => Ending[] | undefined;
 
 /** By trying every order. */
 export const byOrders: ComeTo = (machine, starts, limits) => {
@@ -274,20 +279,20 @@ export const byOrders: ComeTo = (machine, starts, limits) => {
   return found.kind === 'found' ? settled(machine, found.endings, group) : undefined;
 };
 
-/** By reasoning on rings. */
-export const byReasoning: ComeTo = (machine, starts) => {
-  const decided = decideRings(machine, starts);
-  return decided && settled(machine, decided.endings, decided.group);
+/** By orders where they are few, else by reasoning, else by as many orders as may be tried. */
+const byEither: ComeTo = (machine, starts, limits) => {
+  const { states, work = EXPLORE_LIMITS.work, reasoning } = limits;
+  if (!reasoning) return byOrders(machine, starts, limits);
+  const few = { states: Math.min(states, FEW.states), work: Math.min(work, FEW.work) };
+  return (
+    byOrders(machine, starts, few) ??
+    reasoning(machine, starts, limits) ??
+    byOrders(machine, starts, { states, work })
+  );
 };
 
-/** By orders where they are few, else by reasoning, else by as many orders as may be tried. */
-const byEither: ComeTo = (machine, starts, { states, work = EXPLORE_LIMITS.work }) =>
-  byOrders(machine, starts, { states: Math.min(states, FEW.states), work: Math.min(work, FEW.work) }) ??
-  byReasoning(machine, starts, { states, work }) ??
-  (states > FEW.states ? byOrders(machine, starts, { states, work }) : undefined);
-
 /** Endings with what follows from the group settled too. */
-const settled = (machine: Machine, endings: readonly Ending[], group: readonly number[]): Ending[] =>
+export const settled = (machine: Machine, endings: readonly Ending[], group: readonly number[]): Ending[] =>
   endings.map((ending) => ({
     ...ending,
     states: ending.states.map((state) => downstream(machine, state, group, ending.states.length === 1)),
@@ -326,7 +331,7 @@ export function explore(
   const most = limits.work ?? EXPLORE_LIMITS.work;
   for (const starts of alike(from.map((state) => begun(machine, state, commanded)))) {
     const before = machine.effort.steps;
-    const found = byEither(machine, starts, { states: limits.states, work: most - work });
+    const found = byEither(machine, starts, { ...limits, work: most - work });
     work += machine.effort.steps - before;
     if (found) endings.push(...found);
     else {

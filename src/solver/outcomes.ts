@@ -110,8 +110,8 @@ class Tour {
   }
 
   private explore(from: readonly State[], commanded: readonly number[] | 'all'): readonly Ending[] {
-    const { states, work = EXPLORE_LIMITS.work } = this.limits;
-    const found = explore(this.machine, from, commanded, { states, work: work - this.work });
+    const { work = EXPLORE_LIMITS.work } = this.limits;
+    const found = explore(this.machine, from, commanded, { ...this.limits, work: work - this.work });
     this.work += found.work;
     this.complete &&= found.complete;
     return found.endings;

@@ -6,6 +6,7 @@ import { everyBeginning, everyOutcome } from './outcomes.ts';
 import type { Plan } from './plan.ts';
 import { planOf } from './plan-of.ts';
 import { play } from './play.ts';
+import { REASONING_LIMITS } from './reasoning.ts';
 import { runTimed } from './run.ts';
 import type { State } from './state.ts';
 import { tell } from './tell.ts';
@@ -28,11 +29,11 @@ export function solvePlan(
   words?: (act: Act) => string,
 ): Solved {
   const machine = machineOf(plan);
-  let standing = everyBeginning(machine, scenario.start);
+  let standing = everyBeginning(machine, scenario.start, REASONING_LIMITS);
   const done: Act[] = [];
   for (const act of scenario.acts) {
     if (machine.effort.steps > MOST_EFFORT) break;
-    standing = everyOutcome(machine, standing, act);
+    standing = everyOutcome(machine, standing, act, REASONING_LIMITS);
     done.push(act);
   }
   const decided = standing.complete && done.length === scenario.acts.length;

@@ -71,3 +71,11 @@ export const explainLive = (question: QuestionOf<'still-live'>): ExplanationStep
     about: [],
   },
 ];
+
+export function hintLive({ circuit, scenario }: QuestionOf<'still-live'>): string {
+  const opened = scenario.acts.findLast(({ kind }) => kind === 'open');
+  const supplies = circuit.supplies.map(({ name }) => name).join(' and ');
+  return opened && 'device' in opened
+    ? `Look first at the two sides of ${opened.device}: which supply comes to it, and what is behind it? Then ask of each terminal to which supply (${supplies}) closed contacts join it.`
+    : `Ask of each terminal to which supply (${supplies}) closed contacts join it.`;
+}

@@ -123,3 +123,6 @@ export function tellMeter(question: QuestionOf<'meter'>): {
 
 export const explainMeter = (question: QuestionOf<'meter'>): ExplanationStep[] =>
   tellMeter(question).sentences.map(({ text, about }) => ({ text, about: [...about] }));
+
+export const hintMeter = ({ points: [first, second] }: QuestionOf<'meter'>): string =>
+  `Take each point by itself: to which pole of which supply do closed contacts join ${first}, and to which ${second}? A load in which no current flows drops nothing.`;

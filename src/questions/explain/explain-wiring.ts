@@ -68,3 +68,9 @@ export function explainWiring(question: Wiring): ExplanationStep[] {
 /** A sentence that goes on after a colon; designations keep their capitals. */
 const lowered = (text: string): string =>
   /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+
+export function hintWiring({ wanted: [first] }: Wiring): string {
+  const { load, state } = first!;
+  const stands = state === '0' || state === '1' ? `is to read ${state}` : `is to be ${state}`;
+  return `Ask first which relays have operated when ${load} ${stands}, and which in the other cases. Look for a contact that is closed in the one and open in the other.`;
+}

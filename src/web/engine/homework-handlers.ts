@@ -1,8 +1,9 @@
 /** What homework needs of the engine beside practising: a question drawn without its answer, and one that was marked elsewhere. */
 import { shownState } from '../../drawing/index.ts';
 import { solve } from '../../solver/index.ts';
+import { loadsAsked } from './answered-handlers.ts';
 import type { Handlers } from './messages.ts';
-import { loadsAsked, pointsOf } from './practice-handlers.ts';
+import { pointsOf } from './practice-handlers.ts';
 import { draw } from './sheets.ts';
 import { circuitAsked, circuitMarked } from './shown-circuit.ts';
 

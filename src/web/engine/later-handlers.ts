@@ -13,13 +13,14 @@ import {
 import { withPlacement } from '../../practice/index.ts';
 import { askQuestion, markAnswer, readingOf } from '../../questions/index.ts';
 import { everyRule, solve } from '../../solver/index.ts';
+import { answeredHandlers, loadsAsked } from './answered-handlers.ts';
 import { checkCircuit, checkQuestion } from './guarded.ts';
 import { homeworkHandlers } from './homework-handlers.ts';
 import { liveActs } from './live-acts.ts';
 import type { Frame, Handlers, RequestName } from './messages.ts';
 import type { Opened } from './opened.ts';
 import { pointsIn } from './points.ts';
-import { loadsAsked, type PracticeRequest } from './practice-handlers.ts';
+import type { PracticeRequest } from './practice-handlers.ts';
 import { plannedToday, progressOf } from './progress.ts';
 import { drawLaidOut, sheetsIn } from './sheets.ts';
 import { circuitMarked } from './shown-circuit.ts';
@@ -33,6 +34,7 @@ export type LaterRequest = Exclude<RequestName, PracticeRequest>;
 
 export function laterHandlers(held: Opened): Handlers<LaterRequest> {
   return {
+    ...answeredHandlers(held),
     ...homeworkHandlers,
     run: ({ question, items, view }) => {
       checkQuestion(held.guarded, question);

@@ -1,0 +1,28 @@
+/** Why the right answer is right, and what to look at first, by kind. Apart from the kinds: a question is asked without. */
+import type { ExplanationStep, QuestionKind, QuestionOf } from '../../../shared/question.ts';
+import { explainLive, hintLive } from './explain-live.ts';
+import { explainMeter, hintMeter } from './explain-meter.ts';
+import { explainStates, hintStates } from './explain-states.ts';
+import { explainWiring, hintWiring } from './explain-wiring.ts';
+
+export interface Explainer<K extends QuestionKind> {
+  /** Why the right answer is right, from the solver's trace. */
+  explain(question: QuestionOf<K>): ExplanationStep[];
+  /** The first thing to look at. It doesn't tell the answer. */
+  hint(question: QuestionOf<K>): string;
+}
+
+const states = { explain: explainStates, hint: hintStates };
+
+const EXPLAINERS: { readonly [K in QuestionKind]: Explainer<K> } = {
+  'lamp-states': states,
+  'input-states': states,
+  'relay-states': states,
+  wiring: { explain: explainWiring, hint: hintWiring },
+  meter: { explain: explainMeter, hint: hintMeter },
+  sequence: states,
+  'still-live': { explain: explainLive, hint: hintLive },
+};
+
+/** The explainer of a kind; used with questions of the same kind. */
+export const explainerOf = <K extends QuestionKind>(kind: K): Explainer<K> => EXPLAINERS[kind];

@@ -1,0 +1,48 @@
+/** What a question that stands there needs of the engine: a hint, its mark, the circuit as it stands in the end. */
+import type { Question } from '../../../shared/question.ts';
+import { shownState } from '../../drawing/index.ts';
+import { judge } from '../../practice/index.ts';
+import { hintFor } from '../../questions/index.ts';
+import { solve } from '../../solver/index.ts';
+import { checkCircuit, checkQuestion } from './guarded.ts';
+import type { Handlers } from './messages.ts';
+import type { Opened } from './opened.ts';
+import { pointsOf } from './practice-handlers.ts';
+import { draw } from './sheets.ts';
+import { circuitMarked } from './shown-circuit.ts';
+
+/** What is asked, as loads to pick out: `2 -H1` of a sequence is -H1. */
+export const loadsAsked = (question: Question, items: readonly string[]): string[] => [
+  ...new Set(
+    question.kind === 'wiring'
+      ? question.wanted.map(({ load }) => load)
+      : items.map((item) => item.split(' ').at(-1)!),
+  ),
+];
+
+export type AnsweredRequest = 'hint' | 'judge' | 'draw';
+
+export function answeredHandlers(held: Opened): Handlers<AnsweredRequest> {
+  return {
+    hint: ({ task }) => {
+      checkQuestion(held.guarded, task.question);
+      return hintFor(task.question);
+    },
+    judge: ({ task, given, view }) => {
+      checkQuestion(held.guarded, task.question);
+      const judged = judge(task, given, held.memory.recalls);
+      const { question } = task;
+      const { circuit, scenario } = circuitMarked(question);
+      const asked = loadsAsked(
+        question,
+        judged.mark.parts.map(({ item }) => item),
+      );
+      const state = shownState(solve(circuit, scenario), asked);
+      return { judged, circuit, scenario, drawn: draw(circuit, view, state, pointsOf(question)) };
+    },
+    draw: ({ circuit, scenario, view }) => {
+      if (scenario) checkCircuit(held.guarded, circuit);
+      return draw(circuit, view, scenario ? shownState(solve(circuit, scenario)) : undefined);
+    },
+  };
+}
