@@ -164,7 +164,7 @@ describe('voltages against eecircuit-engine', () => {
         const current = at === 0 ? 'DC' : at === 1 ? 'AC' : random.pick(['AC', 'DC', '3AC'] as const);
         return { name, volts: random.pick([12, 24, 110, 230]), current, earthed: random.chance(0.6) };
       });
-      return { faults: index % 3, failed: true, supplies };
+      return { faults: index % 3, failed: true, earthFault: index % 4 === 0, supplies };
     });
     expect(await compare(cases)).toEqual([]);
     const both = cases.filter(({ circuit, failed }) => {

@@ -6,6 +6,23 @@ import { FIXED, INPUTS, LAMPS, LINE, LIVE, METER, STEPS, WIRING } from './fixed.
 
 const codes = (question: Question): string[] => checkQuestion(question).map(({ code }) => code);
 
+describe('a question on a circuit that is not decided', () => {
+  it('is refused: more relays lock each other out than there are orders to try', () => {
+    const size = 24;
+    const lines = Array.from({ length: size }, (_, index) => {
+      const [next, one] = [1, 2].map((step) => ((index + step) % size) + 1);
+      return `A:L+ -K${next}:11-12 -K${one}:21-22 -K${index + 1}:A1-A2 A:L-`;
+    });
+    const relays = lines.map((_, index) => `-K${index + 1} relay 3 poles`);
+    const circuit = circuitOf(
+      ['supply A 24 V DC', ...relays, '-H1 lamp', ...lines, 'A:L+ -K1:31-34 -H1:X1-X2 A:L-'].join('\n'),
+    );
+    expect(codes({ ...LAMPS, circuit, scenario: scenarioOf(), asked: ['-H1'] })).toEqual([
+      'question-not-certain',
+    ]);
+  });
+});
+
 describe('a question in words', () => {
   it('says where it begins, what is wrong, what is done, and what to answer', () => {
     const asked = askQuestion({ ...LAMPS, scenario: scenarioOf('make -B1; fail B', '-K2 stuck') });

@@ -22,6 +22,8 @@ export interface TangleOptions {
   readonly feeds?: number;
   /** Share of contacts that are wired up. */
   readonly density?: number;
+  /** A conductor that touches earth, where a supply is earthed. */
+  readonly earthFault?: boolean;
 }
 
 export function randomSupplies(random: Random, count: number): Supply[] {
@@ -183,6 +185,8 @@ export function tangle(random: Random, options: TangleOptions = {}): Circuit {
       paths.push(`${random.pick(all)} ${device.name}:${from}-${to} ${back}`);
     }
   }
+  const earthed = supplies.find((supply) => supply.earthed);
+  if (options.earthFault && earthed) paths.push(`${random.pick(ends)} ${poles(earthed).at(-1)!}`);
   const board: Device = { kind: 'terminals', name: '-X1', count: junctions };
   // A motor's lone winding end, "W1-W1", is a stop and no hop.
   return wired({
