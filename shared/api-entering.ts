@@ -57,7 +57,7 @@ export const enteringRoutes = {
     mode: 'class',
     body: z.strictObject({ key: z.string().max(100), ...newAccount }),
     reply: me,
-    problems: ['first-run-refused', 'name-taken', 'too-many-tries', 'too-busy', 'store-unavailable'],
+    problems: ['first-run-refused', 'name-taken', 'weak-password', 'too-busy', 'store-unavailable'],
   },
   signIn: {
     method: 'POST',
@@ -78,7 +78,7 @@ export const enteringRoutes = {
     mode: 'class',
     body: z.strictObject({ token: z.string().max(200) }),
     reply: me,
-    problems: ['link-refused', 'too-many-tries', 'store-unavailable'],
+    problems: ['link-refused', 'store-unavailable'],
   },
   signOut: {
     method: 'POST',
@@ -107,7 +107,16 @@ export const enteringRoutes = {
     mode: 'class',
     body: z.strictObject({ code: joiningCode, ...newAccount }),
     reply: me,
-    problems: ['code-refused', 'class-full', 'name-taken', 'too-many-tries', 'too-busy', 'store-unavailable'],
+    problems: [
+      'code-refused',
+      'class-full',
+      'name-taken',
+      'name-alike',
+      'weak-password',
+      'too-many-tries',
+      'too-busy',
+      'store-unavailable',
+    ],
   },
   joinClass: {
     method: 'POST',
@@ -117,7 +126,7 @@ export const enteringRoutes = {
     mode: 'class',
     body: z.strictObject({ code: joiningCode }),
     reply: me,
-    problems: ['code-refused', 'class-full', 'too-many-tries'],
+    problems: ['code-refused', 'class-full', 'name-alike', 'too-many-tries'],
   },
   sessions: {
     method: 'GET',
@@ -162,7 +171,7 @@ export const enteringRoutes = {
       signIn: signInName.optional(),
     }),
     reply: me,
-    problems: ['sign-in-refused', 'name-taken', 'too-many-tries', 'too-busy'],
+    problems: ['sign-in-refused', 'name-taken', 'weak-password', 'too-many-tries', 'too-busy'],
   },
 } as const satisfies Readonly<Record<string, ApiRoute>>;
 

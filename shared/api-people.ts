@@ -139,7 +139,7 @@ export const peopleRoutes = {
     params: classParams,
     body: z.strictObject({ names: z.array(displayName).min(1).max(MOST_ADDED) }),
     reply: z.strictObject({ people: z.array(personWithLink) }),
-    problems: ['no-such-thing', 'class-full'],
+    problems: ['no-such-thing', 'class-full', 'name-alike'],
   },
   removeMember: {
     method: 'DELETE',

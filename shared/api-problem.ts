@@ -23,6 +23,8 @@ export const apiProblemCode = z.enum([
   'code-refused',
   'first-run-refused',
   'name-taken',
+  'name-alike',
+  'weak-password',
   'last-admin',
   'class-full',
   'too-many-tries',

@@ -15,10 +15,32 @@ const madeId = () =>
 export const personId = madeId();
 export const classId = madeId();
 
+/**
+ * A name as it is kept: composed letters, single spaces, and nothing in it that can't be seen, except what joins or parts
+ * letters in scripts that need it (Unicode Standard, 23.2; UAX 31, 2.3).
+ */
+export const seenName = (name: string): string =>
+  name
+    .normalize('NFC')
+    .replace(/\p{Default_Ignorable_Code_Point}/gu, (sign, at: number, all: string) =>
+      /[\u200C\u200D]/.test(sign) &&
+      /(?=[\p{L}\p{M}])[^\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]$/u.test(all.slice(0, at)) &&
+      /^(?=[\p{L}\p{M}])[^\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]/u.test(all.slice(at + 1))
+        ? sign
+        : '',
+    )
+    .replace(/\s+/gu, ' ')
+    .trim();
+
 /** Without what would break a line, turn the direction of what follows, or can't be kept. */
 const WITHOUT_CONTROLS = /^[^\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u202A-\u202E\u2066-\u2069\uFEFF]*$/u;
 const line = (most: number) =>
-  z.string().trim().min(1).max(most).regex(WITHOUT_CONTROLS, 'one line, without control characters');
+  z
+    .string()
+    .overwrite(seenName)
+    .min(1)
+    .max(most)
+    .regex(WITHOUT_CONTROLS, 'one line, without control characters');
 
 /** Part of a name, to find people by; empty finds everybody. */
 export const partOfName = z.string().max(80).regex(WITHOUT_CONTROLS, 'one line, without control characters');

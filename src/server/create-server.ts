@@ -53,6 +53,13 @@ export interface ServerOptions {
   readonly log?: { readonly level: LogLevel; readonly stream?: { write(line: string): void } };
 }
 
+/** A browser that came by https comes by https for a year; other names of the same domain are not this server's. */
+const HSTS = 'max-age=31536000';
+
+/** Milliseconds for a request to arrive, and how often it is looked whether one is late: a late one ends within both. */
+const ARRIVES_WITHIN = 25_000;
+const LOOKED_EVERY = 5_000;
+
 const path = ({ url }: FastifyRequest): string => url.split('?')[0]!;
 
 const sendFailure = (reply: FastifyReply, { status, problem }: ApiFailure): FastifyReply =>
@@ -106,7 +113,8 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   const app = Fastify({
     logger: log && log.level !== 'silent' ? { ...log } : false,
     bodyLimit: 16_384,
-    requestTimeout: 30_000,
+    requestTimeout: ARRIVES_WITHIN,
+    http: { headersTimeout: ARRIVES_WITHIN, connectionsCheckingInterval: LOOKED_EVERY },
     return503OnClosing: false,
     exposeHeadRoutes: true,
     onProtoPoisoning: 'error',
@@ -141,6 +149,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   });
   app.addHook('onRequest', async (request, reply) => {
     reply.headers(SAFE_HEADERS);
+    if (transport.isHttps(request)) reply.header('strict-transport-security', HSTS);
     checkHost(request.headers, hosts);
     const isApi = path(request).startsWith('/api/');
     if (isApi) reply.header('cache-control', 'no-store');

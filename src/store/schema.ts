@@ -81,4 +81,9 @@ export interface Tables extends PeopleTables, HomeworkTables {
 }
 
 /** What lets people in for a time. A backup is never put back with these: what was revoked since would work again. */
-export const TEMPORARY_TABLES = ['sessions', 'links', 'tries'] as const satisfies readonly (keyof Tables)[];
+export const TEMPORARY_TABLES = [
+  'sessions',
+  'links',
+  'tries',
+  'throttles',
+] as const satisfies readonly (keyof Tables)[];

@@ -15,6 +15,8 @@ export class Browser {
   readonly server: Serving;
   readonly headers: Readonly<Record<string, string>>;
   cookie = '';
+  /** What remembers who has signed in on it. */
+  device = '';
 
   constructor(server: Serving, headers: Readonly<Record<string, string>> = {}) {
     this.server = server;
@@ -22,13 +24,17 @@ export class Browser {
   }
 
   async ask(options: InjectOptions): Promise<Reply> {
-    const cookie = this.cookie ? { cookie: this.cookie } : {};
+    const both = [this.cookie, this.device].filter((one) => one !== '');
+    const cookie = both.length > 0 ? { cookie: both.join('; ') } : {};
     const reply = await this.server.ask({
       ...options,
       headers: { ...this.headers, ...cookie, ...options.headers },
     });
-    const set = reply.headers['set-cookie'];
-    if (typeof set === 'string') this.cookie = set.split(';')[0]!;
+    for (const set of [reply.headers['set-cookie'] ?? []].flat()) {
+      const own = set.split(';')[0]!;
+      if (own.startsWith('polewise_device=')) this.device = own;
+      else this.cookie = own;
+    }
     return reply;
   }
 

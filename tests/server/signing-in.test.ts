@@ -70,7 +70,11 @@ describe('signing in with a password', () => {
     const payload = { signIn: 'Lea.Learner ', password: PASSWORD };
     const reply = await nobody.ask({ method: 'POST', url: '/api/sign-in', payload, headers });
     expect(reply.statusCode).toBe(200);
-    const cookie = String(reply.headers['set-cookie']);
+    const [cookie, device] = reply.headers['set-cookie'] as [string, string];
+    expect(device).toMatch(
+      /^polewise_device=[\w-]{12}\.[\w-]{43}; Max-Age=34560000; Path=\/; HttpOnly; SameSite=Strict; Secure$/,
+    );
+    expect(reply.headers['strict-transport-security']).toBe('max-age=31536000');
     expect(cookie).toMatch(/^polewise_session=[\w-]{43}; /);
     expect(cookie.split('; ').slice(1).sort()).toEqual(
       ['HttpOnly', `Max-Age=${SESSION_LASTS / 1000}`, 'Path=/', 'SameSite=Strict', 'Secure'].sort(),
@@ -86,6 +90,7 @@ describe('signing in with a password', () => {
       url: '/api/sign-in',
       payload: { signIn: 'lea.learner', password: PASSWORD },
     });
+    expect(reply.headers['strict-transport-security']).toBeUndefined();
     expect(String(reply.headers['set-cookie'])).not.toContain('Secure');
     expect(String(reply.headers['set-cookie'])).toContain('HttpOnly; SameSite=Strict');
   });

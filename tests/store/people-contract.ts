@@ -149,7 +149,7 @@ export function peopleContract(name: string, database: PeopleDatabase): void {
         await joining.byNames(made.id, Array(196).fill('Fern'));
         const results = await Promise.all(
           Array.from({ length: 8 }, (_, at) =>
-            stores[at % 2]!.people.joining.asNew(code, { name: 'Moss', signIn: `moss${at}` }),
+            stores[at % 2]!.people.joining.asNew(code, { name: `Moss ${at}`, signIn: `moss${at}` }),
           ),
         );
         expect(results.filter((result) => result === 'class-full')).toHaveLength(4);

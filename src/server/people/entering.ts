@@ -5,6 +5,7 @@ import { SESSION_LASTS } from '../../store/index.ts';
 import type { Service } from '../service.ts';
 import { setToken, tokenIn } from './cookie.ts';
 import { deviceOf } from './device.ts';
+import { rememberDevice } from './known-device.ts';
 
 /** Who somebody is, as the page has to know it. */
 export async function meOf({ store: { people } }: Service, id: string | null): Promise<Me> {
@@ -42,5 +43,6 @@ export async function enter(
   const before = tokenIn(request);
   if (before !== null) await sessions.endByToken(before);
   handOver(service, request, reply, await sessions.begin(person, deviceIn(request)));
+  await rememberDevice(service.store.people, request, reply, person, service.transport.isHttps(request));
   return meOf(service, person);
 }

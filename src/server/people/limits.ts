@@ -1,4 +1,7 @@
-/** How often something may be tried. docs/api.md has the numbers. */
+/**
+ * How often something may be tried. Who tries wrongly waits, longer each time; what one of them does never stops another
+ * one who was there before. docs/api.md has the numbers.
+ */
 import type { FastifyRequest } from 'fastify';
 import type { TryLimit } from '../../store/index.ts';
 import { ApiFailure } from '../problems.ts';
@@ -6,69 +9,82 @@ import type { Service } from '../service.ts';
 
 const MINUTES = 60_000;
 
-/** Ten wrong ones in ten minutes for one account, whoever tries. */
-export const byAccount = (what: string, account: string): TryLimit => ({
+/**
+ * Wrong ones for one account from devices that it doesn't know, after which such a device waits before its first try: as
+ * many as NIST SP 800-63B (3.2.2, "Rate Limiting") lets be tried at most; here a known device and a link go on.
+ */
+const OF_ACCOUNT = { most: 100, within: 24 * 60 * MINUTES, wait: 15 * 60 };
+/** The same of one address, whatever is tried from it. */
+const OF_ADDRESS = { most: 100, within: 10 * MINUTES, wait: 30 };
+
+const overAccount = (what: string, account: string): TryLimit => ({
   what: `${what}|account|${account}`,
-  most: 10,
-  within: 10 * MINUTES,
+  ...OF_ACCOUNT,
+});
+const overAddress = (what: string, address: string): TryLimit => ({
+  what: `${what}|address|${address}`,
+  ...OF_ADDRESS,
 });
 
-/** A hundred wrong ones in ten minutes from one address, whichever account is tried: a whole class may sit behind it. */
-export const byAddress = (service: Service, request: FastifyRequest, what: string): TryLimit => ({
-  what: `${what}|address|${service.transport.senderOf(request)}`,
-  most: 100,
-  within: 10 * MINUTES,
-});
-
-/** Four hundred new people in an hour from one address. */
-export const joiningBy = (service: Service, request: FastifyRequest): TryLimit => ({
-  what: `join|address|${service.transport.senderOf(request)}`,
-  most: 400,
-  within: 60 * MINUTES,
-});
-
-const tooMany = (seconds: number): ApiFailure =>
+const tooMany = (seconds: number, hint: string): ApiFailure =>
   new ApiFailure(
     'too-many-tries',
     'There were too many tries.',
-    `Try again in ${seconds > 90 ? `${Math.ceil(seconds / 60)} minutes` : `${seconds} seconds`}.`,
+    `Try again in ${seconds > 90 ? `${Math.ceil(seconds / 60)} minutes` : `${seconds} seconds`}.${hint}`,
     seconds,
   );
-
-/** Counts one try, or refuses it. */
-export async function take({ store }: Service, limit: TryLimit): Promise<void> {
-  const seconds = await store.people.tries.take(limit);
-  if (seconds !== null) throw tooMany(seconds);
-}
-
-interface WrongLimits {
-  /** Counted before the try and given back when it was right, so that many at once can't slip through. */
-  readonly account?: TryLimit;
-  /** Counted when it was wrong: hundreds of people behind one address may be right at the same moment. */
-  readonly address?: TryLimit;
-}
 
 /** Whether it was refused for what was tried, and not because the server couldn't do it. */
 const wasWrong = (error: unknown): boolean => error instanceof ApiFailure && error.status < 500;
 
-/** Does something that may go wrong only so often; what goes right doesn't count. */
-export async function onlySoOften<T>(
-  service: Service,
-  { account, address }: WrongLimits,
-  work: () => Promise<T>,
-): Promise<T> {
-  const { tries } = service.store.people;
-  const seconds = address ? await tries.wait(address) : null;
-  if (seconds !== null) throw tooMany(seconds);
-  if (account) await take(service, account);
+/** A try that goes right or wrong. */
+interface Try {
+  /** What is tried: `sign-in`. */
+  readonly what: string;
+  readonly account?: string;
+  readonly address?: string;
+  /** What is tried of the address: one thing that was told to wait doesn't hold up the next. */
+  readonly thing?: string;
+  /** A device that the account knows, by its own name. */
+  readonly device?: string | null;
+  /** What else helps, beside waiting. */
+  readonly hint?: string;
+}
+
+/** Seconds that one who hasn't tried yet waits: where so much was tried that somebody must be guessing. */
+async function firstWait(
+  { tries }: Service['store']['people'],
+  { what, account, address }: Try,
+): Promise<number> {
+  if (account !== undefined && (await tries.wait(overAccount(what, account))) !== null)
+    return OF_ACCOUNT.wait;
+  if (address !== undefined && (await tries.wait(overAddress(what, address))) !== null)
+    return OF_ADDRESS.wait;
+  return 0;
+}
+
+/** Does something that may go wrong; who had it go wrong some times waits before the next try. */
+export async function throttled<T>(service: Service, tried: Try, work: () => Promise<T>): Promise<T> {
+  const { tries, throttles } = service.store.people;
+  const { what, account = '', address = '', thing = '', device = null, hint = '' } = tried;
+  const own =
+    device === null ? `${what}|${account}|${address}|${thing}` : `${what}|${account}|device|${device}`;
+  const first = device === null ? await firstWait(service.store.people, tried) : 0;
+  const seconds = await throttles.take(own, first);
+  if (seconds !== null) throw tooMany(seconds, hint && ` ${hint}`);
   try {
     const result = await work();
-    if (account) await tries.giveBack(account);
+    await throttles.right(own);
     return result;
   } catch (error) {
-    if (wasWrong(error)) {
-      if (address) await tries.take(address);
-    } else if (account) await tries.giveBack(account);
+    if (!wasWrong(error)) await throttles.giveBack(own);
+    else if (device === null) {
+      if (tried.account !== undefined) await tries.take(overAccount(what, account));
+      if (tried.address !== undefined) await tries.take(overAddress(what, address));
+    }
     throw error;
   }
 }
+
+export const addressOf = ({ transport }: Service, request: FastifyRequest): string =>
+  transport.senderOf(request);

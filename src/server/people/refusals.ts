@@ -20,6 +20,10 @@ const WORDS = {
     'The server prints the key when it starts, until there is an administrator.',
   ],
   'name-taken': ['Somebody else signs in with this name.', 'Choose another one.'],
+  'name-alike': [
+    'Somebody in this class has a name that looks the same.',
+    'Add an initial or a second name, so that both can be told apart.',
+  ],
   'last-admin': ['There would be no administrator left.', 'Make somebody else an administrator first.'],
   'class-full': ['The class would have more than 1,000 learners.', 'Make another class.'],
 } as const satisfies Partial<Record<ApiProblemCode, readonly [message: string, hint: string]>>;

@@ -6,6 +6,7 @@ import { homework } from './004-homework.ts';
 import { triedElsewhere } from './005-tried-elsewhere.ts';
 import { proofs } from './006-proofs.ts';
 import { ofPeople } from './007-of-people.ts';
+import { throttles } from './008-throttles.ts';
 
 /** Every change to the tables, oldest first. One that has been released is never changed again. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -16,4 +17,5 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '005-tried-elsewhere': triedElsewhere,
   '006-proofs': proofs,
   '007-of-people': ofPeople,
+  '008-throttles': throttles,
 };

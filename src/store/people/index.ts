@@ -7,6 +7,7 @@ import { type Joining, joiningOn } from './joining.ts';
 import { type Links, linksOn } from './links.ts';
 import { type Persons, personsOn } from './persons.ts';
 import { type Sessions, sessionsOn } from './sessions.ts';
+import { type Throttles, throttlesOn } from './throttles.ts';
 import { type Tries, triesOn } from './tries.ts';
 
 export type { ClassChange } from './classes.ts';
@@ -26,6 +27,7 @@ export interface People {
   readonly sessions: Sessions;
   readonly links: Links;
   readonly tries: Tries;
+  readonly throttles: Throttles;
 }
 
 export function peopleOn(db: Kysely<Tables>, now: () => number): People {
@@ -38,5 +40,6 @@ export function peopleOn(db: Kysely<Tables>, now: () => number): People {
     sessions: sessionsOn(db, now),
     links: linksOn(db, now),
     tries: triesOn(db, installation, now),
+    throttles: throttlesOn(db, installation, now),
   };
 }

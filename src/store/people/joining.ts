@@ -3,12 +3,13 @@ import type { Kysely, Transaction } from 'kysely';
 import { MOST_IN_CLASS } from '../../../shared/api-people.ts';
 import type { Person } from '../../../shared/people.ts';
 import type { Tables } from '../schema.ts';
-import { insertMember, learnersIn, lockClass } from './classes.ts';
+import { insertMember, learnersIn, lockClass, membersOf } from './classes.ts';
 import { type MadeLink, makeLink } from './links.ts';
+import { Names } from './look-alike.ts';
 import { insertPerson, type NewPerson } from './persons.ts';
 import { type RosterManner, takeRoster, type WantedMember } from './take-roster.ts';
 
-export type JoinRefusal = 'code-refused' | 'class-full' | 'name-taken';
+export type JoinRefusal = 'code-refused' | 'class-full' | 'name-taken' | 'name-alike';
 export interface AddedPerson {
   readonly person: Person;
   readonly link: MadeLink;
@@ -57,6 +58,12 @@ async function roomByCode(db: Transaction<Tables>, code: string): Promise<string
   return found.id;
 }
 
+/** The names in a class, but for one person's. */
+async function namesIn(db: Transaction<Tables>, id: string, but?: string): Promise<Names> {
+  const members = await membersOf(db, id);
+  return new Names(members.flatMap((member) => (member.id === but ? [] : [member.name])));
+}
+
 export const joiningOn = (db: Kysely<Tables>, now: () => number) => ({
   /** The title of the class that a code lets into; null when there is none. */
   async look(code: string): Promise<string | null> {
@@ -68,6 +75,9 @@ export const joiningOn = (db: Kysely<Tables>, now: () => number) => ({
     orRefusal(
       db.transaction().execute(async (transaction) => {
         const id = await roomByCode(transaction, code);
+        // Who chooses a name chooses one that nobody there can be taken for.
+        const names = await namesIn(transaction, id);
+        if (names.has(person.name) || names.alike(person.name)) throw new Refused('name-alike');
         const made = await insertPerson(transaction, { ...person, role: 'learner' }, now());
         if (!made) throw new Refused('name-taken');
         await insertMember(transaction, id, made.id, 'learner', now());
@@ -80,6 +90,13 @@ export const joiningOn = (db: Kysely<Tables>, now: () => number) => ({
     orRefusal(
       db.transaction().execute(async (transaction) => {
         const id = await roomByCode(transaction, code);
+        const known = await transaction
+          .selectFrom('people')
+          .select('name')
+          .where('id', '=', person)
+          .executeTakeFirst();
+        if (known && (await namesIn(transaction, id, person)).alike(known.name))
+          throw new Refused('name-alike');
         await insertMember(transaction, id, person, 'learner', now());
         return 'joined' as const;
       }),
@@ -93,7 +110,11 @@ export const joiningOn = (db: Kysely<Tables>, now: () => number) => ({
         if ((await learnersIn(transaction, id)) + names.length > MOST_IN_CLASS)
           throw new Refused('class-full');
         const added: AddedPerson[] = [];
+        // Two of the same name there may be; two that only look the same would be taken for one another.
+        const there = await namesIn(transaction, id);
         for (const name of names) {
+          if (there.alike(name)) throw new Refused('name-alike');
+          there.add(name);
           const person = (await insertPerson(transaction, { name, role: 'learner' }, now()))!;
           await insertMember(transaction, id, person.id, 'learner', now());
           added.push({ person, link: await makeLink(transaction, person.id, now()) });

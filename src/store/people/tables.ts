@@ -56,6 +56,16 @@ export interface TriesTable {
   count: number;
 }
 
+export interface ThrottlesTable {
+  /** A keyed hash, as with `tries`. */
+  key: string;
+  /** Wrong tries since the last right one. */
+  wrong: number;
+  /** No try is taken before this moment. */
+  wait_until: number;
+  seen_at: number;
+}
+
 export interface InstallationTable {
   name: string;
   value: string;
@@ -68,5 +78,6 @@ export interface PeopleTables {
   sessions: SessionTable;
   links: LinkTable;
   tries: TriesTable;
+  throttles: ThrottlesTable;
   installation: InstallationTable;
 }

@@ -4,6 +4,7 @@ import { MOST_IN_CLASS, type RosterLine } from '../../../shared/api-people.ts';
 import type { Manner, Member, Person } from '../../../shared/people.ts';
 import type { Tables } from '../schema.ts';
 import { insertMember, learnersIn, lockClass, membersOf } from './classes.ts';
+import { Names } from './look-alike.ts';
 import { insertPerson, personIn } from './persons.ts';
 
 /** Somebody whom a roster wants in the class. */
@@ -84,6 +85,7 @@ async function takeAll(
   now: number,
 ): Promise<TakenRoster> {
   const members = await membersOf(db, id);
+  const names = new Names(members.map((member) => member.name));
   const taken = new Set<string>();
   const lines: RosterLine[] = [];
   const passedOver: string[] = [];
@@ -95,6 +97,14 @@ async function takeAll(
       lines.push({ name: known.name, manner: known.manner, result: 'already' });
       continue;
     }
+    const alike = names.alike(name);
+    if (alike !== undefined) {
+      passedOver.push(
+        `${name}: looks like ${alike}, who is in the class; write it as it is there, or add an initial.`,
+      );
+      continue;
+    }
+    names.add(name);
     const step = await stepFor(db, one, asAdmin);
     if (step.kind === 'pass') {
       passedOver.push(step.why);

@@ -2,7 +2,8 @@ import type { FastifyInstance } from 'fastify';
 import { peopleRoutes } from '../../../../shared/api-people.ts';
 import { addRoute } from '../../add-route.ts';
 import { meOf } from '../../people/entering.ts';
-import { byAccount, onlySoOften } from '../../people/limits.ts';
+import { throttled } from '../../people/limits.ts';
+import { checkPassword } from '../../people/password-rules.ts';
 import { refusal } from '../../people/refusals.ts';
 import { ApiFailure, noSuchThing } from '../../problems.ts';
 import type { Service } from '../../service.ts';
@@ -26,16 +27,22 @@ export function addOwn(app: FastifyInstance, service: Service): void {
   addRoute(app, service, peopleRoutes.setPassword, async ({ body, person }) => {
     const known = await persons.passwordHashOf(person.id);
     if (known !== null)
-      await onlySoOften(service, { account: byAccount('password', person.id) }, async () => {
-        if (!(await passwords.matches(body.old ?? '', known))) throw refusal('sign-in-refused');
-      });
+      // By session: whoever got hold of another one of theirs can't keep them from changing it here.
+      await throttled(
+        service,
+        { what: 'password', account: person.id, thing: person.session ?? '' },
+        async () => {
+          if (!(await passwords.matches(body.old ?? '', known, person.id))) throw refusal('sign-in-refused');
+        },
+      );
     else if (body.signIn === undefined && (await persons.byId(person.id))?.signIn === null)
       throw new ApiFailure(
         'bad-value',
         'There is no name for signing in yet.',
         'Send signIn with the password: small letters and digits, two at least.',
       );
-    const passwordHash = await passwords.hash(body.password);
+    checkPassword(body.password, body.signIn ?? (await persons.byId(person.id))?.signIn ?? null);
+    const passwordHash = await passwords.hash(body.password, person.id);
     if (!(await persons.setPassword(person.id, passwordHash, body.signIn ?? null, person.session)))
       throw refusal('name-taken');
     return meOf(service, person.id);
