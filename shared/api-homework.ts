@@ -56,7 +56,7 @@ const byLearners = {
     ...learner,
     method: 'GET',
     path: '/api/homework',
-    summary: 'The learner’s sets, those that close last first, with where each stands.',
+    summary: 'The learner’s sets, the most urgent first, with where each stands.',
     reply: z.strictObject({ sets: z.array(learnerSet) }),
     problems: always,
   },

@@ -79,7 +79,9 @@ export const classReport = z.strictObject({
   rows: z.array(
     z.strictObject({
       learner: learnerId,
-      /** Null: nothing handed in. */
+      /** `waiting`: handed in, and not marked yet. `open`: there is time left. */
+      stands: z.enum(['marked', 'waiting', 'open', 'nothing']),
+      /** Null: nothing handed in, or not marked yet. */
       total: paperTotal.nullable(),
       /** In the order of the skills. */
       shares: z.array(share.nullable()),

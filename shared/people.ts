@@ -29,7 +29,7 @@ export const seenName = (name: string): string =>
         ? sign
         : '',
     )
-    .replace(/\s+/gu, ' ')
+    .replace(/\p{Zs}+/gu, ' ')
     .trim();
 
 /** Without what would break a line, turn the direction of what follows, or can't be kept. */

@@ -167,7 +167,10 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
   });
   app.setErrorHandler((error, request, reply) => {
     const failure = toldTo(service.mode, apiFailureOf(error));
-    if (failure.status >= 500) request.log.error(error);
+    // Whoever hung up in the middle of a request gets no reply, and nothing is wrong here.
+    if (request.raw.destroyed && !request.raw.complete)
+      request.log.info({ reason: 'hung up' }, 'request aborted');
+    else if (failure.status >= 500) request.log.error(error);
     const retryAfter = failure.retryAfter ?? (failure.status === 503 ? 5 : null);
     if (retryAfter !== null) reply.header('retry-after', String(retryAfter));
     return sendFailure(reply, failure);

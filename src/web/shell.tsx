@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { me, signedOut } from './me.ts';
+import { openHomework } from './open-homework.ts';
 import { Loaded, type ScreenProps } from './parts/loaded.tsx';
 import { Standing } from './parts/standing.tsx';
 import { inStrip, place, type Screen } from './place.ts';
@@ -70,6 +71,11 @@ export function Shell({ ground }: { ground: Ground }) {
       <main id="main">
         {/* The practice stays as it is while another screen is looked at. */}
         <div hidden={screen !== 'practise'}>
+          {openHomework.value && (
+            <p class="to-do" role="status">
+              <a href="#/homework">{openHomework.value}</a>
+            </p>
+          )}
           {caughtUp ? (
             <Practise ground={ground} />
           ) : (

@@ -3,7 +3,7 @@ import { loadBank } from './bank.ts';
 import { type Engine, startEngine } from './engine/client.ts';
 import { Learner } from './learner.ts';
 import { Local } from './local/database.ts';
-import { askMe, become, before, keepMeeting, learnerOf, me, meet } from './me.ts';
+import { askMe, become, before, keepMeeting, learnerOf, me, meet, roleOf } from './me.ts';
 import type { Supply } from './supply.ts';
 import { loadTheme } from './theme.ts';
 
@@ -108,6 +108,8 @@ export async function start(): Promise<Opened> {
     if (matchMedia('(display-mode: standalone)').matches) navigator.storage.persist().catch(() => undefined);
     keepNewer().catch(() => undefined);
     // Homework answered on this device may still wait, though nobody opens the homework.
+    if (me.value.mode === 'class' && roleOf(me.value) === 'learner')
+      import('./screens/homework/tell-open.ts').then(({ tellOpen }) => tellOpen()).catch(() => undefined);
     if (me.value.mode === 'class')
       import('./screens/homework/kept/own-outbox.ts')
         .then(({ outboxOf }) => outboxOf(id))

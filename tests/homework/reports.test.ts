@@ -58,7 +58,12 @@ describe("a learner's report", () => {
 describe('a class report', () => {
   it('has a row for everybody, in the order of the class, also for who handed in nothing', () => {
     expect(report.rows.map(({ learner }) => learner)).toEqual(everybody);
-    expect(report.rows.at(-1)).toEqual({ learner: 'absent-1', total: null, shares: [null, null, null] });
+    expect(report.rows.at(-1)).toEqual({
+      learner: 'absent-1',
+      stands: 'nothing',
+      total: null,
+      shares: [null, null, null],
+    });
     expect([report.handedIn, report.learners]).toEqual([7, 8]);
     expect(report.rows[0]!.shares).toEqual([1, 1, 1]);
   });
@@ -179,5 +184,20 @@ describe('a report over several sets', () => {
   it('counts wrong ideas over all of them', () => {
     const { times } = term.ideas.find(({ id }) => id === idea)!;
     expect(times).toBe(ideasIn([...marks, ...later.marks]).find(({ id }) => id === idea)!.times);
+  });
+});
+
+describe('a set that has not closed, or not been marked', () => {
+  it('accuses nobody, and says of each how it stands', () => {
+    const set = setOf(places([...course.skills.keys()], 5));
+    const { marks, learners } = work(set, [rightly, notAtAll, rightly]);
+    const told = (closed: boolean, waiting: readonly string[]) =>
+      classReport({ set, course, learners, marks: marks.slice(0, 1), closed, waiting });
+    const open = told(false, [learners[1]!]);
+    expect(open.lookAfter).toEqual([]);
+    expect(open.rows.map(({ stands }) => stands)).toEqual(['marked', 'waiting', 'open']);
+    const closed = told(true, [learners[1]!]);
+    expect(closed.rows.map(({ stands }) => stands)).toEqual(['marked', 'waiting', 'nothing']);
+    expect(closed.lookAfter).toEqual([{ learner: learners[2], concerns: [{ kind: 'nothing-handed-in' }] }]);
   });
 });

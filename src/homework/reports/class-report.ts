@@ -18,7 +18,9 @@ export interface SkillColumn {
 
 export interface LearnerRow {
   readonly learner: string;
-  /** Null: nothing handed in. */
+  /** `open`: there is time left. */
+  readonly stands: 'marked' | 'waiting' | 'open' | 'nothing';
+  /** Null: nothing handed in, or not marked yet. */
   readonly total: Total | null;
   /** Share of marks by skill, in the order of the columns; null where nothing was handed in. */
   readonly shares: readonly (number | null)[];
@@ -60,6 +62,10 @@ export interface ClassWork {
   readonly learners: readonly string[];
   /** The attempt that counts of each learner who handed in. */
   readonly marks: readonly PaperMark[];
+  /** Learners whose papers are handed in and have still to be marked. */
+  readonly waiting?: readonly string[];
+  /** Whether the set has closed; before, nobody gives concern. It has unless false is given. */
+  readonly closed?: boolean;
   /** Their papers, for the examples; the report is whole without. */
   readonly papers?: readonly Paper[];
 }
@@ -85,7 +91,16 @@ const meanOf = (values: readonly number[]): number | null =>
   values.length === 0 ? null : values.reduce((sum, value) => sum + value, 0) / values.length;
 
 /** Statistics are over those who handed in; who left out an item has earned nothing there. */
-export function classReport({ set, course, learners, marks, papers = [] }: ClassWork): ClassReport {
+export function classReport({
+  set,
+  course,
+  learners,
+  marks,
+  papers = [],
+  waiting = [],
+  closed = true,
+}: ClassWork): ClassReport {
+  const waits = new Set(waiting);
   const inClass = new Set(learners);
   const own = marks.filter(({ learner }) => inClass.has(learner));
   const byLearner = new Map(own.map((mark) => [mark.learner, mark]));
@@ -94,9 +109,17 @@ export function classReport({ set, course, learners, marks, papers = [] }: Class
   const columns = [...new Set(set.places.map(({ skill }) => skill))];
   const rows = learners.map((learner): LearnerRow => {
     const mark = byLearner.get(learner);
-    if (!mark) return { learner, total: null, shares: columns.map(() => null) };
+    if (!mark) {
+      const stands = waits.has(learner) ? 'waiting' : closed ? 'nothing' : 'open';
+      return { learner, stands, total: null, shares: columns.map(() => null) };
+    }
     const bySkill = new Map(skillMarks(mark.items, course).map(({ skill, share }) => [skill, share]));
-    return { learner, total: totalOf(mark), shares: columns.map((skill) => bySkill.get(skill) ?? null) };
+    return {
+      learner,
+      stands: 'marked',
+      total: totalOf(mark),
+      shares: columns.map((skill) => bySkill.get(skill) ?? null),
+    };
   });
   return {
     handedIn: own.length,
@@ -117,6 +140,6 @@ export function classReport({ set, course, learners, marks, papers = [] }: Class
       leftOut: own.filter(({ items }) => items[index]!.answered === 'none').length,
     })),
     alpha: alpha(scores),
-    lookAfter: lookAfter(learners, byLearner),
+    lookAfter: closed ? lookAfter(learners, byLearner, waits) : [],
   };
 }

@@ -20,8 +20,8 @@ export interface LookAfter {
   readonly concerns: readonly Concern[];
 }
 
-function concernsIn(mark: PaperMark | undefined): Concern[] {
-  if (!mark) return [{ kind: 'nothing-handed-in' }];
+function concernsIn(mark: PaperMark | undefined, waits: boolean): Concern[] {
+  if (!mark) return waits ? [] : [{ kind: 'nothing-handed-in' }];
   const { share, answered, items } = totalOf(mark);
   return [
     ...(2 * answered < items ? [{ kind: 'half-left-out' as const, answered, items }] : []),
@@ -32,12 +32,17 @@ function concernsIn(mark: PaperMark | undefined): Concern[] {
   ];
 }
 
-/** In the order of the class; who gives no concern isn't in it. */
+/**
+ * In the order of the class; who gives no concern isn't in it. For a set that has closed: before, there is time left.
+ *
+ * @param waiting - whose papers are handed in and have still to be marked
+ */
 export const lookAfter = (
   learners: readonly string[],
   marks: ReadonlyMap<string, PaperMark>,
+  waiting: ReadonlySet<string>,
 ): readonly LookAfter[] =>
   learners.flatMap((learner) => {
-    const concerns = concernsIn(marks.get(learner));
+    const concerns = concernsIn(marks.get(learner), waiting.has(learner));
     return concerns.length > 0 ? [{ learner, concerns }] : [];
   });

@@ -61,6 +61,21 @@ export async function ownPaper(
   return { kept, paper };
 }
 
+/** The same for one who may still work on it: who was taken out of the class looks at what was marked, and no more. */
+export async function workingPaper(
+  desk: Desk,
+  asking: Asking,
+  id: string,
+): Promise<{ readonly kept: KeptSet; readonly paper: PaperHead }> {
+  const own = await ownPaper(desk, asking, id);
+  if ((await desk.store.people.classes.mannerOf(own.kept.class, asking.id)) === 'learner') return own;
+  throw new ApiFailure(
+    'no-such-thing',
+    'You are no longer in the class of this paper.',
+    'Ask its tutor; what you saved before is kept.',
+  );
+}
+
 /** A paper with what is on it. */
 export async function wholePaper({ store }: Desk, { id }: PaperHead): Promise<KeptPaper> {
   const paper = await store.homework.paper(id);

@@ -12,7 +12,8 @@ import type { KeptSet, NewSave, PaperHead, Saved } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
 import { soon } from '../turns.ts';
-import { learnersSet, ownPaper, wholePaper } from './access.ts';
+import { learnersSet, wholePaper, workingPaper } from './access.ts';
+import { askedOn, type Choices, notAsked } from './asked-on.ts';
 import type { Desk } from './desk.ts';
 import { paperOf } from './make-papers.ts';
 import { settle } from './settle.ts';
@@ -20,6 +21,9 @@ import { outOf, totalIn } from './views.ts';
 
 /** Milliseconds for which a list waits for papers that have still to be marked. */
 const MARKING = 500;
+
+/** Answers that one paper keeps on the way: a hundred for each of its items would be much. */
+const MOST_SAVES = 10_000;
 
 const isClosed = (): ApiFailure =>
   new ApiFailure('closed', 'The set has closed.', 'What was saved before closing time counts.');
@@ -66,7 +70,9 @@ function learnerSet(kept: KeptSet, classTitle: string, heads: readonly PaperHead
   };
 }
 
-/** The learner's sets, those that close last first. */
+const RANKS = { open: 0, before: 1, closed: 2 } as const;
+
+/** The learner's sets: what is open first, what closes first before the others; then what comes; then what closed last. */
 export async function learnersSets(desk: Desk, asking: Asking): Promise<readonly LearnerSet[]> {
   const { homework, people } = desk.store;
   const classes = (await people.classes.of(asking.id)).filter(({ manner }) => manner === 'learner');
@@ -84,7 +90,12 @@ export async function learnersSets(desk: Desk, asking: Asking): Promise<readonly
   const at = desk.now();
   return sets
     .map((kept) => learnerSet(kept, titles.get(kept.class) ?? '', heads, at))
-    .sort((one, other) => other.closesAt - one.closesAt || (one.id < other.id ? -1 : 1));
+    .sort(
+      (one, other) =>
+        RANKS[one.state] - RANKS[other.state] ||
+        (one.state === 'closed' ? other.closesAt - one.closesAt : one.closesAt - other.closesAt) ||
+        (one.id < other.id ? -1 : 1),
+    );
 }
 
 async function viewOf(desk: Desk, kept: KeptSet, head: PaperHead): Promise<PaperView> {
@@ -99,7 +110,10 @@ async function viewOf(desk: Desk, kept: KeptSet, head: PaperHead): Promise<Paper
     now: at,
     submittedAt: paper.submittedAt,
     open: standingOf(kept.set, paper, at) === 'working' && phaseOf(kept.set, at) === 'open',
-    saved: saved.map(({ hint: _, ...answer }) => answer),
+    // Of each item the last one, which counts: however often it was changed, the paper stays as small as it is.
+    saved: [...new Map(saved.map(({ hint: _, ...answer }) => [answer.item, answer])).values()].sort(
+      (one, other) => one.number - other.number,
+    ),
     hints: hints.map((item) => ({ item, text: hintFor(paper.paper.items[item]!.question) })),
   };
 }
@@ -124,12 +138,16 @@ export async function beginPaper(desk: Desk, asking: Asking, id: string): Promis
 }
 
 export async function viewPaper(desk: Desk, asking: Asking, id: string): Promise<PaperView> {
-  const { kept, paper } = await ownPaper(desk, asking, id);
+  const { kept, paper } = await workingPaper(desk, asking, id);
   return viewOf(desk, kept, paper);
 }
 
 /** What keeps an answer from being one to its item; null when nothing does. */
-function wrongWith({ set: { places } }: KeptSet, { item, answer }: NewSave): ApiFailure | null {
+function wrongWith(
+  { set: { places } }: KeptSet,
+  asked: readonly Choices[],
+  { item, answer }: NewSave,
+): ApiFailure | null {
   // Every paper of a set has the same kind of question in a place.
   const kind = places[item]?.kind;
   if (!kind)
@@ -144,7 +162,7 @@ function wrongWith({ set: { places } }: KeptSet, { item, answer }: NewSave): Api
       `Item ${item + 1} is of the kind ${kind} and the answer of the kind ${answer.kind}.`,
       'Send the answer with the item that it was given to.',
     );
-  return null;
+  return notAsked(asked[item]!, item, answer);
 }
 
 /** Saves answers; when it returns, they are on the disk. */
@@ -154,9 +172,16 @@ export async function saveAnswers(
   id: string,
   { answers }: SaveBatch,
 ): Promise<SaveResults> {
-  const { kept } = await ownPaper(desk, asking, id);
+  const { kept, paper } = await workingPaper(desk, asking, id);
   if (phaseOf(kept.set, desk.now()) === 'before') checkOpen(kept, desk.now());
-  const wrong = answers.map((answer) => wrongWith(kept, answer));
+  if (paper.saves + answers.length > MOST_SAVES)
+    throw new ApiFailure(
+      'bad-value',
+      `More than ${MOST_SAVES} answers have been saved on this paper.`,
+      'Hand it in: what was saved counts.',
+    );
+  const asked = await askedOn(desk, paper);
+  const wrong = answers.map((answer) => wrongWith(kept, asked, answer));
   const good = answers.filter((_, index) => wrong[index] === null);
   const none: Saved = { result: 'saved', at: desk.now(), kept: [] };
   const saved = good.length === 0 ? none : await desk.store.homework.save(id, good);
@@ -180,7 +205,7 @@ export async function askHint(
   id: string,
   item: number,
 ): Promise<{ readonly item: number; readonly text: string }> {
-  const { kept, paper } = await ownPaper(desk, asking, id);
+  const { kept, paper } = await workingPaper(desk, asking, id);
   if (kept.set.help !== 'hints')
     throw new ApiFailure('no-hints', 'The set allows no hints.', 'They were ruled out by its tutor.');
   const question = (await wholePaper(desk, paper)).paper.items[item]?.question;
@@ -194,7 +219,7 @@ export async function askHint(
 
 /** Hands a paper in; twice is once. When it returns, that is on the disk; it is marked afterwards. */
 export async function submitPaper(desk: Desk, asking: Asking, id: string): Promise<Submitted> {
-  const { kept } = await ownPaper(desk, asking, id);
+  const { kept } = await workingPaper(desk, asking, id);
   if (phaseOf(kept.set, desk.now()) === 'before') checkOpen(kept, desk.now());
   const handed = await desk.store.homework.submit(id);
   if (handed.result === 'closed') throw isClosed();

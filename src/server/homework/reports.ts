@@ -11,6 +11,7 @@ import {
   countingAttempt,
   marksFromShort,
   type PersonRow,
+  phaseOf,
   refreshersDue,
   termReport,
 } from '../../homework/index.ts';
@@ -20,7 +21,7 @@ import { others, soon } from '../turns.ts';
 import { checkTutor, tutorsSet } from './access.ts';
 import type { Desk } from './desk.ts';
 import { settle, settledHeads } from './settle.ts';
-import { stateOf } from './views.ts';
+import { isHandedIn, stateOf } from './views.ts';
 
 /** Milliseconds for which a report waits for papers that have still to be marked. */
 const MARKING = 1500;
@@ -87,11 +88,16 @@ export async function reportOn(
   const people = await learnersOf(desk, kept.class);
   const { heads, waiting } = await settledHeads(desk, [kept], soon(MARKING));
   const counting = countingIn(set, heads);
+  const at = desk.now();
   const report = classReport({
     set,
     course: desk.course,
     learners: people.map(({ id }) => id),
     marks: [...counting.values()].map(({ mark }) => mark),
+    waiting: heads.flatMap((head) =>
+      head.short === null && isHandedIn(set, head, at) ? [head.learner] : [],
+    ),
+    closed: phaseOf(set, at) === 'closed',
   });
   const ideas: ClassIdea[] = [];
   for (const idea of report.ideas) ideas.push({ ...idea, example: await exampleOf(desk, idea, counting) });

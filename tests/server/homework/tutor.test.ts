@@ -221,8 +221,14 @@ describe('the report', () => {
         question.circuit.paths.reduce((sum, { steps }) => sum + steps.length, 0);
       expect(size(example!.item)).toBe(Math.min(...drawings.map(size)));
     }
-    expect(report.lookAfter.map(({ learner }) => learner).slice(-2)).toEqual([blank!.id, absent!.id]);
     expect(report.places).toHaveLength(10);
+    // Nobody gives concern as long as there is time left.
+    expect(report.lookAfter).toEqual([]);
+    expect(report.rows.map(({ stands }) => stands)).toEqual(['marked', 'marked', 'marked', 'open']);
+    serving.clock.now = CLOSES;
+    const closed = await serving.tutor.call(homeworkRoutes.homeworkReport, { params: { set: set.id } });
+    const { lookAfter } = closed.report;
+    expect(lookAfter.map(({ learner }) => learner).slice(-2)).toEqual([blank!.id, absent!.id]);
   });
 
   it('counts what closed with answers saved, marks it when somebody looks, and no longer who has left', async () => {

@@ -98,9 +98,8 @@ function MarkedItem({ label, part }: { label: string; part: MarkPart }) {
           </>
         ) : (
           <>
-            <span class="away">Wrong: </span>
-            {part.right}
-            {part.given === undefined ? '' : `, not ${part.given}`}
+            {part.given === undefined ? 'left out' : `${part.given} is wrong`}
+            <span class="instead">right: {part.right}</span>
           </>
         )}
       </span>

@@ -117,6 +117,14 @@ export class KeptHomework {
     return all.filter((each) => each.person === person && each.paper === paper);
   }
 
+  /** How many of one person's answers were refused, by paper. */
+  async refusedCounts(person: string): Promise<ReadonlyMap<string, number>> {
+    const counts = new Map<string, number>();
+    for (const each of await this.db.getAll('refused'))
+      if (each.person === person) counts.set(each.paper, (counts.get(each.paper) ?? 0) + 1);
+    return counts;
+  }
+
   async paper(person: string, id: string): Promise<PaperView | undefined> {
     return (await this.db.get('papers', [person, id]))?.view;
   }

@@ -15,6 +15,8 @@ export class Outbox {
   /** Answers that have not arrived. */
   readonly waiting = signal(0);
   readonly standing = signal<'unknown' | 'sending' | SendResult>('unknown');
+  /** Answers that the server didn't take, by paper: they are not saved, and never will be. */
+  readonly refused = signal<ReadonlyMap<string, number>>(new Map());
   /** What the server's clock is ahead of this device's, in milliseconds; null before it has been heard. */
   readonly ahead = signal<number | null>(null);
   /** Counts up whenever something was sent or refused, for whoever shows what arrived. */
@@ -80,6 +82,8 @@ export class Outbox {
       () => 'later' as const,
     );
     this.running = undefined;
+    // Before it is said how it went: what wasn't taken is never called saved.
+    this.refused.value = await this.kept.refusedCounts(this.person);
     this.standing.value = result;
     await this.count();
     this.rounds.value += 1;

@@ -200,7 +200,7 @@ export function ItemScreen({ ground, outbox, session, at }: Props) {
         <DrawingInWords ground={ground} circuit={question.circuit} />
       </div>
       <div class="bar walk">
-        <Keeping outbox={outbox} closesAt={session.view.value.paper.closesAt} />
+        <Keeping outbox={outbox} paper={session.id} closesAt={session.view.value.paper.closesAt} />
         {at > 0 ? (
           <a class="button" href={to(at)}>
             Back

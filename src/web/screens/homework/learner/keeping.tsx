@@ -2,10 +2,13 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Outbox } from '../kept/outbox.ts';
 import { leftText, whenText } from '../moments.ts';
 
-/** How it stands with saving, in words. */
-export function savingText(outbox: Outbox): string {
+/** How it stands with saving, in words; of one paper also what came too late for it. */
+export function savingText(outbox: Outbox, paper?: string): string {
+  const refused = paper === undefined ? 0 : (outbox.refused.value.get(paper) ?? 0);
   const count = outbox.waiting.value;
   const standing = outbox.standing.value;
+  if (count === 0 && refused > 0)
+    return `${refused === 1 ? '1 answer was' : `${refused} answers were`} not saved: the overview says why.`;
   if (count === 0) return standing === 'unknown' ? '' : 'Saved.';
   const answers = count === 1 ? '1 answer' : `${count} answers`;
   if (standing === 'later') return `${answers} kept on this device, waiting for the network.`;
@@ -29,12 +32,12 @@ export function useNow(outbox: Outbox): number {
 }
 
 /** Whether it is saved, and what time is left. */
-export function Keeping({ outbox, closesAt }: { outbox: Outbox; closesAt: number }) {
+export function Keeping({ outbox, paper, closesAt }: { outbox: Outbox; paper: string; closesAt: number }) {
   const now = useNow(outbox);
   const left = closesAt - now;
   return (
     <div class="keeping">
-      <p role="status">{savingText(outbox)}</p>
+      <p role="status">{savingText(outbox, paper)}</p>
       <p>
         {left <= 0 ? 'Closed' : `${leftText(left)} left`}
         <span class="until"> · closes {whenText(closesAt)}</span>

@@ -1,12 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { LearnerSet } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { openHomework } from '../../../open-homework.ts';
 import { useAct } from '../../../parts/act.ts';
 import { orKept } from '../kept/or-kept.ts';
 import type { Outbox } from '../kept/outbox.ts';
 import { leftText, whenText } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
+import { openText } from '../tell-open.ts';
 import { addressOf, goTo } from '../where.ts';
 import { marksText } from './item-screen.tsx';
 import { savingText } from './keeping.tsx';
@@ -18,6 +20,7 @@ async function fetchList(outbox: Outbox): Promise<{ sets: readonly LearnerSet[];
   const list = await orKept((signal) => call('myHomework', signal ? { signal } : {}), kept.list(person));
   if (list.from === 'device') return { sets: list.value, kept: true };
   await kept.keepList(person, list.value.sets);
+  openHomework.value = openText(list.value.sets);
   return { sets: list.value.sets, kept: false };
 }
 

@@ -86,7 +86,7 @@ export function Overview({ session, outbox }: { session: PaperSession; outbox: O
             Every answer is saved as you give it. Go through the items in any order; nothing is marked before
             you hand in. What is saved when the set closes counts, handed in or not.
           </p>
-          <Keeping outbox={outbox} closesAt={paper.closesAt} />
+          <Keeping outbox={outbox} paper={session.id} closesAt={paper.closesAt} />
         </>
       )}
       <Refused session={session} />

@@ -25,6 +25,14 @@ export function concernText(concern: Concern): string {
   }
 }
 
+/** Why there are no figures of somebody. */
+const STANDS = {
+  marked: '',
+  waiting: 'waiting to be marked',
+  open: 'still open',
+  nothing: 'nothing handed in',
+};
+
 function LookAfter({ report: { report, people } }: { report: SetReport }) {
   const nameOf = namesOf(people);
   if (report.lookAfter.length === 0) return null;
@@ -70,7 +78,7 @@ function Skills({
         { key: 'total', title: 'All' },
         ...report.skills.map(({ skill, title }) => ({ key: skill, title })),
       ]}
-      lines={report.rows.map(({ learner, total, shares }) => {
+      lines={report.rows.map(({ learner, stands, total, shares }) => {
         const paper = paperOf(learner);
         const name = nameOf(learner);
         return {
@@ -78,7 +86,10 @@ function Skills({
           name: paper ? (
             <a href={addressOf({ at: 'marked', set: set.id, paper: paper.id, item: null })}>{name}</a>
           ) : (
-            name
+            <>
+              {name}
+              <span class="of">{STANDS[stands]}</span>
+            </>
           ),
           shares: [total?.share ?? null, ...shares],
         };
@@ -132,7 +143,13 @@ export function Report({ ground, set }: { ground: Ground; set: string }) {
             )}
             <LookAfter report={report} />
             {report.report.handedIn === 0 ? (
-              <p>Nobody has handed anything in yet.</p>
+              <p>
+                {report.waiting > 0
+                  ? 'What was handed in is still to be marked.'
+                  : report.state === 'closed'
+                    ? 'Nobody handed anything in.'
+                    : 'Nobody has handed anything in yet.'}
+              </p>
             ) : (
               <>
                 <Skills report={report} papers={papers} />
