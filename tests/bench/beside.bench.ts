@@ -174,6 +174,12 @@ async function beside(folder: string): Promise<readonly Row[]> {
       { name: `${name}, 99th percentile`, value: quantile(good, 0.99), unit: 'ms', bound: BOUND },
       { name: `${name}, longest of ${times.length}`, value: Math.max(...good), unit: 'ms' },
     );
+    rows.push({
+      name: `${name}: memory of the server so far`,
+      value: highest(server.child.pid!),
+      unit: 'MB',
+      bound: 500,
+    });
     if (good.length < times.length)
       rows.push({ name: `${name}, failed`, value: times.length - good.length, unit: 'requests', bound: 0 });
   }
@@ -181,7 +187,8 @@ async function beside(folder: string): Promise<readonly Row[]> {
   const health = async (): Promise<Timed> => get(address, '/api/health', '');
   for (const [what, bodies] of Object.entries(hostileAnswers(place.learners[0]!))) {
     const { times, ms } = await meanwhile(50, health, () =>
-      Promise.all(bodies.map((body) => post(address, agent, '/api/answers', cookie, body))),
+      // What is too large is refused, and hung up on, before it has all been sent.
+      Promise.allSettled(bodies.map((body) => post(address, agent, '/api/answers', cookie, body))),
     );
     rows.push({
       name: `beside hostile answers, ${what} (${(ms / 1000).toFixed(1)} s): health, longest of ${times.length}`,
