@@ -31,10 +31,13 @@ export function command(machine: Machine, state: State, mechanism: number): void
   state.goal[mechanism] = held ? OPERATED : state.own[mechanism]!;
 }
 
+/** When the first delay of a timer that starts now is over. */
+const dueFrom = (machine: Machine, { now }: State, mechanism: number): number =>
+  now + machine.plan.mechanisms[mechanism]!.delays[0]!;
+
 function ownCommand(machine: Machine, state: State, mechanism: number, held: boolean): void {
   const { own, due } = state;
   const coil = band(machine, state, machine.coilOf[mechanism]!);
-  const delay = (): number => state.now + machine.plan.mechanisms[mechanism]!.delays[0]!;
   switch (machine.drive[mechanism]) {
     case DRIVE.coil:
       if (coil !== 0) own[mechanism] = coil > 0 ? OPERATED : REST;
@@ -52,14 +55,15 @@ function ownCommand(machine: Machine, state: State, mechanism: number, held: boo
       if (coil < 0) {
         own[mechanism] = REST;
         due[mechanism] = Infinity;
-      } else if (coil > 0 && own[mechanism] === REST && due[mechanism] === Infinity) due[mechanism] = delay();
+      } else if (coil > 0 && own[mechanism] === REST && due[mechanism] === Infinity)
+        due[mechanism] = dueFrom(machine, state, mechanism);
       return;
     case DRIVE['off-delay']:
       if (coil > 0) {
         own[mechanism] = OPERATED;
         due[mechanism] = Infinity;
       } else if (coil < 0 && own[mechanism] === OPERATED && due[mechanism] === Infinity)
-        due[mechanism] = delay();
+        due[mechanism] = dueFrom(machine, state, mechanism);
       return;
     case DRIVE.flasher:
       if (coil < 0) {
@@ -67,7 +71,7 @@ function ownCommand(machine: Machine, state: State, mechanism: number, held: boo
         due[mechanism] = Infinity;
       } else if (coil > 0 && due[mechanism] === Infinity) {
         own[mechanism] = OPERATED;
-        due[mechanism] = delay();
+        due[mechanism] = dueFrom(machine, state, mechanism);
       }
       return;
   }

@@ -96,7 +96,9 @@ export function evaluateIsland(machine: Machine, state: State, island: number): 
 /** The general case: each cell is the mean of what its loads hang on, or several hang on one another. */
 function evaluateLoads(machine: Machine, state: State, partition: Partition, island: number): void {
   const { parent, volts, sum, currents, loads, loadA, loadB, siemens } = partition;
+  const axes = volts.length;
   const first = volts[0]!;
+  const firstAcross = state.volts[0]!;
   const firstCurrent = currents[0]!;
   const railEnd = partition.railEnd[island]!;
   const pointEnd = partition.pointStart[island + 1]!;
@@ -106,7 +108,8 @@ function evaluateLoads(machine: Machine, state: State, partition: Partition, isl
   for (let point = railEnd; point < pointEnd; point++) {
     parent[point] = parent[parent[point]!]!;
     sum[point] = 0;
-    for (const along of currents) along[point] = 0;
+    firstCurrent[point] = 0;
+    for (let axis = 1; axis < axes; axis++) currents[axis]![point] = 0;
   }
   let linked = false;
   for (let load = from; load < end; load++) {
@@ -120,12 +123,12 @@ function evaluateLoads(machine: Machine, state: State, partition: Partition, isl
       else {
         sum[a] = sum[a]! + g;
         firstCurrent[a] = firstCurrent[a]! + g * first[b]!;
-        for (let axis = 1; axis < volts.length; axis++) currents[axis]![a]! += g * volts[axis]![b]!;
+        for (let axis = 1; axis < axes; axis++) currents[axis]![a]! += g * volts[axis]![b]!;
       }
     } else if (b >= railEnd) {
       sum[b] = sum[b]! + g;
       firstCurrent[b] = firstCurrent[b]! + g * first[a]!;
-      for (let axis = 1; axis < volts.length; axis++) currents[axis]![b]! += g * volts[axis]![a]!;
+      for (let axis = 1; axis < axes; axis++) currents[axis]![b]! += g * volts[axis]![a]!;
     }
   }
   for (let point = railEnd; point < pointEnd; point++) {
@@ -133,7 +136,7 @@ function evaluateLoads(machine: Machine, state: State, partition: Partition, isl
     const g = sum[point]!;
     // A conductor that nothing holds has no potential to speak of; NaN says so below.
     first[point] = g === 0 ? Number.NaN : firstCurrent[point]! / g;
-    for (let axis = 1; axis < volts.length; axis++)
+    for (let axis = 1; axis < axes; axis++)
       volts[axis]![point] = g === 0 ? Number.NaN : currents[axis]![point]! / g;
   }
   if (linked) solveLinked(machine, partition, island);
@@ -141,9 +144,11 @@ function evaluateLoads(machine: Machine, state: State, partition: Partition, isl
     const a = parent[loadA[load]!]!;
     const b = parent[loadB[load]!]!;
     const index = loads[load]!;
-    for (let axis = 0; axis < volts.length; axis++) {
-      const across = volts[axis]![a]! - volts[axis]![b]!;
-      state.volts[axis]![index] = Number.isNaN(across) ? 0 : across;
+    const across = first[a]! - first[b]!;
+    firstAcross[index] = Number.isNaN(across) ? 0 : across;
+    for (let axis = 1; axis < axes; axis++) {
+      const also = volts[axis]![a]! - volts[axis]![b]!;
+      state.volts[axis]![index] = Number.isNaN(also) ? 0 : also;
     }
   }
 }
