@@ -70,7 +70,7 @@ function outcomeText(outcome: Outcome): string {
     case 'steady':
       return 'steady';
     case 'keeps-switching':
-      return `keeps switching: ${list(outcome.devices)} never rest${besides(outcome.out)}`;
+      return `keeps switching: ${list(outcome.devices)} never ${outcome.devices.length === 1 ? 'rests' : 'rest'}${besides(outcome.out)}`;
     case 'race':
       return `a race: which of ${list(outcome.devices)} is faster decides between ${outcome.ways} ways it can end; shown is one of them${besides(outcome.out)}`;
     case 'undecided':

@@ -55,7 +55,7 @@ function troubleInWords(outcome: Outcome): string | undefined {
     case 'steady':
       return undefined;
     case 'keeps-switching':
-      return `It keeps switching: ${outcome.devices.join(', ')} never rest.`;
+      return `It keeps switching: ${outcome.devices.join(', ')} never ${outcome.devices.length === 1 ? 'rests' : 'rest'}.`;
     case 'race':
       return `A race: which of ${outcome.devices.join(', ')} is faster decides how it ends. Shown is one way.`;
     case 'undecided':
