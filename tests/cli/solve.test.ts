@@ -74,6 +74,29 @@ describe('solve', () => {
     expect(out).toContain('keeps switching');
   });
 
+  it('says what it could not decide, in words and in JSON, and ends with 1', async () => {
+    const size = 14;
+    const numbers = Array.from({ length: size }, (_, index) => index + 1);
+    const locked = [
+      '# Ferry ramp: relays that lock out two others each',
+      'supply A 24 V DC',
+      ...numbers.map((n) => `-K${n} relay 2 poles`),
+      ...numbers.map(
+        (n) => `A:L+ -K${(n % size) + 1}:11-12 -K${((n + 1) % size) + 1}:21-22 -K${n}:A1-A2 A:L-`,
+      ),
+    ].join('\n');
+    const files = { 'locked.txt': locked };
+    const told = await runCommand(['solve', 'locked.txt'], { files });
+    expect(told.code).toBe(1);
+    expect(told.out).toContain('not decided');
+    expect(told.out).not.toContain('steady');
+    const { out, code } = await runCommand(['solve', 'locked.txt', '--json'], { files });
+    expect(code).toBe(1);
+    expect(solution.parse(JSON.parse(out)).outcome.kind).toBe('undecided');
+    const drawn = await runCommand(['draw', 'locked.txt', '--fault', '-K1 stuck'], { files });
+    expect(drawn.err).toContain('not decided');
+  });
+
   it('refuses a bad circuit with every mistake, its line and column, and exit code 2', async () => {
     const bad = FAN.replace('relay 2 poles', 'relay 9 poles').replace('-H2  lamp amber', '-H2  lampe amber');
     const { code, err, out } = await runCommand(['solve', 'bad.txt'], { files: { 'bad.txt': bad } });

@@ -15,7 +15,9 @@ import { type GivenCircuit, givenCircuit, type ScenarioOptions } from '../given-
 import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
+import { outcomeText } from '../outcome-text.ts';
 import type { Running } from '../program.ts';
+import { wrapText } from '../style.ts';
 import { checkNoWidth, writePictures } from '../written.ts';
 
 interface Options extends ScenarioOptions {
@@ -52,6 +54,13 @@ function picturesFor(
     };
   if (!isMoved(options)) return { paper, pictures: sheetsOf() };
   return { paper, pictures: sheetsOf(shownState(solve(circuit, scenario)), options.do) };
+}
+
+/** A drawing shows one state; where there may be another, that is said beside it. */
+function tellUncertain({ circuit, scenario }: GivenCircuit, io: Io): void {
+  const { outcome } = solve(circuit, scenario).solution;
+  if (outcome.kind === 'race' || outcome.kind === 'undecided')
+    io.err(wrapText(`Note: ${outcomeText(outcome)}.`, io.columns, '  '));
 }
 
 export function addDraw(program: Command, io: Io, running: Running): void {
@@ -99,6 +108,7 @@ export function addDraw(program: Command, io: Io, running: Running): void {
         throw new UsageError(`There is no sheet ${sheet}.`, `Sheets: ${sheets.join(', ')}.`);
       }
       const { output } = options;
+      if (isMoved(options)) tellUncertain(given, io);
       if (output === undefined) {
         checkNoWidth(options.width);
         const { letters, steps = false, do: note } = options;

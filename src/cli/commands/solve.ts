@@ -1,11 +1,12 @@
 import type { Command } from 'commander';
 import type { Circuit } from '../../../shared/circuit.ts';
-import type { Blocker, LoadTrace, Outcome, Solution, TraceHop } from '../../../shared/solution.ts';
+import type { Blocker, LoadTrace, Solution, TraceHop } from '../../../shared/solution.ts';
 import { actInWords } from '../../circuit/index.ts';
 import { solve } from '../../solver/index.ts';
 import { givenCircuit } from '../given-circuit.ts';
 import { helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
+import { outcomeText } from '../outcome-text.ts';
 import type { Running } from '../program.ts';
 import { type Style, styleFor, wrapText } from '../style.ts';
 
@@ -53,33 +54,6 @@ export function addSolve(program: Command, io: Io, running: Running): void {
       else io.out(solutionText(circuit, solution, io));
       if (solution.outcome.kind === 'undecided') running.code = 1;
     });
-}
-
-const list = (names: readonly string[]): string => (names.length === 0 ? 'nothing' : names.join(', '));
-
-/** What a short circuit has put out, where that isn't the outcome itself. */
-const besides = (out: { devices: readonly string[]; supplies: readonly string[] } | undefined): string => {
-  if (!out) return '';
-  const opened = out.devices.length > 0 ? `; a short circuit opened ${list(out.devices)}` : '';
-  const lost = out.supplies.length > 0 ? `; a short circuit put out supply ${list(out.supplies)}` : '';
-  return opened + lost;
-};
-
-function outcomeText(outcome: Outcome): string {
-  switch (outcome.kind) {
-    case 'steady':
-      return 'steady';
-    case 'keeps-switching':
-      return `keeps switching: ${list(outcome.devices)} never ${outcome.devices.length === 1 ? 'rests' : 'rest'}${besides(outcome.out)}`;
-    case 'race':
-      return `a race: which of ${list(outcome.devices)} is faster decides between ${outcome.ways} ways it can end; shown is one of them${besides(outcome.out)}`;
-    case 'undecided':
-      return `not decided: there are more orders of operation, or more events, than can be tried; what is shown need not be what happens${besides(outcome.out)}`;
-    case 'protection-tripped':
-      return outcome.devices.length > 0
-        ? `a short circuit: ${list(outcome.devices)} opened`
-        : `a short circuit that nothing protects: supply ${list(outcome.supplies)} is lost`;
-  }
 }
 
 const hopText = ({ device, enter, leave }: TraceHop): string =>
