@@ -6,12 +6,16 @@ import { changeSettings } from '../memory/merge-settings.ts';
 import { inNameOf } from './api.ts';
 import { type AnswerLine, lineOf } from './local/answer-line.ts';
 import type { Local } from './local/database.ts';
+import { NotKept } from './local/device-store.ts';
 import type { Fetch, SyncResult } from './local/sync.ts';
 import { me, meetAgain } from './me.ts';
 
 export const answers = signal<readonly AnswerLine[]>([]);
 export const waiting = signal(0);
-export const connection = signal<'unknown' | SyncResult>('unknown');
+/** Answers that the browser threw away before they were sent. */
+export const gone = signal(0);
+/** unkept: the device's store fails. */
+export const connection = signal<'unknown' | 'unkept' | SyncResult>('unknown');
 
 const UNSET: Settings = {
   changedAt: 0,
@@ -56,6 +60,15 @@ export class Learner {
     this.id = id;
     this.ask = askingAs(id);
     this.tell = tell;
+    local.whenGone = (count) => {
+      gone.value += count;
+    };
+    local.whenEvicted = (left) => {
+      gone.value += Math.max(0, waiting.value - left);
+      waiting.value = left;
+      if (settings.value.changedAt > 0) local.setValue('settings', settings.value).catch(() => undefined);
+      this.sync();
+    };
   }
 
   /** Reads what is on this device. */
@@ -109,9 +122,7 @@ export class Learner {
    * @throws Error with words for a person
    */
   async erase(): Promise<void> {
-    this.stopped = true;
-    clearTimeout(this.timer);
-    await this.running;
+    await this.end();
     const refused = (await this.homeworkWaits()) ?? (await this.eraseThere());
     if (refused !== undefined) {
       this.stopped = false;
@@ -119,6 +130,14 @@ export class Learner {
       throw new Error(refused);
     }
     await this.eraseHere();
+  }
+
+  /** From now on nothing is sent or fetched; resolves when nothing is under way any more. */
+  async end(): Promise<void> {
+    this.stopped = true;
+    clearTimeout(this.timer);
+    await this.running;
+    clearTimeout(this.timer);
   }
 
   /** Why homework is in the way of erasing: answers that the server has not got, and that only this device has. */
@@ -172,11 +191,12 @@ export class Learner {
           },
         }),
       )
-      .catch(() => 'offline' as const);
+      .catch((error: unknown) => (error instanceof NotKept ? 'unkept' : 'offline'));
     connection.value = result;
-    waiting.value = await this.local.waiting();
+    // Where the store says nothing, what was known of it holds.
+    waiting.value = await this.local.waiting().catch(() => waiting.value);
     this.retry = result === 'done' ? RETRY_FIRST : Math.min(RETRY_LAST, this.retry * 2);
-    if (result === 'offline') this.timer = setTimeout(() => this.sync(), this.retry * 1000);
+    if (result !== 'done') this.timer = setTimeout(() => this.sync(), this.retry * 1000);
   }
 
   private takeIn(fresh: readonly AnswerRecord[]): void {

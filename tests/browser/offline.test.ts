@@ -103,6 +103,57 @@ describe('a device without network', () => {
   });
 });
 
+describe('a device whose store fails', () => {
+  it('keeps question, choices and answer on the screen, and the answer counts once there is room', async () => {
+    const { context, page } = await device(browser, PHONE);
+    await openPractice(page, server.address);
+    await fillIn(page);
+    const before = await page.locator('.title-block').textContent();
+    await page.evaluate(() => {
+      const { put } = IDBObjectStore.prototype;
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+      addEventListener('room', () => {
+        IDBObjectStore.prototype.put = put;
+      });
+    });
+    await page.locator('.bar button[type=submit]').tap();
+    await page.waitForSelector('.talk [role=alert]');
+    expect(await page.locator('.talk [role=alert]').textContent()).toMatch(/no room left on this device/);
+    expect(await page.locator('.title-block').textContent()).toBe(before);
+    expect(await page.locator('input[type=radio]:checked').count()).toBeGreaterThan(0);
+    await page.evaluate(() => dispatchEvent(new Event('room')));
+    await check(page);
+    await allSent(page);
+    expect(await onDevice(page)).toHaveLength(1);
+    expect(await server.kept()).toEqual(await onDevice(page));
+    await context.close();
+  });
+
+  it('gets back what it was given where the browser throws it away, and sends it', async () => {
+    const { context, page } = await device(browser, PHONE);
+    await openPractice(page, server.address);
+    await installed(page);
+    await context.setOffline(true);
+    await answerOne(page);
+    const given = await onDevice(page);
+    await page.evaluate(
+      () =>
+        new Promise((resolve) => {
+          indexedDB.deleteDatabase('polewise').onsuccess = resolve;
+        }),
+    );
+    await answerOne(page, 1);
+    expect((await onDevice(page))[0]).toBe(given[0]);
+    await context.setOffline(false);
+    await allSent(page);
+    expect(await server.kept()).toEqual(await onDevice(page));
+    expect(await server.kept()).toHaveLength(2);
+    await context.close();
+  });
+});
+
 describe('two devices of one learner', () => {
   it('that were offline together have both histories afterwards, on both', async () => {
     const [phone, desk] = [await device(browser, PHONE), await device(browser, DESK)];

@@ -1,5 +1,5 @@
 /** What is kept on this device: every answer, what has not arrived at the server yet, and the bank for days offline. */
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { DBSchema, IDBPTransaction, StoreNames } from 'idb';
 import type { Bank } from '../../../shared/bank.ts';
 import type { GuardedCircuits } from '../../../shared/homework-views.ts';
 import type { IssuedQuestion } from '../../../shared/issued.ts';
@@ -8,6 +8,7 @@ import type { Settings } from '../../../shared/settings.ts';
 import type { Given, PlacingAnswer, Task } from '../../practice/index.ts';
 import type { Tried } from '../guard.ts';
 import { type AnswerLine, lineOf } from './answer-line.ts';
+import { DeviceStore, NotKept } from './device-store.ts';
 
 interface Schema extends DBSchema {
   /** All answers of this learner, from this device and others, by id. */
@@ -57,25 +58,42 @@ export interface OpenQuestion {
   readonly given?: Given;
 }
 
+type Writing<N extends StoreNames<Schema>> = IDBPTransaction<Schema, N[], 'readwrite'>;
+
+/** An answer in line for the server, with its place there. */
+export interface InLine {
+  readonly key: number;
+  readonly answer: AnswerRecord;
+}
+
+const putIn = (transaction: Writing<'answers' | 'lines'>, answer: AnswerRecord): Promise<unknown> =>
+  Promise.all([
+    transaction.objectStore('answers').put(answer),
+    transaction.objectStore('lines').put(lineOf(answer)),
+  ]);
+
+const putInLine = (
+  transaction: Writing<'answers' | 'lines' | 'waiting'>,
+  answer: AnswerRecord,
+): Promise<unknown> =>
+  Promise.all([
+    putIn(transaction as never, answer),
+    transaction.objectStore('waiting').add({ id: answer.id }),
+  ]);
+
 export class Local {
-  private readonly db: IDBPDatabase<Schema>;
+  private readonly store: DeviceStore<Schema>;
+  /** Answers given since the page was opened that have not arrived: a store that the browser throws away gets them back. */
+  private readonly given = new Map<string, AnswerRecord>();
+  /** Told when the browser has thrown away what was kept here: how many answers still wait after that. */
+  whenEvicted: (left: number) => void = () => undefined;
+  /** Told of answers that wait and aren't there any more. */
+  whenGone: (count: number) => void = () => undefined;
 
-  private constructor(db: IDBPDatabase<Schema>) {
-    this.db = db;
-  }
-
-  /**
-   * Opens the device's store.
-   *
-   * @throws Error with words for a person where the browser refuses one (some private windows), or another tab is in the way
-   */
-  static async open(name = 'polewise'): Promise<Local> {
-    let blocked: () => void = () => undefined;
-    const inTheWay = new Promise<never>((_, reject) => {
-      blocked = () =>
-        reject(new Error('The page is open in another tab as it was before it was renewed. Close that tab.'));
-    });
-    const opening = openDB<Schema>(name, 2, {
+  private constructor(name: string) {
+    this.store = new DeviceStore<Schema>({
+      name,
+      version: 2,
       async upgrade(made, from, _to, transaction) {
         if (from < 1) {
           made.createObjectStore('answers', { keyPath: 'id' }).createIndex('by-time', 'at');
@@ -84,108 +102,128 @@ export class Local {
         }
         const lines = made.createObjectStore('lines', { keyPath: 'id' });
         lines.createIndex('by-time', 'at');
-        for (const answer of await transaction.objectStore('answers').getAll())
-          await lines.put(lineOf(answer));
+        // In one go: waiting for each line takes a hundred times as long.
+        const answers = await transaction.objectStore('answers').getAll();
+        await Promise.all(answers.map((answer) => lines.put(lineOf(answer))));
       },
-      blocked: () => blocked(),
-      // A newer page in another tab wants to change the store: this one lets go of it.
-      blocking: (_from, _to, event) => (event.target as IDBDatabase).close(),
-    }).catch(() => {
-      throw new Error(
-        'This browser does not let the page keep anything, so no answer would be kept. A private window may be why.',
-      );
+      madeAnew: async (db) => {
+        const transaction = db.transaction(['answers', 'lines', 'waiting'], 'readwrite');
+        await Promise.all([
+          ...[...this.given.values()].map((answer) => putInLine(transaction, answer)),
+          transaction.done,
+        ]);
+        this.whenEvicted(this.given.size);
+      },
     });
-    return new Local(await Promise.race([opening, inTheWay]));
+  }
+
+  /**
+   * Opens the device's store.
+   *
+   * @throws Error with words for a person where the browser refuses one (some private windows), or another tab is in the way
+   */
+  static async open(name = 'polewise'): Promise<Local> {
+    const local = new Local(name);
+    await local.store.open().catch((error: unknown) => {
+      throw error instanceof NotKept
+        ? error
+        : new Error(
+            'This browser does not let the page keep anything, so no answer would be kept. A private window may be why.',
+          );
+    });
+    return local;
   }
 
   /** Keeps an answer given here and puts it in line for the server, both or neither. */
   async keep(answer: AnswerRecord): Promise<void> {
-    const transaction = this.db.transaction(['answers', 'lines', 'waiting'], 'readwrite', {
-      durability: 'strict',
+    await this.store.change(['answers', 'lines', 'waiting'], async (transaction) => {
+      const known = await transaction.objectStore('answers').getKey(answer.id);
+      if (known === undefined) await putInLine(transaction, answer);
     });
-    const known = await transaction.objectStore('answers').get(answer.id);
-    if (!known) {
-      await transaction.objectStore('answers').put(answer);
-      await transaction.objectStore('lines').put(lineOf(answer));
-      await transaction.objectStore('waiting').add({ id: answer.id });
-    }
-    await transaction.done;
+    this.given.set(answer.id, answer);
   }
 
   /** Takes in answers that came from the server. */
-  async takeIn(answers: readonly AnswerRecord[]): Promise<void> {
-    const transaction = this.db.transaction(['answers', 'lines'], 'readwrite');
-    for (const answer of answers) {
-      await transaction.objectStore('answers').put(answer);
-      await transaction.objectStore('lines').put(lineOf(answer));
-    }
-    await transaction.done;
+  takeIn(answers: readonly AnswerRecord[]): Promise<void> {
+    return this.store.change(['answers', 'lines'], async (transaction) => {
+      await Promise.all(answers.map((answer) => putIn(transaction, answer)));
+    });
   }
 
   /** All answers in short, in the order of their time. */
   lines(): Promise<AnswerLine[]> {
-    return this.db.getAllFromIndex('lines', 'by-time');
+    return this.store.use((db) => db.getAllFromIndex('lines', 'by-time'));
   }
 
-  /** The first answers in line, with the keys that take them out of it. */
-  async inLine(most: number): Promise<{ key: number; answer: AnswerRecord }[]> {
-    const transaction = this.db.transaction(['answers', 'waiting']);
-    const keys = await transaction.objectStore('waiting').getAllKeys(undefined, most);
-    const entries = await transaction.objectStore('waiting').getAll(undefined, most);
-    const found: { key: number; answer: AnswerRecord }[] = [];
-    for (const [index, { id }] of entries.entries()) {
-      const answer = await transaction.objectStore('answers').get(id);
-      if (answer) found.push({ key: keys[index]!, answer });
-    }
-    await transaction.done;
-    return found;
+  /** The first answers in line. What waits and isn't there any more leaves the line, and is told. */
+  async inLine(most: number): Promise<InLine[]> {
+    const { found, gone } = await this.store.change(['answers', 'waiting'], async (transaction) => {
+      const waiting = transaction.objectStore('waiting');
+      const [keys, entries] = await Promise.all([
+        waiting.getAllKeys(undefined, most),
+        waiting.getAll(undefined, most),
+      ]);
+      const answers = await Promise.all(entries.map(({ id }) => transaction.objectStore('answers').get(id)));
+      const there: InLine[] = [];
+      const missing = keys.filter((key, at) => {
+        const answer = answers[at];
+        if (answer) there.push({ key, answer });
+        return !answer;
+      });
+      await Promise.all(missing.map((key) => waiting.delete(key)));
+      return { found: there, gone: missing.length };
+    });
+    if (gone > 0) this.whenGone(gone);
+    return found.length === 0 && gone > 0 ? this.inLine(most) : found;
   }
 
   waiting(): Promise<number> {
-    return this.db.count('waiting');
+    return this.store.use((db) => db.count('waiting'));
   }
 
-  async arrived(keys: readonly number[]): Promise<void> {
-    const transaction = this.db.transaction('waiting', 'readwrite');
-    for (const key of keys) await transaction.store.delete(key);
-    await transaction.done;
+  /** Takes them out of the line. */
+  async arrived(sent: readonly InLine[]): Promise<void> {
+    await this.store.change(['waiting'], async (transaction) => {
+      const waiting = transaction.objectStore('waiting');
+      await Promise.all(sent.map(({ key }) => waiting.delete(key)));
+    });
+    for (const { answer } of sent) this.given.delete(answer.id);
   }
 
   /** Puts every answer in line again: the server has another history than the one it was told. */
-  async sendAllAgain(): Promise<void> {
-    const transaction = this.db.transaction(['lines', 'waiting'], 'readwrite');
-    await transaction.objectStore('waiting').clear();
-    for (const { id } of await transaction.objectStore('lines').index('by-time').getAll()) {
-      await transaction.objectStore('waiting').add({ id });
-    }
-    await transaction.done;
+  sendAllAgain(): Promise<void> {
+    return this.store.change(['lines', 'waiting'], async (transaction) => {
+      const waiting = transaction.objectStore('waiting');
+      await waiting.clear();
+      const lines = await transaction.objectStore('lines').index('by-time').getAll();
+      await Promise.all(lines.map(({ id }) => waiting.add({ id })));
+    });
   }
 
   async value<K extends keyof ValueTypes>(name: K): Promise<ValueTypes[K] | undefined> {
-    return (await this.db.get('values', name)) as ValueTypes[K] | undefined;
+    return (await this.store.use((db) => db.get('values', name))) as ValueTypes[K] | undefined;
   }
 
   async setValue<K extends keyof ValueTypes>(name: K, value: ValueTypes[K]): Promise<void> {
-    await this.db.put('values', value, name);
+    await this.store.use((db) => db.put('values', value, name));
   }
 
   async remove(name: keyof ValueTypes): Promise<void> {
-    await this.db.delete('values', name);
+    await this.store.use((db) => db.delete('values', name));
   }
 
   /** Removes everything about the learner from this device, all of it or nothing. The questions stay. */
   async erase(): Promise<void> {
-    const transaction = this.db.transaction(['answers', 'lines', 'waiting', 'values'], 'readwrite', {
-      durability: 'strict',
+    await this.store.change(['answers', 'lines', 'waiting', 'values'], async (transaction) => {
+      const bank = await transaction.objectStore('values').get('bank');
+      for (const name of ['answers', 'lines', 'waiting', 'values'] as const)
+        await transaction.objectStore(name).clear();
+      if (bank !== undefined) await transaction.objectStore('values').put(bank, 'bank');
     });
-    const bank = await transaction.objectStore('values').get('bank');
-    for (const name of ['answers', 'lines', 'waiting', 'values'] as const)
-      await transaction.objectStore(name).clear();
-    if (bank !== undefined) await transaction.objectStore('values').put(bank, 'bank');
-    await transaction.done;
+    this.given.clear();
   }
 
   close(): void {
-    this.db.close();
+    this.store.close();
   }
 }

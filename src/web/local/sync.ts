@@ -67,7 +67,6 @@ async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
   for (;;) {
     const line = await local.inLine(most);
     if (line.length === 0) return 'done';
-    const keys = line.map(({ key }) => key);
     let refused = false;
     const asked = fetch('/api/answers', sending('POST', { answers: line.map(({ answer }) => answer) }));
     const seen = asked.then(async (response) => {
@@ -77,7 +76,7 @@ async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
     const results = await json(seen, ({ answerResults }) => answerResults);
     if (results) {
       // Kept, there already, or refused for good: none of them needs sending again. A refused one stays on this device.
-      await local.arrived(keys.slice(0, results.results.length));
+      await local.arrived(line.slice(0, results.results.length));
       most = BATCH;
     } else if (!refused) {
       return 'offline';
@@ -85,7 +84,7 @@ async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
       // One of them is at fault, or all together are too much.
       most = Math.ceil(line.length / 2);
     } else {
-      await local.arrived(keys);
+      await local.arrived(line);
       most = BATCH;
     }
   }

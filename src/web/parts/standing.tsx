@@ -1,8 +1,15 @@
 import { homeworkWaiting } from '../homework-waiting.ts';
-import { connection, waiting } from '../learner.ts';
+import { connection, gone, waiting } from '../learner.ts';
 import { askingAgain, signedOut } from '../me.ts';
 
-const waits = (count: number): string => (count === 1 ? '1 answer waits' : `${count} answers wait`);
+const counted = (count: number): string => (count === 1 ? '1 answer' : `${count} answers`);
+const waits = (count: number): string => `${counted(count)} ${count === 1 ? 'waits' : 'wait'}`;
+
+function standing(count: number, how: typeof connection.value): string {
+  if (how === 'unkept') return 'This browser does not let the page keep anything just now.';
+  if (count === 0) return how === 'offline' ? 'No network. Everything works.' : '';
+  return `${waits(count)} ${how === 'offline' ? 'for the network.' : 'to be sent.'}`;
+}
 
 /** What waits for the server, and why. */
 export function Standing() {
@@ -23,11 +30,16 @@ export function Standing() {
         </button>
       </p>
     );
-  if (count === 0)
-    return <p class="standing">{connection.value === 'offline' ? 'No network. Everything works.' : ''}</p>;
+  const lost = gone.value;
   return (
-    <p class="standing">
-      {waits(count)} {connection.value === 'offline' ? 'for the network.' : 'to be sent.'}
-    </p>
+    <>
+      {lost > 0 && (
+        <p class="standing" role="status">
+          This browser has thrown away what the page kept on this device. {counted(lost)} not yet sent{' '}
+          {lost === 1 ? 'is' : 'are'} gone.
+        </p>
+      )}
+      <p class="standing">{standing(count, connection.value)}</p>
+    </>
   );
 }

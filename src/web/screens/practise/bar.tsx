@@ -45,9 +45,9 @@ export function Bar({ session, phase, left, able }: Props) {
       ) : (
         <>
           <button type="submit" class="button main" disabled={!able}>
-            {left > 0 ? `Check (${left} left)` : 'Check'}
+            {phase.unkept ? 'Check again' : left > 0 ? `Check (${left} left)` : 'Check'}
           </button>
-          {phase.hint === undefined && (
+          {phase.hint === undefined && !phase.unkept && (
             <button type="button" class="button plain" onClick={() => session.hint()}>
               Hint (counts as help)
             </button>

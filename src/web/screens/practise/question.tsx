@@ -82,6 +82,7 @@ export function Question({ session, ground, phase }: Props) {
     phase.kind === 'marked'
       ? new Map(phase.judgement.judged.mark.parts.map((part) => [part.item, part]))
       : undefined;
+  const unkept = phase.kind === 'asking' ? phase.unkept : undefined;
   const [busy, setBusy] = useState(false);
   const [about, setAbout] = useState<readonly string[]>([]);
   const answer = answerOf(task.question, asked, chosen);
@@ -123,7 +124,7 @@ export function Question({ session, ground, phase }: Props) {
       class={`question ${answers.value.length < TOLD_FOR ? '' : 'known'} ${parts ? 'marked' : ''}`}
       onSubmit={submit}
     >
-      {placing ? (
+      {unkept ? null : placing ? (
         phase.kind === 'asking' && <PlacingUnderWay session={session} asked={placing.length} />
       ) : session.only.value !== null ? (
         <OneSkill />
@@ -163,12 +164,20 @@ export function Question({ session, ground, phase }: Props) {
         {phase.kind === 'asking' && told && <p class="told">{told}</p>}
         <Situation sentences={asked.situation} />
         <h2>{unbroken(asked.task)}</h2>
-        <AnswerForm
-          asked={asked}
-          chosen={chosen}
-          onChoose={(item, state) => session.choose(item, state)}
-          {...(parts ? { parts } : {})}
-        />
+        <fieldset class="plain-fieldset" disabled={unkept !== undefined} aria-label="Answer">
+          <AnswerForm
+            asked={asked}
+            chosen={chosen}
+            onChoose={(item, state) => session.choose(item, state)}
+            {...(parts ? { parts } : {})}
+          />
+        </fieldset>
+        {unkept && (
+          <p class="caution" role="alert">
+            Not kept yet, so not marked: {unkept.why} Your answer stands here as you gave it. Check it again
+            when that is mended, and leave the page open until then.
+          </p>
+        )}
         <p class={phase.kind === 'asking' && phase.hint ? 'hint' : 'hint empty'} role="status">
           {phase.kind === 'asking' ? unbroken(phase.hint ?? '') : ''}
         </p>

@@ -19,7 +19,13 @@ export type Phase =
   | { readonly kind: 'failed'; readonly why: string }
   /** What a placement found: titles of what is known, and of how many. */
   | { readonly kind: 'placed'; readonly known: readonly string[]; readonly of: number }
-  | { readonly kind: 'asking'; readonly prepared: Prepared; readonly hint: string | undefined }
+  | {
+      readonly kind: 'asking';
+      readonly prepared: Prepared;
+      readonly hint: string | undefined;
+      /** The answer as it was given, where it could not be kept, and why: it is what is tried again. */
+      readonly unkept?: { readonly given: Given; readonly why: string };
+    }
   | {
       readonly kind: 'marked';
       readonly prepared: Prepared;
@@ -62,7 +68,8 @@ export class Session {
   /** The question that was open when the page was last left, or the first one. */
   async begin(): Promise<void> {
     const { local } = this.ground;
-    this.placing.value = (await local.value('placing')) ?? null;
+    // Where the device's store says nothing, it begins as on a first visit; what is answered says so.
+    this.placing.value = (await local.value('placing').catch(() => null)) ?? null;
     const open = await local.value('open').catch(() => undefined);
     const { value: only } = this.only;
     if (!open || (only !== null && open.task.skill !== only) || !(await this.resume(open))) await this.next();
@@ -74,6 +81,8 @@ export class Session {
     this.only.value = skill;
     this.ready = undefined;
     const phase = this.phase.value;
+    // An answer that is still to be kept is not left behind.
+    if (phase.kind === 'asking' && phase.unkept) return;
     const open = phase.kind === 'asking' ? phase.prepared.task.skill : undefined;
     // Before the first question begin() sees to it.
     if (skill !== null && phase.kind !== 'preparing' && open !== skill) await this.next();
@@ -172,8 +181,9 @@ export class Session {
       this.before = 0;
       this.shownAt = performance.now();
       this.phase.value = { kind: 'asking', prepared: made, hint: undefined };
-      await this.keepOpen();
-      await this.tellSupply(made.task);
+      // The question can be answered without: only a reload would not bring it back.
+      await this.keepOpen().catch(() => undefined);
+      await this.tellSupply(made.task).catch(() => undefined);
     } catch (error) {
       this.phase.value = { kind: 'failed', why: error instanceof Error ? error.message : String(error) };
     }
@@ -221,6 +231,9 @@ export class Session {
   }
 
   chooseAll(states: readonly (readonly [string, string])[]): void {
+    const phase = this.phase.value;
+    // What is being kept stays as it was given.
+    if (phase.kind === 'asking' && phase.unkept) return;
     this.chosen.value = new Map([...this.chosen.value, ...states]);
     this.keepOpen().catch(() => undefined);
   }
@@ -238,14 +251,14 @@ export class Session {
     const hint = await this.ground.engine.call('hint', { task: phase.prepared.task });
     if (this.phase.value !== phase) return;
     this.phase.value = { ...phase, hint };
-    await this.keepOpen();
+    await this.keepOpen().catch(() => undefined);
   }
 
   /** Marks what has been answered, keeps it, and makes the next question ready while the mark is read. */
   async check(answer: Answer): Promise<void> {
     const phase = this.phase.value;
     if (phase.kind !== 'asking') return;
-    const given: Given = {
+    const given: Given = phase.unkept?.given ?? {
       id: nanoid(),
       learner: this.ground.learner.id,
       at: Date.now(),
@@ -259,10 +272,9 @@ export class Session {
       await this.judge(phase, given);
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
-      this.phase.value = {
-        kind: 'failed',
-        why: error instanceof NotTold ? why : `The answer could not be kept: ${why}`,
-      };
+      // Nothing goes from the screen: the question, what was chosen, and the answer with its id.
+      this.phase.value =
+        error instanceof NotTold ? { kind: 'failed', why } : { ...phase, unkept: { given, why } };
     }
   }
 

@@ -2,9 +2,10 @@
  * What is kept on this device of homework: answers that wait for the server, and papers to go on with when there is no
  * network. Whose it is stands in every row: several people may use one device.
  */
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import type { DBSchema } from 'idb';
 import type { KeptSave, LearnerSet, PaperView } from '../../../../../shared/homework-views.ts';
 import type { Answer } from '../../../../../shared/question.ts';
+import { DeviceStore } from '../../../local/device-store.ts';
 
 /** An answer as it was given here; its id makes it count once. */
 export interface GivenAnswer {
@@ -40,51 +41,69 @@ interface Schema extends DBSchema {
 }
 
 export class KeptHomework {
-  private readonly db: IDBPDatabase<Schema>;
+  private readonly store: DeviceStore<Schema>;
+  /** Given since the page was opened and not sent yet: a store that the browser throws away gets them back. */
+  private readonly given = new Map<string, GivenAnswer>();
+  /** Told when the browser has thrown away what was kept here: how many answers still wait after that. */
+  whenEvicted: (left: number) => void = () => undefined;
 
-  private constructor(db: IDBPDatabase<Schema>) {
-    this.db = db;
-  }
-
-  /** @throws Error with words for a person where the browser keeps nothing */
-  static async open(name = 'polewise-homework'): Promise<KeptHomework> {
-    const db = await openDB<Schema>(name, 1, {
-      upgrade(made) {
+  private constructor(name: string) {
+    this.store = new DeviceStore<Schema>({
+      name,
+      version: 1,
+      async upgrade(made) {
         made.createObjectStore('waiting', { autoIncrement: true }).createIndex('by-person', 'person');
         made.createObjectStore('refused', { autoIncrement: true });
         made.createObjectStore('papers', { keyPath: ['person', 'id'] });
         made.createObjectStore('lists');
       },
-      blocking: (_from, _to, event) => (event.target as IDBDatabase).close(),
-    }).catch(() => {
+      madeAnew: async (db) => {
+        const transaction = db.transaction('waiting', 'readwrite');
+        await Promise.all([
+          ...[...this.given.values()].map((given) => transaction.store.add(given)),
+          transaction.done,
+        ]);
+        this.whenEvicted(this.given.size);
+      },
+    });
+  }
+
+  /** @throws Error with words for a person where the browser keeps nothing */
+  static async open(name = 'polewise-homework'): Promise<KeptHomework> {
+    const kept = new KeptHomework(name);
+    await kept.store.open().catch(() => {
       throw new Error(
         'This browser does not let the page keep anything, so answers could be lost. A private window may be why.',
       );
     });
-    return new KeptHomework(db);
+    return kept;
   }
 
   /** Puts an answer in line; an earlier one to the same item that still waits is replaced by it. */
   async give(given: GivenAnswer): Promise<void> {
-    const transaction = this.db.transaction('waiting', 'readwrite');
-    for (
-      let cursor = await transaction.store.index('by-person').openCursor(given.person);
-      cursor;
-      cursor = await cursor.continue()
-    )
-      if (cursor.value.paper === given.paper && cursor.value.item === given.item) await cursor.delete();
-    await transaction.store.add(given);
-    await transaction.done;
+    await this.store.change(['waiting'], async (transaction) => {
+      const waiting = transaction.objectStore('waiting');
+      for (
+        let cursor = await waiting.index('by-person').openCursor(given.person);
+        cursor;
+        cursor = await cursor.continue()
+      )
+        if (cursor.value.paper === given.paper && cursor.value.item === given.item) await cursor.delete();
+      await waiting.add(given);
+    });
+    this.given.set(`${given.paper} ${given.item}`, given);
   }
 
   /** What waits of one person, in the order in which it was given. */
-  async waitingOf(person: string): Promise<readonly WaitingAnswer[]> {
-    const transaction = this.db.transaction('waiting');
-    const found: WaitingAnswer[] = [];
-    for (let cursor = await transaction.store.openCursor(); cursor; cursor = await cursor.continue())
-      if (cursor.value.person === person) found.push({ ...cursor.value, key: cursor.primaryKey });
-    await transaction.done;
-    return found;
+  waitingOf(person: string): Promise<readonly WaitingAnswer[]> {
+    return this.store.use(async (db) => {
+      const transaction = db.transaction('waiting');
+      const found: WaitingAnswer[] = [];
+      for (let cursor = await transaction.store.openCursor(); cursor; cursor = await cursor.continue())
+        if (cursor.value.person === person) found.push({ ...cursor.value, key: cursor.primaryKey });
+      await transaction.done;
+      return found;
+    });
   }
 
   /** The server has these: they leave the line, and stand among what was saved on the paper as it is kept here. */
@@ -93,69 +112,72 @@ export class KeptHomework {
     paper: string,
     sent: readonly { key: number; save: KeptSave }[],
   ): Promise<void> {
-    const transaction = this.db.transaction(['waiting', 'papers'], 'readwrite');
-    for (const { key } of sent) await transaction.objectStore('waiting').delete(key);
-    const kept = await transaction.objectStore('papers').get([person, paper]);
-    if (kept) {
+    await this.store.change(['waiting', 'papers'], async (transaction) => {
+      for (const { key } of sent) await transaction.objectStore('waiting').delete(key);
+      const kept = await transaction.objectStore('papers').get([person, paper]);
+      if (!kept) return;
       const known = new Set(kept.view.saved.map(({ id }) => id));
       const fresh = sent.map(({ save }) => save).filter(({ id }) => !known.has(id));
       const saved = [...kept.view.saved, ...fresh].sort((one, other) => one.number - other.number);
       await transaction.objectStore('papers').put({ ...kept, view: { ...kept.view, saved } });
+    });
+    for (const { save } of sent) {
+      const place = `${paper} ${save.item}`;
+      if (this.given.get(place)?.id === save.id) this.given.delete(place);
     }
-    await transaction.done;
   }
 
   async refuse(keys: readonly number[], refused: readonly RefusedAnswer[]): Promise<void> {
-    const transaction = this.db.transaction(['waiting', 'refused'], 'readwrite');
-    for (const key of keys) await transaction.objectStore('waiting').delete(key);
-    for (const each of refused) await transaction.objectStore('refused').add(each);
-    await transaction.done;
+    await this.store.change(['waiting', 'refused'], async (transaction) => {
+      for (const key of keys) await transaction.objectStore('waiting').delete(key);
+      for (const each of refused) await transaction.objectStore('refused').add(each);
+    });
+    for (const { paper, item } of refused) this.given.delete(`${paper} ${item}`);
   }
 
   async refusedOf(person: string, paper: string): Promise<readonly RefusedAnswer[]> {
-    const all = await this.db.getAll('refused');
+    const all = await this.store.use((db) => db.getAll('refused'));
     return all.filter((each) => each.person === person && each.paper === paper);
   }
 
   /** How many of one person's answers were refused, by paper. */
   async refusedCounts(person: string): Promise<ReadonlyMap<string, number>> {
     const counts = new Map<string, number>();
-    for (const each of await this.db.getAll('refused'))
+    for (const each of await this.store.use((db) => db.getAll('refused')))
       if (each.person === person) counts.set(each.paper, (counts.get(each.paper) ?? 0) + 1);
     return counts;
   }
 
   async paper(person: string, id: string): Promise<PaperView | undefined> {
-    return (await this.db.get('papers', [person, id]))?.view;
+    return (await this.store.use((db) => db.get('papers', [person, id])))?.view;
   }
 
   async keepPaper(person: string, view: PaperView): Promise<void> {
-    await this.db.put('papers', { person, id: view.id, view });
+    await this.store.use((db) => db.put('papers', { person, id: view.id, view }));
   }
 
   list(person: string): Promise<readonly LearnerSet[] | undefined> {
-    return this.db.get('lists', person);
+    return this.store.use((db) => db.get('lists', person));
   }
 
   async keepList(person: string, sets: readonly LearnerSet[]): Promise<void> {
-    await this.db.put('lists', sets, person);
+    await this.store.use((db) => db.put('lists', sets, person));
   }
 
   /** Removes everything of one person from this device, all of it or nothing. */
   async eraseOf(person: string): Promise<void> {
-    const transaction = this.db.transaction(['waiting', 'refused', 'papers', 'lists'], 'readwrite', {
-      durability: 'strict',
+    await this.store.change(['waiting', 'refused', 'papers', 'lists'], async (transaction) => {
+      for (const name of ['waiting', 'refused', 'papers'] as const) {
+        const store = transaction.objectStore(name);
+        for (let cursor = await store.openCursor(); cursor; cursor = await cursor.continue())
+          if (cursor.value.person === person) await cursor.delete();
+      }
+      await transaction.objectStore('lists').delete(person);
     });
-    for (const name of ['waiting', 'refused', 'papers'] as const) {
-      const store = transaction.objectStore(name);
-      for (let cursor = await store.openCursor(); cursor; cursor = await cursor.continue())
-        if (cursor.value.person === person) await cursor.delete();
-    }
-    await transaction.objectStore('lists').delete(person);
-    await transaction.done;
+    this.given.clear();
   }
 
   close(): void {
-    this.db.close();
+    this.store.close();
   }
 }

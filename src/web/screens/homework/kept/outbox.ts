@@ -1,9 +1,12 @@
 import { signal } from '@preact/signals';
+import { wordsOf } from '../../../api.ts';
 import type { GivenAnswer, KeptHomework } from './database.ts';
 import { type Post, type SendResult, sendWaiting } from './send.ts';
 
 /** Several touches shortly after one another go as one. */
 const PAUSE = 700;
+/** Milliseconds after which a store that failed is tried again. */
+const RETRY_KEEPING = 3_000;
 /** Seconds until the next try, doubling from the first to the last. */
 const RETRY_FIRST = 2;
 const RETRY_LAST = 60;
@@ -21,7 +24,13 @@ export class Outbox {
   readonly ahead = signal<number | null>(null);
   /** Counts up whenever something was sent or refused, for whoever shows what arrived. */
   readonly rounds = signal(0);
+  /** Answers that the browser threw away before they were sent. */
+  readonly gone = signal(0);
+  /** Why the last answer given is not kept on this device. */
+  readonly unkept = signal<string | undefined>(undefined);
   private readonly post: Post;
+  /** Answers that the device's store did not take, by paper and item, as they were given: they are tried again. */
+  private readonly untaken = new Map<string, GivenAnswer>();
   private timer: ReturnType<typeof setTimeout> | undefined;
   private running: Promise<SendResult> | undefined;
   private retry = RETRY_FIRST;
@@ -30,6 +39,10 @@ export class Outbox {
     this.kept = kept;
     this.person = person;
     this.post = post;
+    kept.whenEvicted = (left) => {
+      this.gone.value += Math.max(0, this.waiting.value - left);
+      this.soon(0);
+    };
   }
 
   /** From now on what waits is sent: now, and when the network is back. */
@@ -48,15 +61,34 @@ export class Outbox {
     return Date.now() + (this.ahead.value ?? 0);
   }
 
-  /** Keeps an answer; it is on this device when this resolves, and on its way to the server. */
+  /**
+   * Keeps an answer; it is on this device when this resolves, and on its way to the server. Where the device's store fails
+   * it stays in hand, and is tried again under the same id.
+   */
   async give(given: Omit<GivenAnswer, 'person'>): Promise<void> {
-    await this.kept.give({ ...given, person: this.person });
+    this.untaken.set(`${given.paper} ${given.item}`, { ...given, person: this.person });
+    await this.keepUntaken();
     await this.count();
     this.soon(PAUSE);
   }
 
+  /** Tries those again that the device's store did not take. */
+  async keepUntaken(): Promise<void> {
+    try {
+      for (const [place, given] of this.untaken) {
+        await this.kept.give(given);
+        if (this.untaken.get(place) === given) this.untaken.delete(place);
+      }
+      this.unkept.value = undefined;
+    } catch (error) {
+      this.unkept.value = wordsOf(error);
+      this.soon(RETRY_KEEPING);
+    }
+  }
+
   private async count(): Promise<void> {
-    this.waiting.value = (await this.kept.waitingOf(this.person)).length;
+    const waiting = await this.kept.waitingOf(this.person).catch(() => undefined);
+    if (waiting) this.waiting.value = waiting.length + this.untaken.size;
   }
 
   private soon(milliseconds: number): void {
@@ -76,14 +108,16 @@ export class Outbox {
   }
 
   private async round(): Promise<SendResult> {
+    await this.keepUntaken();
     await this.count();
     if (this.waiting.value > 0) this.standing.value = 'sending';
-    const result = await sendWaiting(this.kept, this.person, this.post, (now) => this.hear(now)).catch(
+    const sent = await sendWaiting(this.kept, this.person, this.post, (now) => this.hear(now)).catch(
       () => 'later' as const,
     );
+    const result = sent === 'done' && this.untaken.size > 0 ? 'later' : sent;
     this.running = undefined;
     // Before it is said how it went: what wasn't taken is never called saved.
-    this.refused.value = await this.kept.refusedCounts(this.person);
+    this.refused.value = await this.kept.refusedCounts(this.person).catch(() => this.refused.value);
     this.standing.value = result;
     await this.count();
     this.rounds.value += 1;

@@ -2,18 +2,30 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Outbox } from '../kept/outbox.ts';
 import { leftText, whenText } from '../moments.ts';
 
-/** How it stands with saving, in words; of one paper also what came too late for it. */
-export function savingText(outbox: Outbox, paper?: string): string {
+const countText = (count: number): string => (count === 1 ? '1 answer' : `${count} answers`);
+
+function standingText(outbox: Outbox, paper: string | undefined): string {
   const refused = paper === undefined ? 0 : (outbox.refused.value.get(paper) ?? 0);
   const count = outbox.waiting.value;
   const standing = outbox.standing.value;
+  const unkept = outbox.unkept.value;
+  if (unkept !== undefined)
+    return `Not kept yet: ${unkept} It is tried again; leave the page open until then.`;
   if (count === 0 && refused > 0)
-    return `${refused === 1 ? '1 answer was' : `${refused} answers were`} not saved: the overview says why.`;
+    return `${countText(refused)} ${refused === 1 ? 'was' : 'were'} not saved: the overview says why.`;
   if (count === 0) return standing === 'unknown' ? '' : 'Saved.';
-  const answers = count === 1 ? '1 answer' : `${count} answers`;
+  const answers = countText(count);
   if (standing === 'later') return `${answers} kept on this device, waiting for the network.`;
   if (standing === 'signed-out') return `${answers} kept on this device. Sign in again to send them.`;
   return 'Saving…';
+}
+
+/** How it stands with saving, in words; of one paper also what came too late for it. */
+export function savingText(outbox: Outbox, paper?: string): string {
+  const gone = outbox.gone.value;
+  const text = standingText(outbox, paper);
+  if (gone === 0) return text;
+  return `This browser has thrown away ${countText(gone)} kept here and not yet sent: look the paper over. ${text}`;
 }
 
 /** How often the time left is looked at. */
