@@ -1,5 +1,5 @@
 import { defineConfig } from 'vitest/config';
-import { HANGING } from './tests/support/hanging.ts';
+import { HANGING, NEVER_COMES } from './tests/support/hanging.ts';
 
 export default defineConfig({
   test: {
@@ -8,7 +8,7 @@ export default defineConfig({
     globalSetup: ['tests/support/built-once.ts'],
     testTimeout: HANGING,
     hookTimeout: HANGING,
-    expect: { poll: { timeout: HANGING } },
+    expect: { poll: { timeout: NEVER_COMES } },
     pool: 'forks',
     // One for each core: the tests of the page and of killed servers mostly wait.
     maxWorkers: '100%',

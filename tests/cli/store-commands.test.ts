@@ -27,7 +27,7 @@ import { openSqliteStore, storeFile } from '../../src/store/index.ts';
 import { openSqliteFile } from '../../src/store/sqlite.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
 import { builtPolewise } from '../support/built.ts';
-import { HANGING } from '../support/hanging.ts';
+import { NEVER_COMES } from '../support/hanging.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'polewise-commands-'));
 afterAll(() => rmSync(root, { recursive: true, force: true }));
@@ -255,7 +255,7 @@ describe('any of them', () => {
       expect(() =>
         child([main, ...words, '--data', '/proc/polewise'], {
           stdio: ['ignore', 'pipe', 'pipe'],
-          timeout: HANGING,
+          timeout: NEVER_COMES,
         }),
       ).toThrow(/\/proc\/polewise\/practice\.sqlite: /);
   });

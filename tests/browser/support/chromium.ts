@@ -2,7 +2,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
-import { HANGING } from '../../support/hanging.ts';
+import { NEVER_COMES } from '../../support/hanging.ts';
 
 const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'microsoft-edge'];
 const ELSEWHERE = [
@@ -35,7 +35,7 @@ export function findChromium(): string {
 export const launch = (): Promise<Browser> =>
   chromium.launch({
     executablePath: findChromium(),
-    timeout: HANGING,
+    timeout: NEVER_COMES,
     args: [
       '--headless',
       // Containers rarely allow the browser's own; only this project's page is opened.

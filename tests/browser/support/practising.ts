@@ -1,6 +1,6 @@
 /** What a learner does on the page, waiting for what is seen and never for a time. */
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
-import { HANGING } from '../../support/hanging.ts';
+import { NEVER_COMES } from '../../support/hanging.ts';
 
 export const PHONE: BrowserContextOptions = {
   viewport: { width: 360, height: 740 },
@@ -15,7 +15,7 @@ export async function device(
   options: BrowserContextOptions,
 ): Promise<{ context: BrowserContext; page: Page; complaints: string[] }> {
   const context = await browser.newContext(options);
-  context.setDefaultTimeout(HANGING);
+  context.setDefaultTimeout(NEVER_COMES);
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on('request', (request) => {
