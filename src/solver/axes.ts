@@ -38,8 +38,17 @@ export function alongAxis({ direct, inPhase, quadrature }: Axes, pole: PlanPole,
   return axis === quadrature ? pole.im : 0;
 }
 
-export const newVolts = ({ count }: Axes, size: number): Volts =>
-  Array.from({ length: count }, () => new Float64Array(size));
+export function newVolts({ count }: Axes, size: number): Volts {
+  const volts = [new Float64Array(size)];
+  while (volts.length < count) volts.push(new Float64Array(size));
+  return volts;
+}
+
+export function copyVolts(volts: Volts): Volts {
+  const copy = [volts[0]!.slice()];
+  for (let axis = 1; axis < volts.length; axis++) copy.push(volts[axis]!.slice());
+  return copy;
+}
 
 /** Length of the vector at an index: r.m.s. volts. */
 export function lengthAt(volts: Volts, index: number): number {

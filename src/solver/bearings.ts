@@ -118,25 +118,34 @@ export const keepsState = ({ drive }: Machine, { lingering }: Bearings, mechanis
 
 /**
  * The strongly connected parts: of each mechanism the number of its part, smaller than those of parts that bear on it, and
- * whether a way leads from it back to itself.
+ * whether a way leads from it back to itself. Islands with several coils are vertices of their own, so that hundreds of
+ * contacts and coils in one island are not as many pairs.
  */
 export function feedback(
-  bearings: Bearings,
+  { coilsIn, partition }: Bearings,
   mechanisms: number,
 ): { partOf: Int32Array; returns: (mechanism: number) => boolean } {
-  const { coilsIn } = bearings;
-  const islands = coilsIn.map((coils) => coils);
-  const onto: number[][] = Array.from({ length: mechanisms }, (_, mechanism) =>
-    Array.from(islandsOf(bearings, mechanism), (island) => mechanisms + island),
-  );
-  const component = strongComponents(mechanisms + islands.length, (vertex) =>
-    vertex < mechanisms ? onto[vertex]! : islands[vertex - mechanisms]!,
-  );
-  const sizes = new Map<number, number>();
-  for (const number of component) sizes.set(number, (sizes.get(number) ?? 0) + 1);
-  // Every way back leads through an island, so what is alone in its part has none.
+  const { listStart, islandList } = partition;
+  const vertexOf = new Int32Array(coilsIn.length).fill(-1);
+  const next: (readonly number[])[] = [];
+  for (let mechanism = 0; mechanism < mechanisms; mechanism++) next.push([]);
+  coilsIn.forEach((coils, island) => {
+    if (coils.length === 1) vertexOf[island] = coils[0]!;
+    else if (coils.length > 1) vertexOf[island] = next.push(coils) - 1;
+  });
+  for (let mechanism = 0; mechanism < mechanisms; mechanism++) {
+    const onto: number[] = [];
+    for (let index = listStart[mechanism]!; index < listStart[mechanism + 1]!; index++) {
+      const vertex = vertexOf[islandList[index]!]!;
+      if (vertex >= 0) onto.push(vertex);
+    }
+    next[mechanism] = onto;
+  }
+  const component = strongComponents(next.length, (vertex) => next[vertex]!);
+  const sizes = new Int32Array(next.length);
+  for (const number of component) sizes[number]!++;
   return {
     partOf: component.subarray(0, mechanisms),
-    returns: (mechanism) => sizes.get(component[mechanism]!)! > 1,
+    returns: (mechanism) => sizes[component[mechanism]!]! > 1 || next[mechanism]!.includes(mechanism),
   };
 }

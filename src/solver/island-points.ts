@@ -117,9 +117,7 @@ export function numberPoints(
       if (key < nodes || pointAt[key] !== -1) continue;
       const node = rails.nodes[key - nodes]!;
       pointAt[key] = keys.push(key) - 1;
-      volts.forEach((along, axis) => {
-        along.push(rails.volts[axis]![node]!);
-      });
+      for (let axis = 0; axis < volts.length; axis++) volts[axis]!.push(rails.volts[axis]![node]!);
       if (group !== -1 && group !== rails.group[node]) mixed = true;
       group = rails.group[node]!;
     }

@@ -35,18 +35,23 @@ export function findRails(machine: Machine, at: Uint8Array, supplyOn: Uint8Array
   const volts = newVolts(axes, plan.nodes);
   for (const along of volts) along.fill(Number.NaN);
   const group = new Int32Array(plan.nodes).fill(-1);
-  const alike = (one: number, other: number): boolean => volts.every((along) => along[one] === along[other]);
+  const alike = (one: number, other: number): boolean => {
+    for (const along of volts) if (along[one] !== along[other]) return false;
+    return true;
+  };
   let whole = false;
   plan.supplies.forEach((supply, index) => {
     // All earthed supplies share one reference.
     const reference = supply.earthed ? plan.supplies.findIndex(({ earthed }) => earthed) : index;
     for (const pole of polesThatHold(supply, supplyOn[index] === 1)) {
       const root = joining.find(pole.node);
-      const known = volts.map((along, axis) => along[root] === alongAxis(axes, pole, axis));
-      if (group[root] !== -1 && (group[root] !== reference || known.includes(false))) whole = true;
-      volts.forEach((along, axis) => {
-        along[root] = alongAxis(axes, pole, axis);
-      });
+      if (group[root] !== -1 && group[root] !== reference) whole = true;
+      for (let axis = 0; axis < volts.length; axis++) {
+        const along = volts[axis]!;
+        const held = alongAxis(axes, pole, axis);
+        if (group[root] !== -1 && along[root] !== held) whole = true;
+        along[root] = held;
+      }
       group[root] = reference;
     }
   });

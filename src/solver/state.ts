@@ -1,4 +1,4 @@
-import { newVolts, type Volts } from './axes.ts';
+import { copyVolts, newVolts, type Volts } from './axes.ts';
 import type { Machine } from './machine.ts';
 import { type Partition, partitionFor } from './partition.ts';
 
@@ -70,7 +70,7 @@ export function copyState(state: State): State {
     heading: state.heading.slice(),
     held: state.held.slice(),
     supplyOn: state.supplyOn.slice(),
-    volts: state.volts.map((along) => along.slice()),
+    volts: copyVolts(state.volts),
     due: state.due.slice(),
     now: state.now,
     firings: state.firings,
