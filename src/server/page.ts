@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fastifyStatic from '@fastify/static';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
@@ -29,6 +29,9 @@ const isPage = ({ method, url, headers }: FastifyRequest): boolean => {
   );
 };
 
+/** The page's own script: named by its content, it is another one in another build. */
+const scriptOf = (html: string): string | undefined => /<script[^>]+src="([^"]+)"/.exec(html)?.[1];
+
 export interface Page {
   /** Answers what no route and no file answers, when it is an address of the page. */
   reply(request: FastifyRequest, reply: FastifyReply): FastifyReply | undefined;
@@ -40,6 +43,12 @@ export interface Page {
  */
 export async function addPage(app: FastifyInstance, folder: string): Promise<Page> {
   const built = existsSync(join(folder, 'index.html'));
+  const script = built ? scriptOf(readFileSync(join(folder, 'index.html'), 'utf8')) : undefined;
+  // A page that has been open for days hears by it that there is another one.
+  if (script)
+    app.addHook('onRequest', async ({ url }, reply) => {
+      if (url.startsWith('/api/')) reply.header('polewise-page', script);
+    });
   if (built)
     await app.register(fastifyStatic, {
       root: folder,

@@ -3,4 +3,6 @@ import { apiRoutes } from '../../shared/api.ts';
 import { homeworkRoutes } from '../../shared/api-homework.ts';
 import { peopleRoutes } from '../../shared/api-people.ts';
 
+export { readLoosely } from './loosely.ts';
+
 export const routes = { ...apiRoutes, ...peopleRoutes, ...homeworkRoutes } as const;

@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import type { ApiProblem, ApiProblemCode } from '../../shared/api-problem.ts';
 import type { ApiRoute, FileReply } from '../../shared/api-route.ts';
 import type { routes } from './api-contract.ts';
+import { isFromNewer, renewed } from './renewed.ts';
 
 type Routes = typeof routes;
 export type RouteName = keyof Routes;
@@ -71,9 +72,9 @@ export const askAs = (id: string | null): void => {
 export const inNameOf = (id: string | null): Readonly<Record<string, string>> =>
   id === null ? {} : { 'polewise-person': id };
 
-const contract = (): Promise<Routes> =>
+const contract = (): Promise<typeof import('./api-contract.ts')> =>
   import('./api-contract.ts').then(
-    ({ routes: all }) => all,
+    (all) => all,
     () => {
       throw new ApiFailure(
         null,
@@ -118,6 +119,7 @@ async function send({ method, path }: ApiRoute, take: Take): Promise<Response> {
       'There may be no network. Nothing is lost: try again when there is.',
     );
   });
+  isFromNewer(response);
   if (response.ok) return response;
   const failure = await refusal(response);
   if (failure.code === 'sign-in-first') signedOut();
@@ -130,11 +132,13 @@ async function send({ method, path }: ApiRoute, take: Take): Promise<Response> {
  * @throws ApiFailure with words for a person
  */
 export async function call<N extends DataRoute>(name: N, ...[take]: Asked<N>): Promise<Gives<N>> {
-  const route: ApiRoute = (await contract())[name];
+  const { routes: all, readLoosely } = await contract();
+  const route: ApiRoute = all[name];
   const response = await send(route, (take ?? {}) as Take);
   const value: unknown = await response.json().catch(() => undefined);
-  const read = 'kind' in route.reply ? undefined : route.reply.safeParse(value);
-  if (read?.success) return read.data as Gives<N>;
+  const read = 'kind' in route.reply ? undefined : readLoosely(route.reply, value);
+  if (read !== undefined) return read as Gives<N>;
+  if (value !== undefined && isFromNewer(response)) renewed.value = 'too-old';
   throw new ApiFailure(
     null,
     'The server answered in a way that this page does not know.',
@@ -152,7 +156,7 @@ export async function save<N extends FileRoute | 'exportLearner'>(
   fileName: string,
   ...[take]: Asked<N>
 ): Promise<void> {
-  const response = await send((await contract())[name], (take ?? {}) as Take);
+  const response = await send((await contract()).routes[name], (take ?? {}) as Take);
   const file = await response.blob().catch(() => {
     throw new ApiFailure(null, 'The file did not arrive whole.', 'Try again.');
   });

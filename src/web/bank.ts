@@ -44,7 +44,10 @@ async function fetchBank(): Promise<Found | undefined> {
 }
 
 async function keep(local: Local, { etag, bank }: Found): Promise<void> {
-  const { bank: schema } = await import('../../shared/bank.ts');
-  const read = schema.safeParse(bank);
-  if (read.success) await local.setValue('bank', { etag, bank: read.data });
+  const [{ bank: schema }, { readLoosely }] = await Promise.all([
+    import('../../shared/bank.ts'),
+    import('./loosely.ts'),
+  ]);
+  const read = readLoosely(schema, bank);
+  if (read) await local.setValue('bank', { etag, bank: read });
 }

@@ -9,6 +9,7 @@ import type { Local } from './local/database.ts';
 import { NotKept } from './local/device-store.ts';
 import type { Fetch, SyncResult } from './local/sync.ts';
 import { me, meetAgain } from './me.ts';
+import { isFromNewer, renewed } from './renewed.ts';
 
 export const answers = signal<readonly AnswerLine[]>([]);
 export const waiting = signal(0);
@@ -35,6 +36,7 @@ const askingAs =
   (id: string): Fetch =>
   async (path, init = {}) => {
     const response = await fetch(path, { ...init, headers: { ...inNameOf(id), ...init.headers } });
+    isFromNewer(response);
     if (response.status === 401) await meetAgain();
     return response;
   };
@@ -193,6 +195,7 @@ export class Learner {
       )
       .catch((error: unknown) => (error instanceof NotKept ? 'unkept' : 'offline'));
     connection.value = result;
+    if (result === 'too-old') renewed.value = result;
     // Where the store says nothing, what was known of it holds.
     waiting.value = await this.local.waiting().catch(() => waiting.value);
     this.retry = result === 'done' ? RETRY_FIRST : Math.min(RETRY_LAST, this.retry * 2);

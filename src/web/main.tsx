@@ -9,10 +9,15 @@ import './styles/drawing.css';
 import './styles/practise.css';
 import { render } from 'preact';
 import { App } from './app.tsx';
+import { partMissing } from './renewed.ts';
 import { start } from './start.ts';
 
 const page = document.getElementById('page');
 if (page) render(<App starting={start()} />, page);
+// A script that is fetched when it is wanted was not to be had.
+addEventListener('vite:preloadError', () => {
+  partMissing().catch(() => undefined);
+});
 if ('serviceWorker' in navigator && import.meta.env.PROD) {
   // Without it everything works as long as there is a network.
   navigator.serviceWorker.register('/service-worker.js').catch(() => undefined);

@@ -19,7 +19,9 @@ worker.addEventListener('activate', (event) => {
   event.waitUntil(
     caches
       .keys()
-      .then((names) => Promise.all(names.filter((name) => name !== CACHE).map((name) => caches.delete(name))))
+      // The one before stays: pages that are still open fetch parts of theirs. They are told in the order of their making.
+      .then((names) => names.filter((name) => name !== CACHE).slice(0, -1))
+      .then((old) => Promise.all(old.map((name) => caches.delete(name))))
       .then(() => worker.clients.claim()),
   );
 });
@@ -30,7 +32,10 @@ worker.addEventListener('fetch', (event) => {
   if (request.method !== 'GET' || origin !== location.origin || pathname.startsWith('/api/')) return;
   event.respondWith(
     caches.open(CACHE).then(async (cache) => {
-      const kept = await cache.match(request.mode === 'navigate' ? '/' : request, { ignoreSearch: true });
+      const wanted = request.mode === 'navigate' ? '/' : request;
+      const kept =
+        (await cache.match(wanted, { ignoreSearch: true })) ??
+        (await caches.match(wanted, { ignoreSearch: true }));
       return kept ?? fetch(request);
     }),
   );

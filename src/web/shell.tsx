@@ -2,8 +2,10 @@ import { useEffect, useState } from 'preact/hooks';
 import { me, signedOut } from './me.ts';
 import { openHomework } from './open-homework.ts';
 import { Loaded, type ScreenProps } from './parts/loaded.tsx';
+import { Renewal } from './parts/renewal.tsx';
 import { Standing } from './parts/standing.tsx';
 import { inStrip, place, type Screen } from './place.ts';
+import { tellNewer } from './renewed.ts';
 import { Practise } from './screens/practise/practise.tsx';
 import type { Ground } from './start.ts';
 import { Strip } from './strip.tsx';
@@ -38,6 +40,7 @@ export function Shell({ ground }: { ground: Ground }) {
   const { screen, detail } = place.value;
   useEffect(() => {
     document.title = `${NAMES[screen]} · Polewise`;
+    tellNewer();
   }, [screen]);
   const [caughtUp, setCaughtUp] = useState(ground.history === undefined);
   useEffect(() => {
@@ -68,6 +71,7 @@ export function Shell({ ground }: { ground: Ground }) {
           </a>
         )}
       </Strip>
+      <Renewal />
       <main id="main">
         {/* The practice stays as it is while another screen is looked at. */}
         <div hidden={screen !== 'practise'}>

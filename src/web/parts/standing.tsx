@@ -7,6 +7,7 @@ const waits = (count: number): string => `${counted(count)} ${count === 1 ? 'wai
 
 function standing(count: number, how: typeof connection.value): string {
   if (how === 'unkept') return 'This browser does not let the page keep anything just now.';
+  if (how === 'too-old') return count === 0 ? '' : `${waits(count)} until the page is loaded anew.`;
   if (count === 0) return how === 'offline' ? 'No network. Everything works.' : '';
   return `${waits(count)} ${how === 'offline' ? 'for the network.' : 'to be sent.'}`;
 }

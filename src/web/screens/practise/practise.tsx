@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { place } from '../../place.ts';
+import { partMissing } from '../../renewed.ts';
 import type { Ground } from '../../start.ts';
 import { view } from '../../view.ts';
 import { fetchMarkParts } from './mark-parts.ts';
@@ -27,7 +28,7 @@ export function Practise({ ground }: { ground: Ground }) {
         fetchMarkParts();
         return ground.engine.call('rest', {});
       })
-      .catch(() => undefined);
+      .catch(partMissing);
   }, [session, ground]);
   const wanted = view.value;
   const before = useRef(wanted);

@@ -7,6 +7,7 @@ import { NotTold } from '../../engine/client.ts';
 import type { Frame, Prepared, Requests, View } from '../../engine/messages.ts';
 import { settings } from '../../learner.ts';
 import type { OpenQuestion, PlacedAnswer } from '../../local/database.ts';
+import { tellNewer } from '../../renewed.ts';
 import type { Ground } from '../../start.ts';
 import { lastCircuit } from '../../try-circuit.ts';
 import { wishesOf } from '../../wishes.ts';
@@ -155,6 +156,7 @@ export class Session {
 
   /** Puts the next question; at once when it has been made ready. */
   async next(): Promise<void> {
+    tellNewer();
     const { ready } = this;
     this.ready = undefined;
     const usable = ready && Date.now() - ready.at < PREFETCH_TRUE_FOR;
