@@ -127,6 +127,24 @@ describe('answers kept on a device', () => {
     expect(await ids(local)).toContain('bad');
   });
 
+  it('given while a long history is fetched do not wait for its end, and what was set elsewhere comes before it', async () => {
+    const server = await start();
+    await server.send(Array.from({ length: 150 }, (_, minute) => given(`elsewhere-${minute}`, minute)));
+    const local = await device();
+    const line = network(server);
+    const asked: string[] = [];
+    const result = await exchange(local, async (path, init) => {
+      asked.push(`${init?.method ?? 'GET'} ${path.split('?')[0]}`);
+      const reply = await line(path, init);
+      // Answered while the first page of the history is under way.
+      if (path.includes('after=0')) await local.keep(given('meanwhile', 500));
+      return reply;
+    });
+    expect(result.result).toBe('done');
+    expect(asked).toEqual(['GET /api/settings', 'GET /api/answers', 'POST /api/answers', 'GET /api/answers']);
+    expect(await local.waiting()).toBe(0);
+  });
+
   it('are sent again, all of them, when a backup was put back or everything was erased there', async () => {
     const before = await start();
     const local = await device();
@@ -167,7 +185,7 @@ describe('answers kept on a device', () => {
       return restored(path, init);
     });
     expect(asked.filter((request) => request.includes('/api/answers'))).toEqual([
-      'GET /api/answers?after=3&limit=50',
+      'GET /api/answers?after=3&limit=100',
     ]);
   });
 

@@ -26,7 +26,7 @@ export interface Arrivals {
 /** Answers sent in one request: small enough for a slow line. */
 const BATCH = 50;
 /** Answers fetched in one. */
-const PAGE = 50;
+const PAGE = 100;
 
 type Checks = typeof import('../../../shared/api.ts') & typeof import('../../../shared/settings.ts');
 
@@ -138,6 +138,9 @@ async function fetchNew(local: Local, fetch: Fetch, arrivals: Arrivals): Promise
     const reached = page.answers.at(-1)?.number ?? last;
     await local.setValue('fetched', { history: page.history, last: reached });
     if (reached >= page.last || page.answers.length === 0) return 'done';
+    // A long history takes its time: what is answered meanwhile doesn't wait for the end of it.
+    const sent = await send(local, fetch);
+    if (sent !== 'done') return sent;
   }
 }
 
@@ -163,7 +166,7 @@ async function exchangeSettings(local: Local, fetch: Fetch, arrivals: Arrivals):
 /** Milliseconds after which a network that says nothing is as good as none. */
 const PATIENCE = 60_000;
 
-/** Sends what waits, then fetches what other devices have sent. A request that hangs doesn't stop it for good. */
+/** Sends what waits, then fetches what other devices have set and sent, the history last: it is what takes long. A request that hangs doesn't stop it for good. */
 export async function synchronise(
   local: Local,
   fetch: Fetch,
@@ -171,7 +174,7 @@ export async function synchronise(
   patience = PATIENCE,
 ): Promise<SyncResult> {
   const within: Fetch = (path, init) => fetch(path, { ...init, signal: AbortSignal.timeout(patience) });
-  for (const part of [send, fetchNew, exchangeSettings]) {
+  for (const part of [send, exchangeSettings, fetchNew]) {
     const result = await part(local, within, arrivals);
     if (result !== 'done') return result;
   }
