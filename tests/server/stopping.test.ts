@@ -85,16 +85,12 @@ describe('a server that is stopped', () => {
   });
 });
 
+/** One whose database is away waits for it: tests/faults/postgres-restart.test.ts. */
 describe('a server that can not begin', () => {
   it.each([
     [['--host', '0.0.0.0'], {}, /nobody has to sign in/],
     [['--port', '70000'], {}, /--port 70000/],
     [['--data', '/dev/null/folder'], {}, /practice\.sqlite: The store cannot be reached/],
-    [
-      [],
-      { DATABASE_URL: 'postgres://nobody@127.0.0.1:1/none' },
-      /database of DATABASE_URL: .*cannot be reached/,
-    ],
     [['--log', 'loud'], {}, /loud/],
   ])('with %j says why and ends with code 2', async (options, environment, why) => {
     const error = await served([...options], environment).catch((thrown: Error) => thrown);
