@@ -2,7 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { apiRoutes } from '../../shared/api.ts';
 import { homeworkRoutes } from '../../shared/api-homework.ts';
-import type { Circuit } from '../../shared/circuit.ts';
+import type { Circuit, Step } from '../../shared/circuit.ts';
 import type { PaperView, SetView } from '../../shared/homework-views.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Question } from '../../shared/question.ts';
@@ -58,6 +58,26 @@ const withLamps = (): readonly [index: number, circuit: Circuit][] =>
     circuit.devices.some(({ kind }) => kind === 'lamp') ? [[index, circuit]] : [],
   );
 
+/** A circuit with something that lies between two others on a path taken out, to be put back by a choice of its terminals. */
+function cutOpen(circuit: Circuit): { opened: Circuit; ends: [string, string]; middle: [string, string] } {
+  // Where a path only touches a device, at one terminal, there is nothing to take out.
+  const [path, at] = circuit.paths
+    .flatMap((each) => each.steps.slice(0, -1).map((step, index) => [each, index, step] as const))
+    .find(([, index, { leave }]) => index > 0 && leave !== undefined)!;
+  const [before, between, after] = path.steps.slice(at - 1, at + 2) as [Step, Step, Step];
+  const parts = [path.steps.slice(0, at), path.steps.slice(at + 1)].filter(({ length }) => length > 1);
+  return {
+    opened: {
+      ...circuit,
+      paths: circuit.paths.flatMap((each) =>
+        each === path ? parts.map((steps) => ({ ...path, steps })) : [each],
+      ),
+    },
+    ends: [`${before.device}:${before.leave ?? before.enter}`, `${after.device}:${after.enter}`],
+    middle: [`${between.device}:${between.enter}`, `${between.device}:${between.leave}`],
+  };
+}
+
 const send = async (person: Person, answers: readonly AnswerRecord[]) =>
   (await person.call(apiRoutes.keepAnswers, { body: { answers } })).results;
 
@@ -97,44 +117,25 @@ describe('a circuit of an open paper sent as practice', () => {
   });
 
   it('is known inside a wiring whose choices make the circuit whole again', async () => {
-    const [, circuit] = withLamps()[0]!;
-    // A contact between two devices is taken out, to be put back by the first choice.
-    const { steps: cut } = circuit.paths.find(({ steps }) => steps.length > 4)!;
-    const ends: [string, string] = [
-      `${cut[1]!.device}:${cut[1]!.leave}`,
-      `${cut[3]!.device}:${cut[3]!.enter}`,
-    ];
-    const between = cut[2]!;
-    const middle: [string, string] = [
-      `${between.device}:${between.enter}`,
-      `${between.device}:${between.leave}`,
-    ];
-    const opened: Circuit = {
-      ...circuit,
-      paths: circuit.paths.flatMap((path) =>
-        path.steps === cut
-          ? [
-              { ...path, steps: cut.slice(0, 2) },
-              { ...path, steps: cut.slice(3) },
-            ]
-          : [path],
-      ),
-    };
-    const whole = sneaking('whole', circuit);
-    const lamp = circuit.devices.find(({ kind }) => kind === 'lamp')!.name;
-    const question: Question = {
-      kind: 'wiring',
-      circuit: opened,
-      scenario: whole.question.scenario,
-      family: 'free',
-      ends,
-      choices: [middle, [middle[1], middle[0]]],
-      wanted: [{ acts: [], load: lamp, state: 'lit' }],
-    };
-    const [result] = await send(learner, [
-      { ...whole, circuit: fingerprint(opened), question, answer: { kind: 'wiring', choice: 0 } },
-    ]);
-    expect(result).toMatchObject({ result: 'refused', problem: { code: 'on-open-paper' } });
+    const found = withLamps();
+    const records = found.map(([index, circuit]) => {
+      const { opened, ends, middle } = cutOpen(circuit);
+      const whole = sneaking(`whole-${index}`, circuit);
+      const lamp = circuit.devices.find(({ kind }) => kind === 'lamp')!.name;
+      const question: Question = {
+        kind: 'wiring',
+        circuit: opened,
+        scenario: whole.question.scenario,
+        family: 'free',
+        ends,
+        choices: [middle, [middle[1], middle[0]]],
+        wanted: [{ acts: [], load: lamp, state: 'lit' }],
+      };
+      const answer = { kind: 'wiring', choice: 0 } as const;
+      return { ...whole, circuit: fingerprint(opened), question, answer };
+    });
+    for (const result of await send(learner, records))
+      expect(result).toMatchObject({ result: 'refused', problem: { code: 'on-open-paper' } });
   });
 
   it('is marked like any other once the paper is handed in, and for whom it is not on an open paper', async () => {

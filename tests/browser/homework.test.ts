@@ -166,7 +166,20 @@ describe('a set from its making to its report', () => {
     expect(await titles()).not.toEqual(first);
     await page.getByRole('link', { name: 'Back to the set' }).click();
 
+    // It is asked once more, with what can't be changed after; looking at it again issues nothing.
     await page.getByRole('button', { name: 'Issue to the class' }).click();
+    const asked = page.locator('.sure');
+    await asked.getByText(/Issue “Week 41: make and break”\?/).waitFor();
+    expect(await asked.textContent()).toMatch(
+      /stays as it is: skills, items, marks, opening time, attempts, help, supervision and when marks are shown/,
+    );
+    await page.getByRole('button', { name: 'Look at it again' }).click();
+    await asked.waitFor({ state: 'detached' });
+    expect(
+      await server.look(async (store) => (await store.homework.setsOf([server.classId]))[0]?.issuedAt),
+    ).toBe(null);
+    await page.getByRole('button', { name: 'Issue to the class' }).click();
+    await page.getByRole('button', { name: 'Issue it as it is' }).click();
     await page.getByText('All 4 papers are made.').waitFor();
     await page.waitForSelector('.schedule .code');
     expect(await page.getByText('not begun').count()).toBe(4);
