@@ -4,7 +4,14 @@
  */
 
 export { guardedCircuits } from './guarded.ts';
-export { type Cell, type CsvOptions, type CsvTable, readCsv, writeCsv } from './interchange/csv.ts';
+export {
+  type Cell,
+  type CsvOptions,
+  type CsvTable,
+  readCsv,
+  withoutGuards,
+  writeCsv,
+} from './interchange/csv.ts';
 export { type MarksRow, marksCsv } from './interchange/marks-csv.ts';
 export type { QtiVersion } from './interchange/qti/dialect.ts';
 export { type QtiRequest, qtiFiles, qtiPackage } from './interchange/qti/package.ts';

@@ -9,7 +9,7 @@ import { builtPage } from '../support/built.ts';
 import { violations } from './support/axe.ts';
 import { launch } from './support/chromium.ts';
 import { HomeworkServer, type Somebody } from './support/homework-server.ts';
-import { DESK, installed, PHONE } from './support/practising.ts';
+import { allSent, answerOne, DESK, installed, openPractice, PHONE } from './support/practising.ts';
 
 const HOUR = 3_600_000;
 
@@ -180,6 +180,10 @@ describe('a set from its making to its report', () => {
     ).toBe(null);
     await page.getByRole('button', { name: 'Issue to the class' }).click();
     await page.getByRole('button', { name: 'Issue it as it is' }).click();
+    // Papers can be printed at once: those that aren't made yet are made for it.
+    const printed = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Papers to print' }).click();
+    expect((await printed).suggestedFilename()).toBe('week-41-make-and-break-papers.pdf');
     await page.getByText('All 4 papers are made.').waitFor();
     await page.waitForSelector('.schedule .code');
     expect(await page.getByText('not begun').count()).toBe(4);
@@ -207,6 +211,20 @@ describe('a set from its making to its report', () => {
       ),
     );
     expect(new Set(circuits.flat()).size).toBe(10);
+  });
+
+  it('is told to a learner who has never looked there, in practice, and leads there', async () => {
+    const newcomer = server.learners[2];
+    if (!newcomer) throw new Error('no third learner');
+    const { context, page, complaints } = await server.deviceOf(browser, newcomer, PHONE);
+    await openPractice(page, server.address);
+    const told = page.locator('.to-do a');
+    await told.waitFor();
+    expect(await told.textContent()).toMatch(/^Homework is open: “Week 41: make and break” until \S/);
+    await told.tap();
+    await page.getByRole('button', { name: 'Begin', exact: true }).waitFor();
+    expect(complaints).toEqual([]);
+    await context.close();
   });
 
   it('is worked on by touch on a phone over a lost network and a reload, and handed in', async () => {
@@ -324,6 +342,11 @@ describe('a set from its making to its report', () => {
     await page.waitForSelector('.looked-through .transport, .looked-through .lines img');
     expect(await page.locator('.looked-through .talk').textContent()).toMatch(/of 2 marks/);
     await page.getByText('The hint was asked for.').waitFor();
+    // Wrong and right are told apart in words, not by a sign or a colour alone.
+    const verdicts = page.locator('.looked-through .marked-item .verdict');
+    expect(await verdicts.count()).toBeGreaterThan(0);
+    for (const verdict of await verdicts.allTextContents())
+      expect(verdict).toMatch(/^(?:Right: \S.*|(?:left out|\S.* is wrong)\s*right: \S.*)$/);
     await page.getByRole('link', { name: 'Next', exact: true }).tap();
     await page.waitForFunction(() =>
       document.querySelector('.looked-through .title-block')?.textContent?.includes('Item 2 of 5'),
@@ -396,6 +419,26 @@ describe('a set from its making to its report', () => {
     }
     await page.getByText('Item 1 has marks from 0 to 2. Correct 3.').waitFor();
     expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe('3');
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+});
+
+describe('practice of somebody in a class', () => {
+  it('is asked from questions that the server issued, and what is answered to them proves something there', async () => {
+    await server.ahead(0);
+    const who = server.learners[3];
+    if (!who) throw new Error('no fourth learner');
+    const { context, page, complaints } = await server.deviceOf(browser, who, PHONE);
+    await openPractice(page, server.address);
+    // The first question may be there before the supply is.
+    let proofs: readonly object[] = [];
+    for (let question = 0; question < 8 && proofs.length === 0; question++) {
+      await answerOne(page);
+      await allSent(page);
+      proofs = await server.look((store) => store.proofsOf(who.id));
+    }
+    expect(proofs[0]).toMatchObject({ source: 'issued' });
     expect(complaints).toEqual([]);
     await context.close();
   });

@@ -1,7 +1,7 @@
 /** CSV against RFC 4180 (Shafranovich 2005), section 2, rule by rule; its examples are quoted. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { marksCsv, readCsv, writeCsv } from '../../src/homework/index.ts';
+import { marksCsv, readCsv, withoutGuards, writeCsv } from '../../src/homework/index.ts';
 import { rightly, work } from '../homework/class-work.ts';
 import { places, setOf } from '../homework/course.ts';
 
@@ -110,6 +110,33 @@ describe('writing CSV', () => {
     const written = writeCsv([['=1+1', '+2', '-3', '@x', 'plain', -3]], { forSpreadsheets: true });
     expect(written).toBe("'=1+1,'+2,'-3,'@x,plain,-3\r\n");
     expect(writeCsv([['=1+1']])).toBe('=1+1\r\n');
+    // OWASP, CSV Injection: signs in full width, and separators that begin another cell where a semicolon divides a line.
+    const further = ['＝1+1', '\t=1', 'x;=1+1;', 'x; -1', 'Ann-Marie; B', "O'Hara"];
+    expect(further.map((text) => writeCsv([[text]], { forSpreadsheets: true }).trimEnd())).toEqual([
+      "'＝1+1",
+      "'\t'=1",
+      "x;'=1+1;",
+      "x;' -1",
+      'Ann-Marie; B',
+      "O'Hara",
+    ]);
+  });
+
+  it('comes back as it was from a file that people open', () => {
+    const text = fc
+      .array(fc.constantFrom('=', '-', '@', '＋', ';', '\t', ' ', "'", 'a', '1'))
+      .map((all) => all.join(''));
+    fc.assert(
+      fc.property(
+        // An apostrophe that stands before a formula by itself can't be told from one that was put there.
+        text.filter((one) => !one.includes("'") && one.trim() === one),
+        (one) => {
+          const read = readCsv(writeCsv([['name'], [one], ['end']], { forSpreadsheets: true }));
+          const back = read.ok && read.value.rows.length === 2 ? read.value.rows[0]!.value('name') : '';
+          expect(withoutGuards(back)).toBe(one);
+        },
+      ),
+    );
   });
 });
 

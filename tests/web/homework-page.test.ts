@@ -1,10 +1,14 @@
 /** What the homework screens work out without a browser: answers in part, questions as sent, addresses, times, marks typed. */
 import { describe, expect, it } from 'vitest';
+import type { LearnerSet } from '../../shared/homework-views.ts';
 import type { Answer, Question } from '../../shared/question.ts';
 import { blankAnswer, markAnswer, publicQuestion, rightAnswer } from '../../src/questions/index.ts';
 import { asQuestion } from '../../src/web/screens/homework/kept/as-question.ts';
 import { answeredOf, answerSoFar, chosenOf } from '../../src/web/screens/homework/kept/chosen.ts';
+import type { Outbox } from '../../src/web/screens/homework/kept/outbox.ts';
+import { savingText } from '../../src/web/screens/homework/learner/keeping.tsx';
 import { fieldText, leftText, momentOf, usualTimes } from '../../src/web/screens/homework/moments.ts';
+import { openText } from '../../src/web/screens/homework/tell-open.ts';
 import { freshDraft, wishOf } from '../../src/web/screens/homework/tutor/draft.ts';
 import { marksTyped } from '../../src/web/screens/homework/tutor/marks-typed.ts';
 import { byPerson } from '../../src/web/screens/homework/tutor/refreshers-by-person.ts';
@@ -114,6 +118,76 @@ describe('times', () => {
     expect(leftText(120 * MINUTE)).toBe('2 hours');
     expect(leftText(48 * 60 * MINUTE - 1)).toBe('47 hours');
     expect(leftText(71 * 60 * MINUTE)).toBe('2 days');
+  });
+});
+
+describe('the line that tells of homework', () => {
+  const set = (changes: Partial<LearnerSet>): LearnerSet => ({
+    id: 'w1',
+    title: 'Week 1',
+    classTitle: 'Packers',
+    opensAt: 0,
+    closesAt: new Date(2026, 10, 27, 20, 0).getTime(),
+    items: 5,
+    outOf: 5,
+    help: 'none',
+    review: 'after-closing',
+    attemptsAllowed: 2,
+    state: 'open',
+    attempts: [],
+    mayBegin: true,
+    ...changes,
+  });
+  const attempt = (submittedAt: number | null): LearnerSet['attempts'][number] => ({
+    paper: 'p',
+    attempt: 1,
+    begunAt: 1,
+    submittedAt,
+    mayReview: false,
+    total: null,
+  });
+
+  it('names the most urgent one that is to be handed in, until when, and how many there are besides', () => {
+    const sets = [
+      set({ title: 'Handed in', attempts: [attempt(5)] }),
+      set({}),
+      set({ title: 'Begun', attempts: [attempt(null)] }),
+      set({ title: 'Coming', state: 'before' }),
+    ];
+    expect(openText(sets)).toMatch(/^Homework is open: “Week 1” until .*20:00.*, and 1 more$/);
+    expect(openText(sets.slice(2))).toMatch(/^Homework is open: “Begun” until .*20:00[^,]*$/);
+  });
+
+  it('is empty where nothing is open, or all of it is handed in', () => {
+    const others = [set({ state: 'before' }), set({ state: 'closed' }), set({ attempts: [attempt(5)] })];
+    expect(openText(others)).toBe('');
+  });
+});
+
+describe('what is said of saving', () => {
+  const outbox = (waiting: number, standing: Outbox['standing']['value'], refused = 0): Outbox =>
+    ({
+      waiting: { value: waiting },
+      standing: { value: standing },
+      refused: { value: new Map(refused > 0 ? [['p', refused]] : []) },
+    }) as unknown as Outbox;
+
+  it('is never "Saved." of a paper of which an answer came too late, and is of the others', () => {
+    expect(savingText(outbox(0, 'done'), 'p')).toBe('Saved.');
+    expect(savingText(outbox(0, 'done', 1), 'p')).toBe('1 answer was not saved: the overview says why.');
+    expect(savingText(outbox(0, 'done', 3), 'p')).toBe('3 answers were not saved: the overview says why.');
+    expect(savingText(outbox(0, 'done', 3), 'another')).toBe('Saved.');
+  });
+
+  it('is what waits, as long as something waits, and nothing before anything is known', () => {
+    expect(savingText(outbox(2, 'later', 1), 'p')).toBe(
+      '2 answers kept on this device, waiting for the network.',
+    );
+    expect(savingText(outbox(1, 'signed-out'))).toBe(
+      '1 answer kept on this device. Sign in again to send them.',
+    );
+    expect(savingText(outbox(1, 'sending'))).toBe('Saving…');
+    expect(savingText(outbox(0, 'unknown'))).toBe('');
   });
 });
 

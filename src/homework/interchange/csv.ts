@@ -6,25 +6,31 @@ export type Cell = string | number | null;
 
 export interface CsvOptions {
   /**
-   * Puts an apostrophe before texts that a spreadsheet would take for a formula. For files that people open; other programs
-   * get the text as it is.
+   * Puts an apostrophe before what a spreadsheet would take for a formula: at the beginning of a text, and behind a semicolon or
+   * a tab in it, at which spreadsheets of other countries divide a line. For files that people open; other programs get the
+   * text as it is.
    */
   readonly forSpreadsheets?: boolean;
 }
 
-const FORMULA = /^[=+\-@\t\r]/;
+/** OWASP, CSV Injection: the signs a formula begins with, in both widths, and white space that is taken for a new cell. */
+const FORMULA = /^(?=[\t\r\n])|(?<=^|[;\t\r\n])(?=[^\S\t\r\n]*"?[=+\-@＝＋－＠])/g;
 const QUOTED = /[",\r\n]|^\s|\s$/;
 
 function cellText(cell: Cell, { forSpreadsheets = false }: CsvOptions): string {
   if (cell === null) return '';
   if (typeof cell === 'number') return String(cell);
-  const text = forSpreadsheets && FORMULA.test(cell) ? `'${cell}` : cell;
+  const text = forSpreadsheets ? cell.replace(FORMULA, "'") : cell;
   return QUOTED.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
 /** Lines end in CR LF, the last one too. */
 export const writeCsv = (rows: readonly (readonly Cell[])[], options: CsvOptions = {}): string =>
   rows.map((row) => `${row.map((cell) => cellText(cell, options)).join(',')}\r\n`).join('');
+
+/** The text of which such a file has this: without the apostrophes before formulas. */
+export const withoutGuards = (text: string): string =>
+  text.replace(/(?<=^|[;\t\r\n])'(?=\s*"?[=+\-@＝＋－＠]|[\t\r\n])/g, '');
 
 export interface CsvRecord {
   /** On which line it begins, from 1. */

@@ -2,7 +2,13 @@
 import type { RosterIn } from '../../../shared/api-people.ts';
 import { displayName, type Manner, manner, personId, signInName } from '../../../shared/people.ts';
 import type { Checked, Problem } from '../../../shared/problem.ts';
-import { type InterchangeCode, type Roster, readCsv, readRoster } from '../../homework/index.ts';
+import {
+  type InterchangeCode,
+  type Roster,
+  readCsv,
+  readRoster,
+  withoutGuards,
+} from '../../homework/index.ts';
 import type { WantedMember } from '../../store/index.ts';
 
 const problem = (code: InterchangeCode, place: Partial<Problem>, message: string, hint: string): Problem => ({
@@ -14,9 +20,6 @@ const problem = (code: InterchangeCode, place: Partial<Problem>, message: string
 
 /** Columns of the table that is written and read here; only the name has to be there. */
 export const ROSTER_TABLE = ['id', 'name', 'sign-in', 'manner'] as const;
-
-/** Takes off the apostrophe that keeps a spreadsheet from seeing a formula in a name. */
-const plain = (text: string): string => text.replace(/^'(?=[=+\-@])/, '');
 
 /** The name for signing in, where a text can be one. */
 const signInOf = (text: string): string | null => signInName.safeParse(text.toLowerCase()).data ?? null;
@@ -46,7 +49,7 @@ function fromTable(text: string): Checked<readonly WantedMember[]> {
       problems.push(problem('roster-bad-value', { line }, message, hint));
       return [];
     };
-    const name = displayName.safeParse(plain(value('name')));
+    const name = displayName.safeParse(withoutGuards(value('name')));
     if (!name.success) return bad('There is no name that can be kept.', 'One line, 1 to 80 letters.');
     const how = manner.safeParse(value('manner') || 'learner');
     if (!how.success) return bad(`manner can't be ${value('manner')}.`, 'It can be learner or tutor.');

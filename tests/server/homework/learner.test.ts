@@ -57,6 +57,34 @@ describe('a set', () => {
     expect((await begun(learner!, draft.set.id)).id).toBe(made!.id);
   });
 
+  it('stands with the others by what is urgent: open and closing first, then what comes, then what closed last', async () => {
+    serving = await classServing(1);
+    const [learner] = serving.learners;
+    const times: Readonly<Record<string, readonly [from: number, until: number]>> = {
+      'closed long ago': [-9, -5],
+      'open for long': [-1, 90],
+      'comes later': [50, 90],
+      'closed just now': [-9, -1],
+      'closes next': [-2, 3],
+      'comes soon': [2, 99],
+    };
+    for (const [title, [from, until]] of Object.entries(times)) {
+      serving.clock.now = OPENS - 20 * HOUR;
+      const opensAt = OPENS + from * HOUR;
+      await serving.issued({ title, items: 1, opensAt, closesAt: OPENS + until * HOUR });
+    }
+    serving.clock.now = OPENS;
+    const { sets } = await learner!.call(myHomework);
+    expect(sets.map(({ title }) => title)).toEqual([
+      'closes next',
+      'open for long',
+      'comes soon',
+      'comes later',
+      'closed just now',
+      'closed long ago',
+    ]);
+  });
+
   it('is nothing to those outside its class', async () => {
     serving = await classServing();
     const { set } = await serving.issued();
