@@ -5,7 +5,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from
 import { learnerExport } from '../../shared/api.ts';
 import { builtPage } from '../support/built.ts';
 import { launch } from './support/chromium.ts';
-import { everyKind, openTask } from './support/every-kind.ts';
+import { everyKind, openTask, wiringOnOneSheet } from './support/every-kind.ts';
 import { type PageServer, pageServer } from './support/page-server.ts';
 import {
   allSent,
@@ -167,7 +167,7 @@ describe('by touch on a phone', () => {
     const { context, page, complaints } = await device(browser, PHONE);
     await openPractice(page, server.address);
     const kinds = everyKind();
-    await openTask(page, kinds.get('wiring')!);
+    await openTask(page, wiringOnOneSheet());
     await page.locator('button.spot').first().tap();
     await page.locator('.laid .conductor').first().waitFor();
     expect(await page.locator('.bar button[type=submit]').isDisabled()).toBe(true);

@@ -362,6 +362,8 @@ describe('a set from its making to its report', () => {
     expect(await page.locator('.sheet-head').textContent()).toMatch(/2 of 4 handed in/);
     const looked = await page.locator('.homework').textContent();
     expect(looked).toMatch(/C\. Dill, D\. Elder: handed in nothing/);
+    const rows = await page.locator('.schedule.grid tbody th').allTextContents();
+    expect(rows).toContain('C. Dill nothing handed in');
     expect(looked).toMatch(/B\. Clover: answered only 1 of 5 items/);
     expect(looked).toMatch(/Facility: the mean mark/);
     await page.locator('.schedule.grid').getByRole('link', { name: 'A. Barley' }).click();

@@ -1,15 +1,33 @@
 /** One question of every kind, and the open question of a device set to it. */
 import type { Page } from 'playwright-core';
-import { courseOf, nextTask, type Task } from '../../../src/practice/index.ts';
+import { layOut, PROFILES } from '../../../src/drawing/index.ts';
+import { type Course, courseOf, nextTask, type Task } from '../../../src/practice/index.ts';
 import { ownBank } from '../../support/own-bank.ts';
 
 /** By kind; those with waits in them by themselves, for they show a timing diagram. */
 export function everyKind(): ReadonlyMap<string, Task> {
+  const found = new Map<string, Task>();
+  for (const task of someTasks(ownCourse())) {
+    const { kind, scenario } = task.question;
+    const name = scenario.acts.some((act) => act.kind === 'wait') ? `${kind} with waits` : kind;
+    if (!found.has(name)) found.set(name, task);
+  }
+  return found;
+}
+
+function ownCourse(): Course {
   const course = courseOf(ownBank());
   if (!course.ok) throw new Error(JSON.stringify(course.problems));
-  const found = new Map<string, Task>();
-  const skills = [...course.value.skills.keys()];
-  for (let number = 0; number < 4 * skills.length; number++) {
+  return course.value;
+}
+
+/** Questions of these skills in turn, of all where none are named. */
+function* someTasks(
+  course: Course,
+  skills: readonly string[] = [...course.skills.keys()],
+  most = 4 * skills.length,
+): Generator<Task> {
+  for (let number = 0; number < most; number++) {
     const skill = skills[number % skills.length]!;
     const begun = {
       kind: 'begun' as const,
@@ -22,7 +40,7 @@ export function everyKind(): ReadonlyMap<string, Task> {
       provenOn: [],
     };
     const made = nextTask({
-      course: course.value,
+      course,
       recalls: new Map([[skill, begun]]),
       at: 1,
       seed: 'every-kind',
@@ -31,12 +49,16 @@ export function everyKind(): ReadonlyMap<string, Task> {
       seen: new Set(),
       only: skill,
     });
-    if (!made.ok) continue;
-    const { kind, scenario } = made.task.question;
-    const name = scenario.acts.some((act) => act.kind === 'wait') ? `${kind} with waits` : kind;
-    if (!found.has(name)) found.set(name, made.task);
+    if (made.ok) yield made.task;
   }
-  return found;
+}
+
+/** A wiring that is drawn on one sheet on a phone, so that both conductors are laid over the drawing in full. */
+export function wiringOnOneSheet(): Task {
+  for (const task of someTasks(ownCourse(), ['changeover-wiring'], 200))
+    if (task.question.kind === 'wiring' && layOut(task.question.circuit, PROFILES.phone).sheets.length === 1)
+      return task;
+  throw new Error('no wiring is drawn on one sheet');
 }
 
 /** Makes this the question that was open when the page was last left, and opens it. */

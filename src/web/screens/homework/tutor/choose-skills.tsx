@@ -52,7 +52,11 @@ export function ChooseSkills({ bank, chosen, onChange }: Props) {
       <legend>
         What it asks{' '}
         <span class="of">
-          {chosen.length === 0 ? 'choose topics or single skills' : `${chosen.length} skills, taking turns`}
+          {chosen.length === 0
+            ? 'choose topics or single skills'
+            : chosen.length === 1
+              ? '1 skill'
+              : `${chosen.length} skills, taking turns`}
         </span>
       </legend>
       {bank.topics.map((topic) => (

@@ -87,8 +87,7 @@ function Skills({
             <a href={addressOf({ at: 'marked', set: set.id, paper: paper.id, item: null })}>{name}</a>
           ) : (
             <>
-              {name}
-              <span class="of">{STANDS[stands]}</span>
+              {name} <span class="stands-so">{STANDS[stands]}</span>
             </>
           ),
           shares: [total?.share ?? null, ...shares],

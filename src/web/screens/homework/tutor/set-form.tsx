@@ -138,17 +138,20 @@ function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
         )}
         <ChoiceField {...shared} label="Help" name="help" words={HELP} />
         <ChoiceField {...shared} label="Marks and answers are shown" name="review" words={REVIEW} />
-        <label class="field check">
-          <input
-            type="checkbox"
-            checked={draft.supervised}
-            onChange={({ currentTarget }) => onChange({ supervised: currentTarget.checked })}
-          />
-          Sat under supervision
-          <span class="note">
+        <div class="whole-row">
+          <label class="tick">
+            <input
+              type="checkbox"
+              checked={draft.supervised}
+              aria-describedby="supervised-note"
+              onChange={({ currentTarget }) => onChange({ supervised: currentTarget.checked })}
+            />
+            Sat under supervision
+          </label>
+          <p class="quiet" id="supervised-note">
             Tick it where somebody watches the class at work: evidence then says so of what was shown.
-          </span>
-        </label>
+          </p>
+        </div>
       </fieldset>
       <p class="quiet">
         Every learner gets other circuits, equally hard. Nobody sees the set before you issue it.
