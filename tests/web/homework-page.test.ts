@@ -1,11 +1,13 @@
 /** What the homework screens work out without a browser: answers in part, questions as sent, addresses, times, marks typed. */
+import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
 import type { LearnerSet } from '../../shared/homework-views.ts';
 import type { Answer, Question } from '../../shared/question.ts';
 import { blankAnswer, markAnswer, publicQuestion, rightAnswer } from '../../src/questions/index.ts';
 import { asQuestion } from '../../src/web/screens/homework/kept/as-question.ts';
 import { answeredOf, answerSoFar, chosenOf } from '../../src/web/screens/homework/kept/chosen.ts';
-import type { Outbox } from '../../src/web/screens/homework/kept/outbox.ts';
+import { KeptHomework } from '../../src/web/screens/homework/kept/database.ts';
+import { Outbox } from '../../src/web/screens/homework/kept/outbox.ts';
 import { savingText } from '../../src/web/screens/homework/learner/keeping.tsx';
 import { fieldText, leftText, momentOf, usualTimes } from '../../src/web/screens/homework/moments.ts';
 import { openText } from '../../src/web/screens/homework/tell-open.ts';
@@ -165,29 +167,38 @@ describe('the line that tells of homework', () => {
 });
 
 describe('what is said of saving', () => {
-  const outbox = (waiting: number, standing: Outbox['standing']['value'], refused = 0): Outbox =>
-    ({
-      waiting: { value: waiting },
-      standing: { value: standing },
-      refused: { value: new Map(refused > 0 ? [['p', refused]] : []) },
-    }) as unknown as Outbox;
+  async function outbox(
+    waiting: number,
+    standing: Outbox['standing']['value'],
+    refused = 0,
+  ): Promise<Outbox> {
+    const made = new Outbox(await KeptHomework.open('words'), 'fern', async () => ({ kind: 'later' }));
+    made.waiting.value = waiting;
+    made.standing.value = standing;
+    made.refused.value = new Map(refused > 0 ? [['p', refused]] : []);
+    return made;
+  }
 
-  it('is never "Saved." of a paper of which an answer came too late, and is of the others', () => {
-    expect(savingText(outbox(0, 'done'), 'p')).toBe('Saved.');
-    expect(savingText(outbox(0, 'done', 1), 'p')).toBe('1 answer was not saved: the overview says why.');
-    expect(savingText(outbox(0, 'done', 3), 'p')).toBe('3 answers were not saved: the overview says why.');
-    expect(savingText(outbox(0, 'done', 3), 'another')).toBe('Saved.');
+  it('is never "Saved." of a paper of which an answer came too late, and is of the others', async () => {
+    expect(savingText(await outbox(0, 'done'), 'p')).toBe('Saved.');
+    expect(savingText(await outbox(0, 'done', 1), 'p')).toBe(
+      '1 answer was not saved: the overview says why.',
+    );
+    expect(savingText(await outbox(0, 'done', 3), 'p')).toBe(
+      '3 answers were not saved: the overview says why.',
+    );
+    expect(savingText(await outbox(0, 'done', 3), 'another')).toBe('Saved.');
   });
 
-  it('is what waits, as long as something waits, and nothing before anything is known', () => {
-    expect(savingText(outbox(2, 'later', 1), 'p')).toBe(
+  it('is what waits, as long as something waits, and nothing before anything is known', async () => {
+    expect(savingText(await outbox(2, 'later', 1), 'p')).toBe(
       '2 answers kept on this device, waiting for the network.',
     );
-    expect(savingText(outbox(1, 'signed-out'))).toBe(
+    expect(savingText(await outbox(1, 'signed-out'))).toBe(
       '1 answer kept on this device. Sign in again to send them.',
     );
-    expect(savingText(outbox(1, 'sending'))).toBe('Saving…');
-    expect(savingText(outbox(0, 'unknown'))).toBe('');
+    expect(savingText(await outbox(1, 'sending'))).toBe('Saving…');
+    expect(savingText(await outbox(0, 'unknown'))).toBe('');
   });
 });
 

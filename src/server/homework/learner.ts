@@ -72,6 +72,10 @@ function learnerSet(kept: KeptSet, classTitle: string, heads: readonly PaperHead
 
 const RANKS = { open: 0, before: 1, closed: 2 } as const;
 
+/** What orders sets of one state: those that close first, that open first, that closed last. */
+const urgency = ({ state, opensAt, closesAt }: LearnerSet): number =>
+  ({ open: closesAt, before: opensAt, closed: -closesAt })[state];
+
 /** The learner's sets: what is open first, what closes first before the others; then what comes; then what closed last. */
 export async function learnersSets(desk: Desk, asking: Asking): Promise<readonly LearnerSet[]> {
   const { homework, people } = desk.store;
@@ -93,7 +97,7 @@ export async function learnersSets(desk: Desk, asking: Asking): Promise<readonly
     .sort(
       (one, other) =>
         RANKS[one.state] - RANKS[other.state] ||
-        (one.state === 'closed' ? other.closesAt - one.closesAt : one.closesAt - other.closesAt) ||
+        urgency(one) - urgency(other) ||
         (one.id < other.id ? -1 : 1),
     );
 }
