@@ -116,7 +116,8 @@ class Refused extends Error {}
 /** What was given and not acknowledged is sent first, and once more however often it was sent: as the page does. */
 async function practise(device: Device, address: string): Promise<void> {
   const { practised, acknowledged, learner, token } = device;
-  practised.push(`${learner}-${practised.length}`);
+  // Not of the form of answers to homework, which nobody may send.
+  practised.push(`practised-${practised.length}-${learner}`);
   const batch = practised
     .slice(acknowledged.practised)
     .map((id, at) => answerWith({ id, learner, at: MORNING + (acknowledged.practised + at) * 1000 }));

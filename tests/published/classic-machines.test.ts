@@ -264,20 +264,18 @@ describe('star-delta', () => {
         const { state } = play(machine, { start: 'live', acts: [...acts] });
         const network = solveNetwork(machine, state.at, state.supplyOn);
         const windings = machine.plan.loads.filter(({ device }) => device === motor);
-        const across = windings.map(
-          ({ a, b }) => network.volts.map((along) => along[a]! - along[b]!) as [number, number],
-        );
+        const across = windings.map(({ a, b }) => network.volts.map((along) => along[a]! - along[b]!));
         // The conductor of L1 reaches the start of winding U, and in delta the end of another winding too.
         const line = machine.plan.nodeOf.get(`${motor}:U1`)!;
-        let re = 0;
-        let im = 0;
+        const amps = network.volts.map(() => 0);
         windings.forEach(({ a, b, siemens }, index) => {
           const joined = (node: number) => distance(network.volts, node, line) < 1e-6;
           const sign = joined(a) ? 1 : joined(b) ? -1 : 0;
-          re += sign * siemens * across[index]![0];
-          im += sign * siemens * across[index]![1];
+          across[index]!.forEach((volts, axis) => {
+            amps[axis]! += sign * siemens * volts;
+          });
         });
-        return { volts: across.map(([x, y]) => Math.hypot(x, y)), amps: Math.hypot(re, im) };
+        return { volts: across.map((parts) => Math.hypot(...parts)), amps: Math.hypot(...amps) };
       };
       const star = at([...tap(start), wait(0.5 * seconds)]);
       const delta = at([...tap(start), wait(2 * seconds)]);
