@@ -1,4 +1,5 @@
 /** What becomes of the answers of practice where people sign in: the word of the learner's device is not enough. */
+import { setMaxListeners } from 'node:events';
 import type { AnswerResult } from '../../../shared/api.ts';
 import type { IssuedQuestion } from '../../../shared/issued.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
@@ -35,6 +36,8 @@ async function lookAt(record: AnswerRecord, looking: Looking, signal: AbortSigna
 /** Marks answers again, apart from the thread that answers requests. */
 async function lookAtAll(records: readonly AnswerRecord[], looking: Looking): Promise<readonly Look[]> {
   const gone = new AbortController();
+  // All of them wait for the one signal.
+  setMaxListeners(records.length + 1, gone.signal);
   try {
     return await Promise.all(records.map((record) => lookAt(record, looking, gone.signal)));
   } finally {
