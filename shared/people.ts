@@ -22,12 +22,14 @@ export const classId = madeId();
 export const seenName = (name: string): string =>
   name
     .normalize('NFC')
-    .replace(/\p{Default_Ignorable_Code_Point}/gu, (sign, at: number, all: string) =>
-      /[\u200C\u200D]/.test(sign) &&
-      /(?=[\p{L}\p{M}])[^\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]$/u.test(all.slice(0, at)) &&
-      /^(?=[\p{L}\p{M}])[^\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]/u.test(all.slice(at + 1))
-        ? sign
-        : '',
+    .replace(
+      /(?![\u202A-\u202E\u2066-\u2069])\p{Default_Ignorable_Code_Point}/gu,
+      (sign, at: number, all: string) =>
+        /[\u200C\u200D]/.test(sign) &&
+        /(?=[\p{L}\p{M}])[^\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]$/u.test(all.slice(0, at)) &&
+        /^(?=[\p{L}\p{M}])[^\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}]/u.test(all.slice(at + 1))
+          ? sign
+          : '',
     )
     .replace(/\p{Zs}+/gu, ' ')
     .trim();

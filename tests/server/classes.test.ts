@@ -105,7 +105,7 @@ describe('a tutor', () => {
     ]);
   });
 
-  it.each(['', ' ', 'two\nlines', 'nul\u0000', 'half \ud800', 'x'.repeat(81)])(
+  it.each(['', ' ', 'two\nlines', 'nul\u0000', 'half \ud800', 'turned \u202e round', 'x'.repeat(81)])(
     'can not give the name %j',
     async (name) => {
       const { tutor, ownClass } = await started();
