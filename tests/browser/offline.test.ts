@@ -17,6 +17,7 @@ import {
   openPractice,
   PHONE,
 } from './support/practising.ts';
+import { until } from './support/until.ts';
 
 let browser: Browser;
 let server: PageServer;
@@ -290,7 +291,8 @@ describe('a server', () => {
     expect(erased.status).toBe(200);
     await answerOne(page);
     await allSent(page);
-    await page.waitForFunction(
+    await until(
+      page,
       async () => ((await (await fetch('/api/answers')).json()) as { last: number }).last === 2,
     );
     expect((await server.kept()).toSorted()).toEqual((await onDevice(page)).toSorted());

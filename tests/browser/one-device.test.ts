@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { classDesk } from './support/class-desk.ts';
 import { join, keptOf, PASSWORD, signIn, signOut, whose } from './support/coming-in.ts';
 import { allSent, answerOne, asking, check, DESK, fillIn, installed, PHONE } from './support/practising.ts';
+import { until } from './support/until.ts';
 
 const at = classDesk();
 
@@ -26,8 +27,9 @@ async function counted(page: Page): Promise<string> {
 }
 
 /** The questions are on the device. */
-const bankKept = (page: Page): Promise<unknown> =>
-  page.waitForFunction(
+const bankKept = (page: Page): Promise<void> =>
+  until(
+    page,
     () =>
       new Promise<boolean>((resolve) => {
         const opening = indexedDB.open('polewise');
@@ -42,8 +44,9 @@ const bankKept = (page: Page): Promise<unknown> =>
   );
 
 /** Waits until the server has so many answers of the one who is signed in. */
-const arrived = (page: Page, count: number): Promise<unknown> =>
-  page.waitForFunction(
+const arrived = (page: Page, count: number): Promise<void> =>
+  until(
+    page,
     async (wanted) => ((await (await fetch('/api/answers')).json()) as { last: number }).last === wanted,
     count,
   );

@@ -1,6 +1,7 @@
 /** What a learner does on the page, waiting for what is seen and never for a time. */
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { NEVER_COMES } from '../../support/hanging.ts';
+import { until } from './until.ts';
 
 export const PHONE: BrowserContextOptions = {
   viewport: { width: 360, height: 740 },
@@ -77,13 +78,11 @@ export const allSent = (page: Page): Promise<unknown> =>
   page.waitForFunction(() => (document.querySelector('.standing')?.textContent ?? '') === '');
 
 /** The page's files are on the device, so that it opens without network. */
-export const installed = (page: Page): Promise<unknown> =>
-  page
-    .evaluate(() => navigator.serviceWorker.ready.then(({ active }) => active?.state))
-    .then(() =>
-      page.waitForFunction(async () => {
-        for (const name of await caches.keys())
-          if ((await (await caches.open(name)).keys()).length > 15) return true;
-        return false;
-      }),
-    );
+export async function installed(page: Page): Promise<void> {
+  await page.evaluate(() => navigator.serviceWorker.ready.then(({ active }) => active?.state));
+  await until(page, async () => {
+    for (const name of await caches.keys())
+      if ((await (await caches.open(name)).keys()).length > 15) return true;
+    return false;
+  });
+}
