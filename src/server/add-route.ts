@@ -2,8 +2,10 @@ import type { FastifyInstance, FastifyReply, FastifyRequest, RouteOptions } from
 import { z } from 'zod';
 import type { ApiRoute } from '../../shared/api.ts';
 import { issueText } from './failure-of.ts';
+import { firstWrong, type Issue } from './first-wrong.ts';
 import type { Asking, Gate } from './people/gate.ts';
 import { ApiFailure, noSuchThing } from './problems.ts';
+import { inTurnsFromNow } from './turns.ts';
 
 type ValueOf<S> = S extends z.ZodType ? z.output<S> : undefined;
 
@@ -42,14 +44,24 @@ function withNumbers(schema: z.ZodObject, query: Readonly<Record<string, unknown
   );
 }
 
+const badValue = (what: string, issue: Issue | undefined): ApiFailure =>
+  new ApiFailure(
+    'bad-value',
+    `The ${what} is not of the form wanted. ${issueText(issue)}`,
+    'docs/api.md and /api/openapi.json say what this route takes.',
+  );
+
 function checked(schema: z.ZodType, value: unknown, what: string): unknown {
   const reading = schema.safeParse(value);
   if (reading.success) return reading.data;
-  throw new ApiFailure(
-    'bad-value',
-    `The ${what} is not of the form wanted. ${issueText(reading.error)}`,
-    'docs/api.md and /api/openapi.json say what this route takes.',
-  );
+  throw badValue(what, reading.error.issues[0]);
+}
+
+/** What was sent may be large: others get their turn while it is looked at. */
+async function checkedInTurns(schema: z.ZodType, value: unknown, what: string): Promise<unknown> {
+  const wrong = await inTurnsFromNow(firstWrong(schema, value));
+  if (wrong) throw badValue(what, wrong);
+  return checked(schema, value, what);
 }
 
 /** An address whose parts can't be names of anything. */
@@ -76,12 +88,12 @@ export function addRoute<const R extends ApiRoute, B = ValueOf<R['body']>>(
     url: route.path,
     bodyLimit,
     onRequest: (request) => gate.admit(request, route),
-    handler: (request, reply) => {
+    handler: async (request, reply) => {
       const params = route.params ? paramsOf(route.params, request.params) : undefined;
       const query = route.query
         ? checked(route.query, withNumbers(route.query, request.query as Record<string, unknown>), 'query')
         : undefined;
-      const value = body ? checked(body, request.body, 'body') : undefined;
+      const value = body ? await checkedInTurns(body, request.body, 'body') : undefined;
       return handler({
         person: gate.personOf(request) as Given<R, B>['person'],
         params: params as ValueOf<R['params']>,

@@ -1,10 +1,11 @@
 import type { AnswerResult, ApiProblemCode } from '../../shared/api.ts';
 import { type AnswerRecord, answerRecord } from '../../shared/practice.ts';
 import { issueText } from './failure-of.ts';
+import { firstWrong, type Issue } from './first-wrong.ts';
 import { type Size, sizeOf } from './size-of.ts';
 
-/** What one answer may have: more than twenty times a large one. */
-export const MOST_IN_ANSWER: Size = { values: 20_000, letters: 262_144 };
+/** What one answer may have: more than ten times a large one. */
+export const MOST_IN_ANSWER: Size = { values: 10_000, letters: 262_144 };
 
 type Refused = Extract<AnswerResult, { result: 'refused' }>;
 export type CheckedAnswer =
@@ -28,8 +29,16 @@ function contradiction({ question, answer, mark, attempt }: AnswerRecord): strin
   return '';
 }
 
-/** Looks at one answer as it was sent; a refused one says why. */
-export function checkAnswer(value: unknown, learner: string): CheckedAnswer {
+const badForm = (value: unknown, issue: Issue | undefined): CheckedAnswer =>
+  refused(
+    value,
+    'bad-answer',
+    `The answer is not of the form wanted. ${issueText(issue)}`,
+    'Send it as it was made, without changes.',
+  );
+
+/** Looks at one answer as it was sent, in steps; a refused one says why. */
+export function* checkAnswer(value: unknown, learner: string): Generator<undefined, CheckedAnswer> {
   if (!sizeOf(value, MOST_IN_ANSWER))
     return refused(
       value,
@@ -37,14 +46,12 @@ export function checkAnswer(value: unknown, learner: string): CheckedAnswer {
       `The answer has more than ${MOST_IN_ANSWER.values} values or ${MOST_IN_ANSWER.letters} letters.`,
       'Circuits of this size can not be practised.',
     );
+  yield undefined;
+  const wrongPiece = yield* firstWrong(answerRecord, value);
+  if (wrongPiece) return badForm(value, wrongPiece);
   const reading = answerRecord.safeParse(value);
-  if (!reading.success)
-    return refused(
-      value,
-      'bad-answer',
-      `The answer is not of the form wanted. ${issueText(reading.error)}`,
-      'Send it as it was made, without changes.',
-    );
+  if (!reading.success) return badForm(value, reading.error.issues[0]);
+  yield undefined;
   const record = reading.data;
   const unkeepable = (['id', 'learner', 'circuit'] as const).find((field) => UNKEEPABLE.test(record[field]));
   if (unkeepable)

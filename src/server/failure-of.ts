@@ -11,8 +11,7 @@ const shortened = (text: string): string =>
   text.length > LONGEST_MESSAGE ? `${text.slice(0, LONGEST_MESSAGE)}…` : text;
 
 /** The first thing that is wrong with a value, with its place in it. */
-export function issueText(error: z.ZodError): string {
-  const [issue] = error.issues;
+export function issueText(issue: z.core.$ZodIssue | undefined): string {
   const place = issue?.path.map(String).join('.') || 'the top';
   return shortened(`At ${place}: ${issue?.message ?? 'not of the form wanted'}.`);
 }

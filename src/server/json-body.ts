@@ -1,50 +1,59 @@
+import { randomUUID } from 'node:crypto';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
+import { MOST_IN_ANSWER } from './check-answer.ts';
+import { cutJson, type JsonBounds, readPieces } from './json-pieces.ts';
 import { ApiFailure } from './problems.ts';
-import { others } from './turns.ts';
+import { inTurns, others } from './turns.ts';
 
-/** Bodies above this are read one at a time, with a turn for others in between. */
-const LARGE = 32 * 1024;
-/** How many values one body may have, by its commas and brackets: some 15 ms of reading. */
-const MOST_VALUES = 150_000;
-
-const [COMMA, BRACE, BRACKET] = [',', '{', '['].map((letter) => letter.charCodeAt(0));
+/** Bodies above this are read one at a time and in pieces, with a turn for others in between. */
+const LARGE = 16 * 1024;
 
 /**
- * Whether a text has more values than may be read. Reading JSON takes as long for a few letters of a list of small things as for
- * a page of text, so the number of bytes alone says little. Commas in texts are counted too; there are few.
+ * A full batch of large answers; one that is larger than an answer may be is refused by itself, up to this. Nothing that is sent is
+ * nested a third as deep.
  */
-function hasTooMany(body: Buffer): boolean {
-  let values = 0;
-  for (const letter of body) if (letter === COMMA || letter === BRACE || letter === BRACKET) values++;
-  return values > MOST_VALUES;
-}
+export const BODY_BOUNDS: JsonBounds = { values: 150_000, inPiece: 2 * MOST_IN_ANSWER.values, deep: 32 };
 
-/** Reads the bodies of requests as JSON, so that however many come at once, nobody else waits for more than one of them. */
+const TOO_MANY: Readonly<Record<keyof JsonBounds, string>> = {
+  values: `The body has more than ${BODY_BOUNDS.values} values.`,
+  inPiece: `One thing in the body has more than ${BODY_BOUNDS.inPiece} values.`,
+  deep: `The body has more than ${BODY_BOUNDS.deep} lists and objects inside one another.`,
+};
+
+/** Reads the bodies of requests as JSON, so that however many come at once, nobody else waits for more than a piece of one. */
 export function addJsonBodies(app: FastifyInstance): void {
-  const read = app.getDefaultJsonParser('error', 'error') as (
+  const own = app.getDefaultJsonParser('error', 'error') as (
     request: FastifyRequest,
     body: string,
     done: (error: Error | null, value?: unknown) => void,
   ) => void;
-  let last: Promise<void> = Promise.resolve();
-  const turn = (): Promise<void> => {
-    last = last.then(others);
-    return last;
-  };
+  const mark = `piece ${randomUUID()} `;
+  let last: Promise<unknown> = Promise.resolve();
   app.removeContentTypeParser('application/json');
-  const parsed = async (request: FastifyRequest, body: Buffer): Promise<unknown> => {
-    if (body.length > LARGE) {
-      await turn();
-      if (hasTooMany(body))
-        throw new ApiFailure(
-          'body-too-large',
-          `The body has more than ${MOST_VALUES} values.`,
-          'Send fewer answers at a time.',
-        );
+  const parsed = (request: FastifyRequest, body: Buffer): unknown => {
+    // It calls back before it returns.
+    const read = (text: string): unknown => {
+      let found: unknown;
+      own(request, text, (error, value) => {
+        if (error) throw error;
+        found = value;
+      });
+      return found;
+    };
+    if (body.length <= LARGE) return read(body.toString('utf8'));
+    function* inPieces(): Generator<undefined, unknown> {
+      const cut = yield* cutJson(body, BODY_BOUNDS);
+      if (!cut.ok)
+        throw new ApiFailure('body-too-large', TOO_MANY[cut.tooMany], 'Send fewer answers at a time.');
+      return yield* readPieces(body, cut.pieces, read, mark);
     }
-    return new Promise((resolve, reject) => {
-      read(request, body.toString('utf8'), (error, value) => (error ? reject(error) : resolve(value)));
-    });
+    const turn = last.then(others).then(() => inTurns(inPieces()));
+    last = turn.catch(() => {});
+    return turn;
   };
-  app.addContentTypeParser('application/json', { parseAs: 'buffer' }, parsed);
+  app.addContentTypeParser(
+    'application/json',
+    { parseAs: 'buffer' },
+    async (request: FastifyRequest, body: Buffer) => parsed(request, body),
+  );
 }

@@ -58,7 +58,7 @@ export const API_PROBLEMS: Readonly<Record<ApiProblemCode, ProblemRow>> = {
   'too-busy': row(503, 'More waits to be done than can be held.'),
   stopping: row(503, 'The server is being stopped.'),
   'bad-answer': row(null, 'An answer is not of the form of shared/practice.ts, or contradicts itself.'),
-  'answer-too-large': row(null, 'An answer has more than 20,000 values or 262,144 letters.'),
+  'answer-too-large': row(null, 'An answer has more than 10,000 values or 262,144 letters.'),
   'on-open-paper': row(null, 'The circuit is on an own paper that is open: it is not marked before hand-in.'),
   'foreign-learner': row(null, 'An answer names another learner than the one who sends it.'),
 };

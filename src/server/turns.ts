@@ -6,9 +6,8 @@ export const LONGEST_TURN = 5;
 
 export { others };
 
-/** Does work that comes in steps. Others get their turn before it, and after every step that ends a long turn. */
-export async function inTurns<T>(steps: Generator<undefined, T>): Promise<T> {
-  await others();
+/** Does work that comes in steps, beginning at once. Others get their turn after every step that ends a long one. */
+export async function inTurnsFromNow<T>(steps: Generator<undefined, T>): Promise<T> {
   let turn = performance.now();
   for (;;) {
     const step = steps.next();
@@ -17,6 +16,12 @@ export async function inTurns<T>(steps: Generator<undefined, T>): Promise<T> {
     await others();
     turn = performance.now();
   }
+}
+
+/** The same, with a turn for others before it. */
+export async function inTurns<T>(steps: Generator<undefined, T>): Promise<T> {
+  await others();
+  return inTurnsFromNow(steps);
 }
 
 /** Until when work that is asked for again and again goes on in one request. */

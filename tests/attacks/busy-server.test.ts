@@ -90,7 +90,7 @@ describe('answers that take long to mark', () => {
       const reply = await learner.browser.ask({ ...keep, payload: body, headers });
       expect(reply.json()).toMatchObject({
         code: 'body-too-large',
-        message: expect.stringContaining('150000 values'),
+        message: expect.stringMatching(/more than (20000|150000) values/),
       });
     }
   });

@@ -90,7 +90,13 @@ export function hostileAnswers(learner: string): Readonly<Record<string, readonl
       answers: upTo(count).map((at) => answerAbout(circuit, acts, { id: `${name}-${at}`, learner })),
     }),
   ];
-  const large = (value: unknown): readonly string[] => upTo(8).map(() => JSON.stringify({ answers: value }));
+  const bodies = (answers: string): readonly string[] => upTo(8).map(() => `{"answers":${answers}}`);
+  const large = (value: unknown): readonly string[] => bodies(JSON.stringify(value));
+  const one = answerWith({ id: 'x', at: 0, learner });
+  const withLamps = (states: object): unknown => ({ ...one, answer: { kind: 'lamp-states', states } });
+  const names = (count: number, of = ''): object =>
+    Object.fromEntries(upTo(count).map((at) => [`k${of}-${at}`, 'x']));
+  const text = (unit: string): readonly string[] => bodies(`["${unit.repeat(1_950_000 / unit.length)}"]`);
   return {
     'a net of lamps': about('net', netOfLamps(14)),
     'flashers that are waited for': about('flashers', flashers(50), waits(40)),
@@ -101,11 +107,26 @@ export function hostileAnswers(learner: string): Readonly<Record<string, readonl
     'eight bodies of wrong pieces': large(
       upTo(20).map(() => ({ id: 'x', question: Array.from({ length: 19_000 }, () => ({})) })),
     ),
-    'eight bodies of long texts': large(
-      upTo(15).map((at) => ({
-        ...answerWith({ id: `long-${at}`, at, learner }),
-        circuit: 'c'.repeat(250_000),
+    'eight bodies of wrong pieces, as many as are looked at': large(
+      upTo(15).map(() => ({
+        ...one,
+        mark: { ...one.mark, explanation: Array.from({ length: 4_500 }, () => ({})) },
       })),
     ),
+    'eight bodies of names that were never seen': large(
+      upTo(13).map((at) => withLamps(names(9_900, `${at}`))),
+    ),
+    'eight bodies of one object with all their names': large([names(140_000)]),
+    'eight bodies nested without end': bodies(`${'{"a":['.repeat(70_000)}${']}'.repeat(70_000)}`),
+    'eight bodies of long texts, too large to be read': large(
+      upTo(15).map((at) => ({ ...one, id: `long-${at}`, circuit: 'c'.repeat(250_000) })),
+    ),
+    'eight bodies of long texts': large(
+      upTo(7).map((at) => ({ ...one, id: `long-${at}`, circuit: 'c'.repeat(250_000) })),
+    ),
+    'eight bodies of one text': text('c'),
+    'eight bodies of one text, all of it escaped': text('\\n'),
+    'eight bodies of one text of halves of characters': text('\\ud800'),
+    'eight bodies of one text of other letters': bodies(`["${'Ж'.repeat(950_000)}"]`),
   };
 }

@@ -10,6 +10,7 @@ import { performance } from 'node:perf_hooks';
 import Database from 'better-sqlite3';
 import { openSqliteStore, storeFile } from '../../src/store/index.ts';
 import { hostileAnswers } from '../attacks/hostile-answers.ts';
+import { askingHealth } from './asking-health.ts';
 import {
   type Class,
   classOf,
@@ -184,15 +185,16 @@ async function beside(folder: string): Promise<readonly Row[]> {
       rows.push({ name: `${name}, failed`, value: times.length - good.length, unit: 'requests', bound: 0 });
   }
   const [{ cookie }] = [place.ready[0]!];
-  const health = async (): Promise<Timed> => get(address, '/api/health', '');
   for (const [what, bodies] of Object.entries(hostileAnswers(place.learners[0]!))) {
-    const { times, ms } = await meanwhile(50, health, () =>
+    const begun = performance.now();
+    const asked = await askingHealth(server.address, () =>
       // What is too large is refused, and hung up on, before it has all been sent.
       Promise.allSettled(bodies.map((body) => post(address, agent, '/api/answers', cookie, body))),
     );
+    const took = `${((performance.now() - begun) / 1000).toFixed(1)} s`;
     rows.push({
-      name: `beside hostile answers, ${what} (${(ms / 1000).toFixed(1)} s): health, longest of ${times.length}`,
-      value: Math.max(...times.map((one) => one.ms)),
+      name: `beside hostile answers, ${what} (${took}): health, longest of ${asked.length}`,
+      value: Math.max(...asked),
       unit: 'ms',
       bound: BOUND,
     });

@@ -4,29 +4,17 @@ import type { AnswerEntry } from '../../store/index.ts';
 import { addRoute } from '../add-route.ts';
 import { type CheckedAnswer, checkAnswer } from '../check-answer.ts';
 import { type LookedAt, lookAtAnswers } from '../practice/look-at-answers.ts';
-import { ApiFailure } from '../problems.ts';
 import type { Service } from '../service.ts';
-import { type Size, sizeOf } from '../size-of.ts';
 import { inTurns } from '../turns.ts';
 
 /** A full batch of large answers. */
 const BATCH_BYTES = 2 * 1024 * 1024;
-const MOST_IN_BATCH: Size = { values: 150_000, letters: BATCH_BYTES };
 
 /** Looks at the form of all of them; requests of others get their turn in between. */
 async function checkAll(answers: readonly unknown[], learner: string): Promise<readonly CheckedAnswer[]> {
-  if (!sizeOf(answers, MOST_IN_BATCH))
-    throw new ApiFailure(
-      'body-too-large',
-      `The answers have more than ${MOST_IN_BATCH.values} values together.`,
-      'Send fewer at a time.',
-    );
   function* each(): Generator<undefined, readonly CheckedAnswer[]> {
     const checked: CheckedAnswer[] = [];
-    for (const answer of answers) {
-      checked.push(checkAnswer(answer, learner));
-      yield undefined;
-    }
+    for (const answer of answers) checked.push(yield* checkAnswer(answer, learner));
     return checked;
   }
   return inTurns(each());
