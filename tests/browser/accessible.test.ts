@@ -1,29 +1,17 @@
 /** WCAG 2.2 A and AA as far as axe-core can tell, on every screen in both themes; sizes, zoom and motion by hand. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { PALETTES } from '../../src/drawing/index.ts';
-import { builtPage } from '../support/built.ts';
 import { violations } from './support/axe.ts';
-import { launch } from './support/chromium.ts';
 import { everyKind, openTask } from './support/every-kind.ts';
-import { type PageServer, pageServer } from './support/page-server.ts';
-import { asking, check, DESK, device, fillIn, next, openPractice, PHONE } from './support/practising.ts';
+import { pageDesk } from './support/page-desk.ts';
+import { asking, check, DESK, fillIn, next, openPractice, PHONE } from './support/practising.ts';
 
-let browser: Browser;
-let server: PageServer;
-
-beforeAll(async () => {
-  const folder = await builtPage();
-  [browser, server] = await Promise.all([launch(), pageServer(folder)]);
-});
-afterAll(async () => {
-  await browser?.close();
-  await server?.end();
-});
+const at = pageDesk('for-the-file');
 
 /** Every screen, and the practice in each of its states: what makes it stand there. */
 const SCREENS: readonly (readonly [string, (page: Page) => Promise<unknown>])[] = [
-  ['the first visit', (page) => openPractice(page, server.address)],
+  ['the first visit', (page) => openPractice(page, at.server.address)],
   [
     'an answer half given, with a hint',
     async (page) => {
@@ -51,19 +39,19 @@ const SCREENS: readonly (readonly [string, (page: Page) => Promise<unknown>])[] 
   ],
   [
     'lessons',
-    (page) => page.goto(`${server.address}/#/lessons`).then(() => page.waitForSelector('.contents li')),
+    (page) => page.goto(`${at.server.address}/#/lessons`).then(() => page.waitForSelector('.contents li')),
   ],
   [
     'a lesson',
     async (page) => {
-      await page.goto(`${server.address}/#/lessons/changeover-pole`);
+      await page.goto(`${at.server.address}/#/lessons/changeover-pole`);
       await page.waitForSelector('.lesson .lines img');
       await page.waitForSelector('.lesson-question fieldset');
     },
   ],
   [
     'progress',
-    (page) => page.goto(`${server.address}/#/progress`).then(() => page.waitForSelector('.strengths')),
+    (page) => page.goto(`${at.server.address}/#/progress`).then(() => page.waitForSelector('.strengths')),
   ],
   [
     'what erasing means',
@@ -72,11 +60,14 @@ const SCREENS: readonly (readonly [string, (page: Page) => Promise<unknown>])[] 
       await page.getByRole('button', { name: 'Keep everything' }).waitFor();
     },
   ],
-  ['try it', (page) => page.goto(`${server.address}/#/try`).then(() => page.waitForSelector('.readings li'))],
+  [
+    'try it',
+    (page) => page.goto(`${at.server.address}/#/try`).then(() => page.waitForSelector('.readings li')),
+  ],
   [
     'a meter on two isolated supplies',
     async (page) => {
-      await page.goto(`${server.address}/#/try/two-isolated-supplies.water-tank`);
+      await page.goto(`${at.server.address}/#/try/two-isolated-supplies.water-tank`);
       await page.locator('.try .switch-row label', { hasText: 'Measure' }).click();
       await page.waitForSelector('.try .measure button.spot');
       await page.locator('.try button.spot').first().click();
@@ -94,7 +85,7 @@ const SCREENS: readonly (readonly [string, (page: Page) => Promise<unknown>])[] 
   ],
   [
     'write',
-    (page) => page.goto(`${server.address}/#/bench`).then(() => page.waitForSelector('.bench .lines img')),
+    (page) => page.goto(`${at.server.address}/#/bench`).then(() => page.waitForSelector('.bench .lines img')),
   ],
 ];
 
@@ -103,7 +94,7 @@ describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {
     ['on a phone', PHONE],
     ['on a desk', DESK],
   ])('axe-core finds nothing on any screen %s', async (_, size) => {
-    const { context, page } = await device(browser, { ...size, colorScheme });
+    const { page } = await at.take({ ...size, colorScheme });
     const found: string[] = [];
     for (const [name, open] of SCREENS) {
       await open(page);
@@ -114,7 +105,6 @@ describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {
       ).toBeLessThanOrEqual(0);
     }
     expect(found).toEqual([]);
-    await context.close();
   });
 });
 
@@ -123,8 +113,8 @@ describe('every kind of question', () => {
     ['on a phone', { ...PHONE, colorScheme: 'dark' as const }],
     ['on a desk', { ...DESK, colorScheme: 'light' as const }],
   ])('asked and marked, axe-core finds nothing %s', async (_, size) => {
-    const { context, page, complaints } = await device(browser, size);
-    await openPractice(page, server.address);
+    const { page } = await at.take(size);
+    await openPractice(page, at.server.address);
     const found: string[] = [];
     const look = async (name: string): Promise<void> => {
       found.push(...(await violations(page)).map((text) => `${name}: ${text}`));
@@ -145,14 +135,12 @@ describe('every kind of question', () => {
       await look(`${name}, marked`);
     }
     expect(found).toEqual([]);
-    expect(complaints).toEqual([]);
-    await context.close();
   });
 });
 
 describe('the page', () => {
   it('has targets of 44 pixels on a phone; only terminals that stand close together are smaller', async () => {
-    const { context, page } = await device(browser, PHONE);
+    const { page } = await at.take(PHONE);
     for (const [name, open] of SCREENS) {
       await open(page);
       const small = await page.evaluate(() =>
@@ -168,12 +156,11 @@ describe('the page', () => {
       );
       expect(small, name).toEqual([]);
     }
-    await context.close();
   });
 
   it('loses nothing at twice the size: all of it is there and nothing sticks out', async () => {
     // 1280 by 800 at 200 % has 640 by 400 pixels to lay out in.
-    const { context, page } = await device(browser, {
+    const { page } = await at.take({
       viewport: { width: 640, height: 400 },
       deviceScaleFactor: 2,
     });
@@ -188,23 +175,21 @@ describe('the page', () => {
           true,
         );
     }
-    await context.close();
   });
 
   it('moves nothing by itself', async () => {
-    const { context, page } = await device(browser, { ...DESK, reducedMotion: 'reduce' });
-    await openPractice(page, server.address);
+    const { page } = await at.take({ ...DESK, reducedMotion: 'reduce' });
+    await openPractice(page, at.server.address);
     await fillIn(page);
     await check(page);
     await page.waitForSelector('.transport');
     const moving = await page.evaluate(() => document.getAnimations().length);
     expect(moving).toBe(0);
     expect(await page.locator('.transport .count').textContent()).toMatch(/^(\d+)\/\1$/);
-    await context.close();
   });
 
   it('is drawn anew when the theme changes or the phone is turned, whatever stands there', async () => {
-    const { context, page, complaints } = await device(browser, { ...PHONE, colorScheme: 'light' });
+    const { page } = await at.take({ ...PHONE, colorScheme: 'light' });
     const drawnIn = (colour: string, width: number): Promise<unknown> =>
       page.waitForFunction(
         ([paper, most]) => {
@@ -217,7 +202,7 @@ describe('the page', () => {
         },
         [colour, width] as const,
       );
-    await openPractice(page, server.address);
+    await openPractice(page, at.server.address);
     await page.locator('button.spot').first().tap();
     const chosen = await page.locator('button.spot').first().getAttribute('data-state');
     await page.getByRole('button', { name: 'Dark', exact: true }).tap();
@@ -237,7 +222,5 @@ describe('the page', () => {
     expect(await page.locator('.bar .verdict').textContent()).toMatch(/right/i);
     await next(page);
     await asking(page);
-    expect(complaints).toEqual([]);
-    await context.close();
   });
 });

@@ -1,19 +1,16 @@
 /** The whole way of a new apprentice: by touch on a phone, and by keyboard alone at a desk. */
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { learnerExport } from '../../shared/api.ts';
-import { builtPage } from '../support/built.ts';
-import { launch } from './support/chromium.ts';
 import { everyKind, openTask, wiringOnOneSheet } from './support/every-kind.ts';
-import { type PageServer, pageServer } from './support/page-server.ts';
+import { pageDesk } from './support/page-desk.ts';
 import {
   allSent,
   answerOne,
   asking,
   check,
   DESK,
-  device,
   fillIn,
   marked,
   next,
@@ -21,21 +18,7 @@ import {
   PHONE,
 } from './support/practising.ts';
 
-let browser: Browser;
-let server: PageServer;
-let folder: string;
-
-beforeAll(async () => {
-  folder = await builtPage();
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-beforeEach(async () => {
-  server = await pageServer(folder);
-});
-afterEach(() => server.end());
+const at = pageDesk('for-each-test');
 
 /** Presses Tab until what has the focus fits, as somebody does who sees where the focus is. */
 async function tabTo(page: Page, fits: string): Promise<void> {
@@ -55,8 +38,8 @@ async function tabTo(page: Page, fits: string): Promise<void> {
 
 describe('by touch on a phone', () => {
   it('a newcomer answers on the drawing at once, sees why, and finds every screen', async () => {
-    const { context, page, complaints } = await device(browser, PHONE);
-    await openPractice(page, server.address);
+    const { page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
 
     // The first question stands there, with what is to be touched, before anything has to be read or chosen.
     const spots = page.locator('button.spot');
@@ -95,7 +78,7 @@ describe('by touch on a phone', () => {
     expect(await page.evaluate(() => scrollY)).toBe(0);
     for (let count = 0; count < 3; count++) await answerOne(page, count % 2);
     await allSent(page);
-    expect(await server.kept()).toHaveLength(4);
+    expect(await at.server.kept()).toHaveLength(4);
 
     // Every screen is one touch away.
     await page.getByRole('link', { name: 'Lessons', exact: true }).tap();
@@ -125,14 +108,12 @@ describe('by touch on a phone', () => {
     expect(await page.locator('.question:not(.try *) .title-block .cell').last().textContent()).toBe(
       'Question 5',
     );
-    expect(complaints).toEqual([]);
-    await context.close();
   });
 
   it('puts a meter on a live circuit, breaks a conductor and mends it, touching the drawing', async () => {
-    const { context, page, complaints } = await device(browser, PHONE);
-    await openPractice(page, server.address);
-    await page.goto(`${server.address}/#/try/two-isolated-supplies.water-tank`);
+    const { page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
+    await page.goto(`${at.server.address}/#/try/two-isolated-supplies.water-tank`);
     await page.waitForSelector('.try button.spot');
     const spot = (terminal: string) =>
       page.locator(
@@ -159,13 +140,11 @@ describe('by touch on a phone', () => {
     await spot('-K1:11').first().tap();
     await page.waitForSelector('.try .spot.broken', { state: 'detached' });
     await lamp.filter({ hasText: 'lit' }).waitFor();
-    expect(complaints).toEqual([]);
-    await context.close();
   });
 
   it('wires a contact and follows a sequence, touching the drawing', async () => {
-    const { context, page, complaints } = await device(browser, PHONE);
-    await openPractice(page, server.address);
+    const { page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
     const kinds = everyKind();
     await openTask(page, wiringOnOneSheet());
     await page.locator('button.spot').first().tap();
@@ -184,13 +163,11 @@ describe('by touch on a phone', () => {
     }
     expect(await page.locator('.bar button[type=submit]').isEnabled()).toBe(true);
     await check(page);
-    expect(complaints).toEqual([]);
-    await context.close();
   });
 
   it('takes along what is kept, keeps it on second thought, and erases it here and on the server', async () => {
-    const { context, page, complaints } = await device(browser, PHONE);
-    await openPractice(page, server.address);
+    const { page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
     for (let count = 0; count < 2; count++) await answerOne(page, count);
     await allSent(page);
     await page.getByRole('link', { name: 'Progress', exact: true }).tap();
@@ -204,20 +181,20 @@ describe('by touch on a phone', () => {
     await erase.tap();
     await page.getByText(/Gone are 2 answers/).waitFor();
     await page.getByRole('button', { name: 'Keep everything' }).tap();
-    expect(await server.kept()).toHaveLength(2);
+    expect(await at.server.kept()).toHaveLength(2);
     // Without the server nothing is erased, and that is said.
     await erase.tap();
-    await server.kill();
+    await at.server.kill();
     await page.getByRole('button', { name: 'Erase everything' }).tap();
     await page.getByText(/Nothing was erased: the server cannot be reached/).waitFor();
-    await server.start();
-    expect(await server.kept()).toHaveLength(2);
+    await at.server.start();
+    expect(await at.server.kept()).toHaveLength(2);
     await page.getByRole('button', { name: 'Erase everything' }).tap();
 
     // As on the first visit, here and there.
     await page.waitForSelector('.begin');
     expect(await page.locator('.title-block .cell').last().textContent()).toBe('Question 1');
-    expect(await server.kept()).toEqual([]);
+    expect(await at.server.kept()).toEqual([]);
     const left = await page.evaluate(
       () =>
         new Promise<number>((resolve) => {
@@ -229,13 +206,11 @@ describe('by touch on a phone', () => {
         }),
     );
     expect(left).toBe(0);
-    expect(complaints).toEqual([]);
-    await context.close();
   });
 
   it('finds where to begin in at most eight questions, and goes on from there', async () => {
-    const { context, page, complaints } = await device(browser, PHONE);
-    await openPractice(page, server.address);
+    const { page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
     const skill = await page.locator('.title-block .wide').textContent();
     await page.getByRole('button', { name: /Find where to begin/ }).tap();
     await page.waitForSelector('.begin.placing');
@@ -255,17 +230,17 @@ describe('by touch on a phone', () => {
     expect(await page.locator('.title-block .wide').textContent()).toBeTruthy();
     expect(skill).toBeTruthy();
     await allSent(page);
-    const settings = (await (await fetch(`${server.address}/api/settings`)).json()) as { placement: unknown };
+    const settings = (await (await fetch(`${at.server.address}/api/settings`)).json()) as {
+      placement: unknown;
+    };
     expect(settings.placement).not.toBeNull();
-    expect(complaints).toEqual([]);
-    await context.close();
   });
 });
 
 describe('by keyboard alone at a desk', () => {
   it('a newcomer answers, takes a hint, reads why, and goes on', async () => {
-    const { context, page, complaints } = await device(browser, DESK);
-    await openPractice(page, server.address);
+    const { page } = await at.take(DESK);
+    await openPractice(page, at.server.address);
 
     // On the drawing: each place says what it is and how it is answered.
     await tabTo(page, 'button.spot');
@@ -308,14 +283,12 @@ describe('by keyboard alone at a desk', () => {
     // Reading begins at the new question.
     await page.waitForFunction(() => document.activeElement?.tagName === 'H1');
     await allSent(page);
-    expect(await server.kept()).toHaveLength(1);
-    expect(complaints).toEqual([]);
-    await context.close();
+    expect(await at.server.kept()).toHaveLength(1);
   });
 
   it('reaches every screen, and presses a button of a live circuit', async () => {
-    const { context, page, complaints } = await device(browser, DESK);
-    await openPractice(page, server.address);
+    const { page } = await at.take(DESK);
+    await openPractice(page, at.server.address);
     for (const [hash, seen] of [
       ['lessons', '.contents li'],
       ['progress', '.progress h1'],
@@ -356,7 +329,5 @@ describe('by keyboard alone at a desk', () => {
     await tabTo(page, '.try [aria-label="Take the conductor off"]');
     await page.keyboard.press('ArrowDown');
     await page.waitForSelector('.try .spot.broken');
-    expect(complaints).toEqual([]);
-    await context.close();
   });
 });

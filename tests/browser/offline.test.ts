@@ -1,16 +1,13 @@
 /** Without network, with two devices, over reloads, under a server that dies: no answer is lost, and none counts twice. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { builtPage } from '../support/built.ts';
-import { launch } from './support/chromium.ts';
-import { type PageServer, pageServer } from './support/page-server.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { pageDesk } from './support/page-desk.ts';
 import {
   allSent,
   answerOne,
   asking,
   check,
   DESK,
-  device,
   fillIn,
   installed,
   marked,
@@ -19,21 +16,7 @@ import {
 } from './support/practising.ts';
 import { until } from './support/until.ts';
 
-let browser: Browser;
-let server: PageServer;
-let folder: string;
-
-beforeAll(async () => {
-  folder = await builtPage();
-  browser = await launch();
-});
-afterAll(async () => {
-  await browser?.close();
-});
-beforeEach(async () => {
-  server = await pageServer(folder);
-});
-afterEach(() => server.end());
+const at = pageDesk('for-each-test');
 
 /** Ids of the answers on this device, in the order in which they were given. */
 const onDevice = (page: Page): Promise<string[]> =>
@@ -58,12 +41,12 @@ const onDevice = (page: Page): Promise<string[]> =>
 
 describe('a device without network', () => {
   it('opens, practises on every screen, and sends everything once and in order when it is back', async () => {
-    const { context, page } = await device(browser, PHONE);
-    await openPractice(page, server.address);
+    const { context, page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
     await answerOne(page);
     await allSent(page);
     await installed(page);
-    await server.kill();
+    await at.server.kill();
     await context.setOffline(true);
 
     await page.reload();
@@ -84,30 +67,28 @@ describe('a device without network', () => {
     const given = await onDevice(page);
     expect(given).toHaveLength(4);
 
-    await server.start();
+    await at.server.start();
     await context.setOffline(false);
     await allSent(page);
-    expect(await server.kept()).toEqual(given);
-    await context.close();
+    expect(await at.server.kept()).toEqual(given);
   });
 
   it('that has never been there says what to do', async () => {
-    const { context, page } = await device(browser, PHONE);
+    const { page } = await at.take(PHONE);
     await page.route('**/api/bank', (route) => route.abort());
-    await page.goto(server.address);
+    await page.goto(at.server.address);
     await page.waitForSelector('.opening button');
     expect(await page.locator('.opening').textContent()).toMatch(/Connect once/);
     await page.unroute('**/api/bank');
     await page.getByRole('button', { name: 'Try again' }).tap();
     await asking(page);
-    await context.close();
   });
 });
 
 describe('a device whose store fails', () => {
   it('keeps question, choices and answer on the screen, and the answer counts once there is room', async () => {
-    const { context, page } = await device(browser, PHONE);
-    await openPractice(page, server.address);
+    const { page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
     await fillIn(page);
     const before = await page.locator('.title-block').textContent();
     await page.evaluate(() => {
@@ -128,13 +109,12 @@ describe('a device whose store fails', () => {
     await check(page);
     await allSent(page);
     expect(await onDevice(page)).toHaveLength(1);
-    expect(await server.kept()).toEqual(await onDevice(page));
-    await context.close();
+    expect(await at.server.kept()).toEqual(await onDevice(page));
   });
 
   it('gets back what it was given where the browser throws it away, and sends it', async () => {
-    const { context, page } = await device(browser, PHONE);
-    await openPractice(page, server.address);
+    const { context, page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
     await installed(page);
     await context.setOffline(true);
     await answerOne(page);
@@ -149,17 +129,16 @@ describe('a device whose store fails', () => {
     expect((await onDevice(page))[0]).toBe(given[0]);
     await context.setOffline(false);
     await allSent(page);
-    expect(await server.kept()).toEqual(await onDevice(page));
-    expect(await server.kept()).toHaveLength(2);
-    await context.close();
+    expect(await at.server.kept()).toEqual(await onDevice(page));
+    expect(await at.server.kept()).toHaveLength(2);
   });
 });
 
 describe('two devices of one learner', () => {
   it('that were offline together have both histories afterwards, on both', async () => {
-    const [phone, desk] = [await device(browser, PHONE), await device(browser, DESK)];
+    const [phone, desk] = [await at.take(PHONE), await at.take(DESK)];
     for (const { page } of [phone, desk]) {
-      await openPractice(page, server.address);
+      await openPractice(page, at.server.address);
       // What comes after an answer is fetched after the first question.
       await installed(page);
     }
@@ -183,15 +162,14 @@ describe('two devices of one learner', () => {
       );
       expect((await onDevice(page)).toSorted()).toEqual(given);
     }
-    expect((await server.kept()).toSorted()).toEqual(given);
-    for (const { context } of [phone, desk]) await context.close();
+    expect((await at.server.kept()).toSorted()).toEqual(given);
   });
 });
 
 describe('a reload', () => {
   it('at any point brings the question back as it was, and loses no answer', async () => {
-    const { context, page } = await device(browser, PHONE);
-    await openPractice(page, server.address);
+    const { page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
     const title = (): Promise<string | null> => page.locator('.title-block').textContent();
     const states = async (): Promise<(string | null)[]> =>
       Promise.all(
@@ -236,7 +214,7 @@ describe('a reload', () => {
     await marked(page);
     expect(await page.locator('.bar .verdict').textContent()).toBe(verdict);
     await allSent(page);
-    expect(await server.kept()).toHaveLength(1);
+    expect(await at.server.kept()).toHaveLength(1);
 
     // After going on.
     await page.locator('.bar .main').tap();
@@ -247,15 +225,14 @@ describe('a reload', () => {
     await page.reload();
     await asking(page);
     expect(await title()).toBe(second);
-    expect(await server.kept()).toHaveLength(1);
-    await context.close();
+    expect(await at.server.kept()).toHaveLength(1);
   });
 });
 
 describe('a server', () => {
   it('that dies in mid answer gets it when it is back: once', async () => {
-    const { context, page } = await device(browser, DESK);
-    await openPractice(page, server.address);
+    const { page } = await at.take(DESK);
+    await openPractice(page, at.server.address);
     await answerOne(page);
     await allSent(page);
     // It takes the request and dies before it replies.
@@ -264,7 +241,7 @@ describe('a server', () => {
       if (route.request().method() !== 'POST' || dying) return route.continue();
       const reply = route.fetch().catch(() => undefined);
       await reply;
-      dying = server.kill();
+      dying = at.server.kill();
       await dying;
       return route.abort();
     });
@@ -274,20 +251,19 @@ describe('a server', () => {
       /waits for the network/.test(document.querySelector('.standing')?.textContent ?? ''),
     );
     await page.unroute('**/api/answers');
-    await server.start();
+    await at.server.start();
     await page.evaluate(() => dispatchEvent(new Event('online')));
     await allSent(page);
-    expect(await server.kept()).toEqual(await onDevice(page));
-    expect(await server.kept()).toHaveLength(2);
-    await context.close();
+    expect(await at.server.kept()).toEqual(await onDevice(page));
+    expect(await at.server.kept()).toHaveLength(2);
   });
 
   it('on which everything was erased, or a backup put back, gets all of it again', async () => {
-    const { context, page } = await device(browser, DESK);
-    await openPractice(page, server.address);
+    const { page } = await at.take(DESK);
+    await openPractice(page, at.server.address);
     await answerOne(page);
     await allSent(page);
-    const erased = await fetch(`${server.address}/api/learner?confirm=me`, { method: 'DELETE' });
+    const erased = await fetch(`${at.server.address}/api/learner?confirm=me`, { method: 'DELETE' });
     expect(erased.status).toBe(200);
     await answerOne(page);
     await allSent(page);
@@ -295,7 +271,6 @@ describe('a server', () => {
       page,
       async () => ((await (await fetch('/api/answers')).json()) as { last: number }).last === 2,
     );
-    expect((await server.kept()).toSorted()).toEqual((await onDevice(page)).toSorted());
-    await context.close();
+    expect((await at.server.kept()).toSorted()).toEqual((await onDevice(page)).toSorted());
   });
 });

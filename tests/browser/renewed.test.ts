@@ -2,17 +2,15 @@
 import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, it } from 'vitest';
 import { builtPage } from '../support/built.ts';
-import { launch } from './support/chromium.ts';
-import { type PageServer, pageServer } from './support/page-server.ts';
+import { pageDesk } from './support/page-desk.ts';
 import {
   allSent,
   answerOne,
   asking,
   check,
-  device,
   fillIn,
   installed,
   next,
@@ -20,40 +18,30 @@ import {
   PHONE,
 } from './support/practising.ts';
 
-let browser: Browser;
-let server: PageServer;
-let folder: string;
-
-beforeAll(async () => {
-  browser = await launch();
-});
-afterAll(() => browser?.close());
-beforeEach(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'polewise-build-'));
+// Registered first, it is done last: once the server has ended.
+afterEach(() => rmSync(at.folder, { recursive: true, force: true }));
+const at = pageDesk('for-each-test', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'polewise-build-'));
   cpSync(await builtPage(), folder, { recursive: true });
-  server = await pageServer(folder);
-});
-afterEach(async () => {
-  await server.end();
-  rmSync(folder, { recursive: true, force: true });
+  return folder;
 });
 
 /** Another build, as the server has it from now on: every script has another name. */
 async function renew(): Promise<void> {
-  await server.kill();
-  const assets = join(folder, 'assets');
+  await at.server.kill();
+  const assets = join(at.folder, 'assets');
   const scripts = readdirSync(assets).filter((name) => name.endsWith('.js'));
   for (const file of ['index.html', 'service-worker.js', ...scripts.map((name) => `assets/${name}`)]) {
-    const path = join(folder, file);
+    const path = join(at.folder, file);
     let text = readFileSync(path, 'utf8');
     for (const name of scripts) text = text.replaceAll(name, `new-${name}`);
     writeFileSync(path, text);
   }
   for (const name of scripts) renameSync(join(assets, name), join(assets, `new-${name}`));
   // What was compressed beforehand has the old names in it.
-  for (const at of [folder, assets])
-    for (const name of readdirSync(at)) if (/\.(br|gz)$/.test(name)) rmSync(join(at, name));
-  await server.start();
+  for (const place of [at.folder, assets])
+    for (const name of readdirSync(place)) if (/\.(br|gz)$/.test(name)) rmSync(join(place, name));
+  await at.server.start();
 }
 
 const notice = (page: Page) => page.locator('.renewal');
@@ -67,8 +55,8 @@ const chosen = (page: Page): Promise<(string | null)[]> =>
 
 describe('a new build', () => {
   it('is told at the next question; the question and what was chosen stand there once it is loaded', async () => {
-    const { context, page } = await device(browser, PHONE);
-    await openPractice(page, server.address);
+    const { page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
     await installed(page);
     const before = await script(page);
     await renew();
@@ -92,13 +80,12 @@ describe('a new build', () => {
     expect(await page.locator('.title-block').textContent()).toBe(title);
     expect(await chosen(page)).toEqual(states);
     expect(await notice(page).count()).toBe(0);
-    expect(await server.kept()).toHaveLength(1);
-    await context.close();
+    expect(await at.server.kept()).toHaveLength(1);
   });
 
   it('that lacks a part of the page that is open offers to load anew where that part is wanted', async () => {
-    const { context, page } = await device(browser, { ...PHONE, serviceWorkers: 'block' });
-    await openPractice(page, server.address);
+    const { page } = await at.take({ ...PHONE, serviceWorkers: 'block' });
+    await openPractice(page, at.server.address);
     await answerOne(page);
     await allSent(page);
     await renew();
@@ -108,12 +95,11 @@ describe('a new build', () => {
     await page.getByRole('button', { name: 'Load anew' }).tap();
     await page.waitForSelector('.strengths');
     expect(await notice(page).count()).toBe(0);
-    await context.close();
   });
 
   it('leaves a page that is open its parts, where they are kept on the device', async () => {
-    const { context, page } = await device(browser, PHONE);
-    await openPractice(page, server.address);
+    const { page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
     await answerOne(page);
     await installed(page);
     const count = (): Promise<number> => page.evaluate(() => caches.keys().then(({ length }) => length));
@@ -129,6 +115,5 @@ describe('a new build', () => {
     expect(await count()).toBe(2);
     await page.getByRole('link', { name: 'Progress', exact: true }).tap();
     await page.waitForSelector('.strengths');
-    await context.close();
   });
 });

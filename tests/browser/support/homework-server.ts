@@ -5,11 +5,9 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface, type Interface } from 'node:readline';
-import type { Browser, BrowserContextOptions } from 'playwright-core';
 import type { ApiRoute } from '../../../shared/api-route.ts';
 import { openStore, type Store, storeFile } from '../../../src/store/index.ts';
 import { builtProgram } from '../../support/built.ts';
-import { device } from './practising.ts';
 
 export interface Somebody {
   readonly id: string;
@@ -130,12 +128,9 @@ export class HomeworkServer {
     return value;
   }
 
-  /** A browser of somebody who is signed in. */
-  async deviceOf(browser: Browser, { token }: Somebody, options: BrowserContextOptions) {
-    const opened = await device(browser, options);
-    await opened.context.addCookies([
-      { name: 'polewise_session', value: token, url: this.address, httpOnly: true, sameSite: 'Strict' },
-    ]);
-    return opened;
+  /** With it in a browser somebody is signed in there. */
+  cookieOf({ token }: Somebody) {
+    const [name, sameSite] = ['polewise_session', 'Strict'] as const;
+    return { name, value: token, url: this.address, httpOnly: true, sameSite };
   }
 }
