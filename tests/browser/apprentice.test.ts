@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { learnerExport } from '../../shared/api.ts';
-import { everyKind, openTask, wiringOnOneSheet } from './support/every-kind.ts';
+import { everyKind, openTask, wiringOnOneSheet, wiringOverSheets } from './support/every-kind.ts';
 import { pageDesk } from './support/page-desk.ts';
 import {
   allSent,
@@ -163,6 +163,29 @@ describe('by touch on a phone', () => {
     }
     expect(await page.locator('.bar button[type=submit]').isEnabled()).toBe(true);
     await check(page);
+  });
+
+  it('says of a conductor that goes on on another sheet where it goes on, at both ends by the same sign', async () => {
+    const { page } = await at.take(PHONE);
+    await openPractice(page, at.server.address);
+    const { task, choice } = wiringOverSheets();
+    await openTask(page, task);
+    await page.locator('.item .choice').nth(choice).tap();
+    const signs = page.locator('.spot .tag', { hasText: /^1 / });
+    await signs.nth(1).waitFor();
+    // The number of the conductor, and the place of the other end as the drawing writes places: sheet and path.
+    const sheets = page.locator('.drawing .sheet');
+    expect(await sheets.count()).toBeGreaterThan(1);
+    const here = await signs.allTextContents();
+    expect(here).toHaveLength(2);
+    const on: number[] = [];
+    for (const [index, sheet] of (await sheets.all()).entries())
+      if ((await sheet.locator('.spot .tag', { hasText: /^1 / }).count()) > 0) on.push(index + 1);
+    expect(here).toEqual([
+      expect.stringMatching(new RegExp(`^1 /${on[1]}\\.\\d+$`)),
+      expect.stringMatching(new RegExp(`^1 /${on[0]}\\.\\d+$`)),
+    ]);
+    expect(await page.locator('.laid .conductor.on').count()).toBeGreaterThanOrEqual(2);
   });
 
   it('takes along what is kept, keeps it on second thought, and erases it here and on the server', async () => {

@@ -72,6 +72,7 @@ function symbolAt(form: Form, x: number, device: string, trait: Trait, terminals
   return {
     id: `${device}:${form}`,
     device,
+    place: '',
     form,
     look: JSON.stringify([form, trait, terminals]),
     flipped: looks.flipped,

@@ -15,6 +15,8 @@ export interface Drafting {
   readonly labels: LabelsFor;
   /** The number over a column. */
   readonly columnName: (run: number) => string;
+  /** How other places refer to it. */
+  readonly placeOf: (run: number) => string;
   /** What a conductor is called, by net. */
   readonly namesOf: (net: number) => readonly string[];
 }
@@ -22,7 +24,7 @@ export interface Drafting {
 export function drawSection(
   section: Section,
   columns: Columns,
-  { drawn, profile, labels, columnName, namesOf }: Drafting,
+  { drawn, profile, labels, columnName, placeOf, namesOf }: Drafting,
 ): Collected {
   const across = new Across(section, columns, profile);
   const channels = fillChannels(section.rows, findSideways(section, across), profile.gap);
@@ -37,7 +39,7 @@ export function drawSection(
     const name = columnName(run.index);
     out.text('path', name, columns.x[column] as number, 0, 'middle', `path ${name}`);
   });
-  const on = { drawn, profile, labels, columns, heights };
+  const on = { drawn, profile, labels, columns, heights, placeOf };
   const portY = new Map<number, number>();
   for (const place of section.standing) drawSymbol(place, on, out, portY);
   const yOf = new Map<Trunk | Cluster, number>();

@@ -13,6 +13,8 @@ export interface SymbolDrafting {
   readonly labels: LabelsFor;
   readonly columns: Columns;
   readonly heights: Heights;
+  /** How other places refer to a column. */
+  readonly placeOf: (run: number) => string;
 }
 
 const halved = (spare: number, { cell }: Profile): number => (cell ? Math.floor(spare / 2) : spare / 2);
@@ -24,7 +26,7 @@ export function drawSymbol(
   out: Collected,
   portY: Map<number, number>,
 ): void {
-  const { profile, drawn, labels, columns, heights } = on;
+  const { profile, drawn, labels, columns, heights, placeOf } = on;
   const { part, flipped, row } = place;
   const written = labels(part, place.lastOfRun);
   const { body, beside } = written;
@@ -47,6 +49,7 @@ export function drawSymbol(
   out.symbols.push({
     id,
     device: part.device.name,
+    place: placeOf(drawn.runOfPart[part.index] as number),
     form,
     flipped,
     ways,

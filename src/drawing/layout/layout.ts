@@ -148,13 +148,14 @@ class Drawer {
 
   /** The rows of one sheet, each as wide as the medium allows. */
   rows({ columns, levels }: SheetColumns): Collected[] {
-    const { drawn, columnOfRun } = this.places;
+    const { drawn, columnOfRun, placeOfRun } = this.places;
     const { profile, labels } = this;
     const drafting: Drafting = {
       drawn,
       profile,
       labels,
       columnName: (run) => String(columnOfRun[run]),
+      placeOf: placeOfRun,
       namesOf: (net) => {
         const { rails = [], name = '' } = drawn.wiring.nets[net] ?? {};
         return rails.length > 0 ? rails : [name];

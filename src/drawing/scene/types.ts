@@ -48,6 +48,8 @@ export interface SceneSymbol {
   /** `-K3:11`: the device and the part's first terminal. */
   readonly id: string;
   readonly device: string;
+  /** Where it stands, as other places refer to it: `/2.4` is sheet 2, path 4. */
+  readonly place: string;
   readonly form: PartForm;
   /** Equal looks are equal drawings, but for what is turned over or moved. */
   readonly look: string;

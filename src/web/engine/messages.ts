@@ -28,6 +28,8 @@ export interface Spot {
   readonly height: number;
   /** How far beside its place its target stands, in the drawing's pixels. */
   readonly aside?: number;
+  /** Of a terminal on a symbol: the place as the drawing writes it, `/2.4`. */
+  readonly place?: string;
 }
 
 /** A meter on two points of a sheet, in the drawing's pixels: its middle and size, and where its leads end. */

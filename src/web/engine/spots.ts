@@ -6,7 +6,7 @@ const REACH = 11;
 /** Terminals of one symbol that stand beside each other have their targets this far apart. */
 const APART = 29;
 
-interface Place {
+interface Point {
   readonly terminal: string;
   readonly x: number;
   readonly y: number;
@@ -20,7 +20,7 @@ function kindOf({ form }: SceneSheet['symbols'][number]): Spot['kind'] {
 }
 
 /** By terminal: how far its target stands beside it, so that a finger tells the legs of a changeover apart. */
-function asides(ports: readonly Place[]): ReadonlyMap<string, number> {
+function asides(ports: readonly Point[]): ReadonlyMap<string, number> {
   const aside = new Map<string, number>();
   for (const [index, one] of ports.entries())
     for (const other of ports.slice(index + 1)) {
@@ -36,7 +36,7 @@ function asides(ports: readonly Place[]): ReadonlyMap<string, number> {
 
 /** The places of a sheet that can be touched: symbols each before its terminals, then the poles of supplies. */
 export function spotsOf({ symbols, marks, width, height }: SceneSheet): Spot[] {
-  const terminalAt = ({ terminal, x, y }: Place, aside = 0): Spot => ({
+  const terminalAt = ({ terminal, x, y }: Point, aside = 0): Spot => ({
     item: terminal,
     kind: 'terminal',
     x: (x - REACH) / width,
@@ -46,7 +46,7 @@ export function spotsOf({ symbols, marks, width, height }: SceneSheet): Spot[] {
     ...(aside ? { aside } : {}),
   });
   const ofSymbols = symbols.flatMap((symbol): Spot[] => {
-    const { device, left, right, top, bottom, ports } = symbol;
+    const { device, place, left, right, top, bottom, ports } = symbol;
     const kind = kindOf(symbol);
     const aside = asides(ports);
     return [
@@ -58,7 +58,7 @@ export function spotsOf({ symbols, marks, width, height }: SceneSheet): Spot[] {
         width: (right - left) / width,
         height: (bottom - top) / height,
       },
-      ...ports.map((port) => terminalAt(port, aside.get(port.terminal))),
+      ...ports.map((port) => ({ ...terminalAt(port, aside.get(port.terminal)), place })),
     ];
   });
   const ofSupplies = marks

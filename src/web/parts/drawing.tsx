@@ -1,6 +1,8 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Drawn, Sheet, Spot } from '../engine/messages.ts';
-import { Laid } from './laid.tsx';
+import type { LaidOn } from './conductors.ts';
+import { fetchLaying, laying } from './laying.ts';
+import { edgeOf, percent, placed } from './placed.ts';
 
 /** What can be touched on a drawing, by item: its name, the state it is given, and how that was marked. */
 export interface Touchable {
@@ -31,8 +33,6 @@ interface Props {
   readonly asked?: readonly string[];
 }
 
-const percent = (share: number): string => `${(100 * share).toFixed(3)}%`;
-
 /** The middle of a place, and its size. */
 const boxed = ({ x, y, width, height }: Spot) => ({
   left: percent(x + width / 2),
@@ -41,47 +41,24 @@ const boxed = ({ x, y, width, height }: Spot) => ({
   height: percent(height),
 });
 
-/** Round what is drawn of a symbol, without its leads, in the drawing's pixels: a ring's width and height. */
-const RINGS: Readonly<Record<Spot['kind'], readonly [number, number]>> = {
-  load: [28, 28],
-  coil: [36, 24],
-  input: [38, 24],
-  contact: [34, 30],
-  terminal: [11, 11],
-};
-
-/** From this share of the width on a tag grows to the left. */
-const NEAR_EDGE = 0.8;
-
 /** A longer word than this stands under its symbol: beside it, it would cover the next one's name. */
 const LONG = 4;
-
-/** Where a target stands and how large its ring is; it grows with the drawing. */
-function placed(spot: Spot, sheet: Sheet): Record<string, string> {
-  const [across, high] = RINGS[spot.kind];
-  const share = (pixels: number): string => `${((100 * pixels) / sheet.width).toFixed(3)}cqw`;
-  return {
-    left: percent(spot.x + spot.width / 2),
-    top: percent(spot.y + spot.height / 2),
-    '--across': share(across),
-    '--high': share(high),
-    '--letters': share(11.5),
-    ...(spot.aside ? { '--aside': share(spot.aside) } : {}),
-  };
-}
 
 function SpotButton({
   spot,
   sheet,
   touch,
+  sign,
   onTouch,
 }: {
   spot: Spot;
   sheet: Sheet;
   touch: Touchable;
+  /** Stands there for the state that it is given. */
+  sign: string | undefined;
   onTouch: ((item: string) => void) | undefined;
 }) {
-  const edge = spot.x + spot.width / 2 > NEAR_EDGE ? 'edge' : '';
+  const edge = edgeOf(spot);
   const verdict = touch.mark && (touch.mark.correct ? 'right' : 'wrong');
   const shared = {
     class: `spot ${spot.kind} ${edge} ${verdict ?? ''}`,
@@ -105,7 +82,7 @@ function SpotButton({
       onClick={() => onTouch?.(spot.item)}
     >
       <span class="ring" />
-      <span class="tag">{touch.state ?? '?'}</span>
+      <span class="tag">{sign ?? touch.state ?? '?'}</span>
     </button>
   );
 }
@@ -138,9 +115,13 @@ function SheetView({
   asked,
   points,
   meter,
-  conductors = [],
+  laid,
   broken = [],
-}: { sheet: Sheet; widest: number; points: readonly Spot[] | undefined } & Omit<Props, 'drawn' | 'points'>) {
+}: { sheet: Sheet; widest: number; points: readonly Spot[] | undefined; laid: LaidOn | undefined } & Omit<
+  Props,
+  'drawn' | 'points' | 'conductors'
+>) {
+  const Laying = laying.value;
   // As a picture of its own, the drawing's style can't reach the page and the page's policy needs no exception.
   const source = useMemo(() => `data:image/svg+xml,${encodeURIComponent(sheet.svg)}`, [sheet.svg]);
   const spots = (points ?? sheet.spots).filter(({ item, kind }) => {
@@ -168,7 +149,14 @@ function SheetView({
               <span class="ring" />
             </span>
           ))}
-        <Laid sheet={sheet} reading={meter} conductors={conductors} />
+        {Laying && laid && (
+          <Laying.Laid
+            sheet={sheet}
+            reading={meter}
+            laid={laid}
+            isTouched={(item) => touchable?.has(item) === true}
+          />
+        )}
         {sheet.spots
           .filter(({ item }) => broken.includes(item))
           .map((spot, index) => (
@@ -188,6 +176,7 @@ function SheetView({
               spot={spot}
               sheet={sheet}
               touch={touchable.get(spot.item)!}
+              sign={laid?.ends.find((end) => end.spot.item === spot.item)?.sign}
               onTouch={onTouch}
             />
           ))}
@@ -209,9 +198,14 @@ function show(drawing: HTMLElement): void {
 }
 
 /** A drawing with what can be touched laid over it as real buttons. Its sheets are all drawn to one scale. */
-export function Drawing({ drawn, points, ...rest }: Props) {
+export function Drawing({ drawn, points, conductors = [], ...rest }: Props) {
   const widest = Math.max(...drawn.sheets.map(({ width }) => width));
   const highest = Math.max(...drawn.sheets.map(({ height }) => height));
+  const wanted = conductors.length > 0 || drawn.sheets.some(({ meter }) => meter !== undefined);
+  useEffect(() => {
+    if (wanted) fetchLaying();
+  }, [wanted]);
+  const laid = wanted ? laying.value?.laidOn(drawn.sheets, conductors) : undefined;
   const root = useRef<HTMLDivElement>(null);
   const { about } = rest;
   useEffect(() => {
@@ -225,6 +219,7 @@ export function Drawing({ drawn, points, ...rest }: Props) {
           sheet={sheet}
           widest={widest}
           points={points?.[index]}
+          laid={laid?.[index]}
           {...rest}
         />
       ))}

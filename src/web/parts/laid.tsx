@@ -1,5 +1,9 @@
 /** What is laid over a drawing: a meter with its leads, and conductors that somebody connects. */
 import type { MeterDrawn, Sheet } from '../engine/messages.ts';
+import type { GoesOn, LaidOn } from './conductors.ts';
+import { edgeOf, placed } from './placed.ts';
+
+export { laidOn } from './conductors.ts';
 
 interface Point {
   readonly x: number;
@@ -45,45 +49,58 @@ function MeterShown({ meter, reading }: { meter: MeterDrawn; reading: string }) 
   );
 }
 
-/** The places of two terminals that are nearest to each other, in the drawing's pixels. */
-function between(
-  { spots, width, height }: Sheet,
-  [from, to]: readonly [string, string],
-): [Point, Point] | undefined {
-  const placesOf = (terminal: string): Point[] =>
-    spots
-      .filter(({ item, kind }) => kind === 'terminal' && item === terminal)
-      .map((spot) => ({ x: (spot.x + spot.width / 2) * width, y: (spot.y + spot.height / 2) * height }));
-  const pairs = placesOf(from).flatMap((one) => placesOf(to).map((other): [Point, Point] => [one, other]));
-  const length = ([one, other]: [Point, Point]): number => Math.hypot(one.x - other.x, one.y - other.y);
-  return pairs.toSorted((one, other) => length(one) - length(other))[0];
+/** How far a conductor that goes on elsewhere is drawn from its terminal, and its arrow, in the drawing's pixels. */
+const STUB = 15;
+const ARROW = [3.5, 5] as const;
+
+function stub({ x, y, up }: GoesOn): string {
+  const end = up ? y - STUB : y + STUB;
+  const back = up ? end + ARROW[1] : end - ARROW[1];
+  return `M${x} ${y}V${end}M${x - ARROW[0]} ${back}L${x} ${end}L${x + ARROW[0]} ${back}`;
 }
 
-/** In the drawing's own measure, over its picture; it takes no touch. */
+/** Over a drawing's picture; it takes no touch. */
 export function Laid({
   sheet,
   reading,
-  conductors,
+  laid: { joined, ends },
+  isTouched,
 }: {
   sheet: Sheet;
   reading: string | undefined;
-  conductors: readonly (readonly [string, string])[];
+  laid: LaidOn;
+  /** Whether a terminal is one to touch, which says its sign itself. */
+  isTouched: (item: string) => boolean;
 }) {
-  const lines = conductors.flatMap((pair) => {
-    const found = between(sheet, pair);
-    return found ? [found] : [];
-  });
-  if (!sheet.meter && lines.length === 0) return null;
+  if (!sheet.meter && joined.length === 0 && ends.length === 0) return null;
   return (
-    <svg class="laid" viewBox={`0 0 ${sheet.width} ${sheet.height}`} aria-hidden="true">
-      {lines.map(([one, other]) => (
-        <path
-          key={`${one.x} ${one.y} ${other.x} ${other.y}`}
-          class="conductor"
-          d={`M${one.x} ${one.y}L${other.x} ${other.y}`}
-        />
-      ))}
-      {sheet.meter && <MeterShown meter={sheet.meter} reading={reading ?? '? V'} />}
-    </svg>
+    <>
+      <svg class="laid" viewBox={`0 0 ${sheet.width} ${sheet.height}`} aria-hidden="true">
+        {joined.map(({ from, to }) => (
+          <path
+            key={`${from.x} ${from.y} ${to.x} ${to.y}`}
+            class="conductor"
+            d={`M${from.x} ${from.y}L${to.x} ${to.y}`}
+          />
+        ))}
+        {ends.map((end) => (
+          <path key={`${end.x} ${end.y}`} class="conductor on" d={stub(end)} />
+        ))}
+        {sheet.meter && <MeterShown meter={sheet.meter} reading={reading ?? '? V'} />}
+      </svg>
+      {ends
+        .filter(({ spot }) => !isTouched(spot.item))
+        .map(({ spot, sign }, index) => (
+          <span
+            key={`${spot.item} ${index}`}
+            class={`spot terminal shown ${edgeOf(spot)}`}
+            data-state={sign}
+            style={placed(spot, sheet)}
+            aria-hidden="true"
+          >
+            <span class="tag">{sign}</span>
+          </span>
+        ))}
+    </>
   );
 }

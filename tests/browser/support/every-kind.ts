@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import { layOut, PROFILES } from '../../../src/drawing/index.ts';
 import { type Course, courseOf, nextTask, type Task } from '../../../src/practice/index.ts';
+import { circuitAsked } from '../../../src/web/engine/shown-circuit.ts';
 import { ownBank } from '../../support/own-bank.ts';
 
 /** By kind; those with waits in them by themselves, for they show a timing diagram. */
@@ -59,6 +60,22 @@ export function wiringOnOneSheet(): Task {
     if (task.question.kind === 'wiring' && layOut(task.question.circuit, PROFILES.phone).sheets.length === 1)
       return task;
   throw new Error('no wiring is drawn on one sheet');
+}
+
+/** A wiring with a choice, by its index, of which the first conductor goes on on another sheet of the drawing on a phone. */
+export function wiringOverSheets(): { task: Task; choice: number } {
+  for (const task of someTasks(ownCourse(), ['changeover-wiring'], 200)) {
+    const { question } = task;
+    if (question.kind !== 'wiring') continue;
+    const { sheets } = layOut(circuitAsked(question), PROFILES.phone);
+    const on = (terminal: string): number =>
+      sheets.findIndex(({ symbols }) =>
+        symbols.some(({ ports }) => ports.some((port) => port.terminal === terminal)),
+      );
+    const choice = question.choices.findIndex(([first]) => on(first) !== on(question.ends[0]));
+    if (choice >= 0) return { task, choice };
+  }
+  throw new Error('every wiring is drawn on one sheet');
 }
 
 /** Makes this the question that was open when the page was last left, and opens it. */

@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { fetchLaying } from '../../parts/laying.ts';
 import { place } from '../../place.ts';
 import { partMissing } from '../../renewed.ts';
 import type { Ground } from '../../start.ts';
@@ -26,6 +27,7 @@ export function Practise({ ground }: { ground: Ground }) {
       .then(() => new Promise((resolve) => setTimeout(resolve, READING)))
       .then(() => {
         fetchMarkParts();
+        fetchLaying();
         return ground.engine.call('rest', {});
       })
       .catch(partMissing);
