@@ -11,7 +11,7 @@ import { paperMark, publicPaper, savedAnswer } from './homework.ts';
 import { issuedQuestion, proofSource } from './issued.ts';
 import { moment, recall, skillId } from './memory.ts';
 import { personExport } from './people.ts';
-import { answerRecord } from './practice.ts';
+import { answerLine, answerRecord } from './practice.ts';
 import { mark } from './question.ts';
 import { settings } from './settings.ts';
 
@@ -29,6 +29,8 @@ export { type ApiMethod, type ApiRoute, done, type FileReply, fileReply } from '
 export const MOST_ANSWERS = 200;
 /** How many answers one reply may carry. */
 export const MOST_FETCHED = 100;
+/** How many of them in short. */
+export const MOST_LINES = 1000;
 
 /** Answers in the order in which they were given. Each is looked at by itself: a bad one doesn't hold up the others. */
 export const answerBatch = z.strictObject({ answers: z.array(answerRecord).min(1).max(MOST_ANSWERS) });
@@ -85,8 +87,28 @@ export const answerPage = z.strictObject({
   answers: z.array(keptAnswer),
 });
 
-/** Recall states by skill; a skill that isn't in it is new. */
-export const recalls = z.strictObject({ recalls: z.record(skillId, recall) });
+/** Answers in short, in the order in which they arrived, as they count. */
+export const linePage = z.strictObject({
+  /** As in `answerPage`. */
+  history: z.string().nullable(),
+  last: z.number().int().min(0),
+  /** How often marks in this history were corrected: another number than before, and lines fetched before are out of date. */
+  corrections: z.number().int().min(0),
+  lines: z.array(answerLine.extend({ number: z.number().int().min(1) })),
+});
+
+/** Recall states by skill; a skill that isn't in it is new. They follow from the answers of this history up to number `last`. */
+export const recalls = z.strictObject({
+  history: z.string().nullable(),
+  last: z.number().int().min(0),
+  recalls: z.record(skillId, recall),
+});
+
+export const linesQuery = z.strictObject({
+  /** Only those with a higher number. */
+  after: z.number().int().min(0).max(2_147_483_647).default(0),
+  limit: z.number().int().min(1).max(MOST_LINES).default(MOST_LINES),
+});
 
 export const answersQuery = z.strictObject({
   /** Only answers with a higher number. */
@@ -176,10 +198,19 @@ export const apiRoutes = {
     reply: answerPage,
     problems: ['store-unavailable'],
   },
+  lines: {
+    method: 'GET',
+    path: '/api/lines',
+    summary: 'The same in short, as they count: large pages of what memory and lists need.',
+    role: 'learner',
+    query: linesQuery,
+    reply: linePage,
+    problems: ['store-unavailable'],
+  },
   recalls: {
     method: 'GET',
     path: '/api/recalls',
-    summary: 'The recall states that follow from all answers.',
+    summary: 'The recall states that follow from all answers, in one reply.',
     role: 'learner',
     reply: recalls,
     problems: ['store-unavailable'],
@@ -249,4 +280,5 @@ export type AnswerBatch = Readonly<z.infer<typeof answerBatch>>;
 export type AnswerResult = Readonly<z.infer<typeof answerResult>>;
 export type KeptAnswer = Readonly<z.infer<typeof keptAnswer>>;
 export type AnswerPage = Readonly<z.infer<typeof answerPage>>;
+export type LinePage = Readonly<z.infer<typeof linePage>>;
 export type LearnerExport = Readonly<z.infer<typeof learnerExport>>;

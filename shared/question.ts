@@ -152,13 +152,16 @@ export const explanationStep = z.strictObject({
   about: z.array(z.string()),
 });
 
+/** A wrong idea that gives exactly this answer. */
+export const wrongIdea = z.strictObject({ id: z.string(), idea: z.string(), advice: z.string() });
+
 export const mark = z.strictObject({
   /** Share of the parts that are right, 0 to 1, after the kind's own rule against guessing. */
   share: z.number().min(0).max(1),
   correct: z.boolean(),
   parts: z.array(markPart),
   /** Wrong ideas that give exactly this answer; empty when none does, or the answer is right. */
-  misconceptions: z.array(z.strictObject({ id: z.string(), idea: z.string(), advice: z.string() })),
+  misconceptions: z.array(wrongIdea),
   explanation: z.array(explanationStep),
   /** What in the answer couldn't be understood: something that wasn't asked, a word that is no state. It earns nothing. */
   problems: z.array(problem),

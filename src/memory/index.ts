@@ -25,6 +25,6 @@ export {
   review,
   TARGET,
 } from './recall.ts';
-export { afterAnswer, mergeHistories, type Recalls, recallOf, replay } from './replay.ts';
+export { afterAnswer, countsAt, mergeHistories, type Recalls, recallOf, replay } from './replay.ts';
 export { checkSkills, openSkills, type SkillGraph, type SkillPlace } from './skills.ts';
 export { GAP_SHARE } from './spacing.ts';

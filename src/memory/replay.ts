@@ -18,9 +18,11 @@ export const afterAnswer = (recall: Recall, answer: SkillAnswer): BegunRecall =>
 /**
  * The states that a whole history leads to: what `afterAnswer` gives, answer by answer. Answers count in the order in
  * which they stand; one with an id that came before is the same answer sent twice and counts once.
+ *
+ * @param from - the states before the first of them
  */
-export function replay(history: Iterable<SkillAnswer>): Recalls {
-  const recalls = new Map<string, Recall>();
+export function replay(history: Iterable<SkillAnswer>, from: Recalls = new Map()): Recalls {
+  const recalls = new Map(from);
   const seen = new Set<string>();
   for (const answer of history) {
     if (seen.has(answer.id)) continue;
@@ -29,6 +31,16 @@ export function replay(history: Iterable<SkillAnswer>): Recalls {
   }
   return recalls;
 }
+
+/**
+ * The moment at which an answer counts as given: what the clock of its device said (`at`), but not after it had arrived.
+ * A clock that runs ahead can't be believed, and a rule that asked what time it is now would give another memory at each
+ * moment and on each machine. Worked out once, where the answer is kept; everybody else is told.
+ *
+ * @param arrivedAt - of all that arrived until then the latest moment, by the clock of the place where it is kept: that
+ *   one may have been set back meanwhile
+ */
+export const countsAt = (at: number, arrivedAt: number): number => Math.min(at, arrivedAt);
 
 /**
  * Several histories of one learner (a phone, a terminal) as one in order of time. Answers of the same moment keep the

@@ -2,6 +2,7 @@
 export { courseOf } from './course.ts';
 export { issuedIn, MOST_CANDIDATES, passedOverFor, questionIssued } from './issued.ts';
 export { type Given, historyOf, type Judged, judge } from './judge.ts';
+export { inShort, lineOf } from './line.ts';
 export { nextTask, type TaskRequest } from './next-task.ts';
 export { MOST_PLACING, type Placing, type PlacingAnswer, placing, withPlacement } from './placement.ts';
 export { type SkillResult, type Summary, summarise } from './summary.ts';

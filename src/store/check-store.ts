@@ -1,6 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { type Kysely, sql } from 'kysely';
-import { deriveAll, HISTORY_COLUMNS, historyLine, recallIn } from './derive-recalls.ts';
+import { deriveAll, recallIn } from './derive-recalls.ts';
+import { HISTORY_COLUMNS, historyLine } from './history-lines.ts';
 import { entryOf, rowsAfter } from './read-entries.ts';
 import type { Tables } from './schema.ts';
 import type { Fault, LearnerSummary } from './types.ts';
@@ -36,8 +37,8 @@ async function checkAnswers(db: Kysely<Tables>, { learner, answers }: LearnerSum
   return faults;
 }
 
-/** Recall states are those that the answers lead to. Tentative ones depend on the moment and are passed over. */
-async function checkRecalls(db: Kysely<Tables>, learner: string, now: number): Promise<Fault[]> {
+/** Recall states are those that the answers lead to. Emptied ones are worked out when they are wanted. */
+async function checkRecalls(db: Kysely<Tables>, learner: string): Promise<Fault[]> {
   const lines = await db
     .selectFrom('answers')
     .select(HISTORY_COLUMNS)
@@ -46,14 +47,14 @@ async function checkRecalls(db: Kysely<Tables>, learner: string, now: number): P
     .execute();
   const kept = await db
     .selectFrom('recalls')
-    .select(['skill', 'recall_json', 'tentative'])
+    .select(['skill', 'recall_json'])
     .where('learner', '=', learner)
     .execute();
-  const derived = deriveAll(lines.map(historyLine), now);
+  const derived = deriveAll(lines.map(historyLine));
   const bySkill = new Map(kept.map((row) => [row.skill, row]));
-  const wrong = [...derived].filter(([skill, { recall }]) => {
+  const wrong = [...derived].filter(([skill, recall]) => {
     const row = bySkill.get(skill);
-    return row?.tentative !== 1 && !isDeepStrictEqual(row ? recallIn(row) : null, recall);
+    return row?.recall_json !== '' && !isDeepStrictEqual(row ? recallIn(row) : null, recall);
   });
   const extra = kept.filter(({ skill }) => !derived.has(skill));
   return [...wrong.map(([skill]) => skill), ...extra.map(({ skill }) => skill)].map((skill) => ({
@@ -63,13 +64,9 @@ async function checkRecalls(db: Kysely<Tables>, learner: string, now: number): P
 }
 
 /** What is known of a learner, held against itself. */
-export const checkLearner = async (
-  db: Kysely<Tables>,
-  learner: LearnerSummary,
-  now: number,
-): Promise<Fault[]> => [
+export const checkLearner = async (db: Kysely<Tables>, learner: LearnerSummary): Promise<Fault[]> => [
   ...(await checkAnswers(db, learner)),
-  ...(await checkRecalls(db, learner.learner, now)),
+  ...(await checkRecalls(db, learner.learner)),
 ];
 
 /** Histories and papers that are no person's, where there are people: of somebody who was erased. */

@@ -3,6 +3,7 @@ import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import { gradeOf } from '../memory/index.ts';
 import { rebuildRecalls } from './derive-recalls.ts';
+import { shortColumns } from './keep-answers.ts';
 import { lockHistory } from './lock-history.ts';
 import { entryOf, rowsAfter } from './read-entries.ts';
 import { sameMark } from './same-mark.ts';
@@ -29,6 +30,7 @@ async function note(
       share: mark.share,
       grade: gradeOf(attempt).grade,
       attempt_json: JSON.stringify(attempt),
+      ...shortColumns(mark),
     })
     .where('learner', '=', learner)
     .where('number', '=', number)
@@ -40,7 +42,6 @@ export async function correctMarksOf(
   db: Kysely<Tables>,
   learner: string,
   markAgain: (record: AnswerRecord) => Mark | null,
-  now: number,
 ): Promise<Corrected> {
   const corrections: Correction[] = [];
   let marked = 0;
@@ -62,9 +63,14 @@ export async function correctMarksOf(
   }
   if (corrections.length > 0) {
     await db.transaction().execute(async (transaction) => {
-      await lockHistory(transaction, learner);
+      const { corrections: times } = await lockHistory(transaction, learner);
       for (const correction of corrections) await note(transaction, learner, correction);
-      await rebuildRecalls(transaction, learner, now);
+      await transaction
+        .updateTable('histories')
+        .set({ corrections: times + 1 })
+        .where('learner', '=', learner)
+        .execute();
+      await rebuildRecalls(transaction, learner);
     });
   }
   const changed = corrections.map(({ entry: { number, id } }) => ({ learner, number, id }));

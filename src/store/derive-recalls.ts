@@ -1,42 +1,20 @@
 /**
- * Recall states as they follow from the answers: all of a skill's answers in the order in which they were given, those
- * of the same moment in the order in which they arrived. An answer dated after now (a clock that ran ahead) counts as
- * given now; the state is tentative then and the skill's next answer works it out anew.
+ * Recall states as they follow from the answers: all of a skill's answers in the order of the moments at which they count
+ * (`countsAt`), those of the same moment in the order in which they arrived.
  */
-import type { Transaction } from 'kysely';
-import { attempt, type Recall, recall as recallSchema, type SkillAnswer } from '../../shared/memory.ts';
-import { afterAnswer, mergeHistories, newRecall, replay } from '../memory/index.ts';
+import type { Kysely, Transaction } from 'kysely';
+import { type Recall, recall as recallSchema } from '../../shared/memory.ts';
+import { afterAnswer, mergeHistories, newRecall, type Recalls, replay } from '../memory/index.ts';
 import { chunksOf, groupsOf } from './chunks.ts';
+import { HISTORY_COLUMNS, type HistoryLine, historyLine } from './history-lines.ts';
 import { others } from './others.ts';
 import type { RecallsTable, Tables } from './schema.ts';
-
-/** What the memory needs of an answer. */
-export interface HistoryLine extends SkillAnswer {
-  readonly number: number;
-}
-
-export interface Derived {
-  readonly recall: Recall;
-  readonly tentative: boolean;
-}
-
-type HistoryRow = Pick<Tables['answers'], 'id' | 'number' | 'skill' | 'circuit' | 'at' | 'attempt_json'>;
-export const HISTORY_COLUMNS = ['id', 'number', 'skill', 'circuit', 'at', 'attempt_json'] as const;
-
-export const historyLine = ({ attempt_json, ...row }: HistoryRow): HistoryLine => ({
-  ...row,
-  attempt: attempt.parse(JSON.parse(attempt_json)),
-});
+import type { StandingOf } from './types.ts';
 
 /** The states that whole histories lead to, by skill. Lines are in order of arrival. */
-export function deriveAll(lines: readonly HistoryLine[], now: number): ReadonlyMap<string, Derived> {
-  const early = new Set(lines.filter(({ at }) => at > now).map(({ skill }) => skill));
-  const dated = lines.map((line) => (line.at > now ? { ...line, at: now } : line));
-  const states = replay(mergeHistories([dated]));
-  return new Map([...states].map(([skill, recall]) => [skill, { recall, tentative: early.has(skill) }]));
-}
+export const deriveAll = (lines: readonly HistoryLine[]): Recalls => replay(mergeHistories([lines]));
 
-/** The state in a row; null where it can't be read any more and has to be derived. */
+/** The state in a row; null where it can't be read any more, or was emptied, and has to be derived. */
 export function recallIn({ recall_json }: Pick<RecallsTable, 'recall_json'>): Recall | null {
   try {
     return recallSchema.parse(JSON.parse(recall_json));
@@ -49,56 +27,51 @@ export function recallIn({ recall_json }: Pick<RecallsTable, 'recall_json'>): Re
 export async function putRecalls(
   db: Transaction<Tables>,
   learner: string,
-  states: Iterable<readonly [skill: string, Derived]>,
+  states: Iterable<readonly [skill: string, Recall]>,
 ): Promise<void> {
-  const rows = [...states].map(([skill, { recall, tentative }]) => ({
+  const rows = [...states].map(([skill, recall]) => ({
     learner,
     skill,
     recall_json: JSON.stringify(recall),
-    tentative: tentative ? 1 : 0,
   }));
   for (const values of chunksOf(rows, 100)) {
     await db
       .insertInto('recalls')
       .values(values)
       .onConflict((conflict) =>
-        conflict.columns(['learner', 'skill']).doUpdateSet(({ ref }) => ({
-          recall_json: ref('excluded.recall_json'),
-          tentative: ref('excluded.tentative'),
-        })),
+        conflict
+          .columns(['learner', 'skill'])
+          .doUpdateSet(({ ref }) => ({ recall_json: ref('excluded.recall_json') })),
       )
       .execute();
   }
 }
 
+/** The states that are kept of these skills; null where one can't be read. */
 async function statesOf(
   db: Transaction<Tables>,
   learner: string,
   skills: readonly string[],
-): Promise<ReadonlyMap<string, Derived>> {
-  const states = new Map<string, Derived>();
+): Promise<ReadonlyMap<string, Recall | null>> {
+  const states = new Map<string, Recall | null>();
   for (const some of chunksOf(skills, 200)) {
     const rows = await db
       .selectFrom('recalls')
-      .select(['skill', 'recall_json', 'tentative'])
+      .select(['skill', 'recall_json'])
       .where('learner', '=', learner)
       .where('skill', 'in', some)
       .execute();
-    for (const row of rows)
-      states.set(row.skill, {
-        recall: recallIn(row) ?? newRecall(),
-        tentative: row.tentative === 1 || !recallIn(row),
-      });
+    for (const row of rows) states.set(row.skill, recallIn(row));
   }
   return states;
 }
 
 /** The state after these answers where nothing but they has to be looked at; null where the whole history has to be. */
-function continued(before: Derived | undefined, lines: readonly HistoryLine[], now: number): Recall | null {
-  if (before?.tentative) return null;
-  let recall = before?.recall ?? newRecall();
-  for (const line of lines.toSorted((one, other) => one.at - other.at || one.number - other.number)) {
-    if (line.at > now || (recall.kind === 'begun' && line.at < recall.lastAt)) return null;
+function continued(before: Recall | null, lines: readonly HistoryLine[]): Recall | null {
+  if (!before) return null;
+  let recall = before;
+  for (const line of mergeHistories([lines])) {
+    if (recall.kind === 'begun' && line.at < recall.lastAt) return null;
     recall = afterAnswer(recall, line);
   }
   return recall;
@@ -109,15 +82,15 @@ export async function updateRecalls(
   db: Transaction<Tables>,
   learner: string,
   fresh: readonly HistoryLine[],
-  now: number,
 ): Promise<void> {
   const bySkill = groupsOf(fresh, ({ skill }) => skill);
   const before = await statesOf(db, learner, [...bySkill.keys()]);
-  const after = new Map<string, Derived>();
+  const after = new Map<string, Recall>();
   for (const [skill, lines] of bySkill) {
-    const recall = continued(before.get(skill), lines, now);
+    const known = before.get(skill);
+    const recall = continued(known === undefined ? newRecall() : known, lines);
     if (recall) {
-      after.set(skill, { recall, tentative: false });
+      after.set(skill, recall);
       continue;
     }
     const rows = await db
@@ -128,13 +101,33 @@ export async function updateRecalls(
       .orderBy('number')
       .execute();
     await others();
-    after.set(skill, deriveAll(rows.map(historyLine), now).get(skill)!);
+    after.set(skill, deriveAll(rows.map(historyLine)).get(skill)!);
   }
   await putRecalls(db, learner, after);
 }
 
+/** The states as they are kept, all of one moment; null where one can't be read. See `Store.standingOf`. */
+export async function standingOf(db: Kysely<Tables>, learner: string): Promise<StandingOf | null> {
+  const rows = await db
+    .selectFrom('histories')
+    .leftJoin('recalls', 'recalls.learner', 'histories.learner')
+    .select(['history', 'answers', 'skill', 'recall_json'])
+    .where('histories.learner', '=', learner)
+    .orderBy('skill')
+    .execute();
+  const [first] = rows;
+  const recalls = new Map<string, Recall>();
+  for (const { skill, recall_json } of rows) {
+    if (skill === null || recall_json === null) continue;
+    const recall = recallIn({ recall_json });
+    if (!recall) return null;
+    recalls.set(skill, recall);
+  }
+  return { history: first?.history ?? null, last: first?.answers ?? 0, recalls };
+}
+
 /** Works out all states of a learner anew. */
-export async function rebuildRecalls(db: Transaction<Tables>, learner: string, now: number): Promise<void> {
+export async function rebuildRecalls(db: Transaction<Tables>, learner: string): Promise<void> {
   const rows = await db
     .selectFrom('answers')
     .select(HISTORY_COLUMNS)
@@ -142,5 +135,5 @@ export async function rebuildRecalls(db: Transaction<Tables>, learner: string, n
     .orderBy('number')
     .execute();
   await db.deleteFrom('recalls').where('learner', '=', learner).execute();
-  await putRecalls(db, learner, deriveAll(rows.map(historyLine), now));
+  await putRecalls(db, learner, deriveAll(rows.map(historyLine)));
 }

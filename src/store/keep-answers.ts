@@ -2,7 +2,8 @@ import type { Kysely, Transaction } from 'kysely';
 import type { Attempt, Grade } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
-import { gradeOf } from '../memory/index.ts';
+import { countsAt, gradeOf } from '../memory/index.ts';
+import { inShort } from '../practice/line.ts';
 import { chunksOf, groupsOf } from './chunks.ts';
 import { updateRecalls } from './derive-recalls.ts';
 import { lockHistory } from './lock-history.ts';
@@ -25,6 +26,8 @@ export interface Keeping {
 interface Numbered {
   readonly record: AnswerRecord;
   readonly number: number;
+  /** When it counts as given. */
+  readonly at: number;
   /** What counts of it: its own, or what was found instead. */
   readonly circuit: string;
   readonly attempt: Attempt;
@@ -32,19 +35,27 @@ interface Numbered {
   readonly correctedMark: Mark | null;
 }
 
-function numbered(record: AnswerRecord, number: number, found: Found | undefined): Numbered {
+function numbered(record: AnswerRecord, number: number, found: Found | undefined, latest: number): Numbered {
   const { circuit, attempt, grade, mark } = record;
-  if (!found) return { record, number, circuit, attempt, grade, correctedMark: null };
+  const at = countsAt(record.at, latest);
+  if (!found) return { record, number, at, circuit, attempt, grade, correctedMark: null };
   const { secondsExpected = attempt.secondsExpected } = found;
   const marked = { ...attempt, share: found.mark.share, secondsExpected };
   return {
     record,
     number,
+    at,
     circuit: found.circuit,
     attempt: marked,
     grade: gradeOf(marked).grade,
     correctedMark: sameMark(found.mark, mark) ? null : found.mark,
   };
+}
+
+/** What the columns say of a mark. */
+export function shortColumns(mark: Mark): Pick<Tables['answers'], 'correct' | 'idea_json'> {
+  const { correct, idea } = inShort(mark);
+  return { correct: correct ? 1 : 0, idea_json: idea && JSON.stringify(idea) };
 }
 
 /** The numbers of those of these ids that are kept already. */
@@ -76,12 +87,13 @@ async function insert(
     await db
       .insertInto('answers')
       .values(
-        some.map(({ record, number, circuit, attempt, grade, correctedMark }) => ({
+        some.map(({ record, number, at, circuit, attempt, grade, correctedMark }) => ({
           learner: record.learner,
           number,
           id: record.id,
           arrived_at: arrivedAt,
           at: record.at,
+          counts_at: at,
           skill: record.skill,
           circuit,
           kind: record.question.kind,
@@ -91,6 +103,7 @@ async function insert(
           record_version: RECORD_VERSION,
           record_json: writeRecord(record),
           corrected_mark_json: correctedMark && JSON.stringify(correctedMark),
+          ...shortColumns(correctedMark ?? record.mark),
           proof: proofs.get(record)?.source ?? null,
           proof_at: proofs.get(record)?.at ?? null,
         })),
@@ -107,7 +120,9 @@ async function keepOf(
   records: readonly AnswerRecord[],
   { found, proofs, whose, now }: Keeping,
 ): Promise<readonly Kept[]> {
-  const { answers } = await lockHistory(db, learner, whose);
+  const history = await lockHistory(db, learner, whose);
+  const { answers } = history;
+  const latest = Math.max(now, history.latest);
   const numbers = await knownOf(db, learner, [...new Set(records.map(({ id }) => id))]);
   const fresh: Numbered[] = [];
   const results = records.map((record): Kept => {
@@ -115,7 +130,7 @@ async function keepOf(
     if (known !== undefined) return { kept: false, number: known };
     const number = answers + fresh.length + 1;
     numbers.set(record.id, number);
-    fresh.push(numbered(record, number, found.get(record)));
+    fresh.push(numbered(record, number, found.get(record), latest));
     return { kept: true, number };
   });
   if (fresh.length === 0) return results;
@@ -128,10 +143,10 @@ async function keepOf(
   await insert(db, fresh, good, now);
   await db
     .updateTable('histories')
-    .set({ answers: answers + fresh.length })
+    .set({ answers: answers + fresh.length, latest })
     .where('learner', '=', learner)
     .execute();
-  const lines = fresh.map(({ record: { id, skill, at }, number, circuit, attempt }) => ({
+  const lines = fresh.map(({ record: { id, skill }, number, at, circuit, attempt }) => ({
     id,
     skill,
     circuit,
@@ -139,7 +154,7 @@ async function keepOf(
     attempt,
     number,
   }));
-  await updateRecalls(db, learner, lines, now);
+  await updateRecalls(db, learner, lines);
   return results;
 }
 

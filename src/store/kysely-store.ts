@@ -1,14 +1,15 @@
 import type { Kysely, Transaction } from 'kysely';
 import { nanoid } from 'nanoid';
-import type { Recall, SkillAnswer } from '../../shared/memory.ts';
+import type { Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import type { Settings } from '../../shared/settings.ts';
 import type { Backend } from './backend.ts';
 import { checkLearner, checkOrphans } from './check-store.ts';
 import { correctMarksOf } from './correct-marks.ts';
-import { HISTORY_COLUMNS, historyLine, putRecalls, rebuildRecalls, recallIn } from './derive-recalls.ts';
+import { putRecalls, rebuildRecalls, standingOf } from './derive-recalls.ts';
 import { eraseClass, erasePerson, erasePractice } from './erase.ts';
+import { linesAfter } from './history-lines.ts';
 import { type HomeworkStore, homeworkOn } from './homework/index.ts';
 import { type IssuedQuestions, issuedQuestionsOn } from './issued-questions.ts';
 import { keepAnswers } from './keep-answers.ts';
@@ -26,10 +27,12 @@ import type {
   Found,
   Kept,
   LearnerSummary,
+  LinePage,
   Progress,
   Proof,
   ProvingAnswer,
   ProvingLine,
+  StandingOf,
   Store,
 } from './types.ts';
 import type { Whose } from './whose.ts';
@@ -75,14 +78,8 @@ export class KyselyStore implements Store {
     return rows.map(entryOf).flatMap((entry) => (entry.kind === 'answer' ? [entry.record] : []));
   }
 
-  async historyOf(learner: string): Promise<readonly SkillAnswer[]> {
-    const rows = await this.db
-      .selectFrom('answers')
-      .select(HISTORY_COLUMNS)
-      .where('learner', '=', learner)
-      .orderBy('number')
-      .execute();
-    return rows.map(historyLine);
+  linesAfter(learner: string, after: number, limit: number): Promise<LinePage> {
+    return linesAfter(this.db, learner, after, limit);
   }
 
   proofsOf(learner: string): Promise<readonly ProvingLine[]> {
@@ -102,34 +99,28 @@ export class KyselyStore implements Store {
   }
 
   async recallsOf(learner: string): Promise<ReadonlyMap<string, Recall>> {
-    const read = () =>
-      this.db
-        .selectFrom('recalls')
-        .select(['skill', 'recall_json'])
-        .where('learner', '=', learner)
-        .orderBy('skill')
-        .execute();
-    let rows = await read();
-    if (rows.some((row) => recallIn(row) === null)) {
-      await this.rebuildRecalls(learner);
-      rows = await read();
-    }
-    return new Map(rows.map((row) => [row.skill, recallIn(row)!]));
+    return (await this.standingOf(learner)).recalls;
+  }
+
+  async standingOf(learner: string): Promise<StandingOf> {
+    const standing = await standingOf(this.db, learner);
+    if (standing) return standing;
+    await this.rebuildRecalls(learner);
+    return (await standingOf(this.db, learner))!;
   }
 
   async replaceRecalls(learner: string, recalls: ReadonlyMap<string, Recall>): Promise<void> {
     await this.db.transaction().execute(async (transaction) => {
       await lockHistory(transaction, learner);
       await transaction.deleteFrom('recalls').where('learner', '=', learner).execute();
-      const states = [...recalls].map(([skill, recall]) => [skill, { recall, tentative: false }] as const);
-      await putRecalls(transaction, learner, states);
+      await putRecalls(transaction, learner, recalls);
     });
   }
 
   async rebuildRecalls(learner: string): Promise<void> {
     await this.db.transaction().execute(async (transaction) => {
       await lockHistory(transaction, learner);
-      await rebuildRecalls(transaction, learner, this.now());
+      await rebuildRecalls(transaction, learner);
     });
   }
 
@@ -177,7 +168,7 @@ export class KyselyStore implements Store {
     let marked = 0;
     let left = 0;
     await this.eachLearner(progress, async ({ learner }) => {
-      const one = await correctMarksOf(this.db, learner, markAgain, this.now());
+      const one = await correctMarksOf(this.db, learner, markAgain);
       changed.push(...one.changed);
       marked += one.marked;
       left += one.left;
@@ -202,7 +193,7 @@ export class KyselyStore implements Store {
     const faults = structure.map((message): Fault => ({ learner: null, message }));
     faults.push(...(await checkOrphans(this.db)));
     await this.eachLearner(progress, async (learner) => {
-      faults.push(...(await checkLearner(this.db, learner, this.now())));
+      faults.push(...(await checkLearner(this.db, learner)));
     });
     return faults;
   }

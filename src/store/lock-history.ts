@@ -20,7 +20,7 @@ export function lockHistory(
   return naming(
     db
       .insertInto('histories')
-      .values({ learner, history: nanoid(), answers: 0, person })
+      .values({ learner, history: nanoid(), answers: 0, latest: 0, corrections: 0, person })
       .onConflict((conflict) =>
         conflict.column('learner').doUpdateSet(({ ref, fn }) => ({
           person: fn.coalesce(ref('excluded.person'), ref('histories.person')),

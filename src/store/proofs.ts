@@ -2,7 +2,7 @@
 import type { Kysely, Transaction } from 'kysely';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import { chunksOf } from './chunks.ts';
-import { HISTORY_COLUMNS, historyLine } from './derive-recalls.ts';
+import { HISTORY_COLUMNS, historyLine } from './history-lines.ts';
 import { ENTRY_COLUMNS, entryOf } from './read-entries.ts';
 import type { Tables } from './schema.ts';
 import type { Proof, ProvingAnswer, ProvingLine } from './types.ts';
@@ -46,7 +46,7 @@ export async function proofsOf(db: Kysely<Tables>, learner: string): Promise<rea
     .orderBy('number')
     .execute();
   return rows.map(({ proof, proof_at, ...row }) => ({
-    ...historyLine({ ...row, at: proof_at ?? row.at }),
+    ...historyLine({ ...row, counts_at: proof_at ?? row.counts_at }),
     source: proof!,
   }));
 }
@@ -71,7 +71,7 @@ export async function provingAnswersOf(
       if (entry.kind === 'unreadable') continue;
       const { circuit, attempt } = historyLine(row);
       const mark = entry.correctedMark ?? entry.record.mark;
-      const record = { ...entry.record, circuit, attempt, mark, at: row.proof_at ?? row.at };
+      const record = { ...entry.record, circuit, attempt, mark, at: row.proof_at ?? row.counts_at };
       found.push({ number: row.number, answer: { record, source: row.proof! } });
     }
   }

@@ -10,13 +10,17 @@ export interface HistoriesTable {
   history: string;
   /** How many answers there are, which is the highest number. */
   answers: number;
+  /** The latest moment at which one of them arrived, by the clock of this machine. */
+  latest: number;
+  /** How often marks were corrected: whoever has fetched them fetches them anew. */
+  corrections: number;
   /** The same as `learner` where that is a person; the database holds it to be one. */
   person: string | null;
 }
 
 /**
  * Answers. `record_json` never changes and is the truth; what stands beside it is taken from it, except that a corrected
- * mark changes `corrected_mark_json`, `share`, `grade` and `attempt_json`.
+ * mark changes `corrected_mark_json`, `share`, `grade`, `attempt_json`, `correct` and `idea_json`.
  */
 export interface AnswersTable {
   learner: string;
@@ -27,6 +31,8 @@ export interface AnswersTable {
   arrived_at: number;
   /** When it was given, by the clock of the device. */
   at: number;
+  /** When it counts as given: `countsAt` of src/memory. */
+  counts_at: number;
   skill: string;
   circuit: string;
   kind: string;
@@ -40,6 +46,10 @@ export interface AnswersTable {
   record_json: string;
   /** `mark` of shared/question.ts, where a later solver marks differently. */
   corrected_mark_json: string | null;
+  /** 1: everything is right, by the mark that holds. */
+  correct: number;
+  /** `wrongIdea` of shared/question.ts, where one alone explains the answer. */
+  idea_json: string | null;
   /** Where people sign in: what makes it a proof of what its learner can do; null where it proves nothing. */
   proof: ProofSource | null;
   /** When it counts as given then: never before its question was issued, nor after it arrived. */
@@ -60,10 +70,8 @@ export interface IssuedQuestionsTable {
 export interface RecallsTable {
   learner: string;
   skill: string;
-  /** `recall` of shared/memory.ts. */
+  /** `recall` of shared/memory.ts; empty where it has to be worked out before it is told. */
   recall_json: string;
-  /** 1: an answer dated in the future counted as given at that moment; the next answer works it out anew. */
-  tentative: number;
 }
 
 export interface SettingsTable {

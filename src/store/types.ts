@@ -1,6 +1,6 @@
 import type { ProofSource } from '../../shared/issued.ts';
 import type { Recall, SkillAnswer } from '../../shared/memory.ts';
-import type { AnswerRecord } from '../../shared/practice.ts';
+import type { AnswerLine, AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import type { Settings } from '../../shared/settings.ts';
 import type { HomeworkStore } from './homework/index.ts';
@@ -63,6 +63,24 @@ export interface EntryPage {
   readonly entries: readonly AnswerEntry[];
 }
 
+/** Answers in short. */
+export interface LinePage {
+  readonly history: string | null;
+  readonly last: number;
+  /** How often marks in this history were corrected: with another number than before, lines fetched before are out of date. */
+  readonly corrections: number;
+  readonly lines: readonly AnswerLine[];
+}
+
+/** The memory of a learner at one moment. */
+export interface StandingOf {
+  readonly history: string | null;
+  /** The number of the last answer that the states follow from. */
+  readonly last: number;
+  /** By skill; a skill that is not in it is new. */
+  readonly recalls: ReadonlyMap<string, Recall>;
+}
+
 export interface LearnerSummary {
   readonly learner: string;
   readonly answers: number;
@@ -121,8 +139,6 @@ export interface Store {
   keepAnswer(record: AnswerRecord): Promise<boolean>;
   /** All answers of a learner that can be read, in the order in which they arrived. */
   answersOf(learner: string): Promise<readonly AnswerRecord[]>;
-  /** What the memory needs of all answers of a learner, in the order in which they arrived; of marks those that hold. */
-  historyOf(learner: string): Promise<readonly SkillAnswer[]>;
   /** What of a learner's history proves something, in the order in which it arrived. */
   proofsOf(learner: string): Promise<readonly ProvingLine[]>;
   /** Those on these circuits, whole, in the same order; those that can't be read are left out. */
@@ -132,6 +148,13 @@ export interface Store {
   readonly issued: IssuedQuestions;
   /** Answers with a number above `after`, in order, at most `limit` of them. */
   entriesAfter(learner: string, after: number, limit: number): Promise<EntryPage>;
+  /**
+   * The same in short, as they count: at the moment that counts, on the circuit and with the mark that hold. Also of those whose
+   * record can't be read.
+   */
+  linesAfter(learner: string, after: number, limit: number): Promise<LinePage>;
+  /** The recall states of a learner, and which answers they follow from. */
+  standingOf(learner: string): Promise<StandingOf>;
   /** The recall states of a learner by skill; a skill that is not in it is new. */
   recallsOf(learner: string): Promise<ReadonlyMap<string, Recall>>;
   /** Replaces the recall states of a learner, when they have been worked out again from the answers. */

@@ -1,13 +1,13 @@
 /** What the page knows of the learner: answers, settings, and what waits for the server. */
 import { signal } from '@preact/signals';
-import type { AnswerRecord } from '../../shared/practice.ts';
+import type { AnswerLine, AnswerRecord } from '../../shared/practice.ts';
 import type { Settings } from '../../shared/settings.ts';
 import { changeSettings } from '../memory/merge-settings.ts';
+import { lineOf } from '../practice/line.ts';
 import { inNameOf } from './api.ts';
-import { type AnswerLine, lineOf } from './local/answer-line.ts';
-import type { Local } from './local/database.ts';
+import type { Ahead, Local } from './local/database.ts';
 import { NotKept } from './local/device-store.ts';
-import type { Fetch, SyncResult } from './local/sync.ts';
+import type { Coming, Fetch, SyncResult } from './local/sync.ts';
 import { me, meetAgain } from './me.ts';
 import { isFromNewer, renewed } from './renewed.ts';
 
@@ -15,6 +15,8 @@ export const answers = signal<readonly AnswerLine[]>([]);
 export const waiting = signal(0);
 /** Answers that the browser threw away before they were sent. */
 export const gone = signal(0);
+/** What other devices have sent is being fetched, and takes a while. */
+export const coming = signal<Coming | null>(null);
 /** unkept: the device's store fails. */
 export const connection = signal<'unknown' | 'unkept' | SyncResult>('unknown');
 
@@ -41,13 +43,19 @@ const askingAs =
     return response;
   };
 
+/** What the engine is told. */
+export interface Fresh {
+  readonly answers: readonly AnswerLine[];
+  readonly ahead?: Ahead | null;
+}
+
 export class Learner {
   /** In whose name the answers are. */
   readonly id: string;
   private readonly local: Local;
   private readonly ask: Fetch;
-  /** Told of answers that are new here, whichever device they come from. */
-  private readonly tell: (fresh: readonly AnswerLine[]) => Promise<unknown>;
+  /** Told of answers that are new here, whichever device they come from, and of what is known before they come. */
+  private readonly tell: (fresh: Fresh) => Promise<unknown>;
   private running: Promise<void> | undefined;
   private again = false;
   /** Everything is being erased: nothing is sent or fetched any more. */
@@ -55,9 +63,11 @@ export class Learner {
   private retry = RETRY_FIRST;
   /** Nothing is in the store and nothing was ever fetched to it: what was practised may be elsewhere. */
   private strange = false;
+  /** Called once it is known how the learner stands. */
+  private whenKnown: () => void = () => undefined;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(local: Local, id: string, tell: (fresh: readonly AnswerLine[]) => Promise<unknown>) {
+  constructor(local: Local, id: string, tell: (fresh: Fresh) => Promise<unknown>) {
     this.local = local;
     this.id = id;
     this.ask = askingAs(id);
@@ -80,18 +90,23 @@ export class Learner {
     answers.value = await this.local.lines();
     waiting.value = await this.local.waiting();
     settings.value = { ...UNSET, ...(await this.local.value('settings')) };
-    this.strange = answers.value.length === 0 && (await this.local.value('fetched')) === undefined;
-    await this.tell(answers.value);
+    const ahead = await this.local.value('ahead');
+    const fetched = (await this.local.value('lines')) ?? (await this.local.value('fetched'));
+    this.strange = answers.value.length === 0 && !ahead && !fetched;
+    await this.tell({ answers: answers.value, ahead: ahead ?? null });
   }
 
   /**
-   * Where somebody is new on this device, what was practised elsewhere is fetched before a question is chosen. Resolves
-   * when it is here, or can't be had for so many milliseconds; undefined where there is nothing to wait for.
+   * Where somebody is new on this device, what follows from what was practised elsewhere is fetched before a question is chosen.
+   * Resolves when it is here, or can't be had for so many milliseconds; undefined where there is nothing to wait for.
    */
   catchUp(patience: number): Promise<unknown> | undefined {
     if (!this.strange || !navigator.onLine) return undefined;
+    const known = new Promise<void>((resolve) => {
+      this.whenKnown = resolve;
+    });
     this.sync();
-    return Promise.race([this.running, new Promise((resolve) => setTimeout(resolve, patience))]);
+    return Promise.race([known, this.running, new Promise((resolve) => setTimeout(resolve, patience))]);
   }
 
   /** From now on what waits is sent and what is new elsewhere fetched: now, after each answer, when the network is back. */
@@ -106,7 +121,7 @@ export class Learner {
   /** Keeps an answer; it is on this device when this resolves, and on its way to the server. */
   async keep(answer: AnswerRecord): Promise<void> {
     await this.local.keep(answer);
-    this.takeIn([answer]);
+    if (!answers.value.some(({ id }) => id === answer.id)) this.takeIn([lineOf(answer)]);
     waiting.value = await this.local.waiting();
     this.sync();
   }
@@ -162,7 +177,7 @@ export class Learner {
     // The store says that everything is to go: it is emptied last.
     if (me.value.mode === 'class')
       await (await import('./screens/homework/kept/erase.ts')).eraseHomework(this.id);
-    await this.local.erase();
+    await (await import('./local/erase.ts')).eraseDevice(this.local);
   }
 
   /** Starts sending and fetching, or once more when it is under way. */
@@ -187,13 +202,20 @@ export class Learner {
     const result = await import('./local/sync.ts')
       .then(({ synchronise }) =>
         synchronise(this.local, this.ask, {
-          answers: (fresh) => this.takeIn(fresh),
+          ahead: (ahead) => {
+            this.tell({ answers: [], ahead }).then(this.whenKnown, this.whenKnown);
+          },
+          lines: (fresh) => this.takeIn(fresh),
+          coming: (how) => {
+            coming.value = how;
+          },
           settings: (newer) => {
             settings.value = newer;
           },
         }),
       )
       .catch((error: unknown) => (error instanceof NotKept ? 'unkept' : 'offline'));
+    coming.value = null;
     connection.value = result;
     if (result === 'too-old') renewed.value = result;
     // Where the store says nothing, what was known of it holds.
@@ -202,11 +224,11 @@ export class Learner {
     if (result !== 'done') this.timer = setTimeout(() => this.sync(), this.retry * 1000);
   }
 
-  private takeIn(fresh: readonly AnswerRecord[]): void {
-    const known = new Set(answers.value.map(({ id }) => id));
-    const unknown = fresh.filter(({ id }) => !known.has(id)).map(lineOf);
-    if (unknown.length === 0) return;
-    answers.value = [...answers.value, ...unknown].sort((one, other) => one.at - other.at);
-    this.tell(unknown).catch(() => undefined);
+  private takeIn(fresh: readonly AnswerLine[]): void {
+    if (fresh.length === 0) return;
+    const all = new Map(answers.value.map((line) => [line.id, line]));
+    for (const line of fresh) all.set(line.id, line);
+    answers.value = [...all.values()].sort((one, other) => one.at - other.at);
+    this.tell({ answers: fresh }).catch(() => undefined);
   }
 }

@@ -82,11 +82,7 @@ export async function start(): Promise<Opened> {
   keepMeeting();
   const id = learnerOf(me.value);
   const local = me.value.mode === 'solo' ? device : await Local.open(`polewise-person-${id}`);
-  const learner = new Learner(local, id, (fresh) =>
-    engine.call('remember', {
-      answers: fresh.map(({ id, skill, circuit, at, attempt }) => ({ id, skill, circuit, at, attempt })),
-    }),
-  );
+  const learner = new Learner(local, id, (fresh) => engine.call('remember', fresh));
   const { guard, supply } = me.value.mode === 'class' ? await forClasses(local, engine) : NONE;
   const [{ bank, keepNewer }] = await Promise.all([banking, learner.load(), guard?.load(), supply?.load()]);
   // On a machine of one's own there is mostly one device, and the first question doesn't wait.

@@ -6,6 +6,7 @@ import { learnerExport } from '../../shared/api.ts';
 import type { Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import { changeSettings, mergeHistories, replay } from '../../src/memory/index.ts';
+import { lineOf } from '../../src/practice/index.ts';
 import { openStore, type Store, StoreFailure, type StorePlace } from '../../src/store/index.ts';
 import { migrate } from '../../src/store/migrate.ts';
 import type { Tables } from '../../src/store/schema.ts';
@@ -227,7 +228,7 @@ export function storeContract(name: string, database: Database): void {
       expect(states).toEqual(Array(3).fill(remembered([...phone, ...desk])));
     });
 
-    it('counts an answer dated in the future as given now, until its date has come', async () => {
+    it('counts an answer dated in the future as given when it arrived, whatever the time is later', async () => {
       const today = MORNING + 10 * DAY;
       let now = today;
       await inStore(
@@ -235,27 +236,84 @@ export function storeContract(name: string, database: Database): void {
           const ahead = answerWith({ id: 'ahead', at: MORNING + 375 * DAY });
           const before = answerWith({ id: 'before', at: MORNING });
           await store.keepAnswers([before, ahead]);
-          const tentative = (await store.recallsOf('me')).get('changeover');
-          expect(tentative).toEqual(remembered([before, { ...ahead, at: today }])['changeover']);
+          const asCounted = [before, { ...ahead, at: today }];
+          expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(remembered(asCounted));
           // The clock was put right; the next answer follows upon it.
           now = today + DAY;
           const next = answerWith({ id: 'next', at: now });
           await store.keepAnswers([next]);
-          expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(
-            remembered([before, { ...ahead, at: now }, next]),
-          );
-          expect(await store.check()).toEqual([]);
+          expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(remembered([...asCounted, next]));
+          // Its date has come and gone, which changes nothing any more.
           now = MORNING + 400 * DAY;
+          expect(await store.check()).toEqual([]);
           const last = answerWith({ id: 'last', at: now });
           await store.keepAnswers([last]);
-          expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(
-            remembered([before, ahead, next, last]),
-          );
+          const all = remembered([...asCounted, next, last]);
+          expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(all);
+          await store.rebuildRecalls('me');
+          expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(all);
+          expect((await store.linesAfter('me', 0, 9)).lines.map(({ at }) => at)).toEqual([
+            MORNING,
+            today,
+            today + DAY,
+            now,
+          ]);
           expect(await store.answersOf('me')).toEqual([before, ahead, next, last]);
         },
         () => now,
       );
     });
+
+    it('gives answers in short as they count, a page at a time, with which history they are of', () =>
+      inStore(async (store) => {
+        expect(await store.linesAfter('me', 0, 9)).toEqual({
+          history: null,
+          last: 0,
+          corrections: 0,
+          lines: [],
+        });
+        expect(await store.standingOf('me')).toEqual({ history: null, last: 0, recalls: new Map() });
+        const [half, right] = [
+          answerWith({ id: 'half', at: MORNING, share: 0.5 }),
+          answerWith({ id: 'right', at: MORNING + 5 }),
+        ];
+        const found = { mark: right.mark, circuit: 'found-out', secondsExpected: 7 };
+        const third = answerWith({ id: 'third', at: MORNING + 9, share: 0 });
+        await store.keepAnswers([half, right, third], new Map([[third, found]]));
+        const page = await store.linesAfter('me', 0, 2);
+        const { history, last } = await store.entriesAfter('me', 0, 1);
+        expect(page).toMatchObject({ history, last, corrections: 0 });
+        expect(page.lines).toEqual([
+          { ...lineOf(half), number: 1, correct: false, idea: half.mark.misconceptions[0] },
+          { ...lineOf(right), number: 2, correct: true, idea: null },
+        ]);
+        expect((await store.linesAfter('me', 2, 2)).lines).toEqual([
+          {
+            ...lineOf({ ...third, ...found, attempt: { ...third.attempt, share: 1, secondsExpected: 7 } }),
+            number: 3,
+          },
+        ]);
+        const { recalls, ...where } = await store.standingOf('me');
+        expect(where).toEqual({ history, last: 3 });
+        expect(recalls).toEqual(await store.recallsOf('me'));
+        expect([...recalls.keys()]).toEqual(['changeover']);
+      }));
+
+    it('says that marks were corrected, and gives the lines with the marks that hold', () =>
+      inStore(async (store) => {
+        const [one, other] = ['one', 'other'].map((id) => answerWith({ id, at: MORNING }));
+        await store.keepAnswers([one!, other!]);
+        const wrong = answerWith({ id: 'one', at: MORNING, share: 0 }).mark;
+        const markAgain = (record: AnswerRecord) => (record.id === 'one' ? wrong : record.mark);
+        for (const _ of [1, 2]) {
+          await store.correctMarks(markAgain);
+          const { corrections, lines } = await store.linesAfter('me', 0, 9);
+          // Once more changes nothing, and nobody has to fetch anything.
+          expect(corrections).toBe(1);
+          expect(lines.map(({ correct }) => correct)).toEqual([false, true]);
+          expect(lines[0]).toMatchObject({ idea: wrong.misconceptions[0], attempt: { share: 0 } });
+        }
+      }));
 
     it('goes on when its own clock is set back', async () => {
       let now = LATE;
@@ -524,6 +582,51 @@ export function storeContract(name: string, database: Database): void {
       expect((await store.proofsOf('me')).map(({ id, at, source }) => [id, at, source])).toEqual([
         [`${paper}-0`, MORNING, 'homework'],
       ]);
+      await store.close();
+    });
+
+    it('counts what was kept before as given when it arrived, where its date was later, and knows its marks in short', async () => {
+      const place = await database.fresh();
+      const arrived = MORNING + DAY;
+      const records = [
+        answerWith({ id: 'unnoted', at: MORNING }),
+        answerWith({ id: 'ahead', at: MORNING + 300 * DAY, share: 0.5 }),
+        answerWith({ id: 'corrected', at: MORNING, skill: 'one-pole' }),
+        answerWith({ id: 'broken', at: MORNING, skill: 'one-pole' }),
+      ];
+      const wrong = answerWith({ id: 'x', at: 0, share: 0 }).mark;
+      await onTables(place, async (db) => {
+        await migrate(db, { upTo: '008-throttles' });
+        await sql`insert into histories (learner, history, answers) values ('me', 'h', ${records.length})`.execute(
+          db,
+        );
+        for (const [at, record] of records.entries())
+          await sql`insert into answers (learner, number, id, arrived_at, at, skill, circuit, kind, share, grade,
+            attempt_json, record_version, record_json, corrected_mark_json) values ('me', ${at + 1}, ${record.id},
+            ${at === 0 ? 0 : arrived}, ${record.at}, ${record.skill}, ${record.circuit}, ${record.question.kind},
+            ${record.attempt.share}, ${record.grade}, ${JSON.stringify(record.attempt)}, 1,
+            ${record.id === 'broken' ? '{' : JSON.stringify(record)},
+            ${record.id === 'corrected' ? JSON.stringify(wrong) : null})`.execute(db);
+        // As the store of before had them: the one dated ahead counted as of its date, and the other skill as it is.
+        for (const [skill, state] of Object.entries(remembered(records)))
+          await sql`insert into recalls (learner, skill, recall_json, tentative)
+            values ('me', ${skill}, ${JSON.stringify(state)}, 1)`.execute(db);
+      });
+      const store = await openStore(place, { now: () => LATE });
+      const { lines } = await store.linesAfter('me', 0, 9);
+      expect(lines.map(({ at, correct, idea }) => [at, correct, idea?.id ?? null])).toEqual([
+        [MORNING, true, null],
+        [arrived, false, 'both-legs-closed'],
+        [MORNING, false, 'both-legs-closed'],
+        [MORNING, true, null],
+      ]);
+      expect((await store.check()).filter(({ message }) => message.includes('recall'))).toEqual([]);
+      expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(
+        remembered(records.map((record) => (record.id === 'ahead' ? { ...record, at: arrived } : record))),
+      );
+      // What comes now is believed no further than what had come.
+      await store.keepAnswer(answerWith({ id: 'next', at: LATE + DAY }));
+      expect((await store.linesAfter('me', 4, 9)).lines.map(({ at }) => at)).toEqual([LATE]);
       await store.close();
     });
 

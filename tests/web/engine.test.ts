@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
 import { randomOf } from '../../src/generator/index.ts';
+import { lineOf } from '../../src/practice/index.ts';
 import { rightAnswer } from '../../src/questions/index.ts';
 import { solve } from '../../src/solver/index.ts';
 import { laterHandlers } from '../../src/web/engine/later-handlers.ts';
@@ -97,6 +98,7 @@ describe('the engine', () => {
       circuit: record.circuit,
       at: record.at,
       attempt: record.attempt,
+      number: null,
     }));
     expect(engine.remember({ answers: [answers[2]!, answers[0]!] })).toEqual({ answers: 2 });
     expect(engine.remember({ answers })).toEqual({ answers: 3 });
@@ -110,7 +112,7 @@ describe('the engine', () => {
   it('gives no circuit twice', () => {
     const first = prepared(0);
     const { record } = answered(first, 'a').judged;
-    engine.remember({ answers: [record] });
+    engine.remember({ answers: [lineOf(record)] });
     expect(prepared(0, { only: first.task.skill }).task.circuit).not.toBe(first.task.circuit);
   });
 

@@ -9,6 +9,7 @@ import { KeptHomework } from '../../src/web/screens/homework/kept/database.ts';
 import { postWithin } from '../../src/web/screens/homework/kept/post.ts';
 import { sendWaiting } from '../../src/web/screens/homework/kept/send.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
+import { nobody } from './nobody.ts';
 
 /** Milliseconds, here. */
 const PATIENCE = 500;
@@ -46,7 +47,6 @@ afterEach(async () => {
 });
 
 const ask: Fetch = (path, init) => fetch(path, init);
-const nobody = { answers: () => undefined, settings: () => undefined };
 
 describe.each(['silent', 'stuck'] as const)('a server that is %s', (how) => {
   it('counts as no network for the answers of practice: they wait, and go when it answers again', async () => {
@@ -61,7 +61,7 @@ describe.each(['silent', 'stuck'] as const)('a server that is %s', (how) => {
         ? { changedAt: 0, assessmentAt: null, minutesADay: null, newSkillsADay: null, placement: null }
         : path === '/api/answers'
           ? { results: [{ id: 'answer-1', result: 'kept', number: 1 }] }
-          : { history: 'history-1', last: 0, answers: [] };
+          : { history: 'history-1', last: 0, corrections: 0, lines: [] };
     expect(await synchronise(local, ask, nobody, PATIENCE * 20)).toBe('done');
     expect(await local.waiting()).toBe(0);
     local.close();

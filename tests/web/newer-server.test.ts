@@ -4,13 +4,15 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { z } from 'zod';
 import { answerPage } from '../../shared/api.ts';
 import { question } from '../../shared/question.ts';
+import { lineOf } from '../../src/practice/index.ts';
 import { Local } from '../../src/web/local/database.ts';
+import { firstMissing } from '../../src/web/local/exchange.ts';
 import { type Fetch, synchronise } from '../../src/web/local/sync.ts';
 import { readLoosely } from '../../src/web/loosely.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
+import { nobody } from './nobody.ts';
 
 const given = (id: string, minute = 1) => answerWith({ id, learner: 'me', at: MORNING + minute * 60_000 });
-const nobody = { answers: () => undefined, settings: () => undefined };
 const SETTINGS = {
   changedAt: 0,
   assessmentAt: null,
@@ -48,13 +50,21 @@ const talkative: Said = (path, method) => {
   if (method === 'POST')
     return { body: { ...more, results: [{ ...more, result: 'kept', id: 'mine', number: 2 }] } };
   const theirs = given('theirs', 2);
+  if (path.startsWith('/api/lines')) {
+    const lines = [theirs, given('mine')].map((record, at) => ({
+      ...lineOf(record),
+      number: at + 1,
+      ...more,
+    }));
+    return { body: { ...more, history: 'history', last: 2, corrections: 0, lines } };
+  }
   const answer = {
     ...theirs,
     ...more,
     mark: { ...theirs.mark, ...more, parts: theirs.mark.parts.map((part) => ({ ...part, ...more })) },
   };
   const entry = { kind: 'answer', number: 1, arrivedAt: MORNING, answer, correctedMark: null, ...more };
-  return { body: { ...more, history: 'history', last: 1, answers: [entry] } };
+  return { body: { ...more, history: 'history', last: 2, answers: [entry] } };
 };
 
 describe('a reply with fields that the page does not know', () => {
@@ -62,7 +72,11 @@ describe('a reply with fields that the page does not know', () => {
     await local.keep(given('mine'));
     expect(await synchronise(local, server(talkative), nobody)).toBe('done');
     expect(await local.waiting()).toBe(0);
-    expect((await local.lines()).map(({ id }) => id)).toEqual(['mine', 'theirs']);
+    expect((await local.lines()).map(({ id, number }) => [id, number])).toEqual([
+      ['mine', 2],
+      ['theirs', 1],
+    ]);
+    expect(await firstMissing(local, 0)).toBeUndefined();
     expect(await local.value('settings')).toEqual(SETTINGS);
   });
 

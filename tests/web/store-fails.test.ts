@@ -5,6 +5,7 @@ import type { Answer } from '../../shared/question.ts';
 import type { Engine } from '../../src/web/engine/client.ts';
 import { gone, Learner, waiting } from '../../src/web/learner.ts';
 import { Local } from '../../src/web/local/database.ts';
+import { inLine } from '../../src/web/local/exchange.ts';
 import { KeptHomework } from '../../src/web/screens/homework/kept/database.ts';
 import { Outbox } from '../../src/web/screens/homework/kept/outbox.ts';
 import { Session } from '../../src/web/screens/practise/session.ts';
@@ -76,7 +77,7 @@ describe('a store of answers', () => {
     await local.keep(given('two', 2));
     await throwAway(name);
     await local.keep(given('three', 3));
-    expect((await local.inLine(10)).map(({ answer }) => answer.id)).toEqual(['one', 'two', 'three']);
+    expect((await inLine(local, 10)).map(({ answer }) => answer.id)).toEqual(['one', 'two', 'three']);
     local.close();
   });
 
@@ -90,7 +91,7 @@ describe('a store of answers', () => {
     const kept = other.transaction('answers', 'readwrite').objectStore('answers');
     await Promise.all([ask(kept.delete('answer-1')), ask(kept.delete('answer-2'))]);
     other.close();
-    expect((await local.inLine(2)).map(({ answer }) => answer.id)).toEqual(['answer-3']);
+    expect((await inLine(local, 2)).map(({ answer }) => answer.id)).toEqual(['answer-3']);
     expect(told).toEqual([2]);
     expect(await local.waiting()).toBe(1);
     local.close();
@@ -112,7 +113,7 @@ describe('answers that were thrown away while they waited', () => {
     await throwAway(name);
     await local.setValue('theme', 'dark');
     expect([waiting.value, gone.value]).toEqual([1, 2]);
-    expect((await local.inLine(10)).map(({ answer }) => answer.id)).toEqual(['today']);
+    expect((await inLine(local, 10)).map(({ answer }) => answer.id)).toEqual(['today']);
     await learner.end();
     vi.unstubAllGlobals();
     local.close();
@@ -185,7 +186,7 @@ describe('a question of practice', () => {
     vi.restoreAllMocks();
     await session.check(answer);
     expect(session.phase.value.kind).toBe('marked');
-    const line = await local.inLine(10);
+    const line = await inLine(local, 10);
     expect(line.map(({ answer: { id } }) => id)).toEqual([
       phase.kind === 'asking' ? phase.unkept?.given.id : undefined,
     ]);

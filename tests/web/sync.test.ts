@@ -4,9 +4,10 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { apiRoutes } from '../../shared/api.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Settings } from '../../shared/settings.ts';
-import { Local } from '../../src/web/local/database.ts';
-import { eraseAtServer } from '../../src/web/local/erase.ts';
-import { type Fetch, synchronise } from '../../src/web/local/sync.ts';
+import { type Ahead, Local } from '../../src/web/local/database.ts';
+import { eraseAtServer, eraseDevice } from '../../src/web/local/erase.ts';
+import { firstMissing, inLine } from '../../src/web/local/exchange.ts';
+import { type Coming, type Fetch, synchronise } from '../../src/web/local/sync.ts';
 import { allAnswers, type Serving, serving } from '../server/serving.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
 
@@ -42,9 +43,16 @@ function network(
 }
 
 function exchange(local: Local, fetch: Fetch) {
-  const seen: { answers: string[]; settings: Settings[] } = { answers: [], settings: [] };
+  const seen: {
+    answers: string[];
+    settings: Settings[];
+    ahead: (Ahead | null)[];
+    coming: Coming[];
+  } = { answers: [], settings: [], ahead: [], coming: [] };
   return synchronise(local, fetch, {
-    answers: (fresh) => seen.answers.push(...fresh.map(({ id }) => id)),
+    ahead: (states) => seen.ahead.push(states),
+    lines: (fresh) => seen.answers.push(...fresh.map(({ id }) => id)),
+    coming: (how) => seen.coming.push(how),
     settings: (newer) => seen.settings.push(newer),
   }).then((result) => ({ result, ...seen }));
 }
@@ -141,8 +149,66 @@ describe('answers kept on a device', () => {
       return reply;
     });
     expect(result.result).toBe('done');
-    expect(asked).toEqual(['GET /api/settings', 'GET /api/answers', 'POST /api/answers', 'GET /api/answers']);
+    expect(asked).toEqual([
+      'GET /api/settings',
+      'GET /api/recalls',
+      'GET /api/lines',
+      'GET /api/answers',
+      'POST /api/answers',
+      'GET /api/answers',
+    ]);
     expect(await local.waiting()).toBe(0);
+    // Known in short before the first whole answer came, and then whole.
+    expect(result.answers).toHaveLength(150);
+    expect(await firstMissing(local, 0)).toBeUndefined();
+    expect(result.coming.map(({ what, words }) => [what, /\d+ of \d+/.exec(words)?.[0]])).toEqual([
+      ['answers', '100 of 150'],
+    ]);
+  });
+
+  it('come as how the learner stands first, on a device that has nothing: in one reply, until all of them are here', async () => {
+    const server = await start();
+    await server.send(Array.from({ length: 120 }, (_, minute) => given(`elsewhere-${minute}`, minute)));
+    const { recalls } = await server.call(apiRoutes.recalls);
+    const local = await device();
+    const line = network(server);
+    // The network is lost after that one reply.
+    const short: Fetch = (path, init) =>
+      path.startsWith('/api/lines') ? Promise.reject(new TypeError('no network')) : line(path, init);
+    const first = await exchange(local, short);
+    expect(first.result).toBe('offline');
+    expect(first.ahead.map((states) => states?.recalls)).toEqual([recalls]);
+    expect(await local.value('ahead')).toMatchObject({ last: 120, recalls });
+    expect(await local.lines()).toEqual([]);
+    // It isn't asked for again, and goes when the answers themselves are here.
+    const asked: string[] = [];
+    const then = await exchange(local, (path, init) => {
+      asked.push(path);
+      return line(path, init);
+    });
+    expect(then.result).toBe('done');
+    expect(asked).not.toContain('/api/recalls');
+    expect(then.ahead).toEqual([null]);
+    expect(await local.value('ahead')).toBeUndefined();
+    expect(await local.lines()).toHaveLength(120);
+  });
+
+  it('are fetched anew in short where their marks were corrected, and hold from then on', async () => {
+    const server = await start();
+    const local = await device();
+    await local.keep(given('answer-1', 1));
+    await local.keep(given('answer-2', 2));
+    await exchange(local, network(server));
+    const wrong = answerWith({ id: 'x', at: 0, share: 0 }).mark;
+    await server.store.correctMarks((record) => (record.id === 'answer-1' ? wrong : record.mark));
+    const { answers, result } = await exchange(local, network(server));
+    expect(result).toBe('done');
+    expect(answers).toContain('answer-1');
+    expect((await local.lines()).map(({ correct, number }) => [correct, number])).toEqual([
+      [false, 1],
+      [true, 2],
+    ]);
+    expect((await exchange(local, network(server))).answers).toEqual([]);
   });
 
   it('are sent again, all of them, when a backup was put back or everything was erased there', async () => {
@@ -172,7 +238,7 @@ describe('answers kept on a device', () => {
     const behind = network(after);
     const restored: Fetch = async (path, init) => {
       const reply = await behind(path, init);
-      if (!path.startsWith('/api/answers?')) return reply;
+      if (!path.startsWith('/api/lines?') && !path.startsWith('/api/answers?')) return reply;
       return new Response(JSON.stringify({ ...((await reply.json()) as object), history }));
     };
     expect((await exchange(local, restored)).result).toBe('done');
@@ -184,9 +250,7 @@ describe('answers kept on a device', () => {
       asked.push(`${init?.method ?? 'GET'} ${path}`);
       return restored(path, init);
     });
-    expect(asked.filter((request) => request.includes('/api/answers'))).toEqual([
-      'GET /api/answers?after=3&limit=100',
-    ]);
+    expect(asked).toEqual(['PUT /api/settings', 'GET /api/lines?after=3&limit=1000']);
   });
 
   it('are sent again after erasing on the server alone', async () => {
@@ -285,7 +349,7 @@ describe('a device', () => {
     const answer = given('answer-1', 1);
     await local.keep(answer);
     await local.keep({ ...answer, at: answer.at + 1 });
-    expect(await local.inLine(10)).toEqual([{ key: 1, answer }]);
+    expect(await inLine(local, 10)).toEqual([{ key: 1, answer }]);
     expect(await local.lines()).toMatchObject([
       { id: 'answer-1', at: answer.at, correct: answer.mark.correct },
     ]);
@@ -302,11 +366,20 @@ describe('erasing', () => {
     await local.setValue('theme', 'dark');
     await local.setValue('bank', { etag: 'a', bank: { topics: [] } });
     expect(await eraseAtServer(network(server), 'me')).toBeUndefined();
-    await local.erase();
+    await eraseDevice(local);
     expect(await kept(server)).toEqual([]);
     expect(await ids(local)).toEqual([]);
     expect(await local.waiting()).toBe(0);
-    for (const name of ['settings', 'fetched', 'theme', 'open', 'placing', 'erasing'] as const)
+    for (const name of [
+      'settings',
+      'fetched',
+      'lines',
+      'ahead',
+      'theme',
+      'open',
+      'placing',
+      'erasing',
+    ] as const)
       expect(await local.value(name), name).toBeUndefined();
     expect(await local.value('bank')).toBeDefined();
     // The next exchange brings nothing back.

@@ -64,4 +64,7 @@ export function addAnswers(app: FastifyInstance, service: Service): void {
     const page = await store.entriesAfter(person.id, query.after, query.limit);
     return { history: page.history, last: page.last, answers: page.entries.map(keptAnswer) };
   });
+  addRoute(app, service, apiRoutes.lines, ({ query, person }) =>
+    store.linesAfter(person.id, query.after, query.limit),
+  );
 }

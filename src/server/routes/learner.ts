@@ -9,9 +9,10 @@ import type { Service } from '../service.ts';
 export function addLearner(app: FastifyInstance, service: Service): void {
   const { store } = service;
   const whose = service.mode === 'class' ? 'person' : 'anybody';
-  addRoute(app, service, apiRoutes.recalls, async ({ person }) => ({
-    recalls: Object.fromEntries(await store.recallsOf(person.id)),
-  }));
+  addRoute(app, service, apiRoutes.recalls, async ({ person }) => {
+    const { history, last, recalls } = await store.standingOf(person.id);
+    return { history, last, recalls: Object.fromEntries(recalls) };
+  });
   addRoute(app, service, apiRoutes.settings, ({ person }) => store.settingsOf(person.id));
   addRoute(
     app,

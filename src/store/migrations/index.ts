@@ -7,6 +7,7 @@ import { triedElsewhere } from './005-tried-elsewhere.ts';
 import { proofs } from './006-proofs.ts';
 import { ofPeople } from './007-of-people.ts';
 import { throttles } from './008-throttles.ts';
+import { countsAt } from './009-counts-at.ts';
 
 /** Every change to the tables, oldest first. One that has been released is never changed again. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -18,4 +19,5 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '006-proofs': proofs,
   '007-of-people': ofPeople,
   '008-throttles': throttles,
+  '009-counts-at': countsAt,
 };

@@ -2,7 +2,7 @@
 import type { Bank } from '../../../shared/bank.ts';
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { IssuedQuestion } from '../../../shared/issued.ts';
-import type { PlanWishes, SkillAnswer } from '../../../shared/memory.ts';
+import type { PlanWishes } from '../../../shared/memory.ts';
 import type { Problem } from '../../../shared/problem.ts';
 import type { Answer, Asked, Mark, Question } from '../../../shared/question.ts';
 import type { Act, Fault, Scenario } from '../../../shared/scenario.ts';
@@ -10,6 +10,7 @@ import type { Placement } from '../../../shared/settings.ts';
 import type { Outcome } from '../../../shared/solution.ts';
 import type { Theme, Width } from '../../drawing/index.ts';
 import type { Given, Judged, Placing, PlacingAnswer, Task } from '../../practice/index.ts';
+import type { NumberedAnswer, StandingAhead } from './memory-kept.ts';
 
 /** How drawings are wanted. */
 export interface View {
@@ -120,8 +121,15 @@ export interface Progress {
 /** Requests by name: what each takes and gives. */
 export interface Requests {
   open: { take: { bank: Bank }; give: { skills: number } };
-  /** Answers that the engine hasn't been told of yet; the memory it goes by follows from all of them. */
-  remember: { take: { answers: readonly SkillAnswer[] }; give: { answers: number } };
+  /** Answers that the engine hasn't been told of yet, or that count otherwise than before; the memory it goes by follows from all of them. */
+  remember: {
+    take: {
+      answers: readonly NumberedAnswer[];
+      /** Where the answers themselves are still on their way; null when they are here. As before unless it is given. */
+      ahead?: StandingAhead | null;
+    };
+    give: { answers: number };
+  };
   /** From now on these circuits are neither marked nor run: they stand on papers that are open. */
   guard: { take: { circuits: readonly string[] }; give: null };
   next: {

@@ -27,7 +27,7 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
       held.course = made.value;
       return { skills: made.value.skills.size };
     },
-    remember: ({ answers }) => ({ answers: held.memory.add(answers) }),
+    remember: ({ answers, ahead }) => ({ answers: held.memory.add(answers, ahead) }),
     guard: ({ circuits }) => {
       held.guarded = new Set(circuits);
       return null;

@@ -3,17 +3,18 @@ import type { DBSchema, IDBPTransaction, StoreNames } from 'idb';
 import type { Bank } from '../../../shared/bank.ts';
 import type { GuardedCircuits } from '../../../shared/homework-views.ts';
 import type { IssuedQuestion } from '../../../shared/issued.ts';
-import type { AnswerRecord } from '../../../shared/practice.ts';
+import type { Recall } from '../../../shared/memory.ts';
+import type { AnswerLine, AnswerRecord } from '../../../shared/practice.ts';
 import type { Settings } from '../../../shared/settings.ts';
 import type { Given, PlacingAnswer, Task } from '../../practice/index.ts';
+import { lineOf } from '../../practice/line.ts';
 import type { Tried } from '../guard.ts';
-import { type AnswerLine, lineOf } from './answer-line.ts';
 import { DeviceStore, NotKept } from './device-store.ts';
 
-interface Schema extends DBSchema {
-  /** All answers of this learner, from this device and others, by id. */
+export interface Schema extends DBSchema {
+  /** Answers of this learner, from this device and others, by id. Those from others come after their lines. */
   answers: { key: string; value: AnswerRecord; indexes: { 'by-time': number } };
-  /** The same in short. */
+  /** All of them in short; as the server counts them, once it has said so. */
   lines: { key: string; value: AnswerLine; indexes: { 'by-time': number } };
   /** Answers given here that no server has acknowledged, in the order in which they were given. */
   waiting: { key: number; value: { id: string } };
@@ -24,8 +25,12 @@ interface Schema extends DBSchema {
 export interface ValueTypes {
   bank: { etag: string | null; bank: Bank };
   settings: Settings;
-  /** What has been fetched from the server: which history, and up to which number. */
+  /** What has been fetched from the server whole: of which history, and up to which number. */
   fetched: { history: string | null; last: number };
+  /** The same of what was fetched in short, and how often its marks had been corrected. */
+  lines: { history: string | null; last: number; corrections: number };
+  /** How the learner stands, on a device that has not got the answers yet. */
+  ahead: Ahead;
   theme: 'light' | 'dark';
   /** The question that is open, so that a reload brings it back as it was. */
   open: OpenQuestion;
@@ -39,6 +44,13 @@ export interface ValueTypes {
   supply: readonly IssuedQuestion[];
   /** Everything about the learner is to go, and may not be gone yet. */
   erasing: true;
+}
+
+/** What follows from the answers of a history up to number `last`: it holds until they are here themselves. */
+export interface Ahead {
+  readonly history: string | null;
+  readonly last: number;
+  readonly recalls: Readonly<Record<string, Recall>>;
 }
 
 /** One answer of a placement; by its id it counts once. */
@@ -60,31 +72,21 @@ export interface OpenQuestion {
 
 type Writing<N extends StoreNames<Schema>> = IDBPTransaction<Schema, N[], 'readwrite'>;
 
-/** An answer in line for the server, with its place there. */
-export interface InLine {
-  readonly key: number;
-  readonly answer: AnswerRecord;
-}
-
-const putIn = (transaction: Writing<'answers' | 'lines'>, answer: AnswerRecord): Promise<unknown> =>
-  Promise.all([
-    transaction.objectStore('answers').put(answer),
-    transaction.objectStore('lines').put(lineOf(answer)),
-  ]);
-
 const putInLine = (
   transaction: Writing<'answers' | 'lines' | 'waiting'>,
   answer: AnswerRecord,
 ): Promise<unknown> =>
   Promise.all([
-    putIn(transaction as never, answer),
+    transaction.objectStore('answers').put(answer),
+    transaction.objectStore('lines').put(lineOf(answer)),
     transaction.objectStore('waiting').add({ id: answer.id }),
   ]);
 
 export class Local {
-  private readonly store: DeviceStore<Schema>;
+  /** For what is done with it seldom, or after the first question (exchange.ts, erase.ts). */
+  readonly store: DeviceStore<Schema>;
   /** Answers given since the page was opened that have not arrived: a store that the browser throws away gets them back. */
-  private readonly given = new Map<string, AnswerRecord>();
+  readonly given = new Map<string, AnswerRecord>();
   /** Told when the browser has thrown away what was kept here: how many answers still wait after that. */
   whenEvicted: (left: number) => void = () => undefined;
   /** Told of answers that wait and aren't there any more. */
@@ -143,61 +145,13 @@ export class Local {
     this.given.set(answer.id, answer);
   }
 
-  /** Takes in answers that came from the server. */
-  takeIn(answers: readonly AnswerRecord[]): Promise<void> {
-    return this.store.change(['answers', 'lines'], async (transaction) => {
-      await Promise.all(answers.map((answer) => putIn(transaction, answer)));
-    });
-  }
-
   /** All answers in short, in the order of their time. */
   lines(): Promise<AnswerLine[]> {
     return this.store.use((db) => db.getAllFromIndex('lines', 'by-time'));
   }
 
-  /** The first answers in line. What waits and isn't there any more leaves the line, and is told. */
-  async inLine(most: number): Promise<InLine[]> {
-    const { found, gone } = await this.store.change(['answers', 'waiting'], async (transaction) => {
-      const waiting = transaction.objectStore('waiting');
-      const [keys, entries] = await Promise.all([
-        waiting.getAllKeys(undefined, most),
-        waiting.getAll(undefined, most),
-      ]);
-      const answers = await Promise.all(entries.map(({ id }) => transaction.objectStore('answers').get(id)));
-      const there: InLine[] = [];
-      const missing = keys.filter((key, at) => {
-        const answer = answers[at];
-        if (answer) there.push({ key, answer });
-        return !answer;
-      });
-      await Promise.all(missing.map((key) => waiting.delete(key)));
-      return { found: there, gone: missing.length };
-    });
-    if (gone > 0) this.whenGone(gone);
-    return found.length === 0 && gone > 0 ? this.inLine(most) : found;
-  }
-
   waiting(): Promise<number> {
     return this.store.use((db) => db.count('waiting'));
-  }
-
-  /** Takes them out of the line. */
-  async arrived(sent: readonly InLine[]): Promise<void> {
-    await this.store.change(['waiting'], async (transaction) => {
-      const waiting = transaction.objectStore('waiting');
-      await Promise.all(sent.map(({ key }) => waiting.delete(key)));
-    });
-    for (const { answer } of sent) this.given.delete(answer.id);
-  }
-
-  /** Puts every answer in line again: the server has another history than the one it was told. */
-  sendAllAgain(): Promise<void> {
-    return this.store.change(['lines', 'waiting'], async (transaction) => {
-      const waiting = transaction.objectStore('waiting');
-      await waiting.clear();
-      const lines = await transaction.objectStore('lines').index('by-time').getAll();
-      await Promise.all(lines.map(({ id }) => waiting.add({ id })));
-    });
   }
 
   async value<K extends keyof ValueTypes>(name: K): Promise<ValueTypes[K] | undefined> {
@@ -210,17 +164,6 @@ export class Local {
 
   async remove(name: keyof ValueTypes): Promise<void> {
     await this.store.use((db) => db.delete('values', name));
-  }
-
-  /** Removes everything about the learner from this device, all of it or nothing. The questions stay. */
-  async erase(): Promise<void> {
-    await this.store.change(['answers', 'lines', 'waiting', 'values'], async (transaction) => {
-      const bank = await transaction.objectStore('values').get('bank');
-      for (const name of ['answers', 'lines', 'waiting', 'values'] as const)
-        await transaction.objectStore(name).clear();
-      if (bank !== undefined) await transaction.objectStore('values').put(bank, 'bank');
-    });
-    this.given.clear();
   }
 
   close(): void {

@@ -1,3 +1,4 @@
+import type { Local } from './database.ts';
 import type { Fetch } from './sync.ts';
 
 /**
@@ -17,4 +18,15 @@ export async function eraseAtServer(fetch: Fetch, learner: string): Promise<stri
   return problem.success
     ? `Nothing was erased: ${problem.data.message} ${problem.data.hint}`
     : 'Nothing was erased: what answered was not the server. Erase again on another network.';
+}
+
+/** Removes everything about the learner from this device, all of it or nothing. The questions stay. */
+export async function eraseDevice(local: Local): Promise<void> {
+  await local.store.change(['answers', 'lines', 'waiting', 'values'], async (transaction) => {
+    const bank = await transaction.objectStore('values').get('bank');
+    for (const name of ['answers', 'lines', 'waiting', 'values'] as const)
+      await transaction.objectStore(name).clear();
+    if (bank !== undefined) await transaction.objectStore('values').put(bank, 'bank');
+  });
+  local.given.clear();
 }

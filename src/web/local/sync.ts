@@ -1,13 +1,14 @@
 /** Answers to the server and back: in the order in which they were given, each once by its id, however often it is tried. */
 
 import type { z } from 'zod';
-import type { AnswerResult } from '../../../shared/api.ts';
-import type { AnswerRecord } from '../../../shared/practice.ts';
+import type { AnswerResult, LinePage } from '../../../shared/api.ts';
+import type { AnswerLine } from '../../../shared/practice.ts';
 import type { Settings } from '../../../shared/settings.ts';
 import { mergeSettings, sameSettings } from '../../memory/merge-settings.ts';
 import { readLoosely } from '../loosely.ts';
 import { isFromNewer } from '../renewed.ts';
-import type { Local } from './database.ts';
+import type { Ahead, Local } from './database.ts';
+import { arrived, firstMissing, inLine, sendAllAgain, takeIn, takeLines } from './exchange.ts';
 
 export type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
 
@@ -17,16 +18,40 @@ export type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
  */
 export type SyncResult = 'done' | 'offline' | 'too-old';
 
+/** What is on its way: the answers in short, that screens show, or whole. */
+export interface Coming {
+  readonly what: 'lines' | 'answers';
+  /** How much of it is here, for a person. */
+  readonly words: string;
+}
+
 /** What the page is told of what came from elsewhere. */
 export interface Arrivals {
-  answers(fresh: readonly AnswerRecord[]): void;
+  /** How the learner stands, while the answers it follows from are on their way; null from when they are here. */
+  ahead(states: Ahead | null): void;
+  /** New here, or counted otherwise than before. */
+  lines(fresh: readonly AnswerLine[]): void;
+  /** Told where it takes more than one page. */
+  coming(how: Coming): void;
   settings(newer: Settings): void;
 }
 
 /** Answers sent in one request: small enough for a slow line. */
 const BATCH = 50;
-/** Answers fetched in one. */
+/** Answers fetched in one, in short and whole. */
+const LINES = 1000;
 const PAGE = 100;
+
+const grouped = new Intl.NumberFormat('en-GB');
+
+function comingOf(what: Coming['what'], here: number, all: number): Coming {
+  const soFar = `${grouped.format(here)} of ${grouped.format(all)}`;
+  const words =
+    what === 'lines'
+      ? `Your answers from other devices are on their way: ${soFar}. Practice goes by all of them already.`
+      : `Your answers are being copied to this device: ${soFar}. Nothing has to wait for it.`;
+  return { what, words };
+}
 
 type Checks = typeof import('../../../shared/api.ts') & typeof import('../../../shared/settings.ts');
 
@@ -83,7 +108,7 @@ const isMalformed = (result: AnswerResult): boolean =>
 async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
   let most = BATCH;
   for (;;) {
-    const line = await local.inLine(most);
+    const line = await inLine(local, most);
     if (line.length === 0) return 'done';
     let refused = false;
     let newer = false;
@@ -100,7 +125,7 @@ async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
     if (said.value) {
       const { results } = said.value;
       // Kept, there already, or refused for good: none of them needs sending again. A refused one stays on this device.
-      await local.arrived(line.slice(0, results.length));
+      await arrived(local, line.slice(0, results.length));
       most = BATCH;
     } else if (!refused) {
       return said.why;
@@ -108,37 +133,111 @@ async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
       // One of them is at fault, or all together are too much.
       most = Math.ceil(line.length / 2);
     } else {
-      await local.arrived(line);
+      await arrived(local, line);
       most = BATCH;
     }
   }
 }
 
-async function fetchNew(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
+/** Where nothing was ever fetched: how the learner stands, in one small reply, before the answers that it follows from. */
+async function fetchAhead(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
+  const known = await Promise.all([local.value('lines'), local.value('fetched'), local.value('ahead')]);
+  if (known.some((value) => value !== undefined) || (await local.lines()).length > 0) return 'done';
+  const said = await json(fetch('/api/recalls'), ({ recalls }) => recalls);
+  if (!said.value) return said.why;
+  if (said.value.last > 0) await local.setValue('ahead', said.value);
+  arrivals.ahead(said.value);
+  return 'done';
+}
+
+/** The answers themselves are here, or of another history. */
+async function endAhead(local: Local, arrivals: Arrivals): Promise<void> {
+  if ((await local.value('ahead')) === undefined) return;
+  await local.remove('ahead');
+  arrivals.ahead(null);
+}
+
+const NOTHING = { history: null, last: 0, corrections: 0 };
+
+/** Begins again with a history that isn't the one known here: sends it everything that there is. */
+async function beginAgain(
+  local: Local,
+  fetch: Fetch,
+  arrivals: Arrivals,
+  { history, corrections }: Pick<LinePage, 'history' | 'corrections'>,
+): Promise<SyncResult> {
+  await endAhead(local, arrivals);
+  await local.setValue('fetched', { history, last: 0 });
+  await local.setValue('lines', { history, last: 0, corrections });
+  await sendAllAgain(local);
+  return send(local, fetch);
+}
+
+/** All answers in short, as the server counts them: those from elsewhere, and the ones just sent. */
+async function fetchLines(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
   for (;;) {
-    const { history, last } = (await local.value('fetched')) ?? { history: null, last: 0 };
-    const said = await json(
-      fetch(`/api/answers?after=${last}&limit=${PAGE}`),
-      ({ answerPage }) => answerPage,
-    );
+    const { history, last, corrections } = (await local.value('lines')) ?? NOTHING;
+    const said = await json(fetch(`/api/lines?after=${last}&limit=${LINES}`), ({ linePage }) => linePage);
     if (!said.value) return said.why;
     const page = said.value;
     // Fewer answers than there were: a backup was put back that still goes by the old name.
     const restored = page.history === history && page.last < last;
     if ((page.history !== history && history !== null) || restored) {
-      await local.setValue('fetched', { history: page.history, last: 0 });
-      await local.sendAllAgain();
-      const sent = await send(local, fetch);
+      const sent = await beginAgain(local, fetch, arrivals, page);
       if (sent !== 'done') return sent;
       continue;
     }
-    const answers = page.answers.flatMap((entry) => (entry.kind === 'answer' ? [entry.answer] : []));
-    await local.takeIn(answers);
-    if (answers.length > 0) arrivals.answers(answers);
-    const reached = page.answers.at(-1)?.number ?? last;
-    await local.setValue('fetched', { history: page.history, last: reached });
-    if (reached >= page.last || page.answers.length === 0) return 'done';
+    if (last > 0 && page.corrections !== corrections) {
+      await local.setValue('lines', { history, last: 0, corrections: page.corrections });
+      continue;
+    }
+    if ((await local.value('ahead'))?.history !== page.history) await endAhead(local, arrivals);
+    await takeLines(local, page.lines);
+    arrivals.lines(page.lines);
+    const reached = page.lines.at(-1)?.number ?? last;
+    await local.setValue('lines', {
+      history: page.history,
+      last: reached,
+      corrections: page.corrections,
+    });
+    if (reached >= page.last || page.lines.length === 0) {
+      await endAhead(local, arrivals);
+      return 'done';
+    }
+    arrivals.coming(comingOf('lines', reached, page.last));
     // A long history takes its time: what is answered meanwhile doesn't wait for the end of it.
+    const sent = await send(local, fetch);
+    if (sent !== 'done') return sent;
+  }
+}
+
+/** Whole answers from elsewhere: nothing here waits for them, but a server that lost them gets them back from every device. */
+async function fetchWhole(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
+  for (;;) {
+    const lines = (await local.value('lines')) ?? NOTHING;
+    const fetched = await local.value('fetched');
+    const last = fetched && fetched.history === lines.history ? fetched.last : 0;
+    if (last >= lines.last) return 'done';
+    const missing = await firstMissing(local, last);
+    if (missing === undefined) {
+      await local.setValue('fetched', { history: lines.history, last: lines.last });
+      return 'done';
+    }
+    const said = await json(
+      fetch(`/api/answers?after=${missing - 1}&limit=${PAGE}`),
+      ({ answerPage }) => answerPage,
+    );
+    if (!said.value) return said.why;
+    const { history, answers } = said.value;
+    // Another one since: the next exchange begins with its lines.
+    if (history !== lines.history || answers.length === 0) return 'done';
+    await takeIn(
+      local,
+      answers.flatMap((entry) => (entry.kind === 'answer' ? [entry.answer] : [])),
+    );
+    const reached = answers.at(-1)!.number;
+    await local.setValue('fetched', { history, last: reached });
+    if (reached < lines.last) arrivals.coming(comingOf('answers', reached, lines.last));
     const sent = await send(local, fetch);
     if (sent !== 'done') return sent;
   }
@@ -166,7 +265,10 @@ async function exchangeSettings(local: Local, fetch: Fetch, arrivals: Arrivals):
 /** Milliseconds after which a network that says nothing is as good as none. */
 const PATIENCE = 60_000;
 
-/** Sends what waits, then fetches what other devices have set and sent, the history last: it is what takes long. A request that hangs doesn't stop it for good. */
+/**
+ * Sends what waits, then fetches what other devices have set and sent: first what a right question needs, last what takes long.
+ * A request that hangs doesn't stop it for good.
+ */
 export async function synchronise(
   local: Local,
   fetch: Fetch,
@@ -174,7 +276,7 @@ export async function synchronise(
   patience = PATIENCE,
 ): Promise<SyncResult> {
   const within: Fetch = (path, init) => fetch(path, { ...init, signal: AbortSignal.timeout(patience) });
-  for (const part of [send, exchangeSettings, fetchNew]) {
+  for (const part of [send, exchangeSettings, fetchAhead, fetchLines, fetchWhole]) {
     const result = await part(local, within, arrivals);
     if (result !== 'done') return result;
   }

@@ -1,5 +1,5 @@
 import { homeworkWaiting } from '../homework-waiting.ts';
-import { connection, gone, waiting } from '../learner.ts';
+import { coming, connection, gone, waiting } from '../learner.ts';
 import { askingAgain, signedOut } from '../me.ts';
 
 const counted = (count: number): string => (count === 1 ? '1 answer' : `${count} answers`);
@@ -8,7 +8,7 @@ const waits = (count: number): string => `${counted(count)} ${count === 1 ? 'wai
 function standing(count: number, how: typeof connection.value): string {
   if (how === 'unkept') return 'This browser does not let the page keep anything just now.';
   if (how === 'too-old') return count === 0 ? '' : `${waits(count)} until the page is loaded anew.`;
-  if (count === 0) return how === 'offline' ? 'No network. Everything works.' : '';
+  if (count === 0) return how === 'offline' ? 'No network. Everything works.' : (coming.value?.words ?? '');
   return `${waits(count)} ${how === 'offline' ? 'for the network.' : 'to be sent.'}`;
 }
 

@@ -1,9 +1,9 @@
 import './progress.css';
 import { useEffect, useState } from 'preact/hooks';
+import type { AnswerLine } from '../../../../shared/practice.ts';
 import type { Settings } from '../../../../shared/settings.ts';
 import type { Progress as Report, SkillProgress } from '../../engine/messages.ts';
-import { answers, settings as kept } from '../../learner.ts';
-import type { AnswerLine } from '../../local/answer-line.ts';
+import { answers, coming, settings as kept } from '../../learner.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { dayOf } from '../../parts/moment.ts';
 import { whenInWords } from '../../when.ts';
@@ -156,6 +156,7 @@ export function Progress({ ground }: ScreenProps) {
         <Wishes settings={settings} onChange={change} />
         <Plan report={report} now={now} />
       </section>
+      {coming.value?.what === 'lines' && <p role="status">{coming.value.words}</p>}
       <Ideas />
       <History />
       <OwnData ground={ground} />

@@ -1,0 +1,77 @@
+/** What sending and fetching do with the device's store: fetched with them, after the first question. */
+import type { AnswerLine, AnswerRecord } from '../../../shared/practice.ts';
+import type { Local } from './database.ts';
+
+/** An answer in line for the server, with its place there. */
+export interface InLine {
+  readonly key: number;
+  readonly answer: AnswerRecord;
+}
+
+/** Takes in lines that came from the server: what it says of an answer holds. */
+export function takeLines(local: Local, lines: readonly AnswerLine[]): Promise<void> {
+  return local.store.change(['lines'], async (transaction) => {
+    await Promise.all(lines.map((line) => transaction.objectStore('lines').put(line)));
+  });
+}
+
+/** Takes in answers that came from the server, whose lines are here. */
+export function takeIn(local: Local, answers: readonly AnswerRecord[]): Promise<void> {
+  return local.store.change(['answers'], async (transaction) => {
+    await Promise.all(answers.map((answer) => transaction.objectStore('answers').put(answer)));
+  });
+}
+
+/** The lowest number above `after` of an answer that is here in short only; undefined where there is none. */
+export async function firstMissing(local: Local, after: number): Promise<number | undefined> {
+  const [lines, ids] = await local.store.use((db) =>
+    Promise.all([db.getAll('lines'), db.getAllKeys('answers')]),
+  );
+  const whole = new Set(ids);
+  let first: number | undefined;
+  for (const { id, number } of lines)
+    if (number && number > after && !whole.has(id) && number < (first ?? Number.POSITIVE_INFINITY))
+      first = number;
+  return first;
+}
+
+/** The first answers in line. What waits and isn't there any more leaves the line, and is told. */
+export async function inLine(local: Local, most: number): Promise<InLine[]> {
+  const { found, gone } = await local.store.change(['answers', 'waiting'], async (transaction) => {
+    const waiting = transaction.objectStore('waiting');
+    const [keys, entries] = await Promise.all([
+      waiting.getAllKeys(undefined, most),
+      waiting.getAll(undefined, most),
+    ]);
+    const answers = await Promise.all(entries.map(({ id }) => transaction.objectStore('answers').get(id)));
+    const there: InLine[] = [];
+    const missing = keys.filter((key, at) => {
+      const answer = answers[at];
+      if (answer) there.push({ key, answer });
+      return !answer;
+    });
+    await Promise.all(missing.map((key) => waiting.delete(key)));
+    return { found: there, gone: missing.length };
+  });
+  if (gone > 0) local.whenGone(gone);
+  return found.length === 0 && gone > 0 ? inLine(local, most) : found;
+}
+
+/** Takes them out of the line. */
+export async function arrived(local: Local, sent: readonly InLine[]): Promise<void> {
+  await local.store.change(['waiting'], async (transaction) => {
+    const waiting = transaction.objectStore('waiting');
+    await Promise.all(sent.map(({ key }) => waiting.delete(key)));
+  });
+  for (const { answer } of sent) local.given.delete(answer.id);
+}
+
+/** Puts every answer that is here in line again: the server has another history than the one it was told. */
+export function sendAllAgain(local: Local): Promise<void> {
+  return local.store.change(['answers', 'waiting'], async (transaction) => {
+    const waiting = transaction.objectStore('waiting');
+    await waiting.clear();
+    const ids = await transaction.objectStore('answers').index('by-time').getAllKeys();
+    await Promise.all(ids.map((id) => waiting.add({ id })));
+  });
+}
