@@ -6,6 +6,9 @@ import type { BegunRecall, Recall, SkillAnswer } from '../../shared/memory.ts';
 import { gradeOf } from './grade.ts';
 import { newRecall, review } from './recall.ts';
 
+/** 2026-01-01 UTC: no clock that is right says less. */
+const NEVER_SET = Date.UTC(2026, 0, 1);
+
 /** The recall states of one learner by skill. A skill that is not in it is new. */
 export type Recalls = ReadonlyMap<string, Recall>;
 
@@ -35,12 +38,14 @@ export function replay(history: Iterable<SkillAnswer>, from: Recalls = new Map()
 /**
  * The moment at which an answer counts as given: what the clock of its device said (`at`), but not after it had arrived.
  * A clock that runs ahead can't be believed, and a rule that asked what time it is now would give another memory at each
- * moment and on each machine. Worked out once, where the answer is kept; everybody else is told.
+ * moment and on each machine. Worked out once, where the answer is kept; everybody else is told. A clock that stands before
+ * this program was made was never set (a small machine just switched on), and bounds nothing.
  *
  * @param arrivedAt - of all that arrived until then the latest moment, by the clock of the place where it is kept: that
  *   one may have been set back meanwhile
  */
-export const countsAt = (at: number, arrivedAt: number): number => Math.min(at, arrivedAt);
+export const countsAt = (at: number, arrivedAt: number): number =>
+  arrivedAt < NEVER_SET ? at : Math.min(at, arrivedAt);
 
 /**
  * Several histories of one learner (a phone, a terminal) as one in order of time. Answers of the same moment keep the

@@ -1,5 +1,5 @@
 /** What the page knows of the learner: answers, settings, and what waits for the server. */
-import { signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import type { AnswerLine, AnswerRecord } from '../../shared/practice.ts';
 import type { Settings } from '../../shared/settings.ts';
 import { changeSettings } from '../memory/merge-settings.ts';
@@ -12,6 +12,9 @@ import { me, meetAgain } from './me.ts';
 import { isFromNewer, renewed } from './renewed.ts';
 
 export const answers = signal<readonly AnswerLine[]>([]);
+const elsewhere = signal(0);
+/** How many there are, here or still on their way. */
+export const answered = computed(() => Math.max(answers.value.length, elsewhere.value));
 export const waiting = signal(0);
 /** Answers that the browser threw away before they were sent. */
 export const gone = signal(0);
@@ -92,6 +95,7 @@ export class Learner {
     settings.value = { ...UNSET, ...(await this.local.value('settings')) };
     const ahead = await this.local.value('ahead');
     const fetched = (await this.local.value('lines')) ?? (await this.local.value('fetched'));
+    elsewhere.value = ahead?.last ?? 0;
     this.strange = answers.value.length === 0 && !ahead && !fetched;
     await this.tell({ answers: answers.value, ahead: ahead ?? null });
   }
@@ -203,6 +207,7 @@ export class Learner {
       .then(({ synchronise }) =>
         synchronise(this.local, this.ask, {
           ahead: (ahead) => {
+            elsewhere.value = ahead?.last ?? 0;
             this.tell({ answers: [], ahead }).then(this.whenKnown, this.whenKnown);
           },
           lines: (fresh) => this.takeIn(fresh),

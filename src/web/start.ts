@@ -85,10 +85,9 @@ export async function start(): Promise<Opened> {
   const learner = new Learner(local, id, (fresh) => engine.call('remember', fresh));
   const { guard, supply } = me.value.mode === 'class' ? await forClasses(local, engine) : NONE;
   const [{ bank, keepNewer }] = await Promise.all([banking, learner.load(), guard?.load(), supply?.load()]);
-  // On a machine of one's own there is mostly one device, and the first question doesn't wait.
-  // Where people sign in, a device on which nothing is yet waits for what was practised elsewhere, and for questions.
+  // A device on which nothing is yet waits for how its learner stands after what was practised elsewhere, and for questions.
   const first = supply && supply.there.length === 0 && navigator.onLine ? [supply.refill()] : [];
-  const behind = me.value.mode === 'class' ? learner.catchUp(HISTORY) : undefined;
+  const behind = learner.catchUp(HISTORY);
   const history =
     behind || first.length > 0
       ? Promise.race([

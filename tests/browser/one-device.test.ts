@@ -1,6 +1,7 @@
 /** Several people on one device, and sessions that end meanwhile: nobody sees another's work, and no answer is lost. */
-import type { Page } from 'playwright-core';
+import type { Page, Route } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { LOST, longHistory } from '../support/long-history.ts';
 import { classDesk } from './support/class-desk.ts';
 import { join, keptOf, PASSWORD, signIn, signOut, whose } from './support/coming-in.ts';
 import { allSent, answerOne, asking, check, DESK, fillIn, installed, PHONE } from './support/practising.ts';
@@ -169,8 +170,25 @@ const storeOf = (page: Page, id: string): Promise<unknown> =>
     `polewise-person-${id}`,
   );
 
+/** Which skill the open question is of. */
+const skillOpen = (page: Page): Promise<unknown> =>
+  page.evaluate(async () => {
+    const names = (await indexedDB.databases()).map(({ name }) => name ?? '');
+    const own = names.find((name) => name.startsWith('polewise-person-')) ?? 'polewise';
+    return new Promise((resolve) => {
+      const opening = indexedDB.open(own);
+      opening.onsuccess = () => {
+        const asked = opening.result.transaction('values').objectStore('values').get('open');
+        asked.onsuccess = () => {
+          opening.result.close();
+          resolve(asked.result?.task.skill);
+        };
+      };
+    });
+  });
+
 describe('somebody who is new on a device', () => {
-  const HELD = '**/api/answers?after=**';
+  const HELD = '**/api/recalls';
 
   it('gets the first question once what was practised elsewhere is there', async () => {
     const { code } = await at.newClass('Class of Lil Broom');
@@ -196,7 +214,40 @@ describe('somebody who is new on a device', () => {
     await asking(page);
     // Nobody who has practised is asked where to begin.
     expect(await page.locator('.begin').count()).toBe(0);
-    expect(await counted(page)).toBe('2 answers');
+    // The answers themselves come after it.
+    await expect.poll(() => counted(page)).toBe('2 answers');
+  });
+
+  it('is asked what is due, though not one of a year of answers is there yet, and is told what is on its way', async () => {
+    const { code } = await at.newClass('Class of Pia Elder');
+    const phone = await at.take(PHONE);
+    await join(phone.page, at.server, code, 'Pia Elder');
+    const history = longHistory(1200, Date.now());
+    await at.server.look(async (store) => {
+      const found = await store.people.persons.bySignIn('pia.elder');
+      await store.keepAnswers(history.map((record) => ({ ...record, learner: found?.person.id ?? '' })));
+    });
+    const { page } = await at.take(PHONE);
+    let release: () => void = () => undefined;
+    const held = new Promise<void>((resolve) => {
+      release = resolve;
+    });
+    const slowly = async (route: Route): Promise<void> => {
+      await held;
+      await route.continue();
+    };
+    await page.route('**/api/lines**', slowly);
+    await page.goto(at.server.address);
+    await signIn(page, 'pia.elder');
+    await asking(page);
+    expect(await page.locator('.begin').count()).toBe(0);
+    expect(await skillOpen(page)).toBe(LOST);
+    await page.route('**/api/answers?**', slowly);
+    await page.unroute('**/api/lines**');
+    release();
+    await standing(page, /1,000 of 1,\d\d\d|copied to this device/);
+    await standing(page, /^$/);
+    expect(await counted(page)).toBe(`${history.length} answers`);
   });
 
   it('gets it all the same where a network is there and nothing comes', async () => {

@@ -92,7 +92,7 @@ describe('a learner', () => {
       await server.refused({ method: 'DELETE', url }, 'not-confirmed');
     expect(await server.call(apiRoutes.eraseLearner, { query: '?confirm=me' })).toEqual({ answers: 1 });
     expect(await server.call(apiRoutes.answers)).toEqual({ history: null, last: 0, answers: [] });
-    expect(await server.call(apiRoutes.recalls)).toEqual({ recalls: {} });
+    expect(await server.call(apiRoutes.recalls)).toEqual({ history: null, last: 0, recalls: {} });
   });
 
   it('whose export fails before it begins is told so', async () => {

@@ -149,9 +149,8 @@ describe('answers kept on a device', () => {
       return reply;
     });
     expect(result.result).toBe('done');
-    expect(asked).toEqual([
-      'GET /api/settings',
-      'GET /api/recalls',
+    expect(asked.slice(0, 2).toSorted()).toEqual(['GET /api/recalls', 'GET /api/settings']);
+    expect(asked.slice(2)).toEqual([
       'GET /api/lines',
       'GET /api/answers',
       'POST /api/answers',

@@ -139,17 +139,6 @@ async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
   }
 }
 
-/** Where nothing was ever fetched: how the learner stands, in one small reply, before the answers that it follows from. */
-async function fetchAhead(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
-  const known = await Promise.all([local.value('lines'), local.value('fetched'), local.value('ahead')]);
-  if (known.some((value) => value !== undefined) || (await local.lines()).length > 0) return 'done';
-  const said = await json(fetch('/api/recalls'), ({ recalls }) => recalls);
-  if (!said.value) return said.why;
-  if (said.value.last > 0) await local.setValue('ahead', said.value);
-  arrivals.ahead(said.value);
-  return 'done';
-}
-
 /** The answers themselves are here, or of another history. */
 async function endAhead(local: Local, arrivals: Arrivals): Promise<void> {
   if ((await local.value('ahead')) === undefined) return;
@@ -262,6 +251,27 @@ async function exchangeSettings(local: Local, fetch: Fetch, arrivals: Arrivals):
   return 'done';
 }
 
+/** Whether nothing was ever fetched here, and nothing given. */
+async function isStrange(local: Local): Promise<boolean> {
+  const known = await Promise.all([local.value('lines'), local.value('fetched'), local.value('ahead')]);
+  return known.every((value) => value === undefined) && (await local.lines()).length === 0;
+}
+
+/**
+ * What a right question needs: what was set, and where nothing was ever fetched how the learner stands, in one small reply
+ * before the answers that it follows from.
+ */
+async function fetchFirst(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
+  const setting = exchangeSettings(local, fetch, arrivals);
+  if (!(await isStrange(local))) return setting;
+  const [set, said] = await Promise.all([setting, json(fetch('/api/recalls'), ({ recalls }) => recalls)]);
+  if (set !== 'done') return set;
+  if (!said.value) return said.why;
+  if (said.value.last > 0) await local.setValue('ahead', said.value);
+  arrivals.ahead(said.value);
+  return 'done';
+}
+
 /** Milliseconds after which a network that says nothing is as good as none. */
 const PATIENCE = 60_000;
 
@@ -276,7 +286,7 @@ export async function synchronise(
   patience = PATIENCE,
 ): Promise<SyncResult> {
   const within: Fetch = (path, init) => fetch(path, { ...init, signal: AbortSignal.timeout(patience) });
-  for (const part of [send, exchangeSettings, fetchAhead, fetchLines, fetchWhole]) {
+  for (const part of [send, fetchFirst, fetchLines, fetchWhole]) {
     const result = await part(local, within, arrivals);
     if (result !== 'done') return result;
   }

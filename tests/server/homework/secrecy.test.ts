@@ -52,6 +52,7 @@ async function everyReply(learner: Person, set: string, paper: string): Promise<
     )),
     await learner.ask(apiRoutes.exportLearner),
     await learner.ask(apiRoutes.answers),
+    await learner.ask(apiRoutes.lines),
     await learner.ask(apiRoutes.recalls),
     await learner.ask(apiRoutes.settings),
     // Refused, in words.
@@ -163,6 +164,7 @@ describe('before submission', () => {
         await learner!.ask(submitPaper, { params }),
         await learner!.ask(homeworkRoutes.reviewPaper, { params }),
         await learner!.ask(apiRoutes.answers),
+        await learner!.ask(apiRoutes.lines),
         await learner!.ask(apiRoutes.recalls),
         await learner!.ask(myHomework),
       ];

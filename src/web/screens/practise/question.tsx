@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { QuestionKind } from '../../../../shared/question.ts';
-import { answers, settings } from '../../learner.ts';
+import { answered, settings } from '../../learner.ts';
 import { Board } from '../../parts/board.tsx';
 import { Drawing } from '../../parts/drawing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
@@ -117,11 +117,11 @@ export function Question({ session, ground, phase }: Props) {
       setStep(stepShown);
     }
   };
-  const told = toldOf(question.kind, answers.value.length);
-  const first = answers.value.length === 0 && !settings.value.placement && phase.kind === 'asking';
+  const told = toldOf(question.kind, answered.value);
+  const first = answered.value === 0 && !settings.value.placement && phase.kind === 'asking';
   return (
     <form
-      class={`question ${answers.value.length < TOLD_FOR ? '' : 'known'} ${parts ? 'marked' : ''}`}
+      class={`question ${answered.value < TOLD_FOR ? '' : 'known'} ${parts ? 'marked' : ''}`}
       onSubmit={submit}
     >
       {unkept ? null : placing ? (
