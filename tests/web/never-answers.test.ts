@@ -71,7 +71,7 @@ describe.each(['silent', 'stuck'] as const)('a server that is %s', (how) => {
     const local = await Local.open(`fetching-${how}`);
     manner = how;
     expect(await synchronise(local, ask, nobody, PATIENCE)).toBe('offline');
-    expect(asked).toEqual(['GET /api/settings']);
+    expect(asked.toSorted()).toEqual(['GET /api/recalls', 'GET /api/settings']);
     local.close();
   });
 
