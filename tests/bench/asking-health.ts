@@ -1,28 +1,31 @@
 /**
- * How long `/api/health` takes while something else is sent, asked from a thread of its own: one that also sends megabytes would
+ * How long `/api/health` takes while something else is sent, asked from a program of its own: one that also sends megabytes would
  * measure how long it keeps itself waiting.
  */
+import { fork } from 'node:child_process';
 import { once } from 'node:events';
 import { get } from 'node:http';
 import { performance } from 'node:perf_hooks';
-import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
+import { fileURLToPath } from 'node:url';
 
 /** Requests a second. */
 const RATE = 50;
 /** Seconds for which it is asked at least. */
 const LEAST = 2;
 
+const here = fileURLToPath(import.meta.url);
+
 /** Milliseconds that each request took, from when it was due. */
 export async function askingHealth(
   address: string,
   work: () => Promise<unknown>,
 ): Promise<readonly number[]> {
-  const worker = new Worker(new URL(import.meta.url), { workerData: address, execArgv: ['--import', 'tsx'] });
-  await once(worker, 'message');
+  const asker = fork(here, [address], { execArgv: ['--import', 'tsx'] });
+  await once(asker, 'message');
   await work();
-  worker.postMessage('ended');
-  const [times] = (await once(worker, 'message')) as [readonly number[]];
-  await worker.terminate();
+  asker.send('ended');
+  const [times] = (await once(asker, 'message')) as [readonly number[]];
+  asker.disconnect();
   return times;
 }
 
@@ -34,20 +37,20 @@ const asked = (address: string): Promise<void> =>
     }).on('error', reject);
   });
 
-if (!isMainThread && parentPort) {
-  const port = parentPort;
+if (process.argv[1] === here && process.send) {
+  const address = process.argv[2]!;
   let ended = false;
-  port.on('message', () => {
+  process.on('message', () => {
     ended = true;
   });
-  await asked(workerData);
-  port.postMessage('ready');
+  await asked(address);
+  process.send('ready');
   const begun = performance.now();
   const times: Promise<number>[] = [];
   for (let at = 0; !ended || at < LEAST * RATE; at++) {
     const due = begun + (at * 1000) / RATE;
     await new Promise((go) => setTimeout(go, Math.max(0, due - performance.now())));
-    times.push(asked(workerData).then(() => performance.now() - due));
+    times.push(asked(address).then(() => performance.now() - due));
   }
-  port.postMessage(await Promise.all(times));
+  process.send(await Promise.all(times));
 }

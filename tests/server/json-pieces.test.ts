@@ -34,7 +34,7 @@ describe('a long text', () => {
     const same = fc.property(texts, (text) => {
       expect(read(text)).toEqual(JSON.parse(text));
     });
-    fc.assert(same, { numRuns: 200 });
+    expect(() => fc.assert(same, { numRuns: 200 })).not.toThrow();
   });
 
   it('is not JSON in pieces either where it isn’t JSON', () => {
@@ -50,7 +50,7 @@ describe('a long text', () => {
       }
       expect(read(text)).toEqual(whole);
     });
-    fc.assert(alike, { numRuns: 2000 });
+    expect(() => fc.assert(alike, { numRuns: 2000 })).not.toThrow();
   });
 
   it('is cut at what stands in a list, and at nothing that only looks like that', () => {
