@@ -50,6 +50,21 @@ describe('a store in one file', () => {
     database.close();
   });
 
+  it('lets others have their turn while much waits for it, in the order asked for', async () => {
+    const store = await openSqliteStore(freshFile());
+    const order: (number | 'other')[] = [];
+    const asked = Array.from({ length: 300 }, async (_, at) => {
+      await store.people.persons.make({ name: `Learner ${at}`, role: 'learner' });
+      order.push(at);
+    });
+    setImmediate(() => order.push('other'));
+    await Promise.all(asked);
+    expect(order).toContain('other');
+    expect(order.at(-1)).not.toBe('other');
+    expect(order.filter((one) => one !== 'other')).toEqual(Array.from({ length: 300 }, (_, at) => at));
+    await store.close();
+  });
+
   it('has nothing of an erased learner in any of its files', async () => {
     const file = freshFile();
     const store = await openSqliteStore(file);
