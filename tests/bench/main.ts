@@ -12,6 +12,7 @@ const benches: Readonly<Record<string, () => Promise<readonly Row[]> | readonly 
   homework: async () => (await import('./homework.bench.ts')).bench(),
   'homework-load': async () => (await import('./homework-load.ts')).loadBench(),
   beside: async () => (await import('./beside.bench.ts')).bench(),
+  'signing-in': async () => (await import('./signing-in.bench.ts')).bench(),
   server: async () => (await import('./server.bench.ts')).bench(),
   'new-device': async () => (await import('./new-device.bench.ts')).bench(),
   page: async () => (await import('./page.bench.ts')).bench(),
