@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { answers, connection, waiting } from '../../learner.ts';
+import { answered, connection, waiting } from '../../learner.ts';
 import { me } from '../../me.ts';
 import type { Ground } from '../../start.ts';
 
@@ -25,7 +25,7 @@ function Confirm({ ground, onBack }: { ground: Ground; onBack: () => void }) {
   return (
     <div class="confirm">
       <p>
-        <strong>This can't be undone.</strong> Gone are {counted(answers.value.length)} with their circuits
+        <strong>This can't be undone.</strong> Gone are {counted(answered.value)} with their circuits
         and marks, what follows from them (how each skill stands and when it comes back), a placement, the
         date and what else you have set: from the server and from this device.
       </p>
@@ -63,7 +63,7 @@ export function OwnData({ ground }: { ground: Ground }) {
     <section class="own-data">
       <h2>What is kept about you</h2>
       <p>
-        {counted(answers.value.length)}, each with its circuit and mark, and what you have set here: on this
+        {counted(answered.value)}, each with its circuit and mark, and what you have set here: on this
         device, and on the server that this page comes from.
       </p>
       {waiting.value > 0 && (
