@@ -1,5 +1,5 @@
 /** The first part of a plan: when each skill is begun, so that what it stands on is held on that day. */
-import { addDay, type Course, isOpened, prospect, questionsOn } from './course.ts';
+import type { Course } from './course.ts';
 
 export interface Limits {
   /** Questions still free on each day; what is planned is taken off. */
@@ -18,7 +18,7 @@ export interface Limits {
 export function planBeginnings(courses: readonly Course[], limits: Limits): void {
   const { free, questionsADay, newADay, target } = limits;
   const byId = new Map(courses.map((course) => [course.skill.id, course]));
-  const waiting = new Set(courses.filter((course) => !isOpened(course)));
+  const waiting = new Set(courses.filter((course) => !course.isOpened));
   for (let day = 0; day < free.length && waiting.size > 0; day++) {
     let begun = day === 0 ? limits.begunToday : 0;
     for (const course of waiting) {
@@ -26,21 +26,21 @@ export function planBeginnings(courses: readonly Course[], limits: Limits): void
       if (isNew && begun >= newADay) continue;
       // What it stands on was put into the same list, or the caller left it out because it isn't wanted.
       const under = isNew ? course.skill.needs.map((id) => byId.get(id)!) : [];
-      if (!under.every(isOpened)) continue;
-      const refresh = under.filter((need) => !need.days.includes(day) && prospect(need, day) < target);
-      const questions = questionsOn(course, day) + refresh.length;
+      if (!under.every(({ isOpened }) => isOpened)) continue;
+      const refresh = under.filter((need) => !need.days.includes(day) && need.prospect(day) < target);
+      const questions = course.questionsOn(day) + refresh.length;
       if (questions > free[day]!) {
         // More than any day holds: what is under it is refreshed on the days before.
         if (questions > questionsADay) {
           for (const need of refresh.slice(0, free[day])) {
-            addDay(need, day);
+            need.add(day);
             free[day]! -= 1;
           }
         }
         continue;
       }
-      for (const need of refresh) addDay(need, day);
-      addDay(course, day);
+      for (const need of refresh) need.add(day);
+      course.add(day);
       free[day]! -= questions;
       waiting.delete(course);
       if (isNew) begun++;

@@ -1,11 +1,14 @@
 /** One skill on its way to the assessment: where it stands now and the days it will be practised on. Used by the plan. */
 import type { Skill } from '../../shared/memory.ts';
-import { expectedChance, type Start } from './expectation.ts';
+import { afterFirstDay, Cases, type Start } from './expectation.ts';
+import type { Memory } from './model.ts';
 import { PROVEN_ON } from './recall.ts';
 import { type Recalls, recallOf } from './replay.ts';
+import { isFarEnough } from './spacing.ts';
+import { chanceOf, difficultyKept, growthOf, keptStability } from './steps.ts';
 import { DAY } from './time.ts';
 
-export interface Course {
+export class Course {
   readonly skill: Skill;
   readonly start: Start;
   /**
@@ -13,40 +16,114 @@ export interface Course {
    * for a skill that is proven already.
    */
   readonly opening: number;
-  /** Days of practice, counted from today (0), ascending. The plan adds to it. */
-  readonly days: number[];
+  private readonly planned: number[] = [];
+  /** What is expected after so many of its days, as far as it was worked out; a day that comes between undoes what is after. */
+  private readonly expected: Cases[] = [];
+  private trial = new Cases(1);
+
+  /** A skill as it is at the moment `at`, with no practice planned. */
+  constructor(skill: Skill, recalls: Recalls, at: number) {
+    const recall = recallOf(recalls, skill.id);
+    this.skill = skill;
+    if (recall.kind === 'new') {
+      this.start = { memory: null, last: 0 };
+      this.opening = PROVEN_ON;
+    } else {
+      this.start = { memory: recall, last: Math.min(0, (recall.lastAt - at) / DAY) };
+      this.opening = PROVEN_ON - recall.provenOn.length;
+    }
+  }
+
+  /** Days of practice, counted from today (0), ascending. */
+  get days(): readonly number[] {
+    return this.planned;
+  }
+
+  /** Proven now, or on the first day that is planned for it. */
+  get isOpened(): boolean {
+    return this.opening === 0 || this.planned.length > 0;
+  }
+
+  /** How many questions it is asked on one of its days. */
+  questionsOn(day: number): number {
+    return this.planned.length === 0 || day === this.planned[0] ? Math.max(1, this.opening) : 1;
+  }
+
+  /** Plans one more day. */
+  add(day: number): void {
+    const at = this.countBefore(day);
+    this.planned.splice(at, 0, day);
+    this.expected.length = Math.min(this.expected.length, at + 1);
+    this.trial = new Cases(this.planned.length + 1);
+  }
+
+  /** The chance of a right answer to be expected on day `on`, with what is planned until then. */
+  prospect(on: number): number {
+    let count = this.planned.length;
+    while (count > 0 && this.planned[count - 1]! > on) count--;
+    if (count === 0 && this.start.memory === null) return 0;
+    return this.after(count).chance(Math.max(0, on - this.lastOf(count)));
+  }
+
+  /** The same with one more day, which is none of those planned and comes after the first of a new skill. */
+  prospectWith(day: number, on: number): number {
+    const at = this.countBefore(day);
+    const { planned, trial } = this;
+    trial.after(this.after(at), Math.max(0, day - this.lastOf(at)));
+    let last = day;
+    for (let next = at; next < planned.length && planned[next]! <= on; next++) {
+      trial.after(trial, planned[next]! - last);
+      last = planned[next]!;
+    }
+    return trial.chance(Math.max(0, on - last));
+  }
+
+  /** Whether that day and those after it are far enough from the ones before them, where it is to be known on day `on`. */
+  isSpacedWith(day: number, on: number, target: number): boolean {
+    const at = this.countBefore(day);
+    const { planned } = this;
+    let { stability, difficulty } = this.after(at).kept;
+    let gap = day - this.lastOf(at);
+    if (!isFarEnough(gap, on - day, stability, target)) return false;
+    let last = day;
+    for (let next = at; next < planned.length; next++) {
+      ({ stability, difficulty } = kept(stability, difficulty, Math.max(0, gap)));
+      gap = planned[next]! - last;
+      last = planned[next]!;
+      if (!isFarEnough(gap, on - last, stability, target)) return false;
+    }
+    return true;
+  }
+
+  private countBefore(day: number): number {
+    let count = 0;
+    while (count < this.planned.length && this.planned[count]! < day) count++;
+    return count;
+  }
+
+  /** The day of the last review after so many days of practice. */
+  private lastOf(count: number): number {
+    return count === 0 ? this.start.last : this.planned[count - 1]!;
+  }
+
+  /** What is expected after so many days of practice; of a new skill after one at least. */
+  private after(count: number): Cases {
+    const known = this.expected[count];
+    if (known) return known;
+    const { memory } = this.start;
+    const made = new Cases(count);
+    if (count === 0 || (count === 1 && memory === null)) made.begin(memory ?? afterFirstDay());
+    else made.after(this.after(count - 1), Math.max(0, this.lastOf(count) - this.lastOf(count - 1)));
+    this.expected[count] = made;
+    return made;
+  }
 }
 
-/** A skill as it is at the moment `at`, with no practice planned. */
-export function courseOf(skill: Skill, recalls: Recalls, at: number): Course {
-  const recall = recallOf(recalls, skill.id);
-  if (recall.kind === 'new') return { skill, start: { memory: null, last: 0 }, opening: PROVEN_ON, days: [] };
+/** A memory after one more right answer, so many days later. */
+function kept(stability: number, difficulty: number, gap: number): Memory {
+  const growth = growthOf(stability, difficulty);
   return {
-    skill,
-    start: { memory: recall, last: Math.min(0, (recall.lastAt - at) / DAY) },
-    opening: PROVEN_ON - recall.provenOn.length,
-    days: [],
+    stability: keptStability(stability, growth, chanceOf(gap, stability)),
+    difficulty: difficultyKept(difficulty),
   };
-}
-
-/** Proven now, or on the first day that is planned for it. */
-export const isOpened = ({ opening, days }: Course): boolean => opening === 0 || days.length > 0;
-
-/** How many questions it is asked on one of its days. */
-export const questionsOn = ({ opening, days }: Course, day: number): number =>
-  days.length === 0 || day === days[0] ? Math.max(1, opening) : 1;
-
-/** The chance of a right answer to be expected on day `on`, with `extra` as one more day of practice. */
-export function prospect({ start, days }: Course, on: number, extra?: number): number {
-  const until = (extra === undefined ? days : withDay(days, extra)).filter((day) => day <= on);
-  return expectedChance(start, until, on);
-}
-
-/** The days with one more, ascending. */
-export const withDay = (days: readonly number[], day: number): readonly number[] =>
-  [...days, day].toSorted((one, other) => one - other);
-
-export function addDay({ days }: Course, day: number): void {
-  days.push(day);
-  days.sort((one, other) => one - other);
 }

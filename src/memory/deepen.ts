@@ -1,6 +1,5 @@
 /** The second part of a plan: the days on which what has been begun is practised again. */
-import { addDay, type Course, isOpened, prospect, withDay } from './course.ts';
-import { isSpaced } from './spacing.ts';
+import type { Course } from './course.ts';
 
 /** No more practice is planned for a skill that is expected to be this certain on the day. */
 export const CERTAIN = 0.98;
@@ -17,15 +16,15 @@ interface Step {
 
 /** One more practice of a skill on each free day that is spaced and of use, the most useful last. */
 function stepsFor(course: Course, free: readonly number[], on: number, target: number): Step[] {
-  if (!isOpened(course)) return [];
-  const now = prospect(course, on);
+  if (!course.isOpened) return [];
+  const now = course.prospect(on);
   if (now >= CERTAIN) return [];
   const first = course.opening === 0 ? 0 : course.days[0]! + 1;
   const steps: Step[] = [];
   for (let day = first; day < free.length; day++) {
     if (free[day]! < 1 || course.days.includes(day)) continue;
-    if (!isSpaced(course.start, withDay(course.days, day), day, on, target)) continue;
-    const gain = prospect(course, on, day) - now;
+    if (!course.isSpacedWith(day, on, target)) continue;
+    const gain = course.prospectWith(day, on) - now;
     if (gain > LEAST_GAIN) steps.push({ course, day, gain });
   }
   return steps.sort((one, other) => one.gain - other.gain || other.day - one.day);
@@ -50,7 +49,7 @@ export function planDeepening(courses: readonly Course[], free: number[], on: nu
       }
     });
     if (!best) return;
-    addDay(best.course, best.day);
+    best.course.add(best.day);
     free[best.day]! -= 1;
     stepsOf[at] = stepsFor(best.course, free, on, target);
   }

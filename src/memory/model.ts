@@ -1,5 +1,5 @@
 /**
- * The formulas of the memory model (FSRS-6, by ts-fsrs), and the only file that knows the library. Its scheduler is not
+ * The formulas of the memory model (FSRS-6, by ts-fsrs); this file and steps.ts alone know the library. Its scheduler is not
  * used: it counts calendar days in UTC, wants `Date`s, and has steps of minutes that a skill doesn't want. Time here is
  * days and fractions of days, so nothing depends on a time zone.
  */
@@ -36,12 +36,25 @@ export function memoryAfter(memory: Memory | null, days: number, grade: Grade): 
 export const chanceAfter = (days: number, stability: number): number =>
   model.forgetting_curve(days, stability);
 
+const modifiers = new Map<number, number>();
+
+/** Days until the chance has fallen to `target`, for each day of stability. */
+function modifierOf(target: number): number {
+  let modifier = modifiers.get(target);
+  if (modifier === undefined) {
+    modifier = model.calculate_interval_modifier(target);
+    // Targets are few; whoever tries many doesn't have them kept.
+    if (modifiers.size < 100) modifiers.set(target, modifier);
+  }
+  return modifier;
+}
+
 /**
  * Whole days, at least 1, until the chance has fallen to `target` (above 0, up to 1).
  * @throws RangeError for any other target.
  */
 export function daysUntil(target: number, stability: number): number {
   if (!(target > 0 && target <= 1)) throw new RangeError(`A target is above 0 and up to 1, not ${target}.`);
-  const days = Math.round(stability * model.calculate_interval_modifier(target));
+  const days = Math.round(stability * modifierOf(target));
   return Math.min(Math.max(days, 1), model.parameters.maximum_interval);
 }

@@ -2,7 +2,7 @@
 import type { PlanWishes, Skill } from '../../shared/memory.ts';
 import type { Checked, Problem } from '../../shared/problem.ts';
 import { planBeginnings } from './begin.ts';
-import { type Course, courseOf, isOpened, prospect, questionsOn } from './course.ts';
+import { Course } from './course.ts';
 import { planDeepening } from './deepen.ts';
 import { begunOnDayOf, NEW_A_DAY } from './pace.ts';
 import { memoryCode } from './problem-codes.ts';
@@ -91,8 +91,8 @@ function problemsOf({ graph, at, wishes, skills = [] }: PlanRequest): readonly P
 }
 
 function prospectOf(course: Course, on: number, target: number): Prospect {
-  const chance = prospect(course, on);
-  const begun = isOpened(course);
+  const chance = course.prospect(on);
+  const begun = course.isOpened;
   return { kind: !begun ? 'not-begun' : chance < target ? 'weak' : 'ready', skill: course.skill.id, chance };
 }
 
@@ -114,7 +114,7 @@ export function planTowards(request: PlanRequest): Checked<Plan> {
   const free = Array.from({ length: practices }, () => questionsADay);
 
   const skills = request.skills ? withFoundations(graph, request.skills) : graph.skills;
-  const courses = skills.map((skill) => courseOf(skill, recalls, at));
+  const courses = skills.map((skill) => new Course(skill, recalls, at));
   const begunToday = begunOnDayOf(graph, recalls, at);
   planBeginnings(courses, { free, questionsADay, newADay, begunToday, target });
   planDeepening(courses, free, on, target);
@@ -123,7 +123,7 @@ export function planTowards(request: PlanRequest): Checked<Plan> {
     at: at + day * DAY,
     practice: courses
       .filter(({ days }) => days.includes(day))
-      .map((course) => ({ skill: course.skill.id, questions: questionsOn(course, day) })),
+      .map((course) => ({ skill: course.skill.id, questions: course.questionsOn(day) })),
   }));
   const prospects = courses.map((course) => prospectOf(course, on, target));
   const sum = prospects.reduce((total, { chance }) => total + chance, 0);

@@ -1,6 +1,5 @@
 /** How far apart the reviews of one skill are put when there is a day to be ready for. */
-import { afterFirstDay, type Start } from './expectation.ts';
-import { daysUntil, memoryAfter } from './model.ts';
+import { daysUntil } from './model.ts';
 import { DAY, SLACK } from './time.ts';
 
 /**
@@ -10,24 +9,13 @@ import { DAY, SLACK } from './time.ts';
 export const GAP_SHARE = 0.2;
 
 /**
- * Whether the review on `day` and those after it are far enough from the ones before them: a fifth of what is then left
- * until day `on`, or less if the skill is due sooner, and never twice in a day. `days` are ascending and include `day`.
+ * Whether a review comes long enough after the one before it, which left this stability: a fifth of what is then left, or
+ * less if the skill is due sooner, and never twice in a day.
+ *
+ * @param gap - days since the review before
+ * @param left - days from it to the one on which it is to be known
  */
-export function isSpaced(
-  start: Start,
-  days: readonly number[],
-  day: number,
-  on: number,
-  target: number,
-): boolean {
-  let memory = start.memory ?? afterFirstDay();
-  let last = start.memory === null ? days[0]! : start.last;
-  for (const review of start.memory === null ? days.slice(1) : days) {
-    const gap = review - last;
-    const wanted = Math.min(Math.max(1, GAP_SHARE * (on - review)), daysUntil(target, memory.stability));
-    if (review >= day && gap + SLACK / DAY < wanted) return false;
-    memory = memoryAfter(memory, Math.max(0, gap), 'firm');
-    last = review;
-  }
-  return true;
+export function isFarEnough(gap: number, left: number, stability: number, target: number): boolean {
+  const spaced = gap + SLACK / DAY;
+  return spaced >= Math.max(1, GAP_SHARE * left) || spaced >= daysUntil(target, stability);
 }
