@@ -12,7 +12,7 @@ export {
   withoutGuards,
   writeCsv,
 } from './interchange/csv.ts';
-export { type MarksRow, marksCsv } from './interchange/marks-csv.ts';
+export { type MarksRow, marksCsv, marksHead, marksLine } from './interchange/marks-csv.ts';
 export type { QtiVersion } from './interchange/qti/dialect.ts';
 export { type QtiRequest, qtiFiles, qtiPackage } from './interchange/qti/package.ts';
 export { MANIFEST_FILES, ROSTER_COLUMNS } from './interchange/roster/columns.ts';

@@ -8,6 +8,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import Database from 'better-sqlite3';
+import type { Desk } from '../../src/server/homework/desk.ts';
+import { saveAnswers, submitPaper } from '../../src/server/homework/learner.ts';
+import { settlePaper } from '../../src/server/homework/settle.ts';
 import { openSqliteStore, storeFile } from '../../src/store/index.ts';
 import { hostileAnswers } from '../attacks/hostile-answers.ts';
 import { askingHealth } from './asking-health.ts';
@@ -16,6 +19,7 @@ import {
   classOf,
   deskOn,
   issued,
+  learning,
   post,
   quantile,
   type Ready,
@@ -35,11 +39,59 @@ const BOUND = 100;
 interface Place extends Class {
   readonly set: string;
   readonly next: string;
+  readonly marked: string;
   readonly ready: readonly Ready[];
   readonly tutor: string;
 }
 
-/** A class with an open set, of which everybody has a paper, and another one of which nobody has. */
+/** Learners with marked papers of their own; those of the others are copies. */
+const MARKED = 20;
+
+/** Papers of some learners that are handed in and marked. */
+async function markedPapers(
+  desk: Desk,
+  set: string,
+  learners: readonly string[],
+): Promise<readonly string[]> {
+  const kept = (await desk.store.homework.set(set))!;
+  const papers: string[] = [];
+  for (const [at, learner] of learners.entries()) {
+    const { paper, bodies } = await readyOf(desk, set, learner);
+    const answers = bodies
+      .filter((_, item) => (item + at) % 4 > 0)
+      .flatMap((body) => JSON.parse(body).answers);
+    await saveAnswers(desk, learning(learner), paper, { answers });
+    await submitPaper(desk, learning(learner), paper);
+    await settlePaper(desk, kept, paper);
+    papers.push(paper);
+  }
+  return papers;
+}
+
+/** Gives others copies of papers. */
+function copyPapers(
+  file: string,
+  papers: readonly string[],
+  learners: readonly string[],
+  name: string,
+): void {
+  const database = new Database(file);
+  const columns = (database.pragma('table_info(papers)') as { name: string }[])
+    .map((column) => `"${column.name}"`)
+    .filter((column) => !['"id"', '"code"', '"learner"'].includes(column))
+    .join(', ');
+  const copy = database.prepare(
+    `insert into papers (id, code, learner, ${columns}) select ?, ?, ?, ${columns} from papers where id = ?`,
+  );
+  database.transaction(() => {
+    learners.forEach((learner, at) => {
+      copy.run(`${name}-${at}`, `${name}-${at}`, learner, papers[at % papers.length]!);
+    });
+  })();
+  database.close();
+}
+
+/** A class with an open set, of which everybody has a paper, one of which all are marked, and one of which nobody has. */
 async function fill(folder: string): Promise<Place> {
   const file = storeFile(folder);
   const store = await openSqliteStore(file);
@@ -47,30 +99,22 @@ async function fill(folder: string): Promise<Place> {
   const made = await classOf(store, LEARNERS);
   const set = await issued(desk, made.id);
   const next = await issued(desk, made.id);
+  const marked = await issued(desk, made.id);
+  const papers = await markedPapers(desk, marked, made.learners.slice(0, MARKED));
   const ready: Ready[] = [];
   for (const learner of made.learners.slice(0, REAL)) ready.push(await readyOf(desk, set, learner));
   const admin = (await store.people.persons.make({ name: 'Ada Office', role: 'admin' }))!;
   const tutor = `polewise_session=${await store.people.sessions.begin(admin.id, 'bench')}`;
   await store.close();
-  const database = new Database(file);
-  const columns = (database.pragma('table_info(papers)') as { name: string }[])
-    .map(({ name }) => `"${name}"`)
-    .filter((name) => !['"id"', '"code"', '"learner"'].includes(name))
-    .join(', ');
-  const codes = database.prepare('select code from papers').pluck().all() as string[];
-  const copy = database.prepare(
-    `insert into papers (id, code, learner, ${columns}) select ?, ?, ?, ${columns} from papers where id = ?`,
+  const others = made.learners.slice(REAL);
+  copyPapers(
+    file,
+    ready.map(({ paper }) => paper),
+    others,
+    'copy',
   );
-  database.transaction(() => {
-    made.learners.slice(REAL).forEach((learner, at) => {
-      const code = codes[at % codes.length]!;
-      const letters = 'ABCDEFGHJKLMNPQRSTUVWXYZ';
-      const other = `${letters[Math.floor(at / 24) % 24]}${letters[at % 24]}${code.slice(2)}`;
-      copy.run(`copy-${at}`, `${other.slice(0, -1)}${at}`, learner, ready[at % REAL]!.paper);
-    });
-  })();
-  database.close();
-  return { ...made, set, next, ready, tutor };
+  copyPapers(file, papers, made.learners.slice(MARKED), 'marked');
+  return { ...made, set, next, marked, ready, tutor };
 }
 
 interface Got {
@@ -164,8 +208,8 @@ async function beside(folder: string): Promise<readonly Row[]> {
     ['papers being made', make],
     ['a package for another system', file(`/api/homework/${place.set}/package-3.0.zip`)],
     ['papers being handed in and marked', handIn],
-    ['marks as a table', file(`/api/homework/${place.set}/marks.csv`)],
-    ['marks as statements', file(`/api/homework/${place.set}/statements.json`)],
+    [`marks of ${LEARNERS} papers of 20 items as a table`, file(`/api/homework/${place.marked}/marks.csv`)],
+    [`the same as statements`, file(`/api/homework/${place.marked}/statements.json`)],
   ];
   for (const [what, work] of works) {
     const { value, times } = await meanwhile(RATE, save, work);

@@ -11,9 +11,11 @@ export interface MarksRow {
   readonly mark: PaperMark | null;
 }
 
-/** An item whose mark a tutor has changed is named in the last column. */
-export function marksCsv(set: HomeworkSet, rows: readonly MarksRow[]): string {
-  const head = [
+const line = (cells: readonly Cell[]): string => writeCsv([cells], { forSpreadsheets: true });
+
+/** The line that names the columns. */
+export const marksHead = ({ places }: HomeworkSet): string =>
+  line([
     'set',
     'learner',
     'name',
@@ -22,25 +24,30 @@ export function marksCsv(set: HomeworkSet, rows: readonly MarksRow[]): string {
     'out of',
     'percent',
     'answered',
-    ...set.places.map(({ skill }, index) => `${index + 1} ${skill}`),
+    ...places.map(({ skill }, index) => `${index + 1} ${skill}`),
     'changed by tutor',
-  ];
-  const body = rows.map(({ learner, name, mark }): readonly Cell[] => {
-    if (!mark) return [set.id, learner, name, ...head.slice(3).map(() => null)];
-    const { earned, outOf, share, answered } = totalOf(mark);
-    const changed = mark.items.flatMap(({ overrides }, index) => (overrides.length > 0 ? [index + 1] : []));
-    return [
-      set.id,
-      learner,
-      name,
-      mark.attempt,
-      earned,
-      outOf,
-      Math.round(share * 1000) / 10,
-      answered,
-      ...mark.items.map(earnedOf),
-      changed.join(' '),
-    ];
-  });
-  return writeCsv([head, ...body], { forSpreadsheets: true });
+  ]);
+
+/** One learner's line. An item whose mark a tutor has changed is named in the last column. */
+export function marksLine({ id, places }: HomeworkSet, { learner, name, mark }: MarksRow): string {
+  // Of who handed in nothing: attempt, earned, out of, percent, answered, each place, what was changed.
+  if (!mark) return line([id, learner, name, ...Array(places.length + 6).fill(null)]);
+  const { earned, outOf, share, answered } = totalOf(mark);
+  const changed = mark.items.flatMap(({ overrides }, index) => (overrides.length > 0 ? [index + 1] : []));
+  return line([
+    id,
+    learner,
+    name,
+    mark.attempt,
+    earned,
+    outOf,
+    Math.round(share * 1000) / 10,
+    answered,
+    ...mark.items.map(earnedOf),
+    changed.join(' '),
+  ]);
 }
+
+/** The whole table. */
+export const marksCsv = (set: HomeworkSet, rows: readonly MarksRow[]): string =>
+  marksHead(set) + rows.map((row) => marksLine(set, row)).join('');

@@ -1,10 +1,11 @@
 /** Homework as files: marks, statements, packages. */
-import type { PaperMark } from '../../../shared/homework.ts';
-import { marksCsv, type QtiVersion, type XapiStatement, xapiStatements } from '../../homework/index.ts';
+import type { Readable } from 'node:stream';
+import type { MarksRow, QtiVersion } from '../../homework/index.ts';
 import type { Asking } from '../people/gate.ts';
-import { others, soon } from '../turns.ts';
+import { soon } from '../turns.ts';
+import type { PaperToState } from '../work/jobs.ts';
 import { tutorsSet } from './access.ts';
-import { type Desk, workFor } from './desk.ts';
+import { type Desk, fileFor, workFor } from './desk.ts';
 import { countingIn, learnersOf } from './reports.ts';
 import { samplePaperOf } from './sample.ts';
 import { settledHeads } from './settle.ts';
@@ -12,20 +13,21 @@ import { settledHeads } from './settle.ts';
 /** Milliseconds for which a file waits for papers to be marked: it has to be whole, so for as long as a class takes. */
 const MARKING = 60_000;
 
-/** The marks of a set as a table: everybody in the class, with the attempt that counts. */
-export async function marksFile(desk: Desk, asking: Asking, id: string): Promise<string> {
+/** The marks of a set as a table, piece by piece: everybody in the class, with the attempt that counts. */
+export async function marksFile(desk: Desk, asking: Asking, id: string): Promise<Readable> {
   const kept = await tutorsSet(desk, asking, id);
+  const { homework } = desk.store;
   const people = await learnersOf(desk, kept.class);
   const { heads } = await settledHeads(desk, [kept], soon(MARKING));
   const counting = countingIn(kept.set, heads);
-  const rows: { learner: string; name: string; mark: PaperMark | null }[] = [];
-  for (const person of people) {
-    const head = counting.get(person.id)?.head;
-    const mark = head ? await desk.store.homework.markOf(head.id) : null;
-    rows.push({ learner: person.id, name: person.name, mark });
-    await others();
+  async function* rows(): AsyncGenerator<MarksRow> {
+    for (const person of people) {
+      const head = counting.get(person.id)?.head;
+      const mark = head ? await homework.markOf(head.id) : null;
+      yield { learner: person.id, name: person.name, mark };
+    }
   }
-  return marksCsv(kept.set, rows);
+  return fileFor(desk, asking.id, 'tableMarks', { set: kept.set }, rows());
 }
 
 /** A UUID that follows from bytes (RFC 9562, version 8: its own rule). */
@@ -37,41 +39,36 @@ function uuidOf(bytes: Uint8Array): string {
 }
 
 /**
- * The marked papers of a set as xAPI statements, every attempt. Learners go by pseudonyms that only this installation can
- * make; statements keep their ids, so that sending them twice counts once.
+ * The marked papers of a set as xAPI statements, every attempt, piece by piece. Learners go by pseudonyms that only this
+ * installation can make; statements keep their ids, so that sending them twice counts once.
  *
  * @param base - where the installation is found: `https://drawings.example`
  */
-export async function statementsOf(
+export async function statementsFile(
   desk: Desk,
   asking: Asking,
   id: string,
   base: string,
-): Promise<readonly XapiStatement[]> {
+): Promise<Readable> {
   const kept = await tutorsSet(desk, asking, id);
-  const { installation } = desk.store.people;
+  const { homework, people } = desk.store;
   const { heads } = await settledHeads(desk, [kept], soon(MARKING));
-  const statements: XapiStatement[] = [];
-  for (const head of heads) {
-    const mark = await desk.store.homework.markOf(head.id);
-    if (!mark) continue;
-    await others();
-    const pseudonym = (await installation.keyed('account', head.learner)).toString('hex').slice(0, 32);
-    const uuids = new Map<number | 'paper', string>();
-    for (const what of [...mark.items.keys(), 'paper' as const])
-      uuids.set(what, uuidOf(await installation.keyed('statement', `${head.id}|${what}`)));
-    statements.push(
-      ...xapiStatements({
-        set: kept.set,
-        mark,
-        base,
-        account: { homePage: base, name: pseudonym },
-        at: head.submittedAt ?? kept.set.closesAt,
-        uuidFor: (what) => uuids.get(what)!,
-      }),
-    );
+  const keyed = await people.installation.keyer();
+  async function* papers(): AsyncGenerator<PaperToState> {
+    for (const { id: paper, learner, submittedAt } of heads) {
+      const mark = await homework.markOf(paper);
+      if (!mark) continue;
+      const uuids = new Map(
+        [...mark.items.keys(), 'paper' as const].map((what) => [
+          what,
+          uuidOf(keyed('statement', `${paper}|${what}`)),
+        ]),
+      );
+      const name = keyed('account', learner).toString('hex').slice(0, 32);
+      yield { mark, account: { homePage: base, name }, at: submittedAt ?? kept.set.closesAt, uuids };
+    }
   }
-  return statements;
+  return fileFor(desk, asking.id, 'stateMarks', { set: kept.set, base }, papers());
 }
 
 /** The sample paper as a package for another system, with the right answers. */

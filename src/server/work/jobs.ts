@@ -14,12 +14,17 @@ import type { SamplePaper } from '../../../shared/homework-views.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Checked } from '../../../shared/problem.ts';
 import {
+  type MarksRow,
   markInSteps,
+  marksHead,
+  marksLine,
   type PlacesRequest,
   paperInSteps,
   placesInSteps,
   type QtiRequest,
   qtiPackage,
+  type XapiRequest,
+  xapiStatements,
 } from '../../homework/index.ts';
 import {
   type AnswerKeyRequest,
@@ -93,10 +98,15 @@ export interface EvidenceToPrint extends Omit<EvidenceRequest, 'day' | 'madeAt'>
   readonly zone: string;
 }
 
-/** Papers one by one, and the file piece by piece: neither of them is ever held whole. */
-async function printed(
+/** A marked paper of which statements are made, with the ids of its statements. */
+export interface PaperToState extends Pick<XapiRequest, 'mark' | 'account' | 'at'> {
+  readonly uuids: ReadonlyMap<number | 'paper', string>;
+}
+
+/** Papers (or their marks) one by one, and the file piece by piece: neither of them is ever held whole. */
+async function inPieces<T>(
   { next, give }: Talk,
-  print: (papers: AsyncIterable<PrintedPaper>, out: Out) => Promise<unknown>,
+  make: (each: AsyncIterable<T>, out: Out) => Promise<unknown>,
 ): Promise<void> {
   let pieces: Uint8Array[] = [];
   const giveAll = async (): Promise<void> => {
@@ -104,15 +114,15 @@ async function printed(
     pieces = [];
     if (whole.length > 0) await give(whole);
   };
-  async function* papers(): AsyncGenerator<PrintedPaper> {
+  async function* each(): AsyncGenerator<T> {
     for (;;) {
       await giveAll();
-      const paper = await next<PrintedPaper>();
-      if (!paper) return;
-      yield paper;
+      const one = await next<T>();
+      if (one === undefined) return;
+      yield one;
     }
   }
-  await print(papers(), (piece) => pieces.push(piece));
+  await make(each(), (piece) => pieces.push(piece));
   await giveAll();
 }
 
@@ -126,13 +136,34 @@ export const jobs = {
     inTurns(paperInSteps(set, seat, (place, circuit) => taken.get(place)?.has(circuit) === true)),
   markPaper: ({ paper, counted }: PaperToMark): Promise<PaperMark> => inTurns(markInSteps(paper, counted)),
   printPapers: (request: PapersToPrint, talk: Talk): Promise<void> =>
-    printed(talk, (papers, out) => classPapersPdf({ ...request, papers, out })),
+    inPieces<PrintedPaper>(talk, (papers, out) => classPapersPdf({ ...request, papers, out })),
   printKey: (request: KeyToPrint, talk: Talk): Promise<void> =>
-    printed(talk, (papers, out) => answerKeyPdf({ ...request, papers, out })),
+    inPieces<PrintedPaper>(talk, (papers, out) => answerKeyPdf({ ...request, papers, out })),
   printEvidence: ({ zone, ...request }: EvidenceToPrint): Promise<Uint8Array> => {
     const { day } = wordsFor(zone);
     return evidencePdf({ ...request, day, madeAt: day(request.made.getTime()) });
   },
+  /** The marks of a set as a table, from a line for each learner. */
+  tableMarks: ({ set }: { readonly set: HomeworkSet }, talk: Talk): Promise<void> =>
+    inPieces<MarksRow>(talk, async (rows, out) => {
+      out(Buffer.from(marksHead(set)));
+      for await (const row of rows) out(Buffer.from(marksLine(set, row)));
+    }),
+  /** The marks of a set as a JSON list with a statement on each line. */
+  stateMarks: (request: Pick<XapiRequest, 'set' | 'base'>, talk: Talk): Promise<void> =>
+    inPieces<PaperToState>(talk, async (papers, out) => {
+      let before = '[\n';
+      for await (const { uuids, ...paper } of papers)
+        for (const statement of xapiStatements({
+          ...request,
+          ...paper,
+          uuidFor: (what) => uuids.get(what)!,
+        })) {
+          out(Buffer.from(before + JSON.stringify(statement)));
+          before = ',\n';
+        }
+      out(Buffer.from(before === '[\n' ? '[]\n' : '\n]\n'));
+    }),
   packQti: async (request: QtiRequest): Promise<Uint8Array> => qtiPackage(request),
   /** The items of a paper as its tutor is shown them, with the right answers. */
   explainPaper: ({ items }: Paper): Promise<SamplePaper['items']> => inTurns(explained(items)),

@@ -28,6 +28,8 @@ const RULES: Readonly<Record<JobName, Rule>> = {
   // As long as it takes to send it to somebody far away.
   printPapers: { sort: 'files', most: 600_000 },
   printKey: { sort: 'files', most: 600_000 },
+  tableMarks: { sort: 'files', most: 600_000 },
+  stateMarks: { sort: 'files', most: 600_000 },
   printEvidence: { sort: 'files', most: 60_000 },
   packQti: { sort: 'files', most: 60_000 },
 };

@@ -18,11 +18,13 @@ async function secretOf(db: Kysely<Tables>): Promise<Buffer> {
   return Buffer.from((await read())!.value, 'base64url');
 }
 
-/** A keyed hash: the same for the same text, and without the secret nobody can tell the text or make another one's. */
-const keyed = async (db: Kysely<Tables>, purpose: string, text: string): Promise<Buffer> =>
-  createHmac('sha256', await secretOf(db))
-    .update(`${purpose}|${text}`)
-    .digest();
+/** Makes a keyed hash: the same for the same text, and without the secret nobody can tell the text or make another one's. */
+export type Keyer = (purpose: string, text: string) => Buffer;
+
+async function keyerOn(db: Kysely<Tables>): Promise<Keyer> {
+  const secret = await secretOf(db);
+  return (purpose, text) => createHmac('sha256', secret).update(`${purpose}|${text}`).digest();
+}
 
 /** Keeps everybody else away who does the same, until the transaction ends. It has to be the first thing in it. */
 export async function lockInstallation(db: Transaction<Tables>): Promise<void> {
@@ -36,7 +38,9 @@ export async function lockInstallation(db: Transaction<Tables>): Promise<void> {
 export const installationOn = (db: Kysely<Tables>) => ({
   /** See `secretOf`. It never leaves the server. */
   secret: (): Promise<Buffer> => secretOf(db),
-  keyed: (purpose: string, text: string): Promise<Buffer> => keyed(db, purpose, text),
+  keyed: async (purpose: string, text: string): Promise<Buffer> => (await keyerOn(db))(purpose, text),
+  /** For many. */
+  keyer: (): Promise<Keyer> => keyerOn(db),
 });
 
 export type Installation = ReturnType<typeof installationOn>;

@@ -1,5 +1,5 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import { paperFor } from '../../../src/homework/index.ts';
+import { markPaper, marksCsv, paperFor, xapiStatements } from '../../../src/homework/index.ts';
 import { classPapersPdf } from '../../../src/homework/print/index.ts';
 import { ApiFailure } from '../../../src/server/problems.ts';
 import { WorkThreads } from '../../../src/server/work/threads.ts';
@@ -103,6 +103,55 @@ describe('work in threads', () => {
     ]);
     expect(file).toBe(await fileBy(workHere));
     expect(file).toBe(withoutId(await classPapersPdf({ ...request, papers: printed })));
+  });
+
+  it('that makes a table or statements of marks does so piece by piece, as they are made whole', async () => {
+    const made = paperFor(set, seat!);
+    if (!made.ok) throw new Error('no paper');
+    const mark = markPaper(made.value, new Map());
+    const rows = ['=Ann', 'Bo', 'Cy'].map((name) => ({
+      learner: name,
+      name,
+      mark: name === 'Bo' ? null : mark,
+    }));
+    const base = 'https://drawings.example';
+    const uuids = new Map<number | 'paper', string>([['paper', 'the paper']]);
+    for (const item of mark.items.keys()) uuids.set(item, `item ${item}`);
+    const states = ['one', 'two'].map((name) => ({ mark, account: { homePage: base, name }, at: 5, uuids }));
+    const order: string[] = [];
+    async function* feed<T>(all: readonly T[]) {
+      for (const [at, one] of all.entries()) {
+        order.push(`asked for ${at}`);
+        yield one;
+      }
+    }
+    const fileOf = async (
+      run: (manner: { owner: string; take: (piece: Uint8Array) => Promise<void> }) => Promise<unknown>,
+    ): Promise<string> => {
+      const pieces: Uint8Array[] = [];
+      const take = async (piece: Uint8Array): Promise<void> => {
+        order.push('given a piece');
+        pieces.push(piece);
+      };
+      await run({ owner: 'me', take });
+      return Buffer.concat(pieces).toString();
+    };
+    for (const work of [threads, workHere]) {
+      order.length = 0;
+      const table = await fileOf((manner) =>
+        work.run('tableMarks', { set }, { ...manner, feed: feed(rows) }),
+      );
+      expect(order.slice(0, 4)).toEqual(['given a piece', 'asked for 0', 'given a piece', 'asked for 1']);
+      expect(table).toBe(marksCsv(set, rows));
+      const json = (all: typeof states) =>
+        fileOf((manner) => work.run('stateMarks', { set, base }, { ...manner, feed: feed(all) }));
+      expect(JSON.parse(await json(states))).toEqual(
+        states.flatMap((paper) =>
+          xapiStatements({ set, base, ...paper, uuidFor: (what) => uuids.get(what)! }),
+        ),
+      );
+      expect(JSON.parse(await json([]))).toEqual([]);
+    }
   });
 
   it('fails with what its source fails with, or whoever takes the file', async () => {

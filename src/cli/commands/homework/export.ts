@@ -1,7 +1,8 @@
+import { buffer } from 'node:stream/consumers';
 import { type Command, Option } from 'commander';
 import type { QtiVersion } from '../../../homework/index.ts';
 import type { Desk } from '../../../server/homework/desk.ts';
-import { marksFile, packageOf, statementsOf } from '../../../server/homework/exports.ts';
+import { marksFile, packageOf, statementsFile } from '../../../server/homework/exports.ts';
 import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { findSet } from './find.ts';
@@ -23,18 +24,13 @@ function baseIn({ base }: Options): string {
   return base.replace(/\/+$/, '');
 }
 
-async function contentFor(
-  desk: Desk,
-  set: string,
-  file: string,
-  options: Options,
-): Promise<string | Uint8Array> {
+async function contentFor(desk: Desk, set: string, file: string, options: Options): Promise<Uint8Array> {
   const kind = /\.(csv|json|zip)$/i.exec(file)?.[1]?.toLowerCase();
   switch (kind) {
     case 'csv':
-      return marksFile(desk, AT_THE_TERMINAL, set);
+      return buffer(await marksFile(desk, AT_THE_TERMINAL, set));
     case 'json':
-      return JSON.stringify(await statementsOf(desk, AT_THE_TERMINAL, set, baseIn(options)), null, 2);
+      return buffer(await statementsFile(desk, AT_THE_TERMINAL, set, baseIn(options)));
     case 'zip':
       return packageOf(desk, AT_THE_TERMINAL, set, options.qti);
     default:

@@ -4,7 +4,7 @@ import { homeworkRoutes } from '../../../../shared/api-homework.ts';
 import type { FileReply } from '../../../../shared/api-route.ts';
 import { addRoute } from '../../add-route.ts';
 import type { Desk } from '../../homework/desk.ts';
-import { marksFile, packageOf, statementsOf } from '../../homework/exports.ts';
+import { marksFile, packageOf, statementsFile } from '../../homework/exports.ts';
 import { evidenceFile, keyFile, papersFile } from '../../homework/prints.ts';
 import { streamOf } from '../../piece-stream.ts';
 import type { Service } from '../../service.ts';
@@ -39,12 +39,12 @@ export function addHomeworkFiles(app: FastifyInstance, service: Service, desk: D
     send(reply, evidencePdf.reply, 'evidence.pdf', await evidenceFile(desk, person, params.person, query)),
   );
   addRoute(app, service, marksCsv, async ({ person, params, reply }) =>
-    send(reply, marksCsv.reply, 'marks.csv', await marksFile(desk, person, params.set)),
+    send(reply, marksCsv.reply, 'marks.csv', await streamOf(await marksFile(desk, person, params.set))),
   );
   addRoute(app, service, statements, async ({ person, params, request, reply }) => {
     const base = service.transport.originOf(request);
-    const found = await statementsOf(desk, person, params.set, base);
-    return send(reply, statements.reply, 'statements.json', JSON.stringify(found));
+    const file = await statementsFile(desk, person, params.set, base);
+    return send(reply, statements.reply, 'statements.json', await streamOf(file));
   });
   addRoute(app, service, package30, async ({ person, params, reply }) =>
     send(reply, package30.reply, 'package-3.0.zip', await packageOf(desk, person, params.set, '3.0')),
