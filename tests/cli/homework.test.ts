@@ -116,6 +116,8 @@ describe('homework', () => {
     [[...NEW, '--title', 'x', '--closes', '2025-01-01'], 'closes before it opens'],
     [[...NEW, '--title', 'x', '--items', '90'], '--items 90'],
     [['issue', 'never'], 'There is no set never'],
+    // There is a Week 40.
+    [['issue', 'Week 4'], 'There is no set Week 4'],
     [['papers', 'week 40', '--out', 'papers.doc'], 'no name of a PDF'],
     [['mark', 'week 40', 'ABC', '1', '1'], 'code'],
     [['export', 'week 40', 'marks.xls'], 'neither .csv nor .json nor .zip'],

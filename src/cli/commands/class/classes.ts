@@ -70,7 +70,7 @@ export function addClasses(group: Command, io: Io): void {
     .command('show')
     .summary('show who is in a class')
     .description('Shows who is in a class.')
-    .argument('<class>', 'title or id')
+    .argument('<class>', 'title, words of it, or id')
     .option(...DATA_OPTION)
     .addHelpText('after', helpAfter(io, ['polewise class show "Flour line"']))
     .action((name: string, { data }: DataOption) =>
@@ -90,7 +90,7 @@ export function addClasses(group: Command, io: Io): void {
     .command('code')
     .summary('show or change the joining code')
     .description('Shows the joining code of a class, or changes it.')
-    .argument('<class>', 'title or id')
+    .argument('<class>', 'title, words of it, or id')
     .option('--fresh', 'another code; the one so far no longer works')
     .option('--close', 'nobody may join from now on')
     .option('--open', 'may be joined again')

@@ -1,8 +1,18 @@
 /** The class and the person that somebody names on the command line. */
 import type { ClassDetail, Person } from '../../../../shared/people.ts';
 import type { Store } from '../../../store/index.ts';
-import { UsageError } from '../../io.ts';
+import { type Kind, theOne } from '../../named.ts';
 import { findClass } from '../homework/find.ts';
+
+const PERSON: Kind = {
+  none: 'There is nobody called',
+  many: 'people',
+  inPart: false,
+  otherwise: 'polewise class show names those in a class.',
+};
+
+/** People looked up at once. */
+const PAGE = 200;
 
 export async function classNamed(store: Store, name: string): Promise<ClassDetail> {
   const { id } = await findClass(store, name);
@@ -13,13 +23,15 @@ export async function classNamed(store: Store, name: string): Promise<ClassDetai
 export async function personNamed({ people }: Store, name: string): Promise<Person> {
   const exact = (await people.persons.byId(name)) ?? (await people.persons.bySignIn(name))?.person;
   if (exact) return exact;
-  const like = (await people.persons.find(name, 0, 200)).people;
-  const found = like.filter((one) => one.name.toLowerCase() === name.toLowerCase());
-  if (found.length === 1) return found[0]!;
-  if (found.length > 1)
-    throw new UsageError(
-      `${found.length} people are called ${name}.`,
-      `Name one by the id: ${found.map(({ id }) => id).join(', ')}.`,
-    );
-  throw new UsageError(`There is nobody called ${name}.`, 'polewise class show names those in a class.');
+  const like: Person[] = [];
+  for (;;) {
+    const { people: some } = await people.persons.find(name, like.length, PAGE);
+    like.push(...some);
+    if (some.length < PAGE) break;
+  }
+  return theOne(
+    like.map((one) => ({ id: one.id, called: one.name, of: one.signIn, one })),
+    name,
+    PERSON,
+  ).one;
 }

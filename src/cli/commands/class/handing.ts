@@ -116,7 +116,7 @@ export function addHanding(group: Command, io: Io, running: Running): void {
     .command('slips')
     .summary('write slips to hand out')
     .description('Writes slips to cut apart and hand out, as a PDF.')
-    .argument('<class>', 'title or id')
+    .argument('<class>', 'title, words of it, or id')
     .requiredOption('--out <file>', 'the PDF to write')
     .option('--links', 'with a name and a link each, for all who have no password yet')
     .option('--count <number>', 'how many slips with the code')
@@ -135,7 +135,7 @@ export function addHanding(group: Command, io: Io, running: Running): void {
     .command('roster')
     .summary('take people over, or give them out')
     .description('Takes people over into a class, or gives them out.')
-    .argument('<class>', 'title or id')
+    .argument('<class>', 'title, words of it, or id')
     .option(
       '--in <path>',
       'a .csv with the column name, or the folder of a OneRoster 1.1 export; - is standard input',

@@ -49,7 +49,7 @@ export function addExport(homework: Command, io: Io): void {
       .description(
         'Writes the marks as a table (.csv), as xAPI statements (.json), or the sample paper as a QTI package (.zip).',
       )
-      .argument('<set>', 'the set, by its title or id')
+      .argument('<set>', 'the set, by its title, words of it, or id')
       .argument('<file>', 'its name says what it is: marks.csv, statements.json, package.zip')
       .addOption(new Option('--qti <version>', 'of a package').choices(['3.0', '2.2']).default('3.0'))
       .option('--base <address>', 'where this installation is found, for statements'),

@@ -38,7 +38,7 @@ export function addIssue(homework: Command, io: Io, running: Running): void {
       .description(
         'Issues a set and makes a paper for every learner. Whoever joins later gets one on beginning. Twice is once, so it can be stopped and run again.',
       )
-      .argument('<set>', 'the set, by its title or id'),
+      .argument('<set>', 'the set, by its title, words of it, or id'),
   )
     .addHelpText('after', helpAfter(io, ['polewise homework issue "Week 40"']))
     .action((name: string, options: StoreOptions) =>

@@ -12,7 +12,7 @@ export function addList(homework: Command, io: Io): void {
       .command('list')
       .summary('list the sets of a class')
       .description('Lists the sets of a class, the newest first.')
-      .argument('<class>', 'the class, by its title or id'),
+      .argument('<class>', 'the class, by its title, words of it, or id'),
   )
     .addHelpText('after', helpAfter(io, ['polewise homework list "Autumn fitters"']))
     .action((name: string, options: StoreOptions) =>

@@ -86,7 +86,7 @@ export function addMarks(homework: Command, io: Io, running: { code: number }): 
       .description(
         'Takes marks by the code of the paper: one line in the command, a file of lines, or typed one after another.',
       )
-      .argument('<set>', 'the set, by its title or id')
+      .argument('<set>', 'the set, by its title, words of it, or id')
       .argument('[code]', 'the code on the paper')
       .argument('[marks...]', 'a mark for each item in order; - for one that was left out')
       .option('--from <file>', 'lines of code and marks; - reads standard input'),

@@ -99,7 +99,7 @@ export function addNew(homework: Command, io: Io, running: Running): void {
       .command('new')
       .summary('draft a set')
       .description('Makes a draft: what is asked, how often, and when it is open.')
-      .argument('<class>', 'the class, by its title or id')
+      .argument('<class>', 'the class, by its title, words of it, or id')
       .requiredOption('--title <text>', 'what learners see it called')
       .option('--topic <id...>', 'every skill of this topic; may be given several times')
       .option('--skill <id...>', 'this skill; may be given several times')

@@ -25,7 +25,7 @@ export function addPapers(homework: Command, io: Io, running: Running): void {
       .description(
         'Makes the papers that are missing, and writes all of them as one PDF to print, and the answer key as another.',
       )
-      .argument('<set>', 'the set, by its title or id')
+      .argument('<set>', 'the set, by its title, words of it, or id')
       .option('--out <file>', 'where the papers go, such as papers.pdf')
       .option('--key <file>', 'where the answers go, such as key.pdf'),
   )

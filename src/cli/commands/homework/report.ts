@@ -36,7 +36,7 @@ export function addReport(homework: Command, io: Io): void {
       .description(
         'Marks what was handed in, and tells skills by learners, wrong ideas, what each place told, and whom to look after.',
       )
-      .argument('<set>', 'the set, by its title or id')
+      .argument('<set>', 'the set, by its title, words of it, or id')
       .option('--json', 'the whole report as JSON, with the drawings on which wrong ideas showed'),
   )
     .addHelpText('after', helpAfter(io, ['polewise homework report "Week 40"']))

@@ -18,7 +18,7 @@ export function addSample(homework: Command, io: Io): void {
       .command('sample')
       .summary('show a paper as a learner would get one')
       .description('Prints a paper of the set that nobody gets, with the right answers.')
-      .argument('<set>', 'the set, by its title or id')
+      .argument('<set>', 'the set, by its title, words of it, or id')
       .option('--number <number>', 'another number gives another paper', '1'),
   )
     .addHelpText('after', helpAfter(io, ['polewise homework sample "Week 40" --number 2 | less']))

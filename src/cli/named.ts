@@ -1,0 +1,62 @@
+/** Classes, sets and people by what somebody calls them on the command line: one rule, and one way to say what could be meant. */
+import { UsageError } from './io.ts';
+
+export interface Named {
+  readonly id: string;
+  /** The title, or the name of somebody. */
+  readonly called: string;
+  /** What tells those apart that are called the same: the class of a set, the name with which somebody signs in. */
+  readonly of?: string | null | undefined;
+}
+
+export interface Kind {
+  /** How it is told that there is none: `There is no class`. */
+  readonly none: string;
+  readonly many: string;
+  /** Of a title a part will do; of somebody's name it won't. */
+  readonly inPart: boolean;
+  /** What helps where there is none at all. */
+  readonly otherwise: string;
+}
+
+/** How many are named where none is meant. */
+const MOST_NAMED = 20;
+
+const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{M}\p{N}]+/gu) ?? [];
+
+/** Whether all words of a text stand together in a title: `week 4` in `Ice works, week 4`, and not in `Week 40`. */
+function hasWords(title: string, text: string): boolean {
+  const wanted = wordsOf(text);
+  return wanted.length > 0 && ` ${wordsOf(title).join(' ')} `.includes(` ${wanted.join(' ')} `);
+}
+
+const listed = (some: readonly Named[]): string =>
+  some.map(({ id, called, of }) => `    ${id}  ${called}${of ? ` (${of})` : ''}`).join('\n');
+
+/**
+ * The one that is meant: by its id; else the one that is called just so, in large letters or small; else the only one whose title
+ * has these words in it.
+ *
+ * @throws UsageError when there is none, or several, with all that could be meant
+ */
+export function theOne<T extends Named>(all: readonly T[], text: string, kind: Kind): T {
+  const small = text.trim().toLowerCase();
+  const ways: readonly ((one: T) => boolean)[] = [
+    ({ id }) => id === text,
+    ({ called }) => called.toLowerCase() === small,
+    ({ called }) => kind.inPart && hasWords(called, text),
+  ];
+  const found = ways.map((isMeant) => all.filter(isMeant)).find((some) => some.length > 0) ?? [];
+  const [one, another] = found;
+  if (one && !another) return one;
+  if (one)
+    throw new UsageError(
+      `There are ${found.length} ${kind.many} that ${text} could be.`,
+      `Name the one you mean by the id:\n${listed(found)}`,
+    );
+  const there = all.slice(0, MOST_NAMED);
+  throw new UsageError(
+    `${kind.none} ${text}.`,
+    there.length > 0 ? `There are:\n${listed(there)}` : kind.otherwise,
+  );
+}
