@@ -2,10 +2,10 @@
 import { z } from 'zod';
 import { type ApiRoute, done } from './api-route.ts';
 import { moment } from './memory.ts';
+import { newName } from './new-names.ts';
 import {
   classId,
   classTitle,
-  displayName,
   joiningCode,
   manner,
   password,
@@ -14,7 +14,7 @@ import {
   signInName,
 } from './people.ts';
 
-const newAccount = { name: displayName, signIn: signInName, password };
+const newAccount = { name: newName, signIn: signInName, password };
 /** Who asks, as far as the page has to know. */
 export const me = z.strictObject({
   mode: z.enum(['solo', 'class']),

@@ -2,14 +2,13 @@
 import { z } from 'zod';
 import { enteringRoutes } from './api-entering.ts';
 import { type ApiRoute, done, fileReply } from './api-route.ts';
+import { newClassTitle, newIntake, newName } from './new-names.ts';
 import {
   classDetail,
   classId,
   classSummary,
-  classTitle,
   displayName,
   entryLink,
-  intake,
   manner,
   partOfName,
   person,
@@ -78,7 +77,7 @@ export const peopleRoutes = {
     summary: 'Makes a class; who makes it is its tutor.',
     role: 'tutor',
     mode: 'class',
-    body: z.strictObject({ title: classTitle, intake: intake.nullable().default(null) }),
+    body: z.strictObject({ title: newClassTitle, intake: newIntake.nullable().default(null) }),
     reply: classDetail,
     problems: [],
   },
@@ -101,8 +100,8 @@ export const peopleRoutes = {
     mode: 'class',
     params: classParams,
     body: z.strictObject({
-      title: classTitle.optional(),
-      intake: intake.nullable().optional(),
+      title: newClassTitle.optional(),
+      intake: newIntake.nullable().optional(),
       joiningOpen: z.boolean().optional(),
       ended: z.boolean().optional(),
     }),
@@ -137,7 +136,7 @@ export const peopleRoutes = {
     role: 'tutor',
     mode: 'class',
     params: classParams,
-    body: z.strictObject({ names: z.array(displayName).min(1).max(MOST_ADDED) }),
+    body: z.strictObject({ names: z.array(newName).min(1).max(MOST_ADDED) }),
     reply: z.strictObject({ people: z.array(personWithLink) }),
     problems: ['no-such-thing', 'class-full', 'name-alike'],
   },
@@ -227,7 +226,7 @@ export const peopleRoutes = {
     role: 'tutor',
     mode: 'class',
     params: personParams,
-    body: z.strictObject({ name: displayName }),
+    body: z.strictObject({ name: newName }),
     reply: z.strictObject({ person }),
     problems: ['no-such-thing'],
   },
@@ -252,7 +251,7 @@ export const peopleRoutes = {
     summary: 'Makes somebody of any role, with a link to hand over.',
     role: 'admin',
     mode: 'class',
-    body: z.strictObject({ name: displayName, role: personRole }),
+    body: z.strictObject({ name: newName, role: personRole }),
     reply: personWithLink,
     problems: [],
   },

@@ -24,6 +24,7 @@ import {
 } from './homework-reports.ts';
 import { proofsWanted } from './issued.ts';
 import { circuitId, moment, skillId } from './memory.ts';
+import { newSetTitle } from './new-names.ts';
 import { classId } from './people.ts';
 import { learnerId } from './practice.ts';
 
@@ -38,7 +39,7 @@ export const paperId = z
 /** What a tutor chooses; places follow from it. */
 export const homeworkWish = z
   .strictObject({
-    title: z.string().trim().min(1).max(120),
+    title: newSetTitle,
     /** Every skill of these topics that circuits can be made for. */
     topics: z.array(z.string().min(1).max(64)).max(40).default([]),
     skills: z.array(skillId).max(40).default([]),

@@ -1,6 +1,7 @@
 /** Reads a roster of either form into whom it wants in the class: all of it, or every mistake with its line. */
 import type { RosterIn } from '../../../shared/api-people.ts';
-import { displayName, type Manner, manner, personId, signInName } from '../../../shared/people.ts';
+import { beginsFormula, NO_FORMULA, newName } from '../../../shared/new-names.ts';
+import { type Manner, manner, personId, signInName } from '../../../shared/people.ts';
 import type { Checked, Problem } from '../../../shared/problem.ts';
 import {
   type InterchangeCode,
@@ -20,6 +21,8 @@ const problem = (code: InterchangeCode, place: Partial<Problem>, message: string
 
 /** Columns of the table that is written and read here; only the name has to be there. */
 export const ROSTER_TABLE = ['id', 'name', 'sign-in', 'manner'] as const;
+
+const formulaHint = `A name ${NO_FORMULA}.`;
 
 /** The name for signing in, where a text can be one. */
 const signInOf = (text: string): string | null => signInName.safeParse(text.toLowerCase()).data ?? null;
@@ -49,8 +52,12 @@ function fromTable(text: string): Checked<readonly WantedMember[]> {
       problems.push(problem('roster-bad-value', { line }, message, hint));
       return [];
     };
-    const name = displayName.safeParse(withoutGuards(value('name')));
-    if (!name.success) return bad('There is no name that can be kept.', 'One line, 1 to 80 letters.');
+    const given = withoutGuards(value('name'));
+    const name = newName.safeParse(given);
+    if (!name.success)
+      return beginsFormula(given, true)
+        ? bad(`${given} can't be a name.`, formulaHint)
+        : bad('There is no name that can be kept.', 'One line, 1 to 80 letters.');
     const how = manner.safeParse(value('manner') || 'learner');
     if (!how.success) return bad(`manner can't be ${value('manner')}.`, 'It can be learner or tutor.');
     const signIn = value('sign-in');
@@ -93,6 +100,13 @@ function classIn({ classes }: Roster, wanted: string | undefined): Checked<strin
 const fullName = (given: string, family: string): string =>
   [given, family].filter((name) => name !== '' && name !== '-').join(' ');
 
+/** On which line of the table of users somebody stands; looked up where there is something to say of it. */
+function lineOf(files: Readonly<Record<string, string>>, sourcedId: string): Pick<Problem, 'line'> {
+  const users = readCsv(files['users.csv'] ?? '');
+  const row = users.ok && users.value.rows.find(({ value }) => value('sourcedId') === sourcedId);
+  return row ? { line: row.line } : {};
+}
+
 const MANNERS: Readonly<Record<string, Manner>> = { student: 'learner', teacher: 'tutor' };
 
 function fromOneRoster(
@@ -110,7 +124,8 @@ function fromOneRoster(
     const how = MANNERS[enrollment.role];
     if (enrollment.class !== of.value || enrollment.status !== 'active' || !how) return [];
     if (user?.status !== 'active' || !user.enabled) return [];
-    const name = displayName.safeParse(fullName(user.givenName, user.familyName));
+    const given = fullName(user.givenName, user.familyName);
+    const name = newName.safeParse(given);
     if (name.success) {
       const signIn = user.username === user.sourcedId ? null : signInOf(user.username);
       return [{ id: idIn(user.sourcedId), name: name.data, signIn, manner: how }];
@@ -118,9 +133,9 @@ function fromOneRoster(
     problems.push(
       problem(
         'roster-bad-value',
-        { file: 'users.csv' },
+        { file: 'users.csv', ...lineOf(files, user.sourcedId) },
         `The name of ${user.sourcedId} can't be kept.`,
-        'One line, 1 to 80 letters.',
+        beginsFormula(given, true) ? formulaHint : 'One line, 1 to 80 letters.',
       ),
     );
     return [];

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { classTitle, intake as intakeSchema } from '../../../../shared/people.ts';
+import { beginsFormula, NO_FORMULA, newClassTitle, newIntake } from '../../../../shared/new-names.ts';
 import { counted } from '../../counted.ts';
 import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
@@ -17,10 +17,13 @@ interface CodeOptions extends DataOption {
   readonly open?: boolean;
 }
 
-const textFor = (schema: typeof classTitle, what: string, given: string): string => {
+const textFor = (schema: typeof newClassTitle, what: string, given: string): string => {
   const read = schema.safeParse(given);
   if (read.success) return read.data;
-  throw new UsageError(`${what} can't be ${given || 'empty'}.`, 'One line, and not too long.');
+  throw new UsageError(
+    `${what} can't be ${given || 'empty'}.`,
+    beginsFormula(given) ? `${what} ${NO_FORMULA}.` : 'One line, and not too long.',
+  );
 };
 
 /** Making classes, looking at them, and their codes. */
@@ -39,8 +42,8 @@ export function addClasses(group: Command, io: Io): void {
     )
     .action((given: string, { data, intake, tutor }: NewOptions) =>
       withNewStore(io, data, async (store) => {
-        const title = textFor(classTitle, 'A title', given);
-        const group = intake === undefined ? null : textFor(intakeSchema, 'An intake', intake);
+        const title = textFor(newClassTitle, 'A title', given);
+        const group = intake === undefined ? null : textFor(newIntake, 'An intake', intake);
         const person = tutor === undefined ? null : await personNamed(store, tutor);
         if (person?.role === 'learner')
           throw new UsageError(`${person.name} is a learner.`, 'polewise class tutor makes a tutor.');

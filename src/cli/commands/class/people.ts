@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { MOST_ADDED } from '../../../../shared/api-people.ts';
-import { displayName } from '../../../../shared/people.ts';
+import { beginsFormula, NO_FORMULA, newName } from '../../../../shared/new-names.ts';
 import { readGiven } from '../../files.ts';
 import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
@@ -16,9 +16,12 @@ interface TutorOptions extends DataOption, AddressOption {
 }
 
 const nameIn = (given: string): string => {
-  const read = displayName.safeParse(given);
+  const read = newName.safeParse(given);
   if (read.success) return read.data;
-  throw new UsageError(`${given} can't be a name.`, 'One line, 1 to 80 letters.');
+  throw new UsageError(
+    `${given} can't be a name.`,
+    beginsFormula(given, true) ? `A name ${NO_FORMULA}.` : 'One line, 1 to 80 letters.',
+  );
 };
 
 /** The names given, and those in a file, one on each line. */

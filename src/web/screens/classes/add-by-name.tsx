@@ -1,9 +1,10 @@
 import { useId, useState } from 'preact/hooks';
 import type { PersonWithLink } from '../../../../shared/api-people.ts';
-import { displayName } from '../../../../shared/people.ts';
+import { beginsFormula, newName } from '../../../../shared/new-names.ts';
 import { call } from '../../api.ts';
 import { useAct } from '../../parts/act.ts';
 import { Form } from '../../parts/field.tsx';
+import { FORMULA_NAME } from '../enter/names.ts';
 import { Failure } from '../enter/sheet.tsx';
 import type { PartProps } from './class.tsx';
 import { HandedLinks } from './handed-links.tsx';
@@ -22,14 +23,14 @@ export function AddByName({ detail, onDetail }: PartProps) {
     .split('\n')
     .map((line) => line.trim().replace(/\s+/g, ' '))
     .filter((line) => line !== '');
-  const bad = names.find((name) => !displayName.safeParse(name).success);
+  const bad = names.find((name) => !newName.safeParse(name).success);
   const problem =
     names.length === 0
       ? 'Type a name at least.'
       : names.length > MOST
         ? `At most ${MOST} at once; these are ${names.length}.`
         : bad !== undefined
-          ? `This is too long for a name, or not one line: ${bad.slice(0, 60)}`
+          ? `${beginsFormula(bad, true) ? FORMULA_NAME : 'This is too long for a name, or not one line:'} ${bad.slice(0, 60)}`
           : undefined;
   const there = new Set(detail.members.map(({ name }) => name));
   const twice = names.filter((name, at) => there.has(name) || names.indexOf(name) !== at);

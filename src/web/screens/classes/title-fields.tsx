@@ -1,5 +1,6 @@
-import { classTitle, intake as intakeOf } from '../../../../shared/people.ts';
+import { beginsFormula, newClassTitle, newIntake } from '../../../../shared/new-names.ts';
 import { Field } from '../../parts/field.tsx';
+import { FORMULA_NAME } from '../enter/names.ts';
 
 export interface Titled {
   readonly title: string;
@@ -8,10 +9,12 @@ export interface Titled {
 
 /** What has to be put right before it can be sent. */
 export const problemsOf = ({ title, intake }: Titled): { title?: string; intake?: string } => ({
-  ...(classTitle.safeParse(title).success ? {} : { title: 'A name of one line, at most 120 letters.' }),
-  ...(intake.trim() === '' || intakeOf.safeParse(intake).success
+  ...(newClassTitle.safeParse(title).success
     ? {}
-    : { intake: 'One line of at most 60 letters.' }),
+    : { title: beginsFormula(title) ? FORMULA_NAME : 'A name of one line, at most 120 letters.' }),
+  ...(intake.trim() === '' || newIntake.safeParse(intake).success
+    ? {}
+    : { intake: beginsFormula(intake) ? FORMULA_NAME : 'One line of at most 60 letters.' }),
 });
 
 /** As it is sent. */

@@ -1,5 +1,6 @@
 /** What is typed when somebody comes in, read kindly and looked at before it is sent. */
-import { displayName, joiningCode, password, signInName } from '../../../../shared/people.ts';
+import { beginsFormula, newName } from '../../../../shared/new-names.ts';
+import { joiningCode, password, signInName } from '../../../../shared/people.ts';
 
 /** A name for signing in out of whatever was typed: small letters without accents, dots for spaces. */
 export const asSignIn = (typed: string): string =>
@@ -17,9 +18,14 @@ export const asSignIn = (typed: string): string =>
     .replace(/^[._-]+/, '')
     .slice(0, 40);
 
+/** Of a name that a spreadsheet would run. */
+export const FORMULA_NAME =
+  'No word may begin with = + - or @: spreadsheets would run it. Begin with a letter or a digit.';
+
 export const problemOfName = (typed: string): string | undefined => {
   if (typed.trim() === '') return 'Type a name.';
-  return displayName.safeParse(typed).success ? undefined : 'One line of at most 80 letters.';
+  if (newName.safeParse(typed).success) return undefined;
+  return beginsFormula(typed, true) ? FORMULA_NAME : 'One line of at most 80 letters.';
 };
 
 export const problemOfSignIn = (typed: string): string | undefined => {

@@ -1,6 +1,7 @@
 /** A set as it stands in the form, and the wish that it becomes. */
 import type { Bank } from '../../../../../shared/bank.ts';
 import type { HomeworkWish } from '../../../../../shared/homework-views.ts';
+import { beginsFormula, NO_FORMULA } from '../../../../../shared/new-names.ts';
 import { fieldText, momentOf, typedMoment, usualTimes } from '../moments.ts';
 
 export interface Draft {
@@ -67,6 +68,7 @@ export function wishOf(draft: Draft): HomeworkWish | { readonly problem: string 
   const opensAt = momentOf(draft.opensAt);
   const closesAt = momentOf(draft.closesAt);
   if (title.trim() === '') return { problem: 'Give the set a title.' };
+  if (beginsFormula(title)) return { problem: `A title ${NO_FORMULA}.` };
   if (skills.length === 0) return { problem: 'Choose at least one skill.' };
   if (skills.length > 40) return { problem: 'Choose at most 40 skills.' };
   if (leftOut !== undefined)

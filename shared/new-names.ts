@@ -1,0 +1,29 @@
+/**
+ * Names as they come in, of people, classes and sets. What is kept already is read with the schemas of shared/people.ts: a name from
+ * before this rule is still shown and given out.
+ */
+import type { z } from 'zod';
+import { classTitle, displayName, intake, seenName } from './people.ts';
+
+/**
+ * What a spreadsheet runs as a formula begins so (OWASP, CSV Injection; in full width too). Tables for people have an apostrophe before it;
+ * those for programs (OneRoster) have texts as they are.
+ */
+const FORMULA = /^['"]*[=+\-@＝＋－＠]/;
+
+/** Said wherever such a name is refused. */
+export const NO_FORMULA = 'begins with a letter or digit: spreadsheets run what begins with = + - or @';
+
+/** Whether a name, or a word of it where `inWords` is set, begins as a formula does. */
+export const beginsFormula = (name: string, inWords = false): boolean =>
+  (inWords ? seenName(name).split(/\s/) : [seenName(name)]).some((text) => FORMULA.test(text));
+
+const asNew = (schema: z.ZodString, inWords = false): z.ZodString =>
+  schema.refine((name) => !beginsFormula(name, inWords), NO_FORMULA);
+
+/** Of somebody: no word of it either, because tables for programs have the family name, which is the last word, apart. */
+export const newName = asNew(displayName, true);
+export const newClassTitle = asNew(classTitle);
+export const newIntake = asNew(intake);
+/** Of a homework set. */
+export const newSetTitle = asNew(classTitle);
