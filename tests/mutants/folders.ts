@@ -1,0 +1,34 @@
+/** Which code is changed, and which tests have to notice. */
+interface Folder {
+  readonly code: readonly string[];
+  readonly tests: readonly string[];
+}
+
+export const FOLDERS: Readonly<Record<string, Folder>> = {
+  solver: { code: ['src/solver/**/*.ts'], tests: ['tests/solver/**/*.test.ts'] },
+  misconceptions: { code: ['src/misconceptions/*.ts'], tests: ['tests/misconceptions/**/*.test.ts'] },
+  questions: { code: ['src/questions/**/*.ts'], tests: ['tests/questions/**/*.test.ts'] },
+  acceptance: {
+    code: ['src/generator/accept.ts', 'src/generator/difficulty.ts', 'src/generator/features.ts'],
+    tests: ['tests/generator/accept.test.ts', 'tests/generator/difficulty.test.ts'],
+  },
+  memory: { code: ['src/memory/*.ts'], tests: ['tests/memory/**/*.test.ts'] },
+  homework: { code: ['src/homework/**/*.ts'], tests: ['tests/homework/**/*.test.ts'] },
+  // PostgreSQL runs the same tests, and takes ten times as long.
+  store: {
+    code: ['src/store/**/*.ts', '!src/store/migrations/**', '!src/store/postgres*.ts'],
+    tests: ['tests/store/sqlite.test.ts', 'tests/store/{homework,people,record-text,new-id}.test.ts'],
+  },
+  authorisation: {
+    code: ['src/server/people/**/*.ts'],
+    tests: ['tests/server/people/**/*.test.ts', 'tests/server/{roles,signing-in,classes,tries}.test.ts'],
+  },
+  'web-local': {
+    code: ['src/web/local/**/*.ts', 'src/web/learner.ts', 'src/web/engine/memory-kept.ts'],
+    tests: ['tests/web/{sync,one-memory,store-fails,newer-server,never-answers}.test.ts'],
+  },
+  kept: {
+    code: ['src/web/screens/homework/kept/**/*.ts'],
+    tests: ['tests/web/homework-*.test.ts', 'tests/web/never-answers.test.ts'],
+  },
+};
