@@ -3,13 +3,17 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { homeworkRoutes } from '../../shared/api-homework.ts';
 import type { PaperView, SetView } from '../../shared/homework-views.ts';
+import { writeCircuit } from '../../src/circuit/index.ts';
+import { fingerprint } from '../../src/generator/index.ts';
 import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
 import { answerBelieving, markAnswer, rightAnswer } from '../../src/questions/index.ts';
+import { ownBank } from '../support/own-bank.ts';
 import { violations } from './support/axe.ts';
 import type { Device } from './support/devices.ts';
 import { homeworkDesk } from './support/homework-desk.ts';
 import type { Somebody } from './support/homework-server.ts';
 import { allSent, answerOne, DESK, installed, openPractice, PHONE } from './support/practising.ts';
+import { until } from './support/until.ts';
 
 const HOUR = 3_600_000;
 
@@ -347,6 +351,22 @@ describe('a set from its making to its report', () => {
     // More than the item has is refused, and nothing that was typed is lost.
     await page.getByLabel('Marks of 2').fill('1.5');
     await page.getByLabel(/^Reason/).fill('Drawn rightly by hand beside the sheet.');
+    // Somebody else has given it marks meanwhile: that is told, shown, and takes nothing of what was typed.
+    const [, , paper = ''] = new URL(page.url()).hash.split('.');
+    await desk.server.ask(
+      desk.server.tutor,
+      homeworkRoutes.overrideMark,
+      { paper },
+      { item: 4, earned: 1, reason: 'Half of it.', known: 0 },
+    );
+    await page.getByRole('button', { name: 'Keep this mark' }).click();
+    await page
+      .getByRole('alert')
+      .getByText('T. Fennel has given item 5 1 of 2 marks: “Half of it.”')
+      .waitFor();
+    await page.getByText(/Marked by the tutor on .* with 1: Half of it/).waitFor();
+    expect(await page.getByLabel('Marks of 2').inputValue()).toBe('1.5');
+    expect(await page.getByLabel(/^Reason/).inputValue()).toBe('Drawn rightly by hand beside the sheet.');
     await page.getByRole('button', { name: 'Keep this mark' }).click();
     await page.getByText(/Marked by the tutor on .* with 1.5: Drawn rightly by hand/).waitFor();
     await page.getByRole('link', { name: 'All items', exact: true }).click();
@@ -357,6 +377,7 @@ describe('a set from its making to its report', () => {
       return store.homework.markOf(head?.id ?? '');
     });
     expect(marked?.items[4]?.overrides).toMatchObject([
+      { earned: 1, reason: 'Half of it.' },
       { earned: 1.5, reason: 'Drawn rightly by hand beside the sheet.', by: desk.server.tutor.id },
     ]);
     // The first mark stands beside it.
@@ -409,6 +430,75 @@ describe('practice of somebody in a class', () => {
       proofs = await desk.server.look((store) => store.proofsOf(who.id));
     }
     expect(proofs[0]).toMatchObject({ source: 'issued' });
+  });
+});
+
+describe('a circuit of a paper that is open', () => {
+  /** The page knows of it. */
+  const guarded = (page: Page, { id }: Somebody, paper: string): Promise<void> =>
+    until(
+      page,
+      ([name, wanted]) =>
+        new Promise<boolean>((resolve) => {
+          const opening = indexedDB.open(name);
+          opening.onsuccess = () => {
+            const asked = opening.result.transaction('values').objectStore('values').get('guarded');
+            asked.onsuccess = () => {
+              opening.result.close();
+              const papers = asked.result as { paper: string }[] | undefined;
+              resolve(papers?.some((each) => each.paper === wanted) === true);
+            };
+          };
+        }),
+      [`polewise-person-${id}`, paper] as const,
+    );
+  const [told, onward] = [/homework paper of yours that is open/, 'Go on with your homework'] as const;
+
+  it('is drawn in Write and not run; the way leads to the paper, and the tutor sees that it was tried', async () => {
+    await desk.server.ahead(0);
+    const set = await issued({ title: 'Week 44: written off' });
+    const [, who] = desk.server.learners;
+    if (!who) throw new Error('no second learner');
+    const view = (await desk.server.ask(who, homeworkRoutes.beginPaper, { set })) as PaperView;
+    const circuit = await desk.server.look(
+      async (store) => (await store.homework.paper(view.id))?.paper.items[0]?.question.circuit,
+    );
+    if (!circuit) throw new Error('the paper has no item');
+    const { page } = await desk.takeOf(who, PHONE);
+    await openPractice(page, desk.server.address);
+    await guarded(page, who, view.id);
+    await page.goto(`${desk.server.address}/#/bench`);
+    await page.locator('#notation').fill(writeCircuit(circuit));
+    await page.locator('.bench .caution').getByText(told).waitFor();
+    expect(await page.locator('.bench .lines img').count()).toBeGreaterThan(0);
+    expect(await page.locator('.bench .readings').count()).toBe(0);
+    await page.getByRole('link', { name: onward }).tap();
+    await page.getByRole('heading', { name: 'Week 44: written off' }).waitFor();
+
+    const { page: tutors } = await at(desk.server.tutor, DESK, `/set.${set}`, '.schedule .tried');
+    expect(await tutors.locator('.schedule .tried').allTextContents()).toEqual(['; tried 1 item elsewhere']);
+    await tutors.getByRole('link', { name: 'Report', exact: true }).click();
+    await tutors.getByRole('heading', { name: 'Tried elsewhere' }).waitFor();
+    await tutors.getByText('B. Clover: 1 item', { exact: true }).waitFor();
+  });
+
+  it('is drawn at rest in Try it, and not run', async () => {
+    const who = desk.server.learners[2];
+    if (!who) throw new Error('no third learner');
+    const { page } = await desk.takeOf(who, PHONE);
+    // As if the banks’ circuits were on a paper.
+    const circuits = ownBank().topics.flatMap((topic) =>
+      topic.circuits.map((each) => fingerprint(each.circuit)),
+    );
+    const papers = [{ paper: 'p'.repeat(21), title: 'Any', until: Date.now() + HOUR, circuits }];
+    await page.route('**/api/guarded-circuits', (route) => route.fulfill({ json: { papers } }));
+    await openPractice(page, desk.server.address);
+    await guarded(page, who, 'p'.repeat(21));
+    await page.goto(`${desk.server.address}/#/try`);
+    await page.locator('.try .caution').getByText(told).waitFor();
+    await page.locator('.try .lines img').waitFor();
+    expect(await page.locator('.try .acts, .try .readings').count()).toBe(0);
+    await page.getByRole('link', { name: onward }).waitFor();
   });
 });
 

@@ -4,7 +4,13 @@ import { zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { CODE_LETTERS, signInName } from '../../shared/people.ts';
 import { rosterOf, textOf } from '../../src/web/screens/classes/roster/read-files.ts';
-import { asCode, asSignIn, problemOfPassword, problemOfSignIn } from '../../src/web/screens/enter/names.ts';
+import {
+  asCode,
+  asSignIn,
+  offeredSignIn,
+  problemOfPassword,
+  problemOfSignIn,
+} from '../../src/web/screens/enter/names.ts';
 
 const file = (name: string, content: string | Uint8Array): File =>
   new File([content as BlobPart], name, { type: 'application/octet-stream' });
@@ -20,6 +26,14 @@ describe('a name for signing in', () => {
     ['李', ''],
   ])('%j becomes %j', (typed, read) => {
     expect(asSignIn(typed)).toBe(read);
+  });
+
+  it.each([
+    ['A. Barley', 'a.barley'],
+    ['Jo St. John-Lee', 'jo.st.john-lee'],
+    ['Ada Q.', 'ada.q'],
+  ])('is offered to %j as %j', (name, offered) => {
+    expect(offeredSignIn(name)).toBe(offered);
   });
 
   it('is one that the server takes, or the page says what is wrong; read again it stays', () => {

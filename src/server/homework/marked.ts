@@ -95,7 +95,9 @@ async function markedMeanwhile(desk: Desk, id: string, item: number): Promise<Ap
   const marked = (await desk.store.homework.markOf(id))?.items[item];
   const last = marked?.overrides.at(-1);
   const by = last ? await nameOf(desk, last.by) : 'Somebody';
-  const what = last ? `${last.earned} of ${marked!.marks} marks: “${last.reason}”` : 'other marks';
+  const what = last
+    ? `${last.earned} of ${marked!.marks} ${marked!.marks === 1 ? 'mark' : 'marks'}: “${last.reason}”`
+    : 'other marks';
   return new ApiFailure(
     'marked-meanwhile',
     `${by} has given item ${item + 1} ${what} since you looked.`,

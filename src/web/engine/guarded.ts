@@ -10,7 +10,7 @@ export class OnOpenPaper extends Error {
 
   constructor(circuit: string) {
     super(
-      'This circuit is on a homework paper of yours that is open, whatever its devices are called. It is neither marked nor run before you hand that paper in. Your tutor sees that it was tried.',
+      'This circuit is on a homework paper of yours that is open; other names for its devices change nothing. It is not marked or run here before you have handed that paper in. Your tutor can see that it was tried.',
     );
     this.circuit = circuit;
   }

@@ -95,13 +95,19 @@ export function Account(_: ScreenProps) {
           <tr>
             <th scope="row">See also</th>
             <td>
-              <a href="#/join">Join a class with a code</a>
+              <a class="onward" href="#/join">
+                Join a class with a code
+              </a>
               <br />
-              <a href="#/progress">{role === 'learner' ? 'What is kept about you' : 'Your own progress'}</a>
+              <a class="onward" href="#/progress">
+                {role === 'learner' ? 'What is kept about you' : 'Your own progress'}
+              </a>
               {role === 'learner' && (
                 <>
                   <br />
-                  <a href="#/bench">Write a circuit in the notation</a>
+                  <a class="onward" href="#/bench">
+                    Write a circuit in the notation
+                  </a>
                 </>
               )}
             </td>

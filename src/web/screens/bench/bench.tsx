@@ -5,6 +5,7 @@ import type { Drawn, Live, Requests } from '../../engine/messages.ts';
 import { Board } from '../../parts/board.tsx';
 import { Drawing } from '../../parts/drawing.tsx';
 import type { ScreenProps } from '../../parts/loaded.tsx';
+import { NotRun } from '../../parts/not-run.tsx';
 import { view } from '../../view.ts';
 
 const EXAMPLE = `# Vent fan 2: running and tripped
@@ -56,7 +57,7 @@ export function Bench({ ground }: ScreenProps) {
   const [read, setRead] = useState<Requests['read']['give']>();
   const [drawn, setDrawn] = useState<Drawn>();
   const [live, setLive] = useState<Live>();
-  const [refused, setRefused] = useState('');
+  const [refused, setRefused] = useState<Error>();
   const [acts, setActs] = useState<Live['acts'][number]['act'][]>([]);
   const wanted = view.value;
   useEffect(() => {
@@ -71,11 +72,11 @@ export function Bench({ ground }: ScreenProps) {
         ground.engine.call('draw', { circuit: found.circuit, scenario: null, view: wanted }),
         ground.engine
           .call('live', { circuit: found.circuit, acts, faults: [], view: wanted })
-          .catch((error: Error) => error.message),
+          .catch((error: Error) => error),
       ]);
       if (!here) return;
-      const told = typeof standing === 'string' ? undefined : standing;
-      setRefused(typeof standing === 'string' ? standing : '');
+      const told = standing instanceof Error ? undefined : standing;
+      setRefused(standing instanceof Error ? standing : undefined);
       setDrawn(told && acts.length > 0 ? told.drawn : sheet);
       setLive(told);
     }, PAUSE);
@@ -127,11 +128,7 @@ export function Bench({ ground }: ScreenProps) {
               <p>No mistake, and it keeps the drawing rules.</p>
             )}
           </div>
-          {refused && read?.circuit && (
-            <p class="caution" role="status">
-              {refused}
-            </p>
-          )}
+          {refused && read?.circuit && <NotRun error={refused} />}
           {live && read?.circuit && (
             <section>
               <h2>What it does</h2>

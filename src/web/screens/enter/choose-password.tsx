@@ -4,18 +4,20 @@ import { call } from '../../api.ts';
 import { become } from '../../me.ts';
 import { useAct } from '../../parts/act.ts';
 import { Field, Form } from '../../parts/field.tsx';
-import { asSignIn, problemOfPassword, problemOfSignIn } from './names.ts';
+import { asSignIn, offeredSignIn, problemOfPassword, problemOfSignIn } from './names.ts';
 import { Failure } from './sheet.tsx';
 
 interface Props {
   readonly person: NonNullable<Me['person']>;
   readonly send: string;
+  /** It is what the screen is for: the first field gets the focus. */
+  readonly first?: boolean;
   readonly onDone: () => void;
 }
 
 /** A password, chosen or changed; who has no name for signing in yet chooses that too. */
-export function PasswordForm({ person, send, onDone }: Props) {
-  const [signIn, setSignIn] = useState(person.signIn ?? asSignIn(person.name));
+export function PasswordForm({ person, send, first = false, onDone }: Props) {
+  const [signIn, setSignIn] = useState(person.signIn ?? offeredSignIn(person.name));
   const [old, setOld] = useState('');
   const [password, setPassword] = useState('');
   const [looked, setLooked] = useState(false);
@@ -70,7 +72,7 @@ export function PasswordForm({ person, send, onDone }: Props) {
           name="username"
           kind="exact"
           autocomplete="username"
-          first
+          first={first}
           value={signIn}
           note={
             asSignIn(signIn) !== signIn

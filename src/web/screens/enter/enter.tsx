@@ -20,7 +20,7 @@ function ChoosePassword() {
   return (
     <Sheet title={`Good day, ${person.name}`} focusTitle>
       <p>Choose a password, and from now on you sign in with it on any device.</p>
-      <PasswordForm person={person} send="Set the password" onDone={on} />
+      <PasswordForm person={person} send="Set the password" first onDone={on} />
       <div class="aside">
         <p>
           Without one you can go on here; for another device, or once you are signed out, you need a new link.

@@ -5,7 +5,7 @@ import { Field, Form } from '../../parts/field.tsx';
 import { type Account, AccountSheet } from './account-sheet.tsx';
 import { goIn } from './go-in.ts';
 import { NameSheet } from './name-sheet.tsx';
-import { asSignIn } from './names.ts';
+import { asSignIn, offeredSignIn } from './names.ts';
 import { Sheet } from './sheet.tsx';
 
 /** The very first visit: whoever can read what the server prints becomes its administrator. */
@@ -64,7 +64,7 @@ export function FirstRun() {
         value={name}
         onValue={setName}
         onNext={() => {
-          if (account.signIn === '') setAccount({ ...account, signIn: asSignIn(name) });
+          if (account.signIn === '') setAccount({ ...account, signIn: offeredSignIn(name) });
           setStep('account');
         }}
         onBack={() => setStep('key')}

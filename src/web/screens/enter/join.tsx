@@ -6,7 +6,7 @@ import { type Account, AccountSheet } from './account-sheet.tsx';
 import { CodeSheet } from './code-sheet.tsx';
 import { goIn } from './go-in.ts';
 import { NameSheet } from './name-sheet.tsx';
-import { asSignIn } from './names.ts';
+import { asSignIn, offeredSignIn } from './names.ts';
 import { Failure, Sheet } from './sheet.tsx';
 
 interface Found {
@@ -28,7 +28,7 @@ function JoinAnew({ found, onBack }: { found: Found; onBack: () => void }) {
         value={name}
         onValue={setName}
         onNext={() => {
-          if (account.signIn === '') setAccount({ ...account, signIn: asSignIn(name) });
+          if (account.signIn === '') setAccount({ ...account, signIn: offeredSignIn(name) });
           setStep('account');
         }}
         onBack={onBack}

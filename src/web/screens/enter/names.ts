@@ -22,6 +22,12 @@ export const asSignIn = (typed: string): string =>
 export const FORMULA_NAME =
   'No word may begin with = + - or @: spreadsheets would run it. Begin with a letter or a digit.';
 
+/** The name for signing in that somebody is offered: that of the initials in `A. Barley` has one dot. */
+export const offeredSignIn = (name: string): string =>
+  asSignIn(name)
+    .replace(/([._-])[._-]+/g, '$1')
+    .replace(/[._-]+$/, '');
+
 export const problemOfName = (typed: string): string | undefined => {
   if (typed.trim() === '') return 'Type a name.';
   if (newName.safeParse(typed).success) return undefined;

@@ -3,6 +3,7 @@ import type { FixedQuestion as Fixed } from '../../../../shared/bank.ts';
 import type { Asked, Mark } from '../../../../shared/question.ts';
 import { Board } from '../../parts/board.tsx';
 import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
+import { NotRun } from '../../parts/not-run.tsx';
 import type { Ground } from '../../start.ts';
 import { lastCircuit } from '../../try-circuit.ts';
 import { answerOf } from '../practise/answer.ts';
@@ -15,7 +16,7 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
   const [asked, setAsked] = useState<Asked>();
   const [chosen, setChosen] = useState<ReadonlyMap<string, string>>(new Map());
   const [mark, setMark] = useState<Mark>();
-  const [refused, setRefused] = useState('');
+  const [refused, setRefused] = useState<Error>();
   useEffect(() => {
     ground.engine.call('ask', { question }).then(setAsked, () => undefined);
   }, [ground, question]);
@@ -28,13 +29,10 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
       onSubmit={(event) => {
         event.preventDefault();
         if (!answer) return;
-        ground.engine.call('mark', { question, answer }).then(
-          (given) => {
-            lastCircuit.value = question.circuit;
-            setMark(given);
-          },
-          (error: Error) => setRefused(error.message),
-        );
+        ground.engine.call('mark', { question, answer }).then((given) => {
+          lastCircuit.value = question.circuit;
+          setMark(given);
+        }, setRefused);
       }}
     >
       <Board>
@@ -66,16 +64,14 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
           </ul>
           {fixed.because && <p class="because">{fixed.because}</p>}
           <p class="under">
-            <a href="#/try/last">Try this circuit</a>
+            <a class="onward" href="#/try/last">
+              Try this circuit
+            </a>
           </p>
         </div>
       ) : (
         <>
-          {refused && (
-            <p class="caution" role="alert">
-              {refused}
-            </p>
-          )}
+          {refused && <NotRun error={refused} />}
           <button type="submit" class="button" disabled={!answer}>
             Check
           </button>

@@ -18,9 +18,12 @@ export function Bar({ session, phase, left, able }: Props) {
   }, [marked]);
   const mark = phase.kind === 'marked' ? phase.judgement.judged.mark : undefined;
   const right = mark?.parts.filter(({ correct }) => correct).length ?? 0;
+  const unkept = phase.kind === 'asking' && phase.unkept !== undefined;
   const verdict =
     mark === undefined
-      ? ''
+      ? unkept
+        ? 'Not kept yet'
+        : ''
       : mark.correct
         ? 'Right.'
         : mark.parts.length === 1
@@ -28,7 +31,7 @@ export function Bar({ session, phase, left, able }: Props) {
           : `${right} of ${mark.parts.length} right.`;
   return (
     <div class="bar">
-      <p class={mark ? `verdict ${mark.correct ? 'right' : 'wrong'}` : 'verdict'} role="status">
+      <p class={mark || unkept ? `verdict ${mark?.correct ? 'right' : 'wrong'}` : 'verdict'} role="status">
         {verdict}
       </p>
       {phase.kind === 'marked' ? (
@@ -45,9 +48,9 @@ export function Bar({ session, phase, left, able }: Props) {
       ) : (
         <>
           <button type="submit" class="button main" disabled={!able}>
-            {phase.unkept ? 'Check again' : left > 0 ? `Check (${left} left)` : 'Check'}
+            {unkept ? 'Check again' : left > 0 ? `Check (${left} left)` : 'Check'}
           </button>
-          {phase.hint === undefined && !phase.unkept && (
+          {phase.hint === undefined && !unkept && (
             <button type="button" class="button plain" onClick={() => session.hint()}>
               Hint (counts as help)
             </button>

@@ -59,7 +59,9 @@ export function Explained({ ground, mark, circuit, scenario, because, onAbout }:
         <CircuitTiming ground={ground} circuit={circuit} scenario={scenario} />
       )}
       <p>
-        <a href="#/try/last">Try this circuit: press, hold, measure</a>
+        <a class="onward" href="#/try/last">
+          Try this circuit: press, hold, measure
+        </a>
       </p>
       <DrawingInWords ground={ground} circuit={circuit} />
     </div>

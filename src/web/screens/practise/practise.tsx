@@ -51,7 +51,7 @@ export function Practise({ ground }: { ground: Ground }) {
         <div class="opening" role="status">
           <p>{phase.why}</p>
           <button type="button" class="button" onClick={() => session.next()}>
-            Try again
+            {phase.kind === 'failed' && phase.onPaper ? 'Next question' : 'Try again'}
           </button>
         </div>
       );

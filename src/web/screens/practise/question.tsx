@@ -174,8 +174,8 @@ export function Question({ session, ground, phase }: Props) {
         </fieldset>
         {unkept && (
           <p class="caution" role="alert">
-            Not kept yet, so not marked: {unkept.why} Your answer stands here as you gave it. Check it again
-            when that is mended, and leave the page open until then.
+            Not kept yet, so not marked. {unkept.why} Your answer stands here as you gave it: when that is
+            mended, check it again, and leave the page open until then.
           </p>
         )}
         <p class={phase.kind === 'asking' && phase.hint ? 'hint' : 'hint empty'} role="status">

@@ -17,7 +17,8 @@ export type Judgement = Requests['judge']['give'];
 export type Phase =
   | { readonly kind: 'preparing' }
   | { readonly kind: 'nothing'; readonly why: string }
-  | { readonly kind: 'failed'; readonly why: string }
+  /** `onPaper`: the circuit is on an open paper, and there is nothing to try again. */
+  | { readonly kind: 'failed'; readonly why: string; readonly onPaper?: boolean }
   /** What a placement found: titles of what is known, and of how many. */
   | { readonly kind: 'placed'; readonly known: readonly string[]; readonly of: number }
   | {
@@ -276,7 +277,9 @@ export class Session {
       const why = error instanceof Error ? error.message : String(error);
       // Nothing goes from the screen: the question, what was chosen, and the answer with its id.
       this.phase.value =
-        error instanceof NotTold ? { kind: 'failed', why } : { ...phase, unkept: { given, why } };
+        error instanceof NotTold
+          ? { kind: 'failed', why, onPaper: true }
+          : { ...phase, unkept: { given, why } };
     }
   }
 

@@ -4,9 +4,11 @@ import type { Act, Scenario } from '../../../../shared/scenario.ts';
 import type { Outcome } from '../../../../shared/solution.ts';
 import type { Live } from '../../engine/messages.ts';
 import { Board } from '../../parts/board.tsx';
+import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import { CircuitTiming } from '../../parts/circuit-timing.tsx';
 import { Drawing, type Touchable } from '../../parts/drawing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
+import { NotRun } from '../../parts/not-run.tsx';
 import { SwitchRow } from '../../parts/switch-row.tsx';
 import type { Ground } from '../../start.ts';
 import { view } from '../../view.ts';
@@ -86,6 +88,27 @@ function touchableFor(way: Way, live: Live, points: Points, off: readonly string
   return touchable;
 }
 
+/** One that isn't run: drawn it always is. */
+function AtRest({ ground, circuit, why }: { ground: Ground; circuit: Circuit; why: Error }) {
+  return (
+    <div class="question known">
+      <div class="desk">
+        <div class="title-block">
+          <h2>{circuit.title ?? 'A circuit'}</h2>
+          <p class="cell">At rest</p>
+        </div>
+        <Board>
+          <CircuitDrawing ground={ground} circuit={circuit} scenario={null} />
+        </Board>
+      </div>
+      <div class="talk">
+        <NotRun error={why} />
+        <DrawingInWords ground={ground} circuit={circuit} />
+      </div>
+    </div>
+  );
+}
+
 /** One circuit that can be worked: press, hold, break a conductor, measure. */
 export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circuit }) {
   const [acts, setActs] = useState<readonly Act[]>([]);
@@ -93,7 +116,7 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
   const [points, setPoints] = useState(FREE);
   const [way, setWay] = useState<Way>('work');
   const [live, setLive] = useState<Live>();
-  const [failure, setFailure] = useState<string>();
+  const [failure, setFailure] = useState<Error>();
   const scenario = useMemo<Scenario>(
     () => ({ start: 'live', faults: off.map((at) => ({ kind: 'loose', at })), acts: [...acts] }),
     [off, acts],
@@ -109,13 +132,18 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
         setLive(made);
         setFailure(undefined);
       },
-      (error: Error) => here && setFailure(error.message),
+      (error: Error) => here && setFailure(error),
     );
     return () => {
       here = false;
     };
   }, [ground, circuit, acts, scenario, points, wanted]);
-  if (!live) return <p role="status">{failure ?? 'Switching on…'}</p>;
+  if (!live)
+    return failure ? (
+      <AtRest ground={ground} circuit={circuit} why={failure} />
+    ) : (
+      <p role="status">Switching on…</p>
+    );
   const act = (done: Act): void => setActs([...acts, done].slice(-MOST_ACTS));
   const turn = (terminal: string): void =>
     setOff(
@@ -155,11 +183,7 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
         </Board>
       </div>
       <div class="talk">
-        {failure && (
-          <p class="caution" role="status">
-            {failure}
-          </p>
-        )}
+        {failure && <NotRun error={failure} />}
         {trouble && (
           <p class="caution" role="status">
             {trouble}

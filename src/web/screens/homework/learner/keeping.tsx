@@ -10,7 +10,7 @@ function standingText(outbox: Outbox, paper: string | undefined): string {
   const standing = outbox.standing.value;
   const unkept = outbox.unkept.value;
   if (unkept !== undefined)
-    return `Not kept yet: ${unkept} It is tried again; leave the page open until then.`;
+    return `Not kept yet. ${unkept} It is tried again by itself: leave the page open until it says Saved.`;
   if (count === 0 && refused > 0)
     return `${countText(refused)} ${refused === 1 ? 'was' : 'were'} not saved: the overview says why.`;
   if (count === 0) return standing === 'unknown' ? '' : 'Saved.';
@@ -49,7 +49,9 @@ export function Keeping({ outbox, paper, closesAt }: { outbox: Outbox; paper: st
   const left = closesAt - now;
   return (
     <div class="keeping">
-      <p role="status">{savingText(outbox, paper)}</p>
+      <p role="status" class={outbox.unkept.value === undefined ? '' : 'caution'}>
+        {savingText(outbox, paper)}
+      </p>
       <p>
         {left <= 0 ? 'Closed' : `${leftText(left)} left`}
         <span class="until"> · closes {whenText(closesAt)}</span>

@@ -47,10 +47,17 @@ function Revise({ review }: { review: PaperReview }) {
         <ul class="set-list">
           {revise.map(({ skill, title, topic, share }) => (
             <li key={skill}>
-              {title} ({Math.round(100 * share)} % of the marks):{' '}
-              {topic && <a href={`#/lessons/${topic.id}`}>read {topic.title}</a>}
-              {topic && ', '}
-              <a href={`#/practise/${skill}`}>practise it</a>
+              {title} ({Math.round(100 * share)} % of the marks)
+              <div class="row">
+                <a class="onward" href={`#/practise/${skill}`}>
+                  practise it
+                </a>
+                {topic && (
+                  <a class="onward" href={`#/lessons/${topic.id}`}>
+                    read {topic.title}
+                  </a>
+                )}
+              </div>
             </li>
           ))}
         </ul>

@@ -114,14 +114,14 @@ function Tried({ marked: { tried } }: { marked: MarkedPaper }) {
     <section>
       <h2>Tried elsewhere</h2>
       <p class="quiet">
-        While the paper was open, the circuits of these items were to be marked or run outside it. That was
-        refused.
+        While the paper was open, circuits of these items were put into practice, Try it or Write. They were
+        not marked or run there.
       </p>
       <ul>
         {tried.map(({ item, place, firstAt, lastAt, times }) => (
           <li key={`${item} ${place}`}>
-            Item {item + 1} {TRIED_IN[place]}, {whenText(firstAt)}
-            {times > 1 ? `, ${times} times until ${whenText(lastAt)}` : ''}
+            Item {item + 1} {TRIED_IN[place]}: {whenText(firstAt)}
+            {times > 1 ? `; ${times} times in all, last ${whenText(lastAt)}` : ''}
           </li>
         ))}
       </ul>
@@ -191,7 +191,14 @@ export function MarkedPaperScreen({
     <Show of={fetched} again={again}>
       {(marked) =>
         item !== null && marked.paper.items[item - 1] ? (
-          <Item ground={ground} set={set} marked={marked} at={item - 1} onMarked={put} />
+          <Item
+            ground={ground}
+            set={set}
+            marked={marked}
+            at={item - 1}
+            // Its questions are what they were: what stands drawn, and what was typed under it, stays.
+            onMarked={(anew) => put({ ...anew, paper: marked.paper })}
+          />
         ) : (
           <Whole set={set} marked={marked} />
         )

@@ -36,8 +36,10 @@ export function Papers({ view, round }: { view: SetView /** Another one: look ag
       {({ papers, waiting }) => (
         <section>
           {waiting > 0 && (
-            <p role="status">
-              {waiting} {waiting === 1 ? 'paper is' : 'papers are'} still being marked.{' '}
+            <p role="status" class="row">
+              <span>
+                {waiting} {waiting === 1 ? 'paper is' : 'papers are'} still being marked.
+              </span>
               <button type="button" class="button plain" onClick={again}>
                 Look again
               </button>

@@ -1,7 +1,9 @@
 import type { Bank } from '../../../../../shared/bank.ts';
 import type { ClassReport } from '../parts/types.ts';
 
-const figure = (value: number | null): string => (value === null ? '–' : value.toFixed(2));
+/** To two places; what rounds to nothing has no sign. */
+const figure = (value: number | null): string =>
+  value === null ? '–' : (Math.round(100 * value) / 100 || 0).toFixed(2);
 
 /** Below this a place tells hardly anything. Common practice, no source. */
 const TELLS_LITTLE = 0.1;

@@ -59,6 +59,36 @@ function LookAfter({ report: { report, people } }: { report: SetReport }) {
   );
 }
 
+/** Circuits of papers that were to be marked or run elsewhere while the papers were open. They weren't. */
+function Tried({ set, papers }: { set: string; papers: readonly PaperRow[] }) {
+  const tried = papers.filter((row) => row.tried > 0);
+  if (tried.length === 0) return null;
+  return (
+    <section>
+      <h2>Tried elsewhere</h2>
+      <p class="quiet">
+        While the paper was open, circuits of it were put into practice, Try it or Write. They were not marked
+        or run there. A marked paper says where and when.
+      </p>
+      <ul class="set-list">
+        {tried.map((row) => (
+          <li key={row.id}>
+            {row.total ? (
+              <a class="onward" href={addressOf({ at: 'marked', set, paper: row.id, item: null })}>
+                {row.name}
+              </a>
+            ) : (
+              <strong>{row.name}</strong>
+            )}
+            : {row.tried === 1 ? '1 item' : `${row.tried} items`}
+            {row.attempt > 1 ? ` of attempt ${row.attempt}` : ''}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
 function Skills({
   report: { report, people, set },
   papers,
@@ -132,15 +162,19 @@ export function Report({ ground, set }: { ground: Ground; set: string }) {
               ]}
             />
             {report.waiting > 0 && (
-              <p role="status">
-                {report.waiting} {report.waiting === 1 ? 'paper' : 'papers'} still to be marked; they are not
-                in these figures.{' '}
+              <p role="status" class="row">
+                <span>
+                  {report.waiting === 1
+                    ? '1 paper is still to be marked; it is not in these figures.'
+                    : `${report.waiting} papers are still to be marked; they are not in these figures.`}
+                </span>
                 <button type="button" class="button plain" onClick={again}>
                   Look again
                 </button>
               </p>
             )}
             <LookAfter report={report} />
+            <Tried set={set} papers={papers} />
             {report.report.handedIn === 0 ? (
               <p>
                 {report.waiting > 0

@@ -145,10 +145,12 @@ function DraftActs({ view, onIssued }: { view: SetView; onIssued: (view: SetView
         <section class="sure" aria-labelledby="issuing">
           <h2 id="issuing">Issue “{view.set.title}”?</h2>
           <p>
-            Learners of the class see it at once, and may begin on {whenText(view.set.opensAt)}. Once issued,
-            it stays as it is: skills, items, marks, opening time, attempts, help, supervision and when marks
-            are shown. It may close later than {whenText(view.set.closesAt)}, never earlier; and it can be
-            withdrawn.
+            {view.set.opensAt <= Date.now()
+              ? 'Learners of the class see it, and may begin, at once.'
+              : `Learners of the class see it at once, and may begin on ${whenText(view.set.opensAt)}.`}{' '}
+            Once issued, it stays as it is: skills, items, marks, opening time, attempts, help, supervision
+            and when marks are shown. It may close later than {whenText(view.set.closesAt)}, never earlier;
+            and it can be withdrawn.
           </p>
           <div class="row">
             <button
