@@ -78,7 +78,7 @@ function SpotButton({
     <button
       type="button"
       {...shared}
-      aria-label={touch.state === undefined ? touch.label : `${touch.label}: ${touch.state}`}
+      aria-label={touch.state === undefined ? touch.label : `${touch.label}: ${sign ?? touch.state}`}
       onClick={() => onTouch?.(spot.item)}
     >
       <span class="ring" />

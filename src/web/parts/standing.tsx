@@ -35,7 +35,7 @@ export function Standing() {
   return (
     <>
       {lost > 0 && (
-        <p class="standing" role="status">
+        <p class="standing caution" role="status">
           This browser has thrown away what the page kept on this device. {counted(lost)} not yet sent{' '}
           {lost === 1 ? 'is' : 'are'} gone.
         </p>

@@ -31,7 +31,7 @@ export function Bar({ session, phase, left, able }: Props) {
           : `${right} of ${mark.parts.length} right.`;
   return (
     <div class="bar">
-      <p class={mark || unkept ? `verdict ${mark?.correct ? 'right' : 'wrong'}` : 'verdict'} role="status">
+      <p class={mark ? `verdict ${mark.correct ? 'right' : 'wrong'}` : 'verdict'} role="status">
         {verdict}
       </p>
       {phase.kind === 'marked' ? (

@@ -25,9 +25,9 @@ function Confirm({ ground, onBack }: { ground: Ground; onBack: () => void }) {
   return (
     <div class="confirm">
       <p>
-        <strong>This can't be undone.</strong> Gone are {counted(answered.value)} with their circuits
-        and marks, what follows from them (how each skill stands and when it comes back), a placement, the
-        date and what else you have set: from the server and from this device.
+        <strong>This can't be undone.</strong> Gone are {counted(answered.value)} with their circuits and
+        marks, what follows from them (how each skill stands and when it comes back), a placement, the date
+        and what else you have set: from the server and from this device.
       </p>
       {me.value.mode === 'class' && (
         <p>
@@ -63,8 +63,8 @@ export function OwnData({ ground }: { ground: Ground }) {
     <section class="own-data">
       <h2>What is kept about you</h2>
       <p>
-        {counted(answered.value)}, each with its circuit and mark, and what you have set here: on this
-        device, and on the server that this page comes from.
+        {counted(answered.value)}, each with its circuit and mark, and what you have set here: on this device,
+        and on the server that this page comes from.
       </p>
       {waiting.value > 0 && (
         <p>{counted(waiting.value)} of them not sent yet: a download has them once they have been.</p>
