@@ -2,7 +2,7 @@
 import { computed, signal } from '@preact/signals';
 import type { AnswerLine, AnswerRecord } from '../../shared/practice.ts';
 import type { Settings } from '../../shared/settings.ts';
-import { changeSettings } from '../memory/merge-settings.ts';
+import { changeSettings, mergeSettings } from '../memory/merge-settings.ts';
 import { lineOf } from '../practice/line.ts';
 import { inNameOf } from './api.ts';
 import type { Ahead, Local } from './local/database.ts';
@@ -52,6 +52,14 @@ export interface Fresh {
   readonly ahead?: Ahead | null;
 }
 
+/**
+ * Whether a reply is what it should be, as far as the first question needs to know: the schemas come after it, and with
+ * them everything is asked for once more.
+ */
+const isAhead = (said: unknown): said is Ahead =>
+  Object.values((said as Ahead | undefined)?.recalls ?? {}).some(({ kind }) => kind === 'begun');
+const isSettings = (said: unknown): said is Settings => ((said as Settings | undefined)?.changedAt ?? 0) > 0;
+
 export class Learner {
   /** In whose name the answers are. */
   readonly id: string;
@@ -66,8 +74,6 @@ export class Learner {
   private retry = RETRY_FIRST;
   /** Nothing is in the store and nothing was ever fetched to it: what was practised may be elsewhere. */
   private strange = false;
-  /** Called once it is known how the learner stands. */
-  private whenKnown: () => void = () => undefined;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(local: Local, id: string, tell: (fresh: Fresh) => Promise<unknown>) {
@@ -101,16 +107,34 @@ export class Learner {
   }
 
   /**
-   * Where somebody is new on this device, what follows from what was practised elsewhere is fetched before a question is chosen.
-   * Resolves when it is here, or can't be had for so many milliseconds; undefined where there is nothing to wait for.
+   * Where somebody is new on this device, what a right question needs is asked for before one is chosen: how the learner stands
+   * after what was practised elsewhere, and what was set there. Resolves when it is here, or can't be had for so many
+   * milliseconds; undefined where there is nothing to wait for.
    */
   catchUp(patience: number): Promise<unknown> | undefined {
     if (!this.strange || !navigator.onLine) return undefined;
-    const known = new Promise<void>((resolve) => {
-      this.whenKnown = resolve;
-    });
-    this.sync();
-    return Promise.race([known, this.running, new Promise((resolve) => setTimeout(resolve, patience))]);
+    const signal = AbortSignal.timeout(patience);
+    const said = (path: string): Promise<unknown> =>
+      this.ask(path, { signal })
+        .then((response) => (response.ok ? response.json() : undefined))
+        .catch(() => undefined);
+    return Promise.all([said('/api/recalls'), said('/api/settings')])
+      .then(async ([states, set]) => {
+        if (isSettings(set)) await this.takeSettings(mergeSettings(settings.value, set));
+        if (isAhead(states)) await this.takeAhead(states);
+      })
+      .catch(() => undefined);
+  }
+
+  private async takeSettings(newer: Settings): Promise<void> {
+    settings.value = newer;
+    await this.local.setValue('settings', newer);
+  }
+
+  private async takeAhead(states: Ahead): Promise<void> {
+    await this.local.setValue('ahead', states);
+    elsewhere.value = states.last;
+    await this.tell({ answers: [], ahead: states });
   }
 
   /** From now on what waits is sent and what is new elsewhere fetched: now, after each answer, when the network is back. */
@@ -208,7 +232,7 @@ export class Learner {
         synchronise(this.local, this.ask, {
           ahead: (ahead) => {
             elsewhere.value = ahead?.last ?? 0;
-            this.tell({ answers: [], ahead }).then(this.whenKnown, this.whenKnown);
+            this.tell({ answers: [], ahead }).catch(() => undefined);
           },
           lines: (fresh) => this.takeIn(fresh),
           coming: (how) => {
