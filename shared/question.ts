@@ -2,18 +2,11 @@
 import { z } from 'zod';
 import { circuit, designation } from './circuit.ts';
 import { problem } from './problem.ts';
+import { QUESTION_KINDS } from './question-kinds.ts';
 import { scenario, terminalRef } from './scenario.ts';
 import { inputState, lampState } from './solution.ts';
 
-export const questionKind = z.enum([
-  'lamp-states',
-  'input-states',
-  'relay-states',
-  'wiring',
-  'meter',
-  'sequence',
-  'still-live',
-]);
+export const questionKind = z.enum(QUESTION_KINDS);
 
 /** A controller input point, `-A1:I1`. */
 export const inputPoint = z

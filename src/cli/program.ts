@@ -1,19 +1,19 @@
 import { Command, CommanderError } from 'commander';
 import { commandTrouble } from './command-trouble.ts';
-import { addAsk } from './commands/ask.ts';
-import { addBackup } from './commands/backup.ts';
-import { addBank } from './commands/bank-commands.ts';
-import { addClass } from './commands/class/index.ts';
-import { addDemo } from './commands/demo.ts';
-import { addDraw } from './commands/draw.ts';
-import { addDrill } from './commands/drill.ts';
-import { addHomework } from './commands/homework/index.ts';
-import { addLearner } from './commands/learner.ts';
-import { addMark } from './commands/mark.ts';
-import { addRebuild } from './commands/rebuild.ts';
-import { addServe } from './commands/serve.ts';
-import { addSolve } from './commands/solve.ts';
-import { addTiming } from './commands/timing.ts';
+import { addAsk } from './commands/ask.command.ts';
+import { addBackup } from './commands/backup.command.ts';
+import { addBank } from './commands/bank.command.ts';
+import { addClass } from './commands/class/class.command.ts';
+import { addDemo } from './commands/demo.command.ts';
+import { addDraw } from './commands/draw.command.ts';
+import { addDrill } from './commands/drill.command.ts';
+import { addHomework } from './commands/homework/homework.command.ts';
+import { addLearner } from './commands/learner.command.ts';
+import { addMark } from './commands/mark.command.ts';
+import { addRebuild } from './commands/rebuild.command.ts';
+import { addServe } from './commands/serve.command.ts';
+import { addSolve } from './commands/solve.command.ts';
+import { addTiming } from './commands/timing.command.ts';
 import { type Io, UsageError } from './io.ts';
 import { ownVersion } from './version.ts';
 
@@ -71,6 +71,13 @@ export function createProgram(io: Io): Program {
   return { command, running };
 }
 
+/** `help ask` is `ask --help`, so that a command gets what its help has to name before it is shown. */
+function asked(words: readonly string[], program: Command): readonly string[] {
+  const [first, ...named] = words;
+  const known = program.commands.some((one) => one.name() === named[0]);
+  return first === 'help' && known ? [...named, '--help'] : words;
+}
+
 /**
  * Runs one command line.
  *
@@ -82,7 +89,7 @@ export async function runProgram(
   io: Io,
 ): Promise<number> {
   try {
-    await command.parseAsync(words, { from: 'user' });
+    await command.parseAsync(asked(words, command), { from: 'user' });
     return running.code;
   } catch (error) {
     if (error instanceof CommanderError && (error.exitCode === 0 || error.code === 'commander.help'))

@@ -1,5 +1,4 @@
 import { type Picture, svgOf } from '../drawing/index.ts';
-import { drawPdf } from '../drawing/pdf/draw-pdf.ts';
 import { type Io, UsageError } from './io.ts';
 
 /** Millimetres a unit of the paper layout has. */
@@ -47,6 +46,7 @@ export async function writePictures(
   const svg = (picture: Picture): string =>
     svgOf(picture, { label: title, ...(paper ? { millimetres: PAPER_UNIT } : {}) });
   if (/\.pdf$/i.test(file)) {
+    const { drawPdf } = await import('../drawing/pdf/draw-pdf.ts');
     write(io, file, await drawPdf(pictures, { title, made: new Date(io.now()) }));
     return;
   }

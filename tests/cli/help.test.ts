@@ -2,6 +2,7 @@
 import type { Command } from 'commander';
 import { describe, expect, it } from 'vitest';
 import { createProgram } from '../../src/cli/program.ts';
+import { families } from '../../src/generator/index.ts';
 import { fakeIo, runCommand } from './fake-io.ts';
 
 interface Named {
@@ -62,4 +63,16 @@ it('the program names all of them', async () => {
   const { out } = await runCommand(['--help']);
   for (const { words } of commands.filter(({ words }) => words.length === 1))
     expect(out).toContain(`  ${words[0]}`);
+});
+
+it.each(['ask', 'homework new'])('help %s is its own help', async (words) => {
+  const { out, code } = await runCommand(['help', ...words.split(' ')]);
+  expect(code).toBe(0);
+  expect(out).toBe((await runCommand([...words.split(' '), '--help'])).out);
+  expect(out).toContain(`\nExamples:\n  polewise ${words}`);
+});
+
+it('the help of ask names every family', async () => {
+  const { out } = await runCommand(['help', 'ask'], { columns: 200 });
+  for (const { id } of families) expect(out).toMatch(new RegExp(`Families: .*\\b${id}\\b`, 's'));
 });

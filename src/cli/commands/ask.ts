@@ -1,4 +1,3 @@
-import type { Command } from 'commander';
 import type { Question, QuestionKind } from '../../../shared/question.ts';
 import { questionKind } from '../../../shared/question.ts';
 import { families, generate, randomOf } from '../../generator/index.ts';
@@ -6,12 +5,10 @@ import { newRecall } from '../../memory/index.ts';
 import { nextTask } from '../../practice/index.ts';
 import { askQuestion, proposeQuestion, rightAnswer } from '../../questions/index.ts';
 import { openCourse } from '../course.ts';
-import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
-import type { Running } from '../program.ts';
 
-interface Options {
+export interface AskOptions {
   readonly seed?: string;
   readonly skill?: string;
   readonly family?: string;
@@ -24,7 +21,7 @@ interface Options {
 /** Circuits tried before saying that a family has no question of that kind. */
 const MOST_TRIES = 60;
 
-async function fromSkill(io: Io, { banks }: Options, skill: string, seed: string): Promise<Question> {
+async function fromSkill(io: Io, { banks }: AskOptions, skill: string, seed: string): Promise<Question> {
   const course = await openCourse(io, banks);
   if (!course.skills.has(skill)) {
     throw new UsageError(`There is no skill ${skill}.`, `Skills: ${[...course.skills.keys()].join(', ')}.`);
@@ -66,56 +63,27 @@ function fromFamily(family: string, kinds: readonly QuestionKind[], size: number
   );
 }
 
-export function addAsk(program: Command, io: Io, _running: Running): void {
-  program
-    .command('ask')
-    .summary('a fresh question as JSON')
-    .description(
-      'Prints a fresh question as JSON: circuit, scenario, the question in words. Its answer is left out.',
-    )
-    .option('--skill <id>', 'a question for this skill of the banks')
-    .option('--family <id>', `a circuit of this family (default: status-pair)`)
-    .option('--kind <kind>', `ask this: ${questionKind.options.join(', ')}`)
-    .option('--size <number>', 'how big, 1 to 8', '3')
-    .option('--seed <text>', 'the same seed gives the same question on every machine')
-    .option('--with-answer', 'print the right answer too')
-    .option('--banks <folder>', 'question banks for --skill')
-    .addHelpText(
-      'after',
-      helpAfter(
-        io,
-        [
-          'polewise ask --family seal-in --kind sequence --seed 7 > question.json',
-          'polewise ask --skill changeover-legs',
-          'polewise ask --with-answer',
-        ],
-        `Families: ${families.map(({ id }) => id).join(', ')}.`,
-      ),
-    )
-    .action(async (options: Options) => {
-      const seed = options.seed ?? io.freshSeed();
-      const size = wholeNumber('--size', options.size, { low: 1, high: 8, example: 3 });
-      const family = options.family ?? 'status-pair';
-      if (!families.some(({ id }) => id === family)) {
-        throw new UsageError(
-          `There is no family ${family}.`,
-          `Families: ${families.map(({ id }) => id).join(', ')}.`,
-        );
-      }
-      const kind = questionKind.safeParse(options.kind);
-      if (options.kind !== undefined && !kind.success) {
-        throw new UsageError(
-          `There is no kind of question ${options.kind}.`,
-          `Kinds: ${questionKind.options.join(', ')}.`,
-        );
-      }
-      const kinds = kind.success ? [kind.data] : questionKind.options;
-      const question = options.skill
-        ? await fromSkill(io, options, options.skill, seed)
-        : fromFamily(family, kinds, size, seed);
-      const shown = { question, asked: askQuestion(question) };
-      io.out(
-        JSON.stringify(options.withAnswer ? { ...shown, answer: rightAnswer(question) } : shown, null, 2),
-      );
-    });
+export const familyNames = families.map(({ id }) => id).join(', ');
+
+/** Prints a fresh question as JSON. */
+export async function printQuestion(options: AskOptions, io: Io): Promise<void> {
+  const seed = options.seed ?? io.freshSeed();
+  const size = wholeNumber('--size', options.size, { low: 1, high: 8, example: 3 });
+  const family = options.family ?? 'status-pair';
+  if (!families.some(({ id }) => id === family)) {
+    throw new UsageError(`There is no family ${family}.`, `Families: ${familyNames}.`);
+  }
+  const kind = questionKind.safeParse(options.kind);
+  if (options.kind !== undefined && !kind.success) {
+    throw new UsageError(
+      `There is no kind of question ${options.kind}.`,
+      `Kinds: ${questionKind.options.join(', ')}.`,
+    );
+  }
+  const kinds = kind.success ? [kind.data] : questionKind.options;
+  const question = options.skill
+    ? await fromSkill(io, options, options.skill, seed)
+    : fromFamily(family, kinds, size, seed);
+  const shown = { question, asked: askQuestion(question) };
+  io.out(JSON.stringify(options.withAnswer ? { ...shown, answer: rightAnswer(question) } : shown, null, 2));
 }

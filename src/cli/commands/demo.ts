@@ -1,16 +1,13 @@
 import { existsSync, rmSync } from 'node:fs';
-import type { Command } from 'commander';
 import { storeFile } from '../../store/index.ts';
 import { openCourse } from '../course.ts';
 import { DEMO_PASSWORD, fillDemo } from '../demo/fill-demo.ts';
 import { ADMINISTRATOR, GROUPS, TUTOR } from '../demo/made-up-people.ts';
-import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
-import type { Running } from '../program.ts';
 import { progressOf, withNewStore } from '../store-place.ts';
 import { readPort, serve } from './serve.ts';
 
-interface Options {
+export interface DemoOptions {
   readonly data: string;
   readonly port: string;
   readonly fresh?: boolean;
@@ -32,7 +29,8 @@ async function fill(folder: string, io: Io): Promise<void> {
   );
 }
 
-async function demo({ data, port, fresh = false, serve: serves }: Options, io: Io): Promise<void> {
+/** Makes up a class where there is none yet, and serves it. */
+export async function demo({ data, port, fresh = false, serve: serves }: DemoOptions, io: Io): Promise<void> {
   if (io.environment['DATABASE_URL'])
     throw new UsageError(
       'The demo is kept in a folder of its own, and DATABASE_URL names a database.',
@@ -65,19 +63,4 @@ async function demo({ data, port, fresh = false, serve: serves }: Options, io: I
   io.out(`and all with the password ${DEMO_PASSWORD}`);
   if (!serves) return;
   await serve({ data, port, host: '127.0.0.1', class: true, log: 'warn' }, io);
-}
-
-export function addDemo(program: Command, io: Io, _running: Running): void {
-  program
-    .command('demo')
-    .summary('a made-up class with three weeks of work, to look at')
-    .description(
-      'Makes up a class of fitters at a flour line with three weeks of practice and homework, and serves it, so that every screen and report can be looked at.',
-    )
-    .option('--data <folder>', 'where the made-up class is kept', 'demo-data')
-    .option('--port <number>', 'the port; 0 takes any that is free', '8024')
-    .option('--fresh', 'make it anew, up to today')
-    .option('--no-serve', 'make it and end')
-    .addHelpText('after', helpAfter(io, ['polewise demo', 'polewise demo --port 9000']))
-    .action((options: Options) => demo(options, io));
 }

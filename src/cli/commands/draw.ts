@@ -1,4 +1,3 @@
-import { type Command, Option } from 'commander';
 import {
   type Letters,
   layOut,
@@ -12,15 +11,13 @@ import {
 import { solve } from '../../solver/index.ts';
 import { drawnText } from '../drawn-text.ts';
 import { type GivenCircuit, givenCircuit, type ScenarioOptions } from '../given-circuit.ts';
-import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
 import { outcomeText } from '../outcome-text.ts';
-import type { Running } from '../program.ts';
 import { wrapText } from '../style.ts';
 import { checkNoWidth, writePictures } from '../written.ts';
 
-interface Options extends ScenarioOptions {
+export interface DrawOptions extends ScenarioOptions {
   readonly sheet?: string;
   readonly width?: Width;
   readonly letters: Letters;
@@ -28,12 +25,12 @@ interface Options extends ScenarioOptions {
   readonly output?: string;
 }
 
-const isMoved = ({ do: acts, fault = [] }: Options): boolean => acts !== undefined || fault.length > 0;
+const isMoved = ({ do: acts, fault = [] }: DrawOptions): boolean => acts !== undefined || fault.length > 0;
 
 /** Pictures of every sheet, at rest or in the state that the acts lead to; with `steps` of every moment on the way. */
 function picturesFor(
   { circuit, scenario }: GivenCircuit,
-  options: Options & { readonly output: string },
+  options: DrawOptions & { readonly output: string },
   sheet: number | undefined,
 ) {
   const width = options.width ?? (/\.pdf$/i.test(options.output) ? 'a4' : 'screen');
@@ -63,63 +60,32 @@ function tellUncertain({ circuit, scenario }: GivenCircuit, io: Io): void {
     io.err(wrapText(`Note: ${outcomeText(outcome)}.`, io.columns, '  '));
 }
 
-export function addDraw(program: Command, io: Io, running: Running): void {
-  program
-    .command('draw')
-    .summary('a circuit as a drawing')
-    .description(
-      'Draws a circuit at rest, or as it stands after acts: as SVG, as PDF, or as text in the terminal.',
-    )
-    .argument('<file>', 'a circuit in the notation or in JSON; - for standard input')
-    .option('-o, --output <file>', 'write to this .svg or .pdf; without it the drawing is shown as text')
-    .option('--do <acts>', 'show the state after these acts')
-    .option('--fault <fault...>', 'what is wrong from the start')
-    .option('--steps', 'one picture for each moment on the way')
-    .option('--sheet <number>', 'only this sheet')
-    .addOption(new Option('--width <width>', 'laid out for').choices(['phone', 'screen', 'a4']))
-    .addOption(
-      new Option('--letters <letters>', 'letter codes of designations')
-        .choices(['as-written', 'old', 'new'])
-        .default('as-written'),
-    )
-    .addHelpText(
-      'after',
-      helpAfter(io, [
-        'polewise draw fan.txt',
-        'polewise draw fan.txt --do "make -B1"',
-        'polewise draw fan.txt -o fan.svg --do "make -B1"',
-        'polewise draw fan.txt -o fan.pdf --letters new',
-        'polewise draw fan.txt --steps --do "make -B1; break -B1" -o steps.pdf',
-      ]),
-    )
-    .action(async (file: string, options: Options) => {
-      const sheet =
-        options.sheet === undefined
-          ? undefined
-          : wholeNumber('--sheet', options.sheet, { low: 1, high: 99, example: 1 });
-      const given = await givenCircuit(io, file, options);
-      if (!given) {
-        running.code = 2;
-        return;
-      }
-      const { circuit } = given;
-      const sheets = [...new Set(circuit.paths.map((path) => path.sheet))].sort((one, other) => one - other);
-      if (sheet !== undefined && !sheets.includes(sheet)) {
-        throw new UsageError(`There is no sheet ${sheet}.`, `Sheets: ${sheets.join(', ')}.`);
-      }
-      const { output } = options;
-      if (isMoved(options)) tellUncertain(given, io);
-      if (output === undefined) {
-        checkNoWidth(options.width);
-        const { letters, steps = false, do: note } = options;
-        io.out(drawnText(given, { letters, sheet, steps, note, moved: isMoved(options) }, io));
-        return;
-      }
-      const { pictures, paper } = picturesFor(given, { ...options, output }, sheet);
-      await writePictures(io, pictures, {
-        file: output,
-        title: circuit.title ?? 'Control drawing',
-        paper,
-      });
-    });
+/** Draws a circuit; gives the exit code. */
+export async function drawFile(file: string, options: DrawOptions, io: Io): Promise<0 | 2> {
+  const sheet =
+    options.sheet === undefined
+      ? undefined
+      : wholeNumber('--sheet', options.sheet, { low: 1, high: 99, example: 1 });
+  const given = await givenCircuit(io, file, options);
+  if (!given) return 2;
+  const { circuit } = given;
+  const sheets = [...new Set(circuit.paths.map((path) => path.sheet))].sort((one, other) => one - other);
+  if (sheet !== undefined && !sheets.includes(sheet)) {
+    throw new UsageError(`There is no sheet ${sheet}.`, `Sheets: ${sheets.join(', ')}.`);
+  }
+  const { output } = options;
+  if (isMoved(options)) tellUncertain(given, io);
+  if (output === undefined) {
+    checkNoWidth(options.width);
+    const { letters, steps = false, do: note } = options;
+    io.out(drawnText(given, { letters, sheet, steps, note, moved: isMoved(options) }, io));
+    return 0;
+  }
+  const { pictures, paper } = picturesFor(given, { ...options, output }, sheet);
+  await writePictures(io, pictures, {
+    file: output,
+    title: circuit.title ?? 'Control drawing',
+    paper,
+  });
+  return 0;
 }

@@ -1,16 +1,19 @@
 import { createWriteStream } from 'node:fs';
 import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
-import type { Command } from 'commander';
 import type { Store } from '../../store/index.ts';
 import { counted } from '../counted.ts';
-import { helpAfter } from '../help.ts';
 import { type Io, UsageError } from '../io.ts';
-import type { Running } from '../program.ts';
 import { withStore } from '../store-place.ts';
 
-interface Options {
+export interface LearnerOptions {
   readonly data?: string;
+}
+export interface ExportOptions extends LearnerOptions {
+  readonly out?: string;
+}
+export interface EraseOptions extends LearnerOptions {
+  readonly yes?: boolean;
 }
 
 async function known(store: Store, learner: string): Promise<number> {
@@ -53,70 +56,36 @@ async function confirmed(io: Io, learner: string, answers: number): Promise<bool
   return (await io.question(`Type ${learner} to erase: `))?.trim() === learner;
 }
 
-export function addLearner(program: Command, io: Io, _running: Running): void {
-  const learner = program
-    .command('learner')
-    .summary('what is kept about somebody')
-    .description('Shows who answers are kept of, gives out everything about one of them, or erases it.');
-  const data = '--data <folder>';
-  const dataText = 'the data folder (default: the one that serve and drill use)';
+/** Names everyone of whom something is kept. */
+export const listLearners = ({ data }: LearnerOptions, io: Io): Promise<void> =>
+  withStore(io, data, async (store) => {
+    const learners = await store.learners();
+    for (const { learner: id, answers } of learners) {
+      const person = await store.people.persons.byId(id);
+      io.out(`${person ? `${person.name} (${id})` : id}: ${counted(answers, 'answer')}`);
+    }
+    if (learners.length === 0) io.out('Nothing is kept of anybody yet.');
+  });
 
-  learner
-    .command('list')
-    .summary('name everyone of whom something is kept')
-    .description('Names everyone of whom something is kept, and how many answers that is.')
-    .option(data, dataText)
-    .addHelpText('after', helpAfter(io, ['polewise learner list']))
-    .action(({ data }: Options) =>
-      withStore(io, data, async (store) => {
-        const learners = await store.learners();
-        for (const { learner: id, answers } of learners) {
-          const person = await store.people.persons.byId(id);
-          io.out(`${person ? `${person.name} (${id})` : id}: ${counted(answers, 'answer')}`);
-        }
-        if (learners.length === 0) io.out('Nothing is kept of anybody yet.');
-      }),
-    );
+/** Gives out everything about one learner. */
+export const exportLearner = (name: string, { data, out }: ExportOptions, io: Io): Promise<void> =>
+  withStore(io, data, async (store) => {
+    await known(store, name);
+    if (out) {
+      await writeExport(store, name, out);
+      io.out(`Everything kept about ${name} is in ${out}.`);
+    } else for await (const piece of store.exportOf(name)) io.out(piece.trim());
+  });
 
-  learner
-    .command('export')
-    .summary('give out everything about one learner')
-    .description('Gives out everything that is kept about one learner, as JSON.')
-    .argument('[learner]', 'who; on a machine of your own that is me', 'me')
-    .option('--out <file>', 'a new file to write it to, instead of printing it')
-    .option(data, dataText)
-    .addHelpText(
-      'after',
-      helpAfter(io, ['polewise learner export --out mine.json', 'polewise learner export me | less']),
-    )
-    .action((name: string, { data, out }: Options & { readonly out?: string }) =>
-      withStore(io, data, async (store) => {
-        await known(store, name);
-        if (out) {
-          await writeExport(store, name, out);
-          io.out(`Everything kept about ${name} is in ${out}.`);
-        } else for await (const piece of store.exportOf(name)) io.out(piece.trim());
-      }),
-    );
-
-  learner
-    .command('erase')
-    .summary('erase everything about one learner')
-    .description('Erases everything that is kept about one learner, for good. Backups are not touched.')
-    .argument('<learner>', 'who')
-    .option('--yes', 'without asking once more')
-    .option(data, dataText)
-    .addHelpText('after', helpAfter(io, ['polewise learner erase me']))
-    .action((name: string, { data, yes }: Options & { readonly yes?: boolean }) =>
-      withStore(io, data, async (store) => {
-        const answers = await known(store, name);
-        if (!yes && !(await confirmed(io, name, answers))) {
-          io.out('Nothing was erased.');
-          return;
-        }
-        await checkNotLastAdmin(store, name);
-        await store.erase(name);
-        io.out(`Everything kept about ${name} is gone: ${counted(answers, 'answer')}.`);
-      }),
-    );
-}
+/** Erases everything about one learner, once it is sure that this is wanted. */
+export const eraseLearner = (name: string, { data, yes }: EraseOptions, io: Io): Promise<void> =>
+  withStore(io, data, async (store) => {
+    const answers = await known(store, name);
+    if (!yes && !(await confirmed(io, name, answers))) {
+      io.out('Nothing was erased.');
+      return;
+    }
+    await checkNotLastAdmin(store, name);
+    await store.erase(name);
+    io.out(`Everything kept about ${name} is gone: ${counted(answers, 'answer')}.`);
+  });

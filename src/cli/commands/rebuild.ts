@@ -1,15 +1,12 @@
-import type { Command } from 'commander';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Mark } from '../../../shared/question.ts';
 import { markAnswer } from '../../questions/index.ts';
 import type { Store } from '../../store/index.ts';
 import { counted } from '../counted.ts';
-import { helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
-import type { Running } from '../program.ts';
 import { progressOf, withStore } from '../store-place.ts';
 
-interface Options {
+export interface RebuildOptions {
   readonly data?: string;
   readonly check?: boolean;
   readonly marks?: boolean;
@@ -56,34 +53,12 @@ async function rebuildRecalls(store: Store, io: Io): Promise<void> {
   );
 }
 
-export function addRebuild(program: Command, io: Io, running: Running): void {
-  program
-    .command('rebuild')
-    .summary('work out anew what follows from the answers')
-    .description(
-      'Works out anew, from the answers alone, what each learner remembers. Answers are never changed by it.',
-    )
-    .option('--check', 'only look: is everything that is kept whole and consistent?')
-    .option('--marks', 'mark every answer again with the solver first')
-    .option('--restored', 'a backup was put back: let devices send again what they have')
-    .option('--data <folder>', 'the data folder (default: the one that serve and drill use)')
-    .addHelpText(
-      'after',
-      helpAfter(
-        io,
-        ['polewise rebuild', 'polewise rebuild --check', 'polewise rebuild --marks --data /srv/polewise'],
-        'Exit code 1 when --check finds something.',
-      ),
-    )
-    .action((options: Options) =>
-      withStore(io, options.data, async (store) => {
-        if (options.check) {
-          running.code = await check(store, io);
-          return;
-        }
-        if (options.restored) await store.renameHistories();
-        if (options.marks) await correctMarks(store, io);
-        await rebuildRecalls(store, io);
-      }),
-    );
-}
+/** Works out anew what follows from the answers, or looks whether all is well; gives the exit code. */
+export const rebuild = (options: RebuildOptions, io: Io): Promise<0 | 1> =>
+  withStore(io, options.data, async (store) => {
+    if (options.check) return check(store, io);
+    if (options.restored) await store.renameHistories();
+    if (options.marks) await correctMarks(store, io);
+    await rebuildRecalls(store, io);
+    return 0;
+  });

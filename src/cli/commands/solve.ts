@@ -1,59 +1,17 @@
-import type { Command } from 'commander';
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Blocker, LoadTrace, Solution, TraceHop } from '../../../shared/solution.ts';
 import { actInWords } from '../../circuit/index.ts';
 import { solve } from '../../solver/index.ts';
 import { givenCircuit } from '../given-circuit.ts';
-import { helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import { outcomeText } from '../outcome-text.ts';
-import type { Running } from '../program.ts';
 import { type Style, styleFor, wrapText } from '../style.ts';
 
-interface Options {
+export interface SolveOptions {
   readonly do?: string;
   readonly fault?: string[];
   readonly dead?: boolean;
   readonly json?: boolean;
-}
-
-export function addSolve(program: Command, io: Io, running: Running): void {
-  program
-    .command('solve')
-    .summary('what a circuit does')
-    .description(
-      'Says what a circuit does: every coil, lamp and input after the acts, how it came about, and why.',
-    )
-    .argument('<file>', 'a circuit in the notation or in JSON; - for standard input')
-    .option('--do <acts>', 'what is done, in order')
-    .option('--fault <fault...>', 'what is wrong from the start; may be given several times')
-    .option('--dead', 'start with isolators and breakers open, as drawn')
-    .option('--json', 'print the solution as JSON')
-    .addHelpText(
-      'after',
-      helpAfter(
-        io,
-        [
-          'polewise solve fan.txt',
-          'polewise solve fan.txt --do "make -B1; wait 5 s; break -B1; hold -K3"',
-          'polewise solve fan.txt --fault "-K3:14 broken" --json',
-        ],
-        'Acts: press, release, turn, make, break, open, close, trip, reset, on, off, hold, free, fail, restore, wait.',
-        'Exit code 0 for every outcome that is certain, 1 for one that could not be decided; 2 for a mistake in the circuit, the acts or the faults.',
-      ),
-    )
-    .action(async (file: string, options: Options) => {
-      const given = await givenCircuit(io, file, options);
-      if (!given) {
-        running.code = 2;
-        return;
-      }
-      const { circuit, scenario } = given;
-      const { solution } = solve(circuit, scenario, (act) => actInWords(act, circuit));
-      if (options.json) io.out(JSON.stringify(solution, null, 2));
-      else io.out(solutionText(circuit, solution, io));
-      if (solution.outcome.kind === 'undecided') running.code = 1;
-    });
 }
 
 const hopText = ({ device, enter, leave }: TraceHop): string =>
@@ -122,4 +80,15 @@ function solutionText(circuit: Circuit, solution: Solution, io: Io): string {
     solution.trace.map((trace) => [trace.load, traceText(trace)]),
   );
   return lines.join('\n');
+}
+
+/** Says what a circuit does; gives the exit code. */
+export async function solveFile(file: string, options: SolveOptions, io: Io): Promise<0 | 1 | 2> {
+  const given = await givenCircuit(io, file, options);
+  if (!given) return 2;
+  const { circuit, scenario } = given;
+  const { solution } = solve(circuit, scenario, (act) => actInWords(act, circuit));
+  if (options.json) io.out(JSON.stringify(solution, null, 2));
+  else io.out(solutionText(circuit, solution, io));
+  return solution.outcome.kind === 'undecided' ? 1 : 0;
 }

@@ -53,9 +53,9 @@ interface Waiting {
   reject(error: unknown): void;
 }
 
-const here = fileURLToPath(import.meta.url);
-/** As it was built, or as it is written, where TypeScript has to be taught to the thread as well. */
-const isSource = here.endsWith('.ts');
+const thread = fileURLToPath(new URL('./thread.ts', import.meta.url));
+/** As it is written, where TypeScript has to be taught to the thread as well; a build names the file it made of it. */
+const isSource = thread.endsWith('.ts');
 const loader = (): string => pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href;
 
 /** Does jobs in threads of their own: one of each sort at a time, for those who wait in turns, each for so long at most. */
@@ -172,7 +172,7 @@ export class WorkThreads implements Work {
   /** Started when there is something to do for the first time. */
   private threads(): Piscina {
     this.pool ??= new Piscina({
-      filename: here.replace(/threads(\.[jt]s)$/, 'thread$1'),
+      filename: thread,
       minThreads: 0,
       maxThreads: SORTS.length,
       idleTimeout: IDLE,

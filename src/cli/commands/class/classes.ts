@@ -1,17 +1,15 @@
-import type { Command } from 'commander';
 import { beginsFormula, NO_FORMULA, newClassTitle, newIntake } from '../../../../shared/new-names.ts';
 import { counted } from '../../counted.ts';
-import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { withNewStore, withStore } from '../../store-place.ts';
 import { classNamed, personNamed } from './find.ts';
-import { DATA_OPTION, type DataOption } from './options.ts';
+import type { DataOption } from './options.ts';
 
-interface NewOptions extends DataOption {
+export interface NewOptions extends DataOption {
   readonly intake?: string;
   readonly tutor?: string;
 }
-interface CodeOptions extends DataOption {
+export interface CodeOptions extends DataOption {
   readonly fresh?: boolean;
   readonly close?: boolean;
   readonly open?: boolean;
@@ -26,92 +24,51 @@ const textFor = (schema: typeof newClassTitle, what: string, given: string): str
   );
 };
 
-/** Making classes, looking at them, and their codes. */
-export function addClasses(group: Command, io: Io): void {
-  group
-    .command('new')
-    .summary('make a class')
-    .description('Makes a class, with a code by which learners join it.')
-    .argument('<title>', 'what it is called')
-    .option('--intake <name>', 'which group of newcomers it is')
-    .option('--tutor <person>', 'whose class it is: id, name for signing in, or name')
-    .option(...DATA_OPTION)
-    .addHelpText(
-      'after',
-      helpAfter(io, ['polewise class new "Flour line" --intake "Autumn 2026" --tutor tilda']),
-    )
-    .action((given: string, { data, intake, tutor }: NewOptions) =>
-      withNewStore(io, data, async (store) => {
-        const title = textFor(newClassTitle, 'A title', given);
-        const group = intake === undefined ? null : textFor(newIntake, 'An intake', intake);
-        const person = tutor === undefined ? null : await personNamed(store, tutor);
-        if (person?.role === 'learner')
-          throw new UsageError(`${person.name} is a learner.`, 'polewise class tutor makes a tutor.');
-        const made = await store.people.classes.make(title, group, person?.id ?? null);
-        io.out(`${made.title} (${made.id}): learners join with the code ${made.joiningCode}.`);
-      }),
-    );
+/** Makes a class, with a code by which learners join it. */
+export const makeClass = (given: string, { data, intake, tutor }: NewOptions, io: Io): Promise<void> =>
+  withNewStore(io, data, async (store) => {
+    const title = textFor(newClassTitle, 'A title', given);
+    const group = intake === undefined ? null : textFor(newIntake, 'An intake', intake);
+    const person = tutor === undefined ? null : await personNamed(store, tutor);
+    if (person?.role === 'learner')
+      throw new UsageError(`${person.name} is a learner.`, 'polewise class tutor makes a tutor.');
+    const made = await store.people.classes.make(title, group, person?.id ?? null);
+    io.out(`${made.title} (${made.id}): learners join with the code ${made.joiningCode}.`);
+  });
 
-  group
-    .command('list')
-    .summary('name all classes')
-    .description('Names all classes, with how many learners each has.')
-    .option(...DATA_OPTION)
-    .addHelpText('after', helpAfter(io, ['polewise class list']))
-    .action(({ data }: DataOption) =>
-      withStore(io, data, async (store) => {
-        const classes = await store.people.classes.list(null);
-        for (const { id, title, intake, learners, endedAt } of classes) {
-          const more = [counted(learners, 'learner'), intake, endedAt === null ? null : 'ended'];
-          io.out(`${title} (${id}): ${more.filter((text) => text !== null).join(', ')}`);
-        }
-        if (classes.length === 0) io.out('There is no class yet: polewise class new "Flour line".');
-      }),
-    );
+/** Names all classes. */
+export const listClasses = ({ data }: DataOption, io: Io): Promise<void> =>
+  withStore(io, data, async (store) => {
+    const classes = await store.people.classes.list(null);
+    for (const { id, title, intake, learners, endedAt } of classes) {
+      const more = [counted(learners, 'learner'), intake, endedAt === null ? null : 'ended'];
+      io.out(`${title} (${id}): ${more.filter((text) => text !== null).join(', ')}`);
+    }
+    if (classes.length === 0) io.out('There is no class yet: polewise class new "Flour line".');
+  });
 
-  group
-    .command('show')
-    .summary('show who is in a class')
-    .description('Shows who is in a class.')
-    .argument('<class>', 'title, words of it, or id')
-    .option(...DATA_OPTION)
-    .addHelpText('after', helpAfter(io, ['polewise class show "Flour line"']))
-    .action((name: string, { data }: DataOption) =>
-      withStore(io, data, async (store) => {
-        const { title, id, joiningCode, joiningOpen, endedAt, members } = await classNamed(store, name);
-        const open = joiningOpen && endedAt === null;
-        io.out(`${title} (${id}): code ${joiningCode}, ${open ? 'may be joined' : 'may not be joined'}.`);
-        for (const one of members) {
-          const more = [one.manner === 'tutor' ? 'tutor' : null, one.signIn ?? 'has not come in yet'];
-          io.out(`  ${one.name} (${one.id}): ${more.filter((text) => text !== null).join(', ')}`);
-        }
-        if (members.length === 0) io.out('  Nobody is in it yet.');
-      }),
-    );
+/** Shows who is in a class. */
+export const showClass = (name: string, { data }: DataOption, io: Io): Promise<void> =>
+  withStore(io, data, async (store) => {
+    const { title, id, joiningCode, joiningOpen, endedAt, members } = await classNamed(store, name);
+    const open = joiningOpen && endedAt === null;
+    io.out(`${title} (${id}): code ${joiningCode}, ${open ? 'may be joined' : 'may not be joined'}.`);
+    for (const one of members) {
+      const more = [one.manner === 'tutor' ? 'tutor' : null, one.signIn ?? 'has not come in yet'];
+      io.out(`  ${one.name} (${one.id}): ${more.filter((text) => text !== null).join(', ')}`);
+    }
+    if (members.length === 0) io.out('  Nobody is in it yet.');
+  });
 
-  group
-    .command('code')
-    .summary('show or change the joining code')
-    .description('Shows the joining code of a class, or changes it.')
-    .argument('<class>', 'title, words of it, or id')
-    .option('--fresh', 'another code; the one so far no longer works')
-    .option('--close', 'nobody may join from now on')
-    .option('--open', 'may be joined again')
-    .option(...DATA_OPTION)
-    .addHelpText(
-      'after',
-      helpAfter(io, ['polewise class code "Flour line"', 'polewise class code "Flour line" --fresh']),
-    )
-    .action((name: string, { data, fresh, close, open }: CodeOptions) =>
-      withStore(io, data, async (store) => {
-        if (close && open)
-          throw new UsageError('--open and --close contradict each other.', 'Leave one of them out.');
-        const { classes } = store.people;
-        const { id } = await classNamed(store, name);
-        if (fresh) await classes.newCode(id);
-        if (close || open) await classes.change(id, { joiningOpen: open === true });
-        const detail = (await classes.get(id))!;
-        io.out(`${detail.joiningCode}${detail.joiningOpen ? '' : ' (may not be joined)'}`);
-      }),
-    );
-}
+/** Shows the joining code of a class, or changes it. */
+export const changeCode = (name: string, { data, fresh, close, open }: CodeOptions, io: Io): Promise<void> =>
+  withStore(io, data, async (store) => {
+    if (close && open)
+      throw new UsageError('--open and --close contradict each other.', 'Leave one of them out.');
+    const { classes } = store.people;
+    const { id } = await classNamed(store, name);
+    if (fresh) await classes.newCode(id);
+    if (close || open) await classes.change(id, { joiningOpen: open === true });
+    const detail = (await classes.get(id))!;
+    io.out(`${detail.joiningCode}${detail.joiningOpen ? '' : ' (may not be joined)'}`);
+  });

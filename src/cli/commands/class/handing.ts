@@ -1,26 +1,24 @@
 /** What is handed out and taken over: slips and rosters. */
 import { join } from 'node:path';
-import type { Command } from 'commander';
 import type { RosterIn } from '../../../../shared/api-people.ts';
 import { zipFiles } from '../../../homework/index.ts';
 import { oneRosterFiles, rosterCsv, wantedIn } from '../../../server/index.ts';
 import { counted } from '../../counted.ts';
 import { readGiven } from '../../files.ts';
-import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
 import { reportProblems } from '../../problems.ts';
-import type { Running } from '../../program.ts';
 import { withStore } from '../../store-place.ts';
 import { classNamed } from './find.ts';
-import { ADDRESS_OPTION, type AddressOption, DATA_OPTION, type DataOption, linkText } from './options.ts';
+import { linkText } from './link-text.ts';
+import type { AddressOption, DataOption } from './options.ts';
 
-interface SlipOptions extends DataOption, AddressOption {
+export interface SlipOptions extends DataOption, AddressOption {
   readonly out: string;
   readonly links?: boolean;
   readonly count?: string;
 }
-interface RosterOptions extends DataOption {
+export interface RosterOptions extends DataOption {
   readonly in?: string;
   readonly out?: string;
   readonly look?: boolean;
@@ -49,7 +47,7 @@ async function rosterFrom(io: Io, path: string, source: string | undefined): Pro
   return { format: 'oneroster', files, ...(source === undefined ? {} : { class: source }) };
 }
 
-async function takeRoster(name: string, options: RosterOptions & { in: string }, io: Io): Promise<number> {
+async function takeRoster(name: string, options: RosterOptions & { in: string }, io: Io): Promise<0 | 2> {
   const wanted = wantedIn(await rosterFrom(io, options.in, options.source));
   if (!wanted.ok) return reportProblems(wanted.problems, options.in, io);
   await withStore(io, options.data, async (store) => {
@@ -79,7 +77,8 @@ async function giveRoster(name: string, file: string, data: string | undefined, 
   });
 }
 
-async function slips(name: string, options: SlipOptions, io: Io): Promise<void> {
+/** Writes slips to cut apart and hand out. */
+export async function writeSlips(name: string, options: SlipOptions, io: Io): Promise<void> {
   if (!/\.pdf$/i.test(options.out))
     throw new UsageError(`${options.out} is no name of a PDF.`, 'Name it such as slips.pdf.');
   await withStore(io, options.data, async (store) => {
@@ -111,51 +110,12 @@ async function slips(name: string, options: SlipOptions, io: Io): Promise<void> 
   });
 }
 
-export function addHanding(group: Command, io: Io, running: Running): void {
-  group
-    .command('slips')
-    .summary('write slips to hand out')
-    .description('Writes slips to cut apart and hand out, as a PDF.')
-    .argument('<class>', 'title, words of it, or id')
-    .requiredOption('--out <file>', 'the PDF to write')
-    .option('--links', 'with a name and a link each, for all who have no password yet')
-    .option('--count <number>', 'how many slips with the code')
-    .option(...ADDRESS_OPTION)
-    .option(...DATA_OPTION)
-    .addHelpText(
-      'after',
-      helpAfter(io, [
-        'polewise class slips "Flour line" --out slips.pdf',
-        'polewise class slips "Flour line" --out slips.pdf --links --address https://practice.example',
-      ]),
-    )
-    .action((name: string, options: SlipOptions) => slips(name, options, io));
-
-  group
-    .command('roster')
-    .summary('take people over, or give them out')
-    .description('Takes people over into a class, or gives them out.')
-    .argument('<class>', 'title, words of it, or id')
-    .option(
-      '--in <path>',
-      'a .csv with the column name, or the folder of a OneRoster 1.1 export; - is standard input',
-    )
-    .option('--source <id>', 'which class of the export, by its sourcedId')
-    .option('--look', 'only say what would come of it')
-    .option('--out <file>', 'a .csv, or a .zip with OneRoster 1.1')
-    .option(...DATA_OPTION)
-    .addHelpText(
-      'after',
-      helpAfter(io, [
-        'polewise class roster "Flour line" --in names.csv --look',
-        'polewise class roster "Flour line" --out class.zip',
-      ]),
-    )
-    .action(async (name: string, options: RosterOptions) => {
-      const { in: from, out } = options;
-      if ((from === undefined) === (out === undefined))
-        throw new UsageError('Say either --in or --out.', 'polewise class roster --help has examples.');
-      if (from !== undefined) running.code = await takeRoster(name, { ...options, in: from }, io);
-      else await giveRoster(name, out!, options.data, io);
-    });
+/** Takes people over into a class, or gives them out; gives the exit code. */
+export async function handRoster(name: string, options: RosterOptions, io: Io): Promise<0 | 2> {
+  const { in: from, out } = options;
+  if ((from === undefined) === (out === undefined))
+    throw new UsageError('Say either --in or --out.', 'polewise class roster --help has examples.');
+  if (from !== undefined) return takeRoster(name, { ...options, in: from }, io);
+  await giveRoster(name, out!, options.data, io);
+  return 0;
 }

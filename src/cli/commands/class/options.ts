@@ -1,7 +1,3 @@
-import { entryAddress } from '../../../server/index.ts';
-import type { MadeLink } from '../../../store/index.ts';
-import { UsageError } from '../../io.ts';
-
 export interface DataOption {
   readonly data?: string;
 }
@@ -16,10 +12,3 @@ export const ADDRESS_OPTION = [
   'the address that people open, for links',
   'http://localhost:8024',
 ] as const;
-
-/** Where a link leads. */
-export function linkText({ address }: AddressOption, { token }: MadeLink): string {
-  if (!URL.canParse(address) || !/^https?:/.test(address))
-    throw new UsageError(`--address ${address} is no address.`, 'Such as https://practice.example');
-  return entryAddress(address.replace(/\/+$/, ''), token);
-}

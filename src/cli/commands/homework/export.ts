@@ -1,21 +1,20 @@
 import { buffer } from 'node:stream/consumers';
-import { type Command, Option } from 'commander';
 import type { QtiVersion } from '../../../homework/index.ts';
 import type { Desk } from '../../../server/homework/desk.ts';
 import { marksFile, packageOf, statementsFile } from '../../../server/homework/exports.ts';
-import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { findSet } from './find.ts';
-import { AT_THE_TERMINAL, type StoreOptions, withDesk, withStoreOptions } from './with-desk.ts';
+import type { StoreOptions } from './store-options.ts';
+import { AT_THE_TERMINAL, withDesk } from './with-desk.ts';
 import { writeNamed } from './write-file.ts';
 
-interface Options extends StoreOptions {
+export interface ExportOptions extends StoreOptions {
   readonly qti: QtiVersion;
   readonly base?: string;
 }
 
 /** The address that names activities and accounts in statements, without a slash at its end. */
-function baseIn({ base }: Options): string {
+function baseIn({ base }: ExportOptions): string {
   if (base === undefined || !/^https?:\/\/[^/\s]+/.test(base))
     throw new UsageError(
       'Statements name things by an address, and none was given.',
@@ -24,7 +23,12 @@ function baseIn({ base }: Options): string {
   return base.replace(/\/+$/, '');
 }
 
-async function contentFor(desk: Desk, set: string, file: string, options: Options): Promise<Uint8Array> {
+async function contentFor(
+  desk: Desk,
+  set: string,
+  file: string,
+  options: ExportOptions,
+): Promise<Uint8Array> {
   const kind = /\.(csv|json|zip)$/i.exec(file)?.[1]?.toLowerCase();
   switch (kind) {
     case 'csv':
@@ -41,35 +45,9 @@ async function contentFor(desk: Desk, set: string, file: string, options: Option
   }
 }
 
-export function addExport(homework: Command, io: Io): void {
-  withStoreOptions(
-    homework
-      .command('export')
-      .summary('marks, statements or a package as a file')
-      .description(
-        'Writes the marks as a table (.csv), as xAPI statements (.json), or the sample paper as a QTI package (.zip).',
-      )
-      .argument('<set>', 'the set, by its title, words of it, or id')
-      .argument('<file>', 'its name says what it is: marks.csv, statements.json, package.zip')
-      .addOption(new Option('--qti <version>', 'of a package').choices(['3.0', '2.2']).default('3.0'))
-      .option('--base <address>', 'where this installation is found, for statements'),
-  )
-    .addHelpText(
-      'after',
-      helpAfter(
-        io,
-        [
-          'polewise homework export "Week 40" marks.csv',
-          'polewise homework export "Week 40" statements.json --base https://drawings.example',
-          'polewise homework export "Week 40" package.zip --qti 2.2',
-        ],
-        'docs/interchange.md says what is in them.',
-      ),
-    )
-    .action((name: string, file: string, options: Options) =>
-      withDesk(io, options, async (desk) => {
-        const { set } = await findSet(desk.store, name);
-        writeNamed(io, file, await contentFor(desk, set.id, file, options));
-      }),
-    );
-}
+/** Writes marks, statements or a package, by the name of the file. */
+export const exportSet = (name: string, file: string, options: ExportOptions, io: Io): Promise<void> =>
+  withDesk(io, options, async (desk) => {
+    const { set } = await findSet(desk.store, name);
+    writeNamed(io, file, await contentFor(desk, set.id, file, options));
+  });

@@ -1,17 +1,16 @@
-import type { Command } from 'commander';
 import type { TypedMarks } from '../../../../shared/homework-views.ts';
 import type { Desk } from '../../../server/homework/desk.ts';
 import { typeMarks } from '../../../server/homework/marked.ts';
 import { ApiFailure } from '../../../server/problems.ts';
 import { counted } from '../../counted.ts';
 import { readGiven } from '../../files.ts';
-import { helpAfter } from '../../help.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { progressBar } from '../../progress-bar.ts';
 import { findSet } from './find.ts';
-import { AT_THE_TERMINAL, type StoreOptions, withDesk, withStoreOptions } from './with-desk.ts';
+import type { StoreOptions } from './store-options.ts';
+import { AT_THE_TERMINAL, withDesk } from './with-desk.ts';
 
-interface Options extends StoreOptions {
+export interface MarksOptions extends StoreOptions {
   readonly from?: string;
 }
 
@@ -78,37 +77,17 @@ async function takeFile(io: Io, desk: Desk, set: string, file: string): Promise<
   return wrong.length > 0 ? 2 : 0;
 }
 
-export function addMarks(homework: Command, io: Io, running: { code: number }): void {
-  withStoreOptions(
-    homework
-      .command('mark')
-      .summary('type in the marks of papers that were written on paper')
-      .description(
-        'Takes marks by the code of the paper: one line in the command, a file of lines, or typed one after another.',
-      )
-      .argument('<set>', 'the set, by its title, words of it, or id')
-      .argument('[code]', 'the code on the paper')
-      .argument('[marks...]', 'a mark for each item in order; - for one that was left out')
-      .option('--from <file>', 'lines of code and marks; - reads standard input'),
-  )
-    .addHelpText(
-      'after',
-      helpAfter(
-        io,
-        [
-          'polewise homework mark "Week 40" K7M2QP9DX 2 1.5 - 2',
-          'polewise homework mark "Week 40" --from marks.txt',
-          'polewise homework mark "Week 40"',
-        ],
-        'Marks typed again stand beside the earlier ones, and the latest hold.',
-      ),
-    )
-    .action((name: string, code: string | undefined, marks: string[], options: Options) =>
-      withDesk(io, options, async (desk) => {
-        const { set } = await findSet(desk.store, name);
-        if (options.from !== undefined) running.code = await takeFile(io, desk, set.id, options.from);
-        else if (code !== undefined) await typed(io, desk, set.id, lineIn([code, ...marks].join(' ')));
-        else await typeIn(io, desk, set.id);
-      }),
-    );
-}
+/** Takes the marks of papers: of one line, of a file, or as they are typed; gives the exit code. */
+export const takeMarks = (
+  name: string,
+  line: readonly string[],
+  { from, ...options }: MarksOptions,
+  io: Io,
+): Promise<0 | 2> =>
+  withDesk(io, options, async (desk) => {
+    const { set } = await findSet(desk.store, name);
+    if (from !== undefined) return takeFile(io, desk, set.id, from);
+    if (line.length > 0) await typed(io, desk, set.id, lineIn(line.join(' ')));
+    else await typeIn(io, desk, set.id);
+    return 0;
+  });

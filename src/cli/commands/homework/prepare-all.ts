@@ -3,7 +3,8 @@ import { prepareSome } from '../../../server/homework/make-papers.ts';
 import { counted } from '../../counted.ts';
 import type { Io } from '../../io.ts';
 import { progressBar } from '../../progress-bar.ts';
-import { AT_THE_TERMINAL, type StoreOptions } from './with-desk.ts';
+import type { StoreOptions } from './store-options.ts';
+import { AT_THE_TERMINAL } from './with-desk.ts';
 
 /** Papers still to be made from which on a second program is worth starting. */
 const WORTH_HELP = 40;

@@ -1,15 +1,10 @@
-import type { Command } from 'commander';
 import type { Desk } from '../../../server/homework/desk.ts';
 import type { Asking } from '../../../server/people/gate.ts';
 import { ApiFailure } from '../../../server/problems.ts';
 import { openCourse } from '../../course.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { withStore } from '../../store-place.ts';
-
-export interface StoreOptions {
-  readonly data?: string;
-  readonly banks?: string;
-}
+import type { StoreOptions } from './store-options.ts';
 
 /** Whoever may run commands on the store may do everything; this name stands in the record. */
 export const AT_THE_TERMINAL: Asking = { id: 'command-line', role: 'admin', session: null };
@@ -29,9 +24,3 @@ export async function withDesk<T>(
     }
   });
 }
-
-/** The options that say where everything is. */
-export const withStoreOptions = (command: Command): Command =>
-  command
-    .option('--data <folder>', 'the data folder (default: the one that serve uses)')
-    .option('--banks <folder>', 'question banks instead of those that come with the program');

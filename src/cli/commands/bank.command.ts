@@ -2,7 +2,6 @@ import type { Command } from 'commander';
 import { helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../program.ts';
-import { bankCheck } from './bank.ts';
 
 /** `bank check`, and whatever else is done to banks. */
 export function addBank(program: Command, io: Io, running: Running): void {
@@ -29,6 +28,7 @@ export function addBank(program: Command, io: Io, running: Running): void {
       ),
     )
     .action(async (paths: string[]) => {
+      const { bankCheck } = await import('./bank.ts');
       running.code = await bankCheck(paths, io);
     });
 }

@@ -1,15 +1,15 @@
 import type { Command } from 'commander';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../program.ts';
-import { addClosing } from './closing.ts';
-import { addExport } from './export.ts';
-import { addIssue } from './issue.ts';
-import { addList } from './list.ts';
-import { addMarks } from './mark.ts';
-import { addNew } from './new.ts';
-import { addPapers } from './papers.ts';
-import { addReport } from './report.ts';
-import { addSample } from './sample.ts';
+import { addClosing } from './closing.command.ts';
+import { addExport } from './export.command.ts';
+import { addIssue } from './issue.command.ts';
+import { addList } from './list.command.ts';
+import { addMarks } from './mark.command.ts';
+import { addNew } from './new.command.ts';
+import { addPapers } from './papers.command.ts';
+import { addReport } from './report.command.ts';
+import { addSample } from './sample.command.ts';
 
 /** `homework`: everything a tutor does with sets, on the store directly. */
 export function addHomework(program: Command, io: Io, running: Running): void {

@@ -1,9 +1,9 @@
 import type { Command } from 'commander';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../program.ts';
-import { addClasses } from './classes.ts';
-import { addHanding } from './handing.ts';
-import { addPeople } from './people.ts';
+import { addClasses } from './classes.command.ts';
+import { addHanding } from './handing.command.ts';
+import { addPeople } from './people.command.ts';
 
 /** `polewise class`: everything about classes and who is in them, on the store itself. */
 export function addClass(program: Command, io: Io, running: Running): void {
