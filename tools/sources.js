@@ -14,24 +14,28 @@ const PLACES = ['shared', 'src', 'package-lock.json', 'tools', 'vite.programs.co
 const APART = join('src', 'web');
 
 /**
+ * @param {string} root
  * @param {string} place
  * @returns {string[]}
  */
-function filesIn(place) {
+function filesIn(root, place) {
   if (place === APART) return [];
-  const entries = readdirSync(join(ROOT, place), { withFileTypes: true });
+  const entries = readdirSync(join(root, place), { withFileTypes: true });
   return entries.flatMap((entry) => {
     const path = join(place, entry.name);
-    return entry.isDirectory() ? filesIn(path) : [path];
+    return entry.isDirectory() ? filesIn(root, path) : [path];
   });
 }
 
-/** @returns {string} */
-export function digestOfSources() {
+/**
+ * @param {string} root
+ * @returns {string}
+ */
+export function digestOfSources(root = ROOT) {
   const hash = createHash('sha1');
-  const files = PLACES.flatMap((place) => (/\.\w+$/.test(place) ? [place] : filesIn(place))).sort();
+  const files = PLACES.flatMap((place) => (/\.\w+$/.test(place) ? [place] : filesIn(root, place))).sort();
   for (const file of files) {
-    const content = readFileSync(join(ROOT, file));
+    const content = readFileSync(join(root, file));
     hash.update(`${file}\0${content.length}\0`).update(content);
   }
   return hash.digest('hex');

@@ -15,6 +15,7 @@ const benches: Readonly<Record<string, () => Promise<readonly Row[]> | readonly 
   'signing-in': async () => (await import('./signing-in.bench.ts')).bench(),
   server: async () => (await import('./server.bench.ts')).bench(),
   'new-device': async () => (await import('./new-device.bench.ts')).bench(),
+  commands: async () => (await import('./commands.bench.ts')).bench(),
   page: async () => (await import('./page.bench.ts')).bench(),
 };
 
