@@ -48,9 +48,9 @@ describe('from the first run on', () => {
     await allSent(phone.page);
     expect(await keptOf(empty, 'orjan.lind')).toHaveLength(2);
     expect(await keptOf(empty, 'iris.kalmar')).toEqual([]);
-    // The administrator's practice was opened as well: questions were issued to it, and nothing was answered.
+    // Of the administrator, whose practice was opened as well, there is no answer; whether anything was set depends on the moment.
     const summaries = await empty.look((store) => store.learners());
-    expect(summaries.map(({ answers }) => answers).sort()).toEqual([0, 2]);
+    expect(summaries.map(({ answers }) => answers).filter((answers) => answers > 0)).toEqual([2]);
 
     await first.goto(`${empty.address}/#/classes`);
     await first.getByRole('link', { name: 'Flour line, Thursday' }).click();
