@@ -1,0 +1,12 @@
+import { aboutContacts } from './contacts.ts';
+import { aboutRelays } from './relays.ts';
+import { aboutSealsAndTimes } from './seals-and-times.ts';
+import { aboutSuppliesAndInputs } from './supplies-and-inputs.ts';
+import type { ThreeCircuits } from './three-circuits.ts';
+
+export const THREE_CIRCUITS: readonly ThreeCircuits[] = [
+  ...aboutContacts,
+  ...aboutRelays,
+  ...aboutSealsAndTimes,
+  ...aboutSuppliesAndInputs,
+];

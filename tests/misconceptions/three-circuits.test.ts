@@ -1,0 +1,76 @@
+/**
+ * Each misconception on circuits worked out by hand from what the idea says: where it shows, where it nearly would, and where
+ * another would. Common practice, no source.
+ */
+import { describe, expect, it } from 'vitest';
+import { MISCONCEPTIONS, predict } from '../../src/misconceptions/index.ts';
+import {
+  type Machine,
+  machineOf,
+  meter,
+  planOf,
+  play,
+  readState,
+  type State,
+} from '../../src/solver/index.ts';
+import { THREE_CIRCUITS } from './circuits/all.ts';
+import type { Told } from './circuits/three-circuits.ts';
+import { circuitOf, scenarioOf } from './reading.ts';
+
+function answers({ meters }: Told, machine: Machine, state: State): Record<string, string> {
+  const { lamps, inputs, coils } = readState(machine, state);
+  const measured = (meters ?? []).map(([first, second]) => {
+    const { volts, floating } = meter(machine, state, first, second);
+    return [`${first} to ${second}`, floating ? 'nothing' : `${Math.round(volts)} V`];
+  });
+  const moved = Object.entries(coils).map(([coil, { operated }]) => [coil, operated ? 'operated' : 'rest']);
+  return { ...lamps, ...inputs, ...Object.fromEntries([...moved, ...measured]) };
+}
+
+const scenarioFor = ({ does, faults }: Told) => scenarioOf(does, faults);
+
+function right(told: Told): Record<string, string> {
+  const scenario = scenarioFor(told);
+  const machine = machineOf(planOf(circuitOf(told.on), scenario.faults));
+  return answers(told, machine, play(machine, scenario).state);
+}
+
+/** What somebody with the idea answers; what is right where it makes no difference. */
+function believing(id: string, told: Told): Record<string, string> {
+  const misconception = MISCONCEPTIONS.find((one) => one.id === id)!;
+  const prediction = predict(misconception, circuitOf(told.on), scenarioFor(told));
+  return prediction ? answers(told, prediction.machine, prediction.state) : right(told);
+}
+
+const each = <T>(of: (circuits: (typeof THREE_CIRCUITS)[number]) => readonly T[]) =>
+  THREE_CIRCUITS.flatMap((circuits) => of(circuits).map((told, at) => ({ id: circuits.id, at, told })));
+
+describe('a misconception', () => {
+  it('has a circuit where it shows, one where it nearly would, one where another would', () => {
+    expect(THREE_CIRCUITS.map(({ id }) => id).sort()).toEqual(MISCONCEPTIONS.map(({ id }) => id).sort());
+    for (const { id, shows, nearly, another } of THREE_CIRCUITS) {
+      expect(shows.length, id).toBeGreaterThan(0);
+      expect(nearly.length, id).toBeGreaterThan(0);
+      expect(another.other).not.toBe(id);
+      for (const told of [...shows, another])
+        expect({ ...told.right, ...told.instead }).not.toEqual(told.right);
+    }
+  });
+
+  it.each(each(({ shows }) => shows))('$id shows ($at)', ({ id, told }) => {
+    expect(right(told)).toEqual(told.right);
+    expect(believing(id, told)).toEqual({ ...told.right, ...told.instead });
+  });
+
+  it.each(each(({ nearly }) => nearly))('$id nearly shows ($at)', ({ id, told }) => {
+    expect(right(told)).toEqual(told.right);
+    expect(believing(id, told)).toEqual(told.right);
+  });
+
+  it.each(each(({ another }) => [another]))('$id isn’t what shows where $told.other does', ({ id, told }) => {
+    expect(right(told)).toEqual(told.right);
+    expect(believing(told.other, told)).toEqual({ ...told.right, ...told.instead });
+    expect(believing(id, told)).toEqual({ ...told.right, ...told.own });
+    expect({ ...told.own }).not.toEqual(told.instead);
+  });
+});
