@@ -58,7 +58,7 @@ export default defineConfig({
     target: 'node20.12',
     copyPublicDir: false,
     rollupOptions: {
-      input: { 'src/cli/main': 'src/cli/main.ts' },
+      input: { 'src/cli/main': 'src/cli/main.ts', 'src/cli/keep-bank': 'src/cli/keep-bank.ts' },
       output: { entryFileNames: '[name].js', chunkFileNames: 'parts/[name]-[hash].js' },
       treeshake: {
         // All of these only define things: a schema that a command doesn't use isn't made when it begins.

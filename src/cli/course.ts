@@ -1,20 +1,17 @@
-import { existsSync, readdirSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { type BankFile, readBank } from '../banks/index.ts';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { BankFile } from '../banks/index.ts';
 import { type Course, courseOf } from '../practice/index.ts';
 import { readGiven } from './files.ts';
+import { foundAbove } from './found-above.ts';
 import { type Io, UsageError } from './io.ts';
+import { keptBank } from './kept-bank.ts';
 import { problemText } from './problems.ts';
 
-/** The folder of banks that came with the program, whether it runs from its source or built in `dist/`. */
+/** The folder of banks that came with the program. */
 export function ownBanks(): string {
-  let folder = dirname(fileURLToPath(import.meta.url));
-  for (let up = 0; up < 5; up++) {
-    const banks = join(folder, 'question-banks');
-    if (existsSync(banks)) return banks;
-    folder = dirname(folder);
-  }
+  const banks = foundAbove('question-banks');
+  if (banks !== undefined) return banks;
   throw new UsageError(
     'The question banks that come with polewise are missing.',
     'Install it again, or name a folder with --banks.',
@@ -45,6 +42,18 @@ export const readBanks = (io: Io, names: readonly string[]): Promise<BankFile[]>
     })),
   );
 
+/** Reads texts of banks as they are. */
+export async function courseFrom(io: Io, files: readonly BankFile[], folder: string): Promise<Course> {
+  const { readBank } = await import('../banks/index.ts');
+  const bank = readBank(files);
+  const course = bank.ok ? courseOf(bank.value) : bank;
+  if (course.ok) return course.value;
+  throw new UsageError(
+    course.problems.map((problem) => problemText(problem, folder, io)).join('\n'),
+    'polewise bank check tells all mistakes of the banks.',
+  );
+}
+
 /** Reads the banks to practise from; a mistake in them is told with its place. */
 export async function openCourse(io: Io, folder = ownBanks()): Promise<Course> {
   const files = await readBanks(io, bankFiles(folder));
@@ -53,11 +62,7 @@ export async function openCourse(io: Io, folder = ownBanks()): Promise<Course> {
       `There is no bank in the folder ${folder}`,
       'Banks are Markdown files; docs/writing-a-bank.md says how to write one.',
     );
-  const bank = readBank(files);
-  const course = bank.ok ? courseOf(bank.value) : bank;
-  if (course.ok) return course.value;
-  throw new UsageError(
-    course.problems.map((problem) => problemText(problem, folder, io)).join('\n'),
-    'polewise bank check tells all mistakes of the banks.',
-  );
+  const kept = keptBank(files);
+  const course = kept && courseOf(kept);
+  return course?.ok ? course.value : courseFrom(io, files, folder);
 }

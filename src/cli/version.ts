@@ -1,11 +1,8 @@
-import { existsSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { readFileSync } from 'node:fs';
+import { foundAbove } from './found-above.ts';
 
-/** The version of the program, whether it runs from its source or built in `dist/`. */
+/** The version of the program. */
 export function ownVersion(): string {
-  let folder = dirname(fileURLToPath(import.meta.url));
-  while (!existsSync(join(folder, 'package.json')) && folder !== dirname(folder)) folder = dirname(folder);
-  const { version } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as { version: string };
+  const { version } = JSON.parse(readFileSync(foundAbove('package.json')!, 'utf8')) as { version: string };
   return version;
 }

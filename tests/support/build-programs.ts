@@ -1,5 +1,7 @@
+import { execFile } from 'node:child_process';
 import { cpSync } from 'node:fs';
 import { join } from 'node:path';
+import { promisify } from 'node:util';
 import { ROOT } from '../../tools/sources.js';
 import { viteBuild } from './vite-build.ts';
 
@@ -11,5 +13,6 @@ export async function buildPrograms(folder: string): Promise<string> {
   await viteBuild('tests/support/programs.config.ts', folder);
   for (const name of ['package.json', 'question-banks'])
     cpSync(join(ROOT, name), join(folder, name), { recursive: true });
+  await promisify(execFile)(process.execPath, [join(folder, 'src/cli/keep-bank.js'), folder]);
   return folder;
 }
