@@ -1,21 +1,29 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Act, Scenario } from '../../shared/scenario.ts';
+import { type Conductors, conductorsOf } from '../circuit/index.ts';
+
+const kept = new WeakMap<Circuit, Conductors>();
+
+/** The conductors of a circuit, worked out once for all that is opened in it. */
+function conductorsKept(circuit: Circuit): Conductors {
+  const before = kept.get(circuit);
+  if (before) return before;
+  const conductors = conductorsOf(circuit);
+  kept.set(circuit, conductors);
+  return conductors;
+}
 
 /**
- * The supplies whose conductors come straight to a device, with nothing but terminals between: what its opening seems
- * to switch off.
+ * The supplies whose conductors come straight to a device, with nothing but wires and terminals between, on whatever
+ * paths these are written: what its opening seems to switch off.
  */
 export function suppliesAt(circuit: Circuit, device: string): readonly string[] {
-  const found = new Set<string>();
-  for (const { steps } of circuit.paths) {
-    for (const list of [steps, [...steps].reverse()]) {
-      const [first, ...rest] = list;
-      if (!first || !circuit.supplies.some(({ name }) => name === first.device)) continue;
-      const reached = rest.find(({ leave, device: name }) => leave !== undefined || name === device);
-      if (reached?.device === device) found.add(first.device);
-    }
-  }
-  return [...found];
+  const beside = conductorsKept(circuit).groups.filter((group) =>
+    group.some((terminal) => terminal.startsWith(`${device}:`)),
+  );
+  return circuit.supplies
+    .map(({ name }) => name)
+    .filter((supply) => beside.some((group) => group.some((terminal) => terminal.startsWith(`${supply}:`))));
 }
 
 /**

@@ -1,5 +1,5 @@
 import type { Plan } from '../solver/index.ts';
-import { fixedAs, withSwitches } from './plan-tools.ts';
+import { withSwitches } from './plan-tools.ts';
 import type { Misconception } from './types.ts';
 
 /** Nodes that contacts, closed or open, lead to from some nodes. */
@@ -43,8 +43,7 @@ export const returnIgnored: Misconception = {
     );
     return withSwitches(plan, (contact) => {
       const onReturn = behind.has(contact.a) && behind.has(contact.b) && !line.has(contact.a);
-      if (!onReturn || contact.fixed === 'closed') return contact;
-      return contact.fixed ? { ...contact, fixed: 'closed' } : fixedAs(contact, 'closed');
+      return onReturn && contact.fixed !== 'closed' ? { ...contact, fixed: 'closed' } : contact;
     });
   },
 };

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
 import { families, generate } from '../../src/generator/index.ts';
-import { MISCONCEPTIONS, predict, predictAll, viewOf } from '../../src/misconceptions/index.ts';
+import { MISCONCEPTIONS, predict, predictAll, predictor, viewOf } from '../../src/misconceptions/index.ts';
 import { machineOf, planOf, play, readState } from '../../src/solver/index.ts';
 import { THREE_CIRCUITS } from './circuits/all.ts';
 import { circuitOf, scenarioOf } from './reading.ts';
@@ -141,6 +141,64 @@ A:L -K1:11-14 -K1:A1
 A:L -H1:X1-X2 A:N`);
     expect(viewOf(byId('make-for-break'), selfHolding, scenarioOf())).toBeDefined();
     expect(predict(byId('make-for-break'), selfHolding, scenarioOf())).toBeUndefined();
+  });
+
+  const foretold = (id: string, on: Circuit, scenario: Scenario) =>
+    predictor(byId(id), on, machineOf(planOf(on, scenario.faults)))(scenario);
+
+  /** The lamp's end goes to one pole or the other: with both legs closed, L and N are joined. */
+  const fused = circuitOf(`
+supply A 24 V AC
+-F1 fuse
+-K1 relay
+-H1 lamp
+A:L -F1:1-2 -K1:11-14 -H1:X1-X2 A:N
+-K1:12 A:N`);
+  const unprotected = circuitOf(`
+supply A 24 V AC
+-K1 relay
+-H1 lamp
+A:L -K1:14-11 -H1:X1-X2 A:N
+-K1:12 A:N`);
+
+  it.each([
+    ['a fuse opens', fused],
+    ['nothing opens', unprotected],
+  ])('that makes a short circuit predicts nothing: %s', (_, on) => {
+    expect(viewOf(byId('both-legs-closed'), on, scenarioOf())).toBeDefined();
+    expect(foretold('both-legs-closed', on, scenarioOf())).toEqual({ kind: 'no-answer' });
+    expect(predict(byId('both-legs-closed'), on, scenarioOf())).toBeUndefined();
+  });
+
+  it('that makes a short circuit predicts what is left where something is faulty anyway', () => {
+    const told = foretold('both-legs-closed', fused, scenarioOf('', '-H1:X2 broken'));
+    expect(told.kind === 'prediction' && told.prediction.state.tripped).toHaveLength(1);
+  });
+
+  it('that sets a flasher going predicts nothing', () => {
+    const on = circuitOf(`
+# Nursery: the alarm flasher runs behind a contact that is open
+supply A 24 V AC
+-B1 field-contact make
+-K1 relay
+-K2 flasher 1 s on 1 s off
+-H1 lamp
+A:L -B1:13-14 -K1:A1-A2 A:N
+A:L -K1:11-14 -K2:A1-A2 A:N
+A:L -K2:15-18 -H1:X1-X2 A:N`);
+    expect(foretold('open-contact-followed', on, scenarioOf())).toEqual({ kind: 'no-answer' });
+  });
+
+  it('is ready for many scenarios, in some of which it makes no difference', () => {
+    const ready = predictor(byId('one-supply'), twoSupplies, machineOf(planOf(twoSupplies)));
+    expect(ready(scenarioOf('make -B1'))).toEqual({ kind: 'no-difference' });
+    const inputs = (does: string): unknown => {
+      const told = ready(scenarioOf(does));
+      return told.kind === 'prediction' && readState(told.prediction.machine, told.prediction.state).inputs;
+    };
+    expect(inputs('open -Q1')).toEqual({ '-A1:I1': '0', '-A1:I2': '0' });
+    expect(inputs('open -Q1; close -Q1')).toEqual({ '-A1:I1': '1', '-A1:I2': '0' });
+    expect(inputs('fail A')).toEqual({ '-A1:I1': '0', '-A1:I2': '0' });
   });
 
   it('takes over the faults of the scenario', () => {
