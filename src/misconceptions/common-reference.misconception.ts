@@ -7,7 +7,7 @@ export const commonReference: Misconception = {
     'A meter reads a difference between two points of one supply. Two isolated supplies have no common point, so between them it shows nothing.',
   source: 'common practice, no source',
   changePlan: (plan) =>
-    plan.supplies.filter(({ earthed }) => !earthed).length === 0 || plan.supplies.length < 2
+    plan.supplies.every(({ earthed }) => earthed) || plan.supplies.length < 2
       ? undefined
       : { ...plan, supplies: plan.supplies.map((supply) => ({ ...supply, earthed: true })) },
 };

@@ -1,19 +1,18 @@
 import type { Circuit } from '../../shared/circuit.ts';
-import { asDrawn, isRelayContact, withSwitches } from './plan-tools.ts';
+import { asDrawn, withSwitches } from './plan-tools.ts';
 import type { Misconception } from './types.ts';
 
-/** Sheets on which each terminal stands. */
-function sheetsOf(circuit: Circuit): ReadonlyMap<string, ReadonlySet<number>> {
-  const sheets = new Map<string, Set<number>>();
-  const note = (terminal: string, sheet: number): void => {
-    const known = sheets.get(terminal);
-    if (known) known.add(sheet);
-    else sheets.set(terminal, new Set([sheet]));
-  };
+/**
+ * The sheet on which what lies behind each terminal is drawn: where a path goes through it. A path that only joins the
+ * terminal, as that of a lamp beside a coil, draws a wire to it.
+ */
+function sheetsOf(circuit: Circuit): ReadonlyMap<string, number> {
+  const sheets = new Map<string, number>();
   for (const { sheet, steps } of circuit.paths) {
     for (const { device, enter, leave } of steps) {
-      note(`${device}:${enter}`, sheet);
-      if (leave !== undefined) note(`${device}:${leave}`, sheet);
+      if (leave === undefined) continue;
+      sheets.set(`${device}:${enter}`, sheet);
+      sheets.set(`${device}:${leave}`, sheet);
     }
   }
   return sheets;
@@ -26,20 +25,17 @@ export const contactsBesideCoil: Misconception = {
     'The coil moves every contact that carries its designation, on whatever sheet it is drawn. The list under the coil says where they are.',
   source: 'shown by published training texts and forums',
   changePlan: (plan, circuit) => {
-    const first = circuit.paths[0]?.sheet;
-    if (circuit.paths.every(({ sheet }) => sheet === first)) return undefined;
     const sheets = sheetsOf(circuit);
-    const coils = new Map<string, Set<number>>();
+    const coils = new Map<string, Set<number | undefined>>();
     for (const { mechanism, device, from } of plan.loads) {
-      const on = mechanism < 0 ? undefined : sheets.get(`${device}:${from}`);
-      if (on) coils.set(device, new Set([...(coils.get(device) ?? []), ...on]));
+      if (mechanism < 0) continue;
+      coils.set(device, (coils.get(device) ?? new Set()).add(sheets.get(`${device}:${from}`)));
     }
     return withSwitches(plan, (contact) => {
-      if (!isRelayContact(plan, contact)) return contact;
-      const coil = coils.get(contact.device);
       // A changeover's common may be drawn with its other leg, so the outgoing terminal tells.
       const at = sheets.get(`${contact.device}:${contact.to}`);
-      return coil && at && [...at].every((sheet) => !coil.has(sheet)) ? asDrawn(contact) : contact;
+      const beside = coils.get(contact.device)?.has(at) ?? true;
+      return beside || at === undefined ? contact : asDrawn(contact);
     });
   },
 };

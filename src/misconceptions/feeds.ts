@@ -13,8 +13,6 @@ export interface Feeds {
   mechanismsOf(load: number): ReadonlySet<number>;
 }
 
-const NOTHING: readonly number[] = [];
-
 function blocksOf(plan: Plan) {
   // All line poles are one place, the root; a return is never passed through.
   const root = plan.nodes;
@@ -99,8 +97,8 @@ function makeFeeds(plan: Plan): Feeds {
   const ofLoad = (load: number): readonly number[] => {
     const before = known.get(load);
     if (before) return before;
-    const part = plan.loads[load];
-    const switches = part ? [...new Set([...toNode(part.a), ...toNode(part.b)])] : NOTHING;
+    const { a, b } = plan.loads[load]!;
+    const switches = [...new Set([...toNode(a), ...toNode(b)])];
     known.set(load, switches);
     return switches;
   };

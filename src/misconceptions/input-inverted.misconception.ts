@@ -9,9 +9,7 @@ export const inputInverted: Misconception = {
     'The controller sees voltage or none. A break contact at rest is closed, so its input reads 1, and 0 when the contact is actuated; what that means is up to the program.',
   source: 'shown by published training texts and forums',
   changePlan: (plan, circuit) => {
-    if (!plan.loads.some(({ role }) => role === 'input')) return undefined;
     const field = fieldDevices(circuit);
-    if (field.size === 0) return undefined;
     const feeds = feedsOf(plan);
     return withLoads(plan, (load, index) => {
       if (load.role !== 'input') return load;

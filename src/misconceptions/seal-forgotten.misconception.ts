@@ -17,8 +17,6 @@ export const sealForgotten: Misconception = {
         if (contact.mechanism === mechanism && contact.form === 'make') seals.add(index);
       }
     }
-    return seals.size === 0
-      ? undefined
-      : withSwitches(plan, (contact, index) => (seals.has(index) ? fixedAs(contact, 'open') : contact));
+    return withSwitches(plan, (contact, index) => (seals.has(index) ? fixedAs(contact, 'open') : contact));
   },
 };

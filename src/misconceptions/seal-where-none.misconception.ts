@@ -11,7 +11,6 @@ export const sealWhereNone: Misconception = {
   source: 'common practice, no source',
   changePlan: (plan, circuit) => {
     const buttons = namesOf(circuit, (kind) => kind === 'push-button');
-    if (buttons.size === 0) return undefined;
     const feeds = feedsOf(plan);
     const added: PlanSwitch[] = [];
     for (const [mechanism, coils] of coilsByMechanism(plan)) {
@@ -21,7 +20,7 @@ export const sealWhereNone: Misconception = {
       if (feeding.some((contact) => contact.mechanism === mechanism && contact.form === 'make')) continue;
       for (const button of feeding) {
         if (button.form !== 'make' || !buttons.has(button.device)) continue;
-        added.push({ ...button, device, mechanism, closedIn: [1], pole: 0, changeover: false });
+        added.push({ ...button, device, mechanism, closedIn: [1] });
       }
     }
     return added.length === 0 ? undefined : { ...plan, switches: [...plan.switches, ...added] };

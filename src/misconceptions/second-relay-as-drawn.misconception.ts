@@ -3,7 +3,7 @@ import { feedsOf } from './feeds.ts';
 import { byCoil, coilsByMechanism, withMechanisms } from './plan-tools.ts';
 import type { Misconception } from './types.ts';
 
-/** For each relay those whose contacts feed one of its coils, itself left out. */
+/** For each relay those whose contacts feed one of its coils, itself too where it holds itself. */
 function directlyAbove(plan: Plan): ReadonlyMap<number, readonly number[]> {
   const feeds = feedsOf(plan);
   const above = new Map<number, number[]>();
@@ -11,7 +11,7 @@ function directlyAbove(plan: Plan): ReadonlyMap<number, readonly number[]> {
     const found = coils.flatMap((coil) => [...feeds.mechanismsOf(coil)]);
     above.set(
       mechanism,
-      found.filter((other) => other !== mechanism && byCoil(plan.mechanisms[other]!)),
+      found.filter((other) => byCoil(plan.mechanisms[other]!)),
     );
   }
   return above;
@@ -21,7 +21,7 @@ function allAbove(above: ReadonlyMap<number, readonly number[]>, mechanism: numb
   const found = new Set<number>();
   const queue = [mechanism];
   for (const here of queue) {
-    for (const other of above.get(here) ?? []) {
+    for (const other of above.get(here)!) {
       if (found.has(other)) continue;
       found.add(other);
       queue.push(other);
@@ -36,7 +36,7 @@ function followers(plan: Plan): ReadonlySet<number> {
   const closures = new Map([...above.keys()].map((mechanism) => [mechanism, allAbove(above, mechanism)]));
   return new Set(
     [...closures].flatMap(([mechanism, others]) =>
-      [...others].some((other) => !closures.get(other)?.has(mechanism)) ? [mechanism] : [],
+      [...others].some((other) => !closures.get(other)!.has(mechanism)) ? [mechanism] : [],
     ),
   );
 }
@@ -48,7 +48,6 @@ export const secondRelayAsDrawn: Misconception = {
     'When a relay has moved, look for coils that its contacts feed, move those relays too, and go on until nothing changes.',
   source: 'common practice, no source',
   changePlan: (plan) => {
-    if (plan.mechanisms.filter(byCoil).length < 2) return undefined;
     const left = followers(plan);
     return withMechanisms(plan, (mechanism, index) =>
       left.has(index) && mechanism.frozenAt === undefined ? { ...mechanism, frozenAt: 0 } : mechanism,

@@ -81,6 +81,12 @@ A:L -Q1:1-2 -K1:11-12 -H1:X1-X2 A:N
 A:L -B1:13-14 -K1:A1-A2 A:N
 B:L+ -Q2:1-2 -K1:21-22 -A1:I1-COM B:L-`);
 
+const bothEarthed = circuitOf(`
+supply A 24 V AC earthed
+supply B 24 V DC earthed
+-H1 lamp
+A:L -H1:X1-X2 A:N`);
+
 /** Where an idea is left out: neither the circuit nor what is done has anything that it is about. */
 const LEFT_OUT: readonly (readonly [string, Circuit, Scenario])[] = [
   ['nothing-moves', plain, scenarioOf()],
@@ -91,6 +97,8 @@ const LEFT_OUT: readonly (readonly [string, Circuit, Scenario])[] = [
   ['open-contact-followed', plain, scenarioOf()],
   ['second-relay-as-drawn', interlock, scenarioOf('press -S1')],
   ['second-relay-as-drawn', jog, scenarioOf('press -S1')],
+  ['second-relay-as-drawn', sealed, scenarioOf('press -S1')],
+  ['second-relay-as-drawn', chain, scenarioOf('make -B1', '-K2 stuck')],
   ['contacts-beside-coil', statusPair, scenarioOf('make -B1')],
   ['first-pole-only', statusPair, scenarioOf('make -B1')],
   ['seal-forgotten', jog, scenarioOf('press -S1; release -S1')],
@@ -101,6 +109,7 @@ const LEFT_OUT: readonly (readonly [string, Circuit, Scenario])[] = [
   ['one-supply', plain, scenarioOf('open -F1')],
   ['line-side-dead', plain, scenarioOf()],
   ['common-reference', plain, scenarioOf()],
+  ['common-reference', bothEarthed, scenarioOf()],
   ['return-ignored', plain, scenarioOf()],
   ['input-inverted', twoSupplies, scenarioOf()],
   ['normal-is-running', jog, scenarioOf('press -S1')],

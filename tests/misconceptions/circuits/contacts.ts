@@ -4,9 +4,9 @@ import type { ThreeCircuits } from './three-circuits.ts';
 const ventFan = `
 # Nursery: vent fan running and tripped
 supply A 24 V AC
+-K1 relay
 -F1 breaker
 -B1 field-contact make
--K1 relay
 -H1 lamp
 -H2 lamp
 A:L -F1:1-2 -B1:13-14 -K1:A1-A2 A:N
@@ -171,8 +171,8 @@ A:L -S0:21-22 -K1:11-12 -H1:X1-X2 A:N`,
         on: `
 # Flour line: screw and elevator
 supply A 24 V AC
--B1 field-contact make
 -K1 relay
+-B1 field-contact make
 -K2 relay
 -H1 lamp
 -H2 lamp

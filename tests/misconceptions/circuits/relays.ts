@@ -113,6 +113,24 @@ A:L -K3:11-14 -H3:X1-X2 A:N`,
         // -K1 and -K2 act on each other: neither is the second one. -K3 is.
         instead: { '-K3': 'rest', '-H3': 'dark' },
       },
+      {
+        on: `
+# Nursery: light latched by the dusk relay, reset by hand
+supply A 24 V AC
+-B1 field-contact make
+-S2 push-button make
+-K1 relay
+-K2 latching-relay
+-H2 lamp
+A:L -B1:13-14 -K1:A1-A2 A:N
+A:L -K1:11-14 -K2:A1-A2 A:N
+A:L -S2:13-14 -K2:B1-B2 A:N
+A:L -K2:11-14 -H2:X1-X2 A:N`,
+        does: 'make -B1',
+        right: { '-K1': 'operated', '-K2': 'operated', '-K2:B1': 'operated', '-H2': 'lit' },
+        // One of its coils is fed through -K1, and that one should have set it.
+        instead: { '-K2': 'rest', '-K2:B1': 'rest', '-H2': 'dark' },
+      },
     ],
     nearly: [
       {
@@ -175,8 +193,8 @@ A:L -K1:21-24 -H2:X1-X2 A:N`,
         on: `
 # Flour line: control on one sheet, signals on the other
 supply A 24 V AC
--B1 field-contact make
 -K1 relay 2 poles
+-B1 field-contact make
 -H1 lamp
 -H2 lamp
 sheet 1
@@ -207,6 +225,42 @@ sheet 2
         right: { '-K1': 'operated', '-H1': 'dark', '-H2': 'lit' },
         // The leg beside the coil opens, the one on the other sheet stays open.
         instead: { '-H2': 'dark' },
+      },
+      {
+        // The second sheet takes a lamp off the coil's terminal; the coil itself is drawn on the first one.
+        on: `
+# Flour line: lamp beside the coil, drawn with the signals
+supply A 24 V AC
+-B1 field-contact make
+-K1 relay
+-H1 lamp
+-H2 lamp
+sheet 1
+A:L -B1:13-14 -K1:A1-A2 A:N
+sheet 2
+-K1:A1 -H1:X1-X2 A:N
+A:L -K1:11-14 -H2:X1-X2 A:N`,
+        does: 'make -B1',
+        right: { '-K1': 'operated', '-H1': 'lit', '-H2': 'lit' },
+        instead: { '-H2': 'dark' },
+      },
+      {
+        // And a lamp on the first sheet goes off the contact's terminal; the contact is drawn on the second one.
+        on: `
+# Flour line: lamp behind a contact of the other sheet
+supply A 24 V AC
+-B1 field-contact make
+-K1 relay
+-H1 lamp
+sheet 1
+A:L -B1:13-14 -K1:A1-A2 A:N
+-K1:14 -H1:X1-X2 A:N
+sheet 2
+A:L -K1:11-14 -X1:1
+-X1 terminals 1`,
+        does: 'make -B1',
+        right: { '-K1': 'operated', '-H1': 'lit' },
+        instead: { '-H1': 'dark' },
       },
     ],
     nearly: [

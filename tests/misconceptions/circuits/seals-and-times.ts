@@ -4,9 +4,9 @@ import type { ThreeCircuits } from './three-circuits.ts';
 const sealed = `
 # Flour line: start and stop
 supply A 24 V AC
+-K1 relay 2 poles
 -S0 push-button break 21-22
 -S1 push-button make
--K1 relay 2 poles
 -H1 lamp
 A:L -S0:21-22 -S1:13-14 -K1:A1-A2 A:N
 -S0:22 -K1:11-14 -S1:14
