@@ -50,6 +50,8 @@ const askingAs =
 export interface Fresh {
   readonly answers: readonly AnswerLine[];
   readonly ahead?: Ahead | null;
+  /** Nothing that was told before holds any more. */
+  readonly anew?: boolean;
 }
 
 /**
@@ -235,6 +237,10 @@ export class Learner {
             this.tell({ answers: [], ahead }).catch(() => undefined);
           },
           lines: (fresh) => this.takeIn(fresh),
+          anew: (all) => {
+            answers.value = all;
+            this.tell({ answers: all, anew: true }).catch(() => undefined);
+          },
           coming: (how) => {
             coming.value = how;
           },

@@ -4,6 +4,7 @@ import type { Arrivals } from '../../src/web/local/sync.ts';
 export const nobody: Arrivals = {
   ahead: () => undefined,
   lines: () => undefined,
+  anew: () => undefined,
   coming: () => undefined,
   settings: () => undefined,
 };

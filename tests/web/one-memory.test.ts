@@ -40,6 +40,10 @@ class Device {
     return synchronise(this.local, ask, {
       ahead: (states) => this.memory.add([], states),
       lines: (fresh) => this.memory.add(fresh),
+      anew: (all) => {
+        this.memory.forget();
+        this.memory.add(all);
+      },
       coming: () => undefined,
       settings: () => undefined,
     });
@@ -60,6 +64,7 @@ const asking =
 type Step =
   | { readonly what: 'answer'; readonly device: number; readonly skill: string; readonly share: 0 | 0.5 | 1 }
   | { readonly what: 'exchange'; readonly device: number }
+  | { readonly what: 'replaced' }
   | { readonly what: 'wait'; readonly hours: number };
 
 const someDevice = fc.integer({ min: 0, max: 2 });
@@ -74,6 +79,8 @@ const step: fc.Arbitrary<Step> = fc.oneof(
     }),
   },
   { weight: 2, arbitrary: fc.record({ what: fc.constant('exchange' as const), device: someDevice }) },
+  // Everything erased there, or another history put in its place.
+  { weight: 1, arbitrary: fc.constant({ what: 'replaced' as const }) },
   // The server's own clock may be put back as well.
   {
     weight: 2,
@@ -100,6 +107,7 @@ it('comes out the same on every device and on the server, in whatever order answ
       );
       for (const [at, done] of steps.entries()) {
         if (done.what === 'wait') now += done.hours * HOUR;
+        else if (done.what === 'replaced') await here.store.erasePractice('me');
         else if (done.what === 'exchange') await devices[done.device]!.exchange(ask);
         else await devices[done.device]!.answer(`answer-${at}`, now, done);
       }

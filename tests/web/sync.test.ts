@@ -48,10 +48,12 @@ function exchange(local: Local, fetch: Fetch) {
     settings: Settings[];
     ahead: (Ahead | null)[];
     coming: Coming[];
-  } = { answers: [], settings: [], ahead: [], coming: [] };
+    anew: string[][];
+  } = { answers: [], settings: [], ahead: [], coming: [], anew: [] };
   return synchronise(local, fetch, {
     ahead: (states) => seen.ahead.push(states),
     lines: (fresh) => seen.answers.push(...fresh.map(({ id }) => id)),
+    anew: (all) => seen.anew.push(all.map(({ id }) => id)),
     coming: (how) => seen.coming.push(how),
     settings: (newer) => seen.settings.push(newer),
   }).then((result) => ({ result, ...seen }));
@@ -262,6 +264,55 @@ describe('answers kept on a device', () => {
     await local.keep(given('answer-2', 2));
     expect((await exchange(local, network(server))).result).toBe('done');
     expect((await kept(server)).toSorted()).toEqual(['answer-1', 'answer-2']);
+  });
+
+  it('are sent again where all that was known of the other history is how the learner stood', async () => {
+    const server = await start();
+    await server.send([given('from-elsewhere', 0)]);
+    const phone = await device();
+    const ask = network(server);
+    const withoutLines: Fetch = (path, init) =>
+      path.startsWith('/api/lines') ? Promise.reject(new TypeError('no network')) : ask(path, init);
+    await exchange(phone, withoutLines);
+    await phone.keep(given('a', 1));
+    await exchange(phone, withoutLines);
+    expect(await phone.waiting()).toBe(0);
+    await server.store.erasePractice('me');
+    const seen = await exchange(phone, ask);
+    expect(seen).toMatchObject({ result: 'done', ahead: [null] });
+    expect(await kept(server)).toEqual(['a']);
+    expect(await phone.value('ahead')).toBeUndefined();
+  });
+
+  it('are sent again where a page from before answers were kept in short knew another history', async () => {
+    const server = await start();
+    const phone = await device();
+    await phone.keep(given('a', 0));
+    await exchange(phone, network(server));
+    // As that page left it.
+    await phone.setValue('fetched', (await phone.value('lines'))!);
+    await phone.remove('lines');
+    await server.store.erasePractice('me');
+    expect((await exchange(phone, network(server))).result).toBe('done');
+    expect(await kept(server)).toEqual(['a']);
+  });
+
+  it('that were here in short only leave with the history they are of', async () => {
+    const server = await start();
+    await server.send([given('from-elsewhere', 0), given('more', 1)]);
+    const phone = await device();
+    const ask = network(server);
+    const withoutWhole: Fetch = (path, init) =>
+      path.startsWith('/api/answers?') ? Promise.reject(new TypeError('no network')) : ask(path, init);
+    await phone.keep(given('a', 2));
+    await exchange(phone, withoutWhole);
+    expect(await ids(phone)).toEqual(['from-elsewhere', 'more', 'a']);
+    await server.store.erasePractice('me');
+    await server.send([given('begun-again', 3)]);
+    const seen = await exchange(phone, ask);
+    expect(seen).toMatchObject({ result: 'done', anew: [['a']], answers: ['begun-again', 'a'] });
+    expect(await ids(phone)).toEqual(['a', 'begun-again']);
+    expect(await kept(server)).toEqual(['begun-again', 'a']);
   });
 
   it('go in smaller pieces when together they are too much; one that is too much by itself stays here', async () => {

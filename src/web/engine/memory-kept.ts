@@ -37,6 +37,12 @@ export class MemoryKept {
     return this.answers.size;
   }
 
+  /** Forgets every answer: the history that they are of is another one now. */
+  forget(): void {
+    this.answers.clear();
+    this.add([], null);
+  }
+
   get recalls(): Recalls {
     this.states ??= this.workedOut();
     return this.states;

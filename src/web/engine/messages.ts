@@ -127,6 +127,8 @@ export interface Requests {
       answers: readonly NumberedAnswer[];
       /** Where the answers themselves are still on their way; null when they are here. As before unless it is given. */
       ahead?: StandingAhead | null;
+      /** These are all: what was told before doesn't hold any more. */
+      anew?: boolean;
     };
     give: { answers: number };
   };

@@ -27,7 +27,10 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
       held.course = made.value;
       return { skills: made.value.skills.size };
     },
-    remember: ({ answers, ahead }) => ({ answers: held.memory.add(answers, ahead) }),
+    remember: ({ answers, ahead, anew }) => {
+      if (anew) held.memory.forget();
+      return { answers: held.memory.add(answers, ahead) };
+    },
     guard: ({ circuits }) => {
       held.guarded = new Set(circuits);
       return null;

@@ -1,5 +1,6 @@
 /** What sending and fetching do with the device's store: fetched with them, after the first question. */
 import type { AnswerLine, AnswerRecord } from '../../../shared/practice.ts';
+import { lineOf } from '../../practice/line.ts';
 import type { Local } from './database.ts';
 
 /** An answer in line for the server, with its place there. */
@@ -66,12 +67,20 @@ export async function arrived(local: Local, sent: readonly InLine[]): Promise<vo
   for (const { answer } of sent) local.given.delete(answer.id);
 }
 
-/** Puts every answer that is here in line again: the server has another history than the one it was told. */
-export function sendAllAgain(local: Local): Promise<void> {
-  return local.store.change(['answers', 'waiting'], async (transaction) => {
-    const waiting = transaction.objectStore('waiting');
-    await waiting.clear();
-    const ids = await transaction.objectStore('answers').index('by-time').getAllKeys();
-    await Promise.all(ids.map((id) => waiting.add({ id })));
+/**
+ * Puts every answer that is here in line again: the server has another history than the one it was told. What is here in short
+ * only belongs to the one that is gone, and nobody here could send it. Returns what is left in short, with no number.
+ */
+export function sendAllAgain(local: Local): Promise<readonly AnswerLine[]> {
+  return local.store.change(['answers', 'lines', 'waiting'], async (transaction) => {
+    const [waiting, short] = [transaction.objectStore('waiting'), transaction.objectStore('lines')];
+    await Promise.all([waiting.clear(), short.clear()]);
+    const answers = await transaction.objectStore('answers').index('by-time').getAll();
+    const lines = answers.map(lineOf);
+    await Promise.all([
+      ...lines.map((line) => short.put(line)),
+      ...lines.map(({ id }) => waiting.add({ id })),
+    ]);
+    return lines;
   });
 }

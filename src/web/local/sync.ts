@@ -31,6 +31,8 @@ export interface Arrivals {
   ahead(states: Ahead | null): void;
   /** New here, or counted otherwise than before. */
   lines(fresh: readonly AnswerLine[]): void;
+  /** The server has another history: these are all that there are now. */
+  anew(all: readonly AnswerLine[]): void;
   /** Told where it takes more than one page. */
   coming(how: Coming): void;
   settings(newer: Settings): void;
@@ -148,6 +150,16 @@ async function endAhead(local: Local, arrivals: Arrivals): Promise<void> {
 
 const NOTHING = { history: null, last: 0, corrections: 0 };
 
+/** The history that this device goes by, and the highest number it was ever told of. */
+async function knownHistory(
+  local: Local,
+): Promise<{ readonly history: string | null; readonly told: number }> {
+  const all = await Promise.all([local.value('lines'), local.value('fetched'), local.value('ahead')]);
+  // Where none was fetched in short yet: from before answers were kept so, or how the learner stands is all that came.
+  const history = all.find((one) => one && one.history !== null)?.history ?? null;
+  return { history, told: Math.max(0, ...all.map((one) => (one?.history === history ? one.last : 0))) };
+}
+
 /** Begins again with a history that isn't the one known here: sends it everything that there is. */
 async function beginAgain(
   local: Local,
@@ -158,29 +170,29 @@ async function beginAgain(
   await endAhead(local, arrivals);
   await local.setValue('fetched', { history, last: 0 });
   await local.setValue('lines', { history, last: 0, corrections });
-  await sendAllAgain(local);
+  arrivals.anew(await sendAllAgain(local));
   return send(local, fetch);
 }
 
 /** All answers in short, as the server counts them: those from elsewhere, and the ones just sent. */
 async function fetchLines(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
   for (;;) {
-    const { history, last, corrections } = (await local.value('lines')) ?? NOTHING;
+    const { last, corrections } = (await local.value('lines')) ?? NOTHING;
+    const { history, told } = await knownHistory(local);
     const said = await json(fetch(`/api/lines?after=${last}&limit=${LINES}`), ({ linePage }) => linePage);
     if (!said.value) return said.why;
     const page = said.value;
     // Fewer answers than there were: a backup was put back that still goes by the old name.
-    const restored = page.history === history && page.last < last;
+    const restored = page.history === history && page.last < told;
     if ((page.history !== history && history !== null) || restored) {
       const sent = await beginAgain(local, fetch, arrivals, page);
       if (sent !== 'done') return sent;
       continue;
     }
     if (last > 0 && page.corrections !== corrections) {
-      await local.setValue('lines', { history, last: 0, corrections: page.corrections });
+      await local.setValue('lines', { history: page.history, last: 0, corrections: page.corrections });
       continue;
     }
-    if ((await local.value('ahead'))?.history !== page.history) await endAhead(local, arrivals);
     await takeLines(local, page.lines);
     arrivals.lines(page.lines);
     const reached = page.lines.at(-1)?.number ?? last;
