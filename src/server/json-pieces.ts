@@ -106,15 +106,23 @@ export function* readPieces(
   around.push(text.subarray(done));
   const whole = read(Buffer.concat(around).toString('utf8'));
   yield undefined;
-  if (!isPlace(whole)) return whole;
-  for (const inner of Object.values(whole)) {
+  const left = new Set(pieces);
+  const take = (piece: JsonPiece): unknown => {
+    left.delete(piece);
+    return read(text.subarray(piece.from, piece.to).toString('utf8'));
+  };
+  for (const inner of isPlace(whole) ? Object.values(whole) : []) {
     if (!isPlace(inner)) continue;
     for (const [name, value] of Object.entries(inner)) {
       if (typeof value !== 'string' || !value.startsWith(mark)) continue;
-      const { from, to } = pieces[Number(value.slice(mark.length))]!;
-      inner[name] = read(text.subarray(from, to).toString('utf8'));
+      inner[name] = take(pieces[Number(value.slice(mark.length))]!);
       yield undefined;
     }
+  }
+  // Of a name that comes twice the last holds. What stood under the first has to be JSON all the same.
+  for (const piece of left) {
+    take(piece);
+    yield undefined;
   }
   return whole;
 }

@@ -53,6 +53,11 @@ describe('a long text', () => {
     expect(() => fc.assert(alike, { numRuns: 2000 })).not.toThrow();
   });
 
+  it('is not JSON either where what isn’t stands under a name that comes again', () => {
+    expect(() => read('{"answers":[{"a" 1}],"answers":[{"a":2}]}')).toThrow(SyntaxError);
+    expect(read('{"answers":[{"a":1}],"answers":[{"a":2}]}')).toEqual({ answers: [{ a: 2 }] });
+  });
+
   it('is cut at what stands in a list, and at nothing that only looks like that', () => {
     const text = '{"answers":[{"a":"}],[\\""},[2],3,"[4]"],"other":{"b":{"c":1}}}';
     const found = cut(text);
