@@ -1,6 +1,5 @@
 /** What sending and fetching do with the device's store: fetched with them, after the first question. */
 import type { AnswerLine, AnswerRecord } from '../../../shared/practice.ts';
-import { lineOf } from '../../practice/line.ts';
 import type { Local } from './database.ts';
 
 /** An answer in line for the server, with its place there. */
@@ -74,13 +73,15 @@ export async function arrived(local: Local, sent: readonly InLine[]): Promise<vo
 export function sendAllAgain(local: Local): Promise<readonly AnswerLine[]> {
   return local.store.change(['answers', 'lines', 'waiting'], async (transaction) => {
     const [waiting, short] = [transaction.objectStore('waiting'), transaction.objectStore('lines')];
-    await Promise.all([waiting.clear(), short.clear()]);
-    const answers = await transaction.objectStore('answers').index('by-time').getAll();
-    const lines = answers.map(lineOf);
-    await Promise.all([
-      ...lines.map((line) => short.put(line)),
-      ...lines.map(({ id }) => waiting.add({ id })),
+    // Keys and lines only: all the answers of years at once would be more than a phone has room for.
+    const [ids, all] = await Promise.all([
+      transaction.objectStore('answers').index('by-time').getAllKeys(),
+      short.index('by-time').getAll(),
     ]);
+    const whole = new Set(ids);
+    const lines = all.filter(({ id }) => whole.has(id)).map((line) => ({ ...line, number: null }));
+    await Promise.all([waiting.clear(), short.clear()]);
+    await Promise.all([...lines.map((line) => short.put(line)), ...ids.map((id) => waiting.add({ id }))]);
     return lines;
   });
 }
