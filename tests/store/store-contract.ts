@@ -593,7 +593,10 @@ export function storeContract(name: string, database: Database): void {
         answerWith({ id: 'ahead', at: MORNING + 300 * DAY, share: 0.5 }),
         answerWith({ id: 'corrected', at: MORNING, skill: 'one-pole' }),
         answerWith({ id: 'broken', at: MORNING, skill: 'one-pole' }),
+        answerWith({ id: 'clock-never-set', at: MORNING, skill: 'one-pole' }),
       ];
+      // A small machine just switched on: its clock begins at 1970.
+      const arrivals: Readonly<Record<string, number>> = { unnoted: 0, 'clock-never-set': 90_000 };
       const wrong = answerWith({ id: 'x', at: 0, share: 0 }).mark;
       await onTables(place, async (db) => {
         await migrate(db, { upTo: '008-throttles' });
@@ -603,7 +606,7 @@ export function storeContract(name: string, database: Database): void {
         for (const [at, record] of records.entries())
           await sql`insert into answers (learner, number, id, arrived_at, at, skill, circuit, kind, share, grade,
             attempt_json, record_version, record_json, corrected_mark_json) values ('me', ${at + 1}, ${record.id},
-            ${at === 0 ? 0 : arrived}, ${record.at}, ${record.skill}, ${record.circuit}, ${record.question.kind},
+            ${arrivals[record.id] ?? arrived}, ${record.at}, ${record.skill}, ${record.circuit}, ${record.question.kind},
             ${record.attempt.share}, ${record.grade}, ${JSON.stringify(record.attempt)}, 1,
             ${record.id === 'broken' ? '{' : JSON.stringify(record)},
             ${record.id === 'corrected' ? JSON.stringify(wrong) : null})`.execute(db);
@@ -619,6 +622,7 @@ export function storeContract(name: string, database: Database): void {
         [arrived, false, 'both-legs-closed'],
         [MORNING, false, 'both-legs-closed'],
         [MORNING, true, null],
+        [MORNING, true, null],
       ]);
       expect((await store.check()).filter(({ message }) => message.includes('recall'))).toEqual([]);
       expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(
@@ -626,7 +630,7 @@ export function storeContract(name: string, database: Database): void {
       );
       // What comes now is believed no further than what had come.
       await store.keepAnswer(answerWith({ id: 'next', at: LATE + DAY }));
-      expect((await store.linesAfter('me', 4, 9)).lines.map(({ at }) => at)).toEqual([LATE]);
+      expect((await store.linesAfter('me', 5, 9)).lines.map(({ at }) => at)).toEqual([LATE]);
       await store.close();
     });
 

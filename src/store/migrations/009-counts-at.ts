@@ -20,6 +20,8 @@ interface Before {
 }
 
 const AT_ONCE = 200;
+/** 2026-01-01 UTC: no clock that is right says less. */
+const NEVER_SET = Date.UTC(2026, 0, 1);
 
 interface MarkSeen {
   correct?: unknown;
@@ -98,11 +100,11 @@ export const countsAt: Migration = {
       .alterTable('histories')
       .addColumn('corrections', 'integer', (column) => column.notNull().defaultTo(0))
       .execute();
-    // 0: when it arrived wasn't noted yet.
+    // 0: when it arrived wasn't noted yet. A clock that was never set says less than this and bounds nothing.
     await db
       .updateTable('answers')
       .set({
-        counts_at: sql<number>`case when arrived_at > 0 and arrived_at < at then arrived_at else at end`,
+        counts_at: sql<number>`case when arrived_at >= ${NEVER_SET} and arrived_at < at then arrived_at else at end`,
       })
       .execute();
     await db
