@@ -14,9 +14,18 @@ const FORMULA = /^['"]*[=+\-@＝＋－＠]/;
 /** Said wherever such a name is refused. */
 export const NO_FORMULA = 'begins with a letter or digit: spreadsheets run what begins with = + - or @';
 
-/** Whether a name, or a word of it where `inWords` is set, begins as a formula does. */
-export const beginsFormula = (name: string, inWords = false): boolean =>
-  (inWords ? seenName(name).split(/\s/) : [seenName(name)]).some((text) => FORMULA.test(text));
+/** A word that is nothing but a hyphen, between others: `Jean - Pierre`. */
+const HYPHEN = / -(?= )/g;
+
+/**
+ * Whether a name, or a word of it where `inWords` is set, begins as a formula does. What stands behind a semicolon may begin a cell
+ * too: spreadsheets of some countries divide lines there.
+ */
+export const beginsFormula = (name: string, inWords = false): boolean => {
+  const seen = seenName(name);
+  const texts = inWords ? seen.replace(HYPHEN, '').split(/[\s;]/) : seen.split(';');
+  return texts.some((text) => FORMULA.test(text));
+};
 
 const asNew = (schema: z.ZodString, inWords = false): z.ZodString =>
   schema.refine((name) => !beginsFormula(name, inWords), NO_FORMULA);

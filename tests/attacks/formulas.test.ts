@@ -65,13 +65,28 @@ describe('a table for people', () => {
 });
 
 describe('a name that a spreadsheet would run', () => {
-  const FORMULAS = ['=1+1', '+1', '-1', '@SUM(1)', '＝1+1', '\t=1', ' =1', "'=1", '"=1'];
+  const FORMULAS = ['=1+1', '+1', '-1', '@SUM(1)', '＝1+1', '\t=1', ' =1', "'=1", '"=1', 'x;=1+1;', 'x;"=1'];
   /** Fields with which names come in. */
   const FIELDS = ['name', 'names', 'title', 'intake'];
   const ways = routes.flatMap((named) => {
     const body = sampleFor(named[0]).body as Record<string, unknown> | undefined;
     const fields = Object.keys(body ?? {}).filter((field) => FIELDS.includes(field));
     return fields.map((field) => [named[0], field, named] as const);
+  });
+
+  // Spellings that are met on lists, from memory.
+  it.each([
+    'Ó Briain',
+    'ʻAkahi',
+    'd’Arcy',
+    "'t Hooft",
+    'J.-P. Roe',
+    'Jean - Pierre Roe',
+    'Roe; Ann',
+    'محمد',
+    '王小明',
+  ])('isn’t %s', (name) => {
+    expect(newName.safeParse(name).success).toBe(true);
   });
 
   it('could come in by so many ways', () => {
