@@ -98,11 +98,13 @@ export class Learner {
   async load(): Promise<void> {
     // The page was left in the middle of it: what was to go, goes.
     if (await this.local.value('erasing')) await this.eraseHere();
+    const lines = await this.local.value('lines');
+    this.local.told = lines;
     answers.value = await this.local.lines();
     waiting.value = await this.local.waiting();
     settings.value = { ...UNSET, ...(await this.local.value('settings')) };
     const ahead = await this.local.value('ahead');
-    const fetched = (await this.local.value('lines')) ?? (await this.local.value('fetched'));
+    const fetched = lines ?? (await this.local.value('fetched'));
     elsewhere.value = ahead?.last ?? 0;
     this.strange = answers.value.length === 0 && !ahead && !fetched;
     await this.tell({ answers: answers.value, ahead: ahead ?? null });

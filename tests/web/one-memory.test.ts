@@ -132,6 +132,28 @@ it('comes out the same on every device and on the server, in whatever order answ
   );
 });
 
+it('comes out the same in two tabs of one device, whichever of them fetches', async () => {
+  const here = await serving({ now: () => MORNING + 30 * DAY });
+  server = here;
+  await here.send([0, 1, 2].map((day) => answerWith({ id: `elsewhere-${day}`, at: MORNING + day * DAY })));
+  const ask = asking(here);
+  const withoutLines: Fetch = (path, init) =>
+    path.startsWith('/api/lines') ? Promise.reject(new TypeError('no network')) : ask(path, init);
+  const [one, other] = [
+    new Device(await Local.open('one-memory-tabs'), 0),
+    new Device(await Local.open('one-memory-tabs'), DAY),
+  ];
+  await one.exchange(withoutLines);
+  await other.exchange(withoutLines);
+  await one.answer('mine', MORNING + 29 * DAY, { skill: 'changeover', share: 0 });
+  await other.answer('other', MORNING + 30 * DAY, { skill: 'seal-in', share: 1 });
+  for (const tab of [one, other, one]) expect(await tab.exchange(ask)).toBe('done');
+  const { recalls } = await here.call(apiRoutes.recalls);
+  expect(Object.keys(recalls)).toHaveLength(2);
+  for (const { memory } of [one, other]) expect(Object.fromEntries(memory.recalls)).toEqual(recalls);
+  for (const { local } of [one, other]) local.close();
+});
+
 it('goes by how the learner stands, and what was answered on top of it, until the answers themselves are here', async () => {
   const now = MORNING + 30 * DAY;
   const here = await serving({ now: () => now });

@@ -87,6 +87,8 @@ export class Local {
   readonly store: DeviceStore<Schema>;
   /** Answers given since the page was opened that have not arrived: a store that the browser throws away gets them back. */
   readonly given = new Map<string, AnswerRecord>();
+  /** Up to where this page was told of answers in short; another tab may have fetched more since. */
+  told: ValueTypes['lines'] | undefined;
   /** Told when the browser has thrown away what was kept here: how many answers still wait after that. */
   whenEvicted: (left: number) => void = () => undefined;
   /** Told of answers that wait and aren't there any more. */

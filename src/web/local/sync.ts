@@ -7,7 +7,7 @@ import type { Settings } from '../../../shared/settings.ts';
 import { mergeSettings, sameSettings } from '../../memory/merge-settings.ts';
 import { readLoosely } from '../loosely.ts';
 import { isFromNewer } from '../renewed.ts';
-import type { Ahead, Local } from './database.ts';
+import type { Ahead, Local, ValueTypes } from './database.ts';
 import { arrived, firstMissing, inLine, sendAllAgain, takeIn, takeLines } from './exchange.ts';
 
 export type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
@@ -31,7 +31,7 @@ export interface Arrivals {
   ahead(states: Ahead | null): void;
   /** New here, or counted otherwise than before. */
   lines(fresh: readonly AnswerLine[]): void;
-  /** The server has another history: these are all that there are now. */
+  /** These are all that there are now: the server has another history, or another tab was told of more. */
   anew(all: readonly AnswerLine[]): void;
   /** Told where it takes more than one page. */
   coming(how: Coming): void;
@@ -160,6 +160,25 @@ async function knownHistory(
   return { history, told: Math.max(0, ...all.map((one) => (one?.history === history ? one.last : 0))) };
 }
 
+const sameLines = (one: ValueTypes['lines'] = NOTHING, other: ValueTypes['lines'] = NOTHING): boolean =>
+  one.history === other.history && one.last === other.last && one.corrections === other.corrections;
+
+/** Says up to where answers are here in short, to the other tabs too. */
+async function reach(local: Local, lines: ValueTypes['lines']): Promise<void> {
+  await local.setValue('lines', lines);
+  local.told = lines;
+}
+
+/** Takes over what another tab has fetched, where one has: it is in the store, and this page wasn't told. */
+async function takesOver(local: Local, arrivals: Arrivals): Promise<boolean> {
+  const [lines, ahead] = await Promise.all([local.value('lines'), local.value('ahead')]);
+  if (sameLines(lines, local.told)) return false;
+  arrivals.anew(await local.lines());
+  arrivals.ahead(ahead ?? null);
+  local.told = lines;
+  return true;
+}
+
 /** Begins again with a history that isn't the one known here: sends it everything that there is. */
 async function beginAgain(
   local: Local,
@@ -169,7 +188,7 @@ async function beginAgain(
 ): Promise<SyncResult> {
   await endAhead(local, arrivals);
   await local.setValue('fetched', { history, last: 0 });
-  await local.setValue('lines', { history, last: 0, corrections });
+  await reach(local, { history, last: 0, corrections });
   arrivals.anew(await sendAllAgain(local));
   return send(local, fetch);
 }
@@ -181,6 +200,8 @@ async function fetchLines(local: Local, fetch: Fetch, arrivals: Arrivals): Promi
     const { history, told } = await knownHistory(local);
     const said = await json(fetch(`/api/lines?after=${last}&limit=${LINES}`), ({ linePage }) => linePage);
     if (!said.value) return said.why;
+    // Not before the server can be asked: of a store that was thrown away the page knows more than is in it.
+    if (await takesOver(local, arrivals)) continue;
     const page = said.value;
     // Fewer answers than there were: a backup was put back that still goes by the old name.
     const restored = page.history === history && page.last < told;
@@ -190,17 +211,13 @@ async function fetchLines(local: Local, fetch: Fetch, arrivals: Arrivals): Promi
       continue;
     }
     if (last > 0 && page.corrections !== corrections) {
-      await local.setValue('lines', { history: page.history, last: 0, corrections: page.corrections });
+      await reach(local, { history: page.history, last: 0, corrections: page.corrections });
       continue;
     }
     await takeLines(local, page.lines);
     arrivals.lines(page.lines);
     const reached = page.lines.at(-1)?.number ?? last;
-    await local.setValue('lines', {
-      history: page.history,
-      last: reached,
-      corrections: page.corrections,
-    });
+    await reach(local, { history: page.history, last: reached, corrections: page.corrections });
     if (reached >= page.last || page.lines.length === 0) {
       await endAhead(local, arrivals);
       return 'done';
