@@ -297,6 +297,32 @@ describe('answers kept on a device', () => {
     expect(await kept(server)).toEqual(['a']);
   });
 
+  it('are sent again also where the page was left in the middle of it', async () => {
+    const server = await start();
+    const phone = await device();
+    await phone.keep(given('a', 0));
+    await exchange(phone, network(server));
+    await server.store.erasePractice('me');
+    const left = new Proxy(phone, {
+      get: (local, name) => {
+        if (name !== 'store') return Reflect.get(local, name);
+        const { store } = local;
+        return new Proxy(store, {
+          get: (_, of) =>
+            of === 'change'
+              ? (names: string[], work: never) =>
+                  names.includes('lines')
+                    ? Promise.reject(new Error('left'))
+                    : store.change(names as never, work)
+              : Reflect.get(store, of).bind(store),
+        });
+      },
+    });
+    await expect(exchange(left, network(server))).rejects.toThrow('left');
+    expect((await exchange(phone, network(server))).result).toBe('done');
+    expect(await kept(server)).toEqual(['a']);
+  });
+
   it('that were here in short only leave with the history they are of', async () => {
     const server = await start();
     await server.send([given('from-elsewhere', 0), given('more', 1)]);

@@ -1,6 +1,6 @@
 /** What sending and fetching do with the device's store: fetched with them, after the first question. */
 import type { AnswerLine, AnswerRecord } from '../../../shared/practice.ts';
-import type { Local } from './database.ts';
+import type { Local, ValueTypes } from './database.ts';
 
 /** An answer in line for the server, with its place there. */
 export interface InLine {
@@ -84,4 +84,32 @@ export function sendAllAgain(local: Local): Promise<readonly AnswerLine[]> {
     await Promise.all([...lines.map((line) => short.put(line)), ...ids.map((id) => waiting.add({ id }))]);
     return lines;
   });
+}
+
+const NOTHING = { history: null, last: 0, corrections: 0 };
+
+/** Up to where answers are here in short. */
+export const reached = async (local: Local): Promise<NonNullable<ValueTypes['lines']>> =>
+  (await local.value('lines')) ?? NOTHING;
+
+/** The history that this device goes by, and the highest number it was ever told of. */
+export async function knownHistory(
+  local: Local,
+): Promise<{ readonly history: string | null; readonly told: number }> {
+  const all = await Promise.all([local.value('lines'), local.value('fetched'), local.value('ahead')]);
+  // Where none was fetched in short yet: from before answers were kept so, or how the learner stands is all that came.
+  const history = all.find((one) => one && one.history !== null)?.history ?? null;
+  return { history, told: Math.max(0, ...all.map((one) => (one?.history === history ? one.last : 0))) };
+}
+
+export const sameLines = (
+  one: ValueTypes['lines'] = NOTHING,
+  other: ValueTypes['lines'] = NOTHING,
+): boolean =>
+  one.history === other.history && one.last === other.last && one.corrections === other.corrections;
+
+/** Says up to where answers are here in short, to the other tabs too. */
+export async function reach(local: Local, lines: ValueTypes['lines']): Promise<void> {
+  await local.setValue('lines', lines);
+  local.told = lines;
 }

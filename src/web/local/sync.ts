@@ -7,8 +7,19 @@ import type { Settings } from '../../../shared/settings.ts';
 import { mergeSettings, sameSettings } from '../../memory/merge-settings.ts';
 import { readLoosely } from '../loosely.ts';
 import { isFromNewer } from '../renewed.ts';
-import type { Ahead, Local, ValueTypes } from './database.ts';
-import { arrived, firstMissing, inLine, sendAllAgain, takeIn, takeLines } from './exchange.ts';
+import type { Ahead, Local } from './database.ts';
+import {
+  arrived,
+  firstMissing,
+  inLine,
+  knownHistory,
+  reach,
+  reached,
+  sameLines,
+  sendAllAgain,
+  takeIn,
+  takeLines,
+} from './exchange.ts';
 
 export type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
 
@@ -148,27 +159,6 @@ async function endAhead(local: Local, arrivals: Arrivals): Promise<void> {
   arrivals.ahead(null);
 }
 
-const NOTHING = { history: null, last: 0, corrections: 0 };
-
-/** The history that this device goes by, and the highest number it was ever told of. */
-async function knownHistory(
-  local: Local,
-): Promise<{ readonly history: string | null; readonly told: number }> {
-  const all = await Promise.all([local.value('lines'), local.value('fetched'), local.value('ahead')]);
-  // Where none was fetched in short yet: from before answers were kept so, or how the learner stands is all that came.
-  const history = all.find((one) => one && one.history !== null)?.history ?? null;
-  return { history, told: Math.max(0, ...all.map((one) => (one?.history === history ? one.last : 0))) };
-}
-
-const sameLines = (one: ValueTypes['lines'] = NOTHING, other: ValueTypes['lines'] = NOTHING): boolean =>
-  one.history === other.history && one.last === other.last && one.corrections === other.corrections;
-
-/** Says up to where answers are here in short, to the other tabs too. */
-async function reach(local: Local, lines: ValueTypes['lines']): Promise<void> {
-  await local.setValue('lines', lines);
-  local.told = lines;
-}
-
 /** Takes over what another tab has fetched, where one has: it is in the store, and this page wasn't told. */
 async function takesOver(local: Local, arrivals: Arrivals): Promise<boolean> {
   const [lines, ahead] = await Promise.all([local.value('lines'), local.value('ahead')]);
@@ -186,17 +176,18 @@ async function beginAgain(
   arrivals: Arrivals,
   { history, corrections }: Pick<LinePage, 'history' | 'corrections'>,
 ): Promise<SyncResult> {
-  await endAhead(local, arrivals);
-  await local.setValue('fetched', { history, last: 0 });
-  await reach(local, { history, last: 0, corrections });
+  // First of all: left in the middle of it, the page finds again that the history is another one.
   arrivals.anew(await sendAllAgain(local));
+  await reach(local, { history, last: 0, corrections });
+  await local.setValue('fetched', { history, last: 0 });
+  await endAhead(local, arrivals);
   return send(local, fetch);
 }
 
 /** All answers in short, as the server counts them: those from elsewhere, and the ones just sent. */
 async function fetchLines(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
   for (;;) {
-    const { last, corrections } = (await local.value('lines')) ?? NOTHING;
+    const { last, corrections } = await reached(local);
     const { history, told } = await knownHistory(local);
     const said = await json(fetch(`/api/lines?after=${last}&limit=${LINES}`), ({ linePage }) => linePage);
     if (!said.value) return said.why;
@@ -216,13 +207,13 @@ async function fetchLines(local: Local, fetch: Fetch, arrivals: Arrivals): Promi
     }
     await takeLines(local, page.lines);
     arrivals.lines(page.lines);
-    const reached = page.lines.at(-1)?.number ?? last;
-    await reach(local, { history: page.history, last: reached, corrections: page.corrections });
-    if (reached >= page.last || page.lines.length === 0) {
+    const upTo = page.lines.at(-1)?.number ?? last;
+    await reach(local, { history: page.history, last: upTo, corrections: page.corrections });
+    if (upTo >= page.last || page.lines.length === 0) {
       await endAhead(local, arrivals);
       return 'done';
     }
-    arrivals.coming(comingOf('lines', reached, page.last));
+    arrivals.coming(comingOf('lines', upTo, page.last));
     // A long history takes its time: what is answered meanwhile doesn't wait for the end of it.
     const sent = await send(local, fetch);
     if (sent !== 'done') return sent;
@@ -232,7 +223,7 @@ async function fetchLines(local: Local, fetch: Fetch, arrivals: Arrivals): Promi
 /** Whole answers from elsewhere: nothing here waits for them, but a server that lost them gets them back from every device. */
 async function fetchWhole(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
   for (;;) {
-    const lines = (await local.value('lines')) ?? NOTHING;
+    const lines = await reached(local);
     const fetched = await local.value('fetched');
     const last = fetched && fetched.history === lines.history ? fetched.last : 0;
     if (last >= lines.last) return 'done';
@@ -253,9 +244,9 @@ async function fetchWhole(local: Local, fetch: Fetch, arrivals: Arrivals): Promi
       local,
       answers.flatMap((entry) => (entry.kind === 'answer' ? [entry.answer] : [])),
     );
-    const reached = answers.at(-1)!.number;
-    await local.setValue('fetched', { history, last: reached });
-    if (reached < lines.last) arrivals.coming(comingOf('answers', reached, lines.last));
+    const upTo = answers.at(-1)!.number;
+    await local.setValue('fetched', { history, last: upTo });
+    if (upTo < lines.last) arrivals.coming(comingOf('answers', upTo, lines.last));
     const sent = await send(local, fetch);
     if (sent !== 'done') return sent;
   }
