@@ -18,7 +18,7 @@ function blocksOf(plan: Plan) {
   const root = plan.nodes;
   const place = Int32Array.from({ length: plan.nodes + 1 }, (_, node) => node);
   for (const { poles } of plan.supplies) {
-    for (const { node } of poles.slice(0, -1)) place[node] = root;
+    for (const { node } of poles) place[node] = root;
     place[poles.at(-1)!.node] = -1;
   }
   const edges = [
@@ -27,7 +27,7 @@ function blocksOf(plan: Plan) {
   ];
   const at: number[][] = Array.from({ length: plan.nodes + 1 }, () => []);
   edges.forEach(([a, b], edge) => {
-    if (a < 0 || b < 0 || a === b) return;
+    if (a < 0 || b < 0) return;
     at[a]!.push(edge);
     at[b]!.push(edge);
   });
@@ -46,7 +46,7 @@ function blocksOf(plan: Plan) {
     const [a, b] = edges[edge]!;
     return a === from ? b : a;
   };
-  while (way.length > 0) {
+  for (;;) {
     const here = way.at(-1)!;
     const edge = at[here]![next[here]!];
     if (edge !== undefined) {
@@ -79,14 +79,15 @@ function blocksOf(plan: Plan) {
     members.push(block);
     tops.push(above);
   }
-  return { root, place, blockAbove, members, tops };
+  return { place, blockAbove, members, tops };
 }
 
 function makeFeeds(plan: Plan): Feeds {
-  const { root, place, blockAbove, members, tops } = blocksOf(plan);
+  const { place, blockAbove, members, tops } = blocksOf(plan);
   const toNode = (node: number): number[] => {
     const switches: number[] = [];
-    for (let here = place[node]!; here >= 0 && here !== root && blockAbove[here]! >= 0; ) {
+    // A return has no place, and above the root there is no block: both end the way.
+    for (let here = place[node]!; blockAbove[here]! >= 0; ) {
       const block = blockAbove[here]!;
       for (const edge of members[block]!) if (edge < plan.switches.length) switches.push(edge);
       here = tops[block]!;

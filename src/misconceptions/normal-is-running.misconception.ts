@@ -1,4 +1,3 @@
-import { fieldDevices } from './plan-tools.ts';
 import type { Misconception } from './types.ts';
 
 export const normalIsRunning: Misconception = {
@@ -7,11 +6,9 @@ export const normalIsRunning: Misconception = {
   advice:
     'A contact is drawn unactuated: no pressure, no flow, nothing in its way. Ask what the plant does to the contact, move it, and only then follow the current.',
   source: 'shown by published training texts and forums',
-  changeScenario: (scenario, circuit) => {
-    const field = fieldDevices(circuit);
-    const acts = scenario.acts.filter(
-      (act) => !((act.kind === 'make' || act.kind === 'break') && field.has(act.device)),
-    );
+  changeScenario: (scenario) => {
+    // Only the plant's own contacts make and break; buttons are pressed, isolators opened.
+    const acts = scenario.acts.filter(({ kind }) => kind !== 'make' && kind !== 'break');
     return acts.length === scenario.acts.length ? undefined : { ...scenario, acts };
   },
 };

@@ -8,7 +8,6 @@ export const oneSupply: Misconception = {
     'The poles of a relay are separate from one another and may belong to different supplies. Trace each load back to its own supply before calling it dead.',
   source: 'common practice, no source',
   changeScenario: (scenario, circuit) => {
-    if (circuit.supplies.length < 2) return undefined;
     const others = (concerned: readonly string[]): readonly string[] =>
       circuit.supplies.map(({ name }) => name).filter((name) => !concerned.includes(name));
     return losingAlso(scenario, circuit, others, true);

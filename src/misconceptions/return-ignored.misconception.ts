@@ -36,13 +36,12 @@ export const returnIgnored: Misconception = {
   changePlan: (plan) => {
     const returns = plan.supplies.map(({ poles }) => poles.at(-1)!.node);
     const behind = reachedFrom(plan, returns);
-    if (behind.size === new Set(returns).size) return undefined;
     const line = reachedFrom(
       plan,
       plan.supplies.flatMap(({ poles }) => poles.slice(0, -1).map(({ node }) => node)),
     );
     return withSwitches(plan, (contact) => {
-      const onReturn = behind.has(contact.a) && behind.has(contact.b) && !line.has(contact.a);
+      const onReturn = behind.has(contact.a) && !line.has(contact.a);
       return onReturn && contact.fixed !== 'closed' ? { ...contact, fixed: 'closed' } : contact;
     });
   },

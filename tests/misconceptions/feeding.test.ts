@@ -21,12 +21,14 @@ supply B 24 V DC
 -H3 lamp
 -H4 lamp
 -H5 lamp 24 V DC
+-K1 relay
 A:L -X1:1 -Q1:1-2 -F1:1-2 -H1:X1-X2 A:N
 -Q1:1 -F2:1-2 -H2:X1-X2 A:N
 -X1:1 -F3:1-2 -H3:X1-X2
 A:N -H3:X2 -H4:X2-X1 -F4:2-1 A:L
 B:L+ -Q2:1-2 -F5:1-2 -H5:X1-X2 B:L-
-A:L -Q2:3-4 -H4:X1`);
+A:L -Q2:3-4 -H4:X1
+A:L -K1:A1-A2 A:N`);
 
 describe('the supplies beside a device', () => {
   const beside: readonly (readonly [string, readonly string[], string])[] = [
@@ -92,6 +94,7 @@ describe('what is thought to be lost', () => {
     expect(lost('open -F1; open -F5; close -F1', itself)).toBeUndefined();
     expect(lost('', itself, true, '-F1 blown')).toBeUndefined();
     expect(lost('', itself, true, '-H1:X2 broken')).toBeUndefined();
+    expect(lost('', itself, true, '-K1 stuck')).toBeUndefined();
     expect(lost('wait 1 s', itself, true)).toBeUndefined();
     expect(lost('open -Q2', other)).toBeUndefined();
     expect(lost('open -F1', () => ['B'])).toBeUndefined();

@@ -43,9 +43,13 @@ const plans = fc
   })
   .map(({ nodes, links, joins, loads }) => {
     const node = (any: number): number => any % nodes;
+    const last = nodes - 1;
     return {
       nodes,
-      supplies: [{ poles: [{ node: 0 }, { node: 1 }] }, { poles: [{ node: 2 }, { node: 3 }, { node: 4 }] }],
+      supplies: [
+        { poles: [{ node: last }, { node: last - 1 }] },
+        { poles: [{ node: last - 2 }, { node: last - 3 }, { node: last - 4 }] },
+      ],
       switches: links.map(([a, b, mechanism]) => ({ a: node(a), b: node(b), mechanism: mechanism - 1 })),
       joins: joins.map(([a, b]) => [node(a), node(b)]),
       loads: loads.map(([a, b]) => ({ a: node(a), b: node(b) })),

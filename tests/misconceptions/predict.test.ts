@@ -86,6 +86,17 @@ supply B 24 V DC earthed
 -H1 lamp
 A:L -H1:X1-X2 A:N`);
 
+const fieldLamp = circuitOf(`
+supply A 24 V DC
+-B1 limit-switch break
+-H1 lamp
+A:L+ -B1:11-12 -H1:X1-X2 A:L-`);
+const weldedReturn = circuitOf(`
+supply A 24 V AC
+-K1 contactor 0 main make
+-H1 lamp
+A:L -H1:X1-X2 -K1:13-14 A:N`);
+
 /** Where an idea is left out: neither the circuit nor what is done has anything that it is about. */
 const LEFT_OUT: readonly (readonly [string, Circuit, Scenario])[] = [
   ['nothing-moves', plain, scenarioOf()],
@@ -99,6 +110,7 @@ const LEFT_OUT: readonly (readonly [string, Circuit, Scenario])[] = [
   ['second-relay-as-drawn', sealed, scenarioOf('press -S1')],
   ['second-relay-as-drawn', chain, scenarioOf('make -B1', '-K2 stuck')],
   ['contacts-beside-coil', statusPair, scenarioOf('make -B1')],
+  ['contacts-beside-coil', jog, scenarioOf('press -S1')],
   ['first-pole-only', statusPair, scenarioOf('make -B1')],
   ['seal-forgotten', jog, scenarioOf('press -S1; release -S1')],
   ['seal-where-none', sealed, scenarioOf('press -S1; release -S1')],
@@ -107,10 +119,13 @@ const LEFT_OUT: readonly (readonly [string, Circuit, Scenario])[] = [
   ['latch-drops-out', jog, scenarioOf('press -S1')],
   ['one-supply', plain, scenarioOf('open -F1')],
   ['line-side-dead', plain, scenarioOf()],
+  ['line-side-dead', twoSupplies, scenarioOf('fail A')],
   ['common-reference', plain, scenarioOf()],
   ['common-reference', bothEarthed, scenarioOf()],
   ['return-ignored', plain, scenarioOf()],
+  ['return-ignored', weldedReturn, scenarioOf('', '-K1:13-14 welded')],
   ['input-inverted', twoSupplies, scenarioOf()],
+  ['input-inverted', fieldLamp, scenarioOf()],
   ['normal-is-running', jog, scenarioOf('press -S1')],
 ];
 
@@ -215,6 +230,9 @@ A:L -K2:15-18 -H1:X1-X2 A:N`);
     const { lamps, coils } = readState(machine, state);
     expect(lamps).toEqual({ '-H1': 'dark', '-H2': 'lit' });
     expect(coils['-K1']?.operated).toBe(false);
+    // With the lamp's conductor off nothing can light it; the other one is lit with the contacts exchanged.
+    const loose = predict(byId('make-for-break'), statusPair, scenarioOf('', '-H1:X2 broken'))!;
+    expect(readState(loose.machine, loose.state).lamps).toEqual({ '-H1': 'dark', '-H2': 'lit' });
   });
 
   it('predicts the same with and without the machine at hand', () => {

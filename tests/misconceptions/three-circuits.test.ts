@@ -3,7 +3,7 @@
  * another would. Common practice, no source.
  */
 import { describe, expect, it } from 'vitest';
-import { MISCONCEPTIONS, predict } from '../../src/misconceptions/index.ts';
+import { MISCONCEPTIONS, predictor } from '../../src/misconceptions/index.ts';
 import {
   type Machine,
   machineOf,
@@ -35,11 +35,16 @@ function right(told: Told): Record<string, string> {
   return answers(told, machine, play(machine, scenario).state);
 }
 
-/** What somebody with the idea answers; what is right where it makes no difference. */
+/** What somebody with the idea answers; what is right where it makes no difference. Each comes to an answer. */
 function believing(id: string, told: Told): Record<string, string> {
   const misconception = MISCONCEPTIONS.find((one) => one.id === id)!;
-  const prediction = predict(misconception, circuitOf(told.on), scenarioFor(told));
-  return prediction ? answers(told, prediction.machine, prediction.state) : right(told);
+  const circuit = circuitOf(told.on);
+  const scenario = scenarioFor(told);
+  const foretold = predictor(misconception, circuit, machineOf(planOf(circuit, scenario.faults)))(scenario);
+  if (foretold.kind === 'no-answer') return {};
+  return foretold.kind === 'no-difference'
+    ? right(told)
+    : answers(told, foretold.prediction.machine, foretold.prediction.state);
 }
 
 const each = <T>(of: (circuits: (typeof THREE_CIRCUITS)[number]) => readonly T[]) =>

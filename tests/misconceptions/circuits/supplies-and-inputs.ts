@@ -215,6 +215,21 @@ export const aboutSuppliesAndInputs: readonly ThreeCircuits[] = [
         right: { '-H1': 'dark', '-K1': 'rest' },
         instead: { '-H1': 'lit' },
       },
+      {
+        // Of a supply with three phases the return is N; each lamp has a switch of its own in it.
+        on: `
+# Flour line: lamps on three phases
+supply P 400 V 3AC
+-Q1 isolator
+-Q2 isolator
+-H1 lamp 230 V AC
+-H2 lamp 230 V AC
+P:L1 -H1:X1-X2 -Q1:1-2 P:N
+P:L2 -H2:X1-X2 -Q2:1-2 P:N`,
+        does: 'open -Q1; open -Q2',
+        right: { '-H1': 'dark', '-H2': 'dark' },
+        instead: { '-H1': 'lit', '-H2': 'lit' },
+      },
     ],
     nearly: [
       // The way to the lamp is interrupted, which isn't overlooked.
@@ -238,6 +253,19 @@ A:L -H1:X1-X2 -K1:11-12 A:N
 -K1:14 A:L`,
         does: 'make -B1',
         right: { '-K1': 'operated', '-H1': 'dark' },
+      },
+      {
+        // The same between phases: from L1 to L2 instead of to N.
+        on: `
+# Ice works: heater lamp on one phase or between two
+supply P 400 V 3AC
+-S1 selector Low/High make make
+-S2 selector Low/High break
+-H1 lamp 230 V AC
+P:L1 -H1:X1-X2 -S2:11-12 P:N
+P:L2 -S1:13-14 -H1:X2`,
+        does: 'turn -S2 High; turn -S1 High',
+        right: { '-H1': 'lit' },
       },
     ],
     another: {
