@@ -37,9 +37,18 @@ async function checkAnswers(db: Kysely<Tables>, { learner, answers }: LearnerSum
   return faults;
 }
 
+function isReadable(row: Parameters<typeof historyLine>[0]): boolean {
+  try {
+    historyLine(row);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 /** Recall states are those that the answers lead to. Emptied ones are worked out when they are wanted. */
 async function checkRecalls(db: Kysely<Tables>, learner: string): Promise<Fault[]> {
-  const lines = await db
+  const rows = await db
     .selectFrom('answers')
     .select(HISTORY_COLUMNS)
     .where('learner', '=', learner)
@@ -50,7 +59,14 @@ async function checkRecalls(db: Kysely<Tables>, learner: string): Promise<Fault[
     .select(['skill', 'recall_json'])
     .where('learner', '=', learner)
     .execute();
-  const derived = deriveAll(lines.map(historyLine));
+  const unreadable = rows.filter((row) => !isReadable(row));
+  // What follows from answers that can't be read nobody can say.
+  if (unreadable.length > 0)
+    return unreadable.map(({ number, id }) => ({
+      learner,
+      message: `What the memory needs of answer ${number} (${id}) can't be read.`,
+    }));
+  const derived = deriveAll(rows.map(historyLine));
   const bySkill = new Map(kept.map((row) => [row.skill, row]));
   const wrong = [...derived].filter(([skill, recall]) => {
     const row = bySkill.get(skill);

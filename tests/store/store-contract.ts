@@ -393,6 +393,23 @@ export function storeContract(name: string, database: Database): void {
         expect(await store.settingsOf('me')).toEqual(none);
       }));
 
+    it('names an answer of which the memory can read nothing, and goes on to the others', () =>
+      inStore(async (store, place) => {
+        await store.keepAnswers([
+          answerWith({ id: 'a1', at: MORNING }),
+          answerWith({ id: 'a2', at: MORNING + DAY }),
+        ]);
+        await store.keepAnswer({ ...answerWith({ id: 'b1', at: MORNING }), learner: 'other' });
+        await onTables(place, (db) =>
+          db.updateTable('answers').set({ attempt_json: '{' }).where('id', 'in', ['a2', 'b1']).execute(),
+        );
+        const faults = await store.check();
+        expect(faults.map(({ learner, message }) => [learner, message])).toEqual([
+          ['me', "What the memory needs of answer 2 (a2) can't be read."],
+          ['other', "What the memory needs of answer 1 (b1) can't be read."],
+        ]);
+      }));
+
     it('shows a record that can be read no more as unreadable and everything else as before', () =>
       inStore(async (store, place) => {
         const records = upTo(4).map((day) => answerWith({ id: `a${day}`, at: MORNING + day * DAY }));
