@@ -22,7 +22,9 @@ export interface Kind {
 /** How many are named where none is meant. */
 const MOST_NAMED = 20;
 
-const wordsOf = (text: string): readonly string[] => text.toLowerCase().match(/[\p{L}\p{M}\p{N}]+/gu) ?? [];
+/** Names are kept in composed letters; some terminals and files give them taken apart. */
+const inSmall = (text: string): string => text.normalize('NFC').trim().toLowerCase();
+const wordsOf = (text: string): readonly string[] => inSmall(text).match(/[\p{L}\p{M}\p{N}]+/gu) ?? [];
 
 /** Whether all words of a text stand together in a title: `week 4` in `Ice works, week 4`, and not in `Week 40`. */
 function hasWords(title: string, text: string): boolean {
@@ -40,10 +42,10 @@ const listed = (some: readonly Named[]): string =>
  * @throws UsageError when there is none, or several, with all that could be meant
  */
 export function theOne<T extends Named>(all: readonly T[], text: string, kind: Kind): T {
-  const small = text.trim().toLowerCase();
+  const small = inSmall(text);
   const ways: readonly ((one: T) => boolean)[] = [
     ({ id }) => id === text,
-    ({ called }) => called.toLowerCase() === small,
+    ({ called }) => inSmall(called) === small,
     ({ called }) => kind.inPart && hasWords(called, text),
   ];
   const found = ways.map((isMeant) => all.filter(isMeant)).find((some) => some.length > 0) ?? [];

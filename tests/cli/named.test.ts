@@ -34,6 +34,12 @@ describe('what is named on the command line', () => {
     expect(found(['Flour line'], '  ')).toContain('There is no set');
   });
 
+  it('is the same in composed letters and in letters taken apart', () => {
+    const apart = 'Überstrom: Zähler'.normalize('NFD');
+    expect(found(['Überstrom: Zähler'], apart, { ...KIND, inPart: false })).toBe('Überstrom: Zähler');
+    expect(found(['Überstrom: Zähler'], 'zähler'.normalize('NFD'))).toBe('Überstrom: Zähler');
+  });
+
   it('is nothing where several could be meant, and all of them are told', () => {
     expect(found(['Week 4, north', 'Week 4, south', 'Week 5'], 'week 4')).toBe(
       'There are 2 sets that week 4 could be.\nName the one you mean by the id:\n    id-0  Week 4, north\n    id-1  Week 4, south',
