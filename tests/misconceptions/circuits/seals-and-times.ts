@@ -208,6 +208,13 @@ A:L -K2:11-14 -H2:X1-X2 A:N`,
         instead: { '-K1': 'rest', '-H1': 'dark' },
       },
       {
+        // Taken for an on-delay it has not operated yet.
+        on: offDelay,
+        does: 'press -S1; wait 2 s',
+        right: { '-K1': 'operated', '-H1': 'lit' },
+        instead: { '-K1': 'rest', '-H1': 'dark' },
+      },
+      {
         on: onDelay,
         does: 'press -S1; wait 6 s; release -S1; wait 2 s',
         right: { '-K1': 'rest', '-H1': 'dark' },
