@@ -370,6 +370,18 @@ describe('answers kept on a device', () => {
     expect(await local.waiting()).toBe(1);
   });
 
+  it('wait when a reply says nothing of any of them', async () => {
+    const phone = await device();
+    await phone.keep(given('a', 0));
+    let asked = 0;
+    const silent: Fetch = async () => {
+      if (++asked > 5) throw new TypeError('no end');
+      return Response.json({ results: [] });
+    };
+    expect((await exchange(phone, silent)).result).toBe('offline');
+    expect([asked, await phone.waiting()]).toEqual([1, 1]);
+  });
+
   it('wait when the server answers nonsense', async () => {
     const local = await device();
     await local.keep(given('answer-1', 1));

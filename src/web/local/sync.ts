@@ -137,6 +137,8 @@ async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
     if (unsure) return 'too-old';
     if (said.value) {
       const { results } = said.value;
+      // Nothing is said of any of them: asking at once would come to the same, and never end.
+      if (results.length === 0) return 'offline';
       // Kept, there already, or refused for good: none of them needs sending again. A refused one stays on this device.
       await arrived(local, line.slice(0, results.length));
       most = BATCH;
