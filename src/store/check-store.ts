@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { type Kysely, sql } from 'kysely';
 import { deriveAll, recallIn } from './derive-recalls.ts';
-import { HISTORY_COLUMNS, historyLine } from './history-lines.ts';
+import { attemptIn, HISTORY_COLUMNS, historyLine } from './history-lines.ts';
 import { entryOf, rowsAfter } from './read-entries.ts';
 import type { Tables } from './schema.ts';
 import type { Fault, LearnerSummary } from './types.ts';
@@ -37,15 +37,6 @@ async function checkAnswers(db: Kysely<Tables>, { learner, answers }: LearnerSum
   return faults;
 }
 
-function isReadable(row: Parameters<typeof historyLine>[0]): boolean {
-  try {
-    historyLine(row);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
 /** Recall states are those that the answers lead to. Emptied ones are worked out when they are wanted. */
 async function checkRecalls(db: Kysely<Tables>, learner: string): Promise<Fault[]> {
   const rows = await db
@@ -59,12 +50,11 @@ async function checkRecalls(db: Kysely<Tables>, learner: string): Promise<Fault[
     .select(['skill', 'recall_json'])
     .where('learner', '=', learner)
     .execute();
-  const unreadable = rows.filter((row) => !isReadable(row));
-  // What follows from answers that can't be read nobody can say.
-  if (unreadable.length > 0)
-    return unreadable.map(({ number, id }) => ({
+  const unreadable = rows
+    .filter(({ attempt_json }) => !attemptIn(attempt_json))
+    .map(({ number, id }) => ({
       learner,
-      message: `What the memory needs of answer ${number} (${id}) can't be read.`,
+      message: `What the memory needs of answer ${number} (${id}) can't be read; its share counts.`,
     }));
   const derived = deriveAll(rows.map(historyLine));
   const bySkill = new Map(kept.map((row) => [row.skill, row]));
@@ -73,10 +63,11 @@ async function checkRecalls(db: Kysely<Tables>, learner: string): Promise<Fault[
     return row?.recall_json !== '' && !isDeepStrictEqual(row ? recallIn(row) : null, recall);
   });
   const extra = kept.filter(({ skill }) => !derived.has(skill));
-  return [...wrong.map(([skill]) => skill), ...extra.map(({ skill }) => skill)].map((skill) => ({
+  const states = [...wrong.map(([skill]) => skill), ...extra.map(({ skill }) => skill)].map((skill) => ({
     learner,
     message: `The recall state of ${skill} isn't the one that the answers lead to; rebuilding mends that.`,
   }));
+  return [...unreadable, ...states];
 }
 
 /** What is known of a learner, held against itself. */

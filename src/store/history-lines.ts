@@ -1,6 +1,6 @@
 /** Answers in short, read from the columns beside their records: a history without its circuits and explanations. */
 import type { Kysely } from 'kysely';
-import { attempt, type SkillAnswer } from '../../shared/memory.ts';
+import { type Attempt, attempt, type SkillAnswer } from '../../shared/memory.ts';
 import type { AnswerLine } from '../../shared/practice.ts';
 import { wrongIdea } from '../../shared/question.ts';
 import type { Tables } from './schema.ts';
@@ -13,15 +13,40 @@ export interface HistoryLine extends SkillAnswer {
 
 type HistoryRow = Pick<
   Tables['answers'],
-  'id' | 'number' | 'skill' | 'circuit' | 'counts_at' | 'attempt_json'
+  'id' | 'number' | 'skill' | 'circuit' | 'counts_at' | 'share' | 'attempt_json'
 >;
-export const HISTORY_COLUMNS = ['id', 'number', 'skill', 'circuit', 'counts_at', 'attempt_json'] as const;
+export const HISTORY_COLUMNS = [
+  'id',
+  'number',
+  'skill',
+  'circuit',
+  'counts_at',
+  'share',
+  'attempt_json',
+] as const;
 
-export const historyLine = ({ attempt_json, counts_at, ...row }: HistoryRow): HistoryLine => ({
-  ...row,
-  at: counts_at,
-  attempt: attempt.parse(JSON.parse(attempt_json)),
-});
+/** The attempt in a row; null where it can't be read any more. */
+export function attemptIn(text: string): Attempt | null {
+  try {
+    return attempt.parse(JSON.parse(text));
+  } catch {
+    return null;
+  }
+}
+
+/** Of an answer whose attempt can't be read its share counts, without help and as if nobody had measured the time: one text keeps no history back. */
+const attemptOf = ({ attempt_json, share }: HistoryRow): Attempt =>
+  attemptIn(attempt_json) ?? {
+    share,
+    help: { hint: false, explanation: false },
+    secondsUsed: null,
+    secondsExpected: 60,
+  };
+
+export function historyLine(row: HistoryRow): HistoryLine {
+  const { id, number, skill, circuit, counts_at } = row;
+  return { id, number, skill, circuit, at: counts_at, attempt: attemptOf(row) };
+}
 
 function ideaIn(text: string | null): AnswerLine['idea'] {
   if (text === null) return null;

@@ -55,8 +55,8 @@ export interface Fresh {
 }
 
 /**
- * Whether a reply is what it should be, as far as the first question needs to know: the schemas come after it, and with
- * them everything is asked for once more.
+ * Whether a reply is what it should be, as far as the first question needs to know: the schemas come after it. What it says of
+ * the memory goes when the answers themselves are here.
  */
 const isAhead = (said: unknown): said is Ahead =>
   Object.values((said as Ahead | undefined)?.recalls ?? {}).some(({ kind }) => kind === 'begun');

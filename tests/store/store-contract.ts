@@ -393,7 +393,7 @@ export function storeContract(name: string, database: Database): void {
         expect(await store.settingsOf('me')).toEqual(none);
       }));
 
-    it('names an answer of which the memory can read nothing, and goes on to the others', () =>
+    it('goes by the share of an answer of which the memory can read nothing more, names it, and goes on', () =>
       inStore(async (store, place) => {
         await store.keepAnswers([
           answerWith({ id: 'a1', at: MORNING }),
@@ -405,9 +405,20 @@ export function storeContract(name: string, database: Database): void {
         );
         const faults = await store.check();
         expect(faults.map(({ learner, message }) => [learner, message])).toEqual([
-          ['me', "What the memory needs of answer 2 (a2) can't be read."],
-          ['other', "What the memory needs of answer 1 (b1) can't be read."],
+          ['me', "What the memory needs of answer 2 (a2) can't be read; its share counts."],
+          ['other', "What the memory needs of answer 1 (b1) can't be read; its share counts."],
         ]);
+        // Nothing of the history is kept back for it: neither its lines nor what follows from the next answer.
+        await store.keepAnswer(answerWith({ id: 'a0', at: MORNING - DAY, share: 0 }));
+        const { lines } = await store.linesAfter('me', 0, 9);
+        expect(lines.map(({ id, attempt }) => [id, attempt.share])).toEqual([
+          ['a1', 1],
+          ['a2', 1],
+          ['a0', 0],
+        ]);
+        expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(
+          Object.fromEntries(replay(mergeHistories([lines]))),
+        );
       }));
 
     it('shows a record that can be read no more as unreadable and everything else as before', () =>

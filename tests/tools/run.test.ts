@@ -1,5 +1,5 @@
 /** What starts the command line: the package's own program, and the one that runs a folder of sources. */
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, mkdtempSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
@@ -34,6 +34,16 @@ it('the program of the package runs what has been built, in a folder with nothin
   expect(run(program, 'bank', 'check')).toMatch(/: no mistakes\.\n$/);
   writeFileSync(join(home, 'lamp.txt'), 'supply A 24 V AC\n-H1 lamp\nA:L -H1:X1-X2 A:N\n');
   expect(run(program, 'solve', join(home, 'lamp.txt'))).toMatch(/-H1 +lit/);
+});
+
+it('the program of the package says so in words where nothing has been built', () => {
+  const home = folder();
+  cpSync(join(ROOT, 'bin'), join(home, 'bin'), { recursive: true });
+  const { status, stderr } = spawnSync(process.execPath, [join(home, 'bin/polewise.js'), '--version'], {
+    encoding: 'utf8',
+  });
+  expect(status).toBe(1);
+  expect(stderr).toMatch(/^polewise has not been built: .* Run npm run build in its folder\.\n$/);
 });
 
 describe('a folder of sources', () => {
