@@ -1,4 +1,7 @@
 /** `npm run bench`: every benchmark, as a table or with `--json`. Name some to run only those: `npm run bench -- solver`. */
+
+import { type Held, heldAgainst } from './held.ts';
+import { Reference } from './reference.ts';
 import type { Row } from './row.ts';
 
 const benches: Readonly<Record<string, () => Promise<readonly Row[]> | readonly Row[]>> = {
@@ -29,22 +32,34 @@ if (unknown.length > 0) {
   );
   process.exit(2);
 }
-const rows: (Row & { readonly bench: string })[] = [];
+const reference = new Reference();
+reference.take();
+const measured: (Row & { readonly bench: string })[] = [];
 for (const [name, run] of Object.entries(benches)) {
   if (wanted.length > 0 && !wanted.includes(name)) continue;
   if (!json) process.stderr.write(`${name}…\n`);
-  for (const row of await run()) rows.push({ bench: name, ...row });
+  for (const row of await run()) measured.push({ bench: name, ...row });
+  reference.take();
 }
-if (json) process.stdout.write(`${JSON.stringify(rows, null, 2)}\n`);
+const { speed } = reference;
+const rows = measured.map((row) => ({ ...row, ...heldAgainst(row, speed) }));
+const number = (value: number): string => String(Number(value.toPrecision(4)));
+const limitOf = ({ bound, here, kept }: Row & Held): string => {
+  if (bound === undefined || here === undefined) return '';
+  return `  (bound ${number(bound)}${here === bound ? '' : `, here ${number(here)}`}${kept ? '' : ': NOT KEPT'})`;
+};
+if (json) process.stdout.write(`${JSON.stringify({ speed, rows }, null, 2)}\n`);
 else {
-  const number = (value: number): string => String(Number(value.toPrecision(4)));
-  for (const { bench, name, value, unit, bound, peer, ratio } of rows) {
-    const limit = bound === undefined ? '' : `  (bound ${bound})`;
+  for (const row of rows) {
+    const { bench, name, value, unit, peer, ratio } = row;
     const beside =
       peer === undefined || ratio === undefined ? '' : `  ${Math.round(ratio)} times faster than ${peer}`;
     process.stdout.write(
-      `${bench.padEnd(10)} ${name.padEnd(64)} ${number(value).padStart(9)} ${unit}${limit}${beside}\n`,
+      `${bench.padEnd(10)} ${name.padEnd(64)} ${number(value).padStart(9)} ${unit}${limitOf(row)}${beside}\n`,
     );
   }
+  process.stdout.write(
+    `The machine was ${number(speed.slower)} times slower than the one that bounds are meant for; equal pieces of work differed by ${Math.round(speed.noise * 100)} %.\n`,
+  );
 }
-process.exit(0);
+process.exit(rows.some(({ kept }) => !kept) ? 1 : 0);
