@@ -160,7 +160,8 @@ describe('two devices of one learner', () => {
       await page.waitForFunction(() =>
         /of 3 right/.test(document.querySelector('.history')?.textContent ?? ''),
       );
-      expect((await onDevice(page)).toSorted()).toEqual(given);
+      // Whole they come after their lines.
+      await expect.poll(async () => (await onDevice(page)).toSorted()).toEqual(given);
     }
     expect((await at.server.kept()).toSorted()).toEqual(given);
   });
