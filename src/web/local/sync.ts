@@ -1,10 +1,8 @@
 /** Answers to the server and back: in the order in which they were given, each once by its id, however often it is tried. */
 
-import type { z } from 'zod';
 import type { AnswerResult, LinePage } from '../../../shared/api.ts';
 import type { AnswerLine } from '../../../shared/practice.ts';
 import type { Settings } from '../../../shared/settings.ts';
-import { mergeSettings, sameSettings } from '../../memory/merge-settings.ts';
 import { readLoosely } from '../loosely.ts';
 import { isFromNewer } from '../renewed.ts';
 import type { Ahead, Local } from './database.ts';
@@ -20,14 +18,10 @@ import {
   takeIn,
   takeLines,
 } from './exchange.ts';
+import { exchangeSettings } from './exchange-settings.ts';
+import { checks, type Fetch, json, type SyncResult, sending } from './reply.ts';
 
-export type Fetch = (path: string, init?: RequestInit) => Promise<Response>;
-
-/**
- * How it went: `offline` covers every reason for which trying again later is right. `too-old`: the server is another
- * one than this page's, and what it says doesn't fit.
- */
-export type SyncResult = 'done' | 'offline' | 'too-old';
+export type { Fetch, SyncResult } from './reply.ts';
 
 /** What is on its way: the answers in short, that screens show, or whole. */
 export interface Coming {
@@ -65,45 +59,6 @@ function comingOf(what: Coming['what'], here: number, all: number): Coming {
       : `Your answers are being copied to this device: ${soFar}. Nothing has to wait for it.`;
   return { what, words };
 }
-
-type Checks = typeof import('../../../shared/api.ts') & typeof import('../../../shared/settings.ts');
-
-/** A reply that came and fits, or why there is none. */
-type Said<T> =
-  | { readonly value: T }
-  | { readonly value: undefined; readonly why: Exclude<SyncResult, 'done'> };
-const OFFLINE = { value: undefined, why: 'offline' } as const;
-const TOO_OLD = { value: undefined, why: 'too-old' } as const;
-
-/** What a reply must look like. It is read when there is one: the first question doesn't wait for it. */
-const checks = async (): Promise<Checks> => {
-  const [api, settings] = await Promise.all([
-    import('../../../shared/api.ts'),
-    import('../../../shared/settings.ts'),
-  ]);
-  return { ...api, ...settings };
-};
-
-async function json<T>(
-  fetching: Promise<Response>,
-  schemaOf: (all: Checks) => z.ZodType<T>,
-): Promise<Said<T>> {
-  try {
-    const response = await fetching;
-    if (!response.ok) return OFFLINE;
-    const value: unknown = await response.json();
-    const read = readLoosely(schemaOf(await checks()), value);
-    return read === undefined ? (isFromNewer(response) ? TOO_OLD : OFFLINE) : { value: read };
-  } catch {
-    return OFFLINE;
-  }
-}
-
-const sending = (method: 'POST' | 'PUT', body: unknown): RequestInit => ({
-  method,
-  headers: { 'content-type': 'application/json' },
-  body: JSON.stringify(body),
-});
 
 /** Refusals of what was sent, for which sending the same again is no use. */
 const REFUSED: ReadonlySet<string> = new Set(['body-too-large', 'bad-json', 'bad-request', 'bad-value']);
@@ -252,25 +207,6 @@ async function fetchWhole(local: Local, fetch: Fetch, arrivals: Arrivals): Promi
     const sent = await send(local, fetch);
     if (sent !== 'done') return sent;
   }
-}
-
-/** Of each field the later change holds, here and there. */
-async function exchangeSettings(local: Local, fetch: Fetch, arrivals: Arrivals): Promise<SyncResult> {
-  const own = await local.value('settings');
-  const said = await json(
-    own ? fetch('/api/settings', sending('PUT', own)) : fetch('/api/settings'),
-    ({ settings }) => settings,
-  );
-  if (!said.value) return said.why;
-  const there = said.value;
-  // Changed again while this was under way: that goes with the next exchange.
-  const now = await local.value('settings');
-  const merged = now ? mergeSettings(now, there) : there;
-  if (!now || !sameSettings(merged, now)) {
-    await local.setValue('settings', merged);
-    arrivals.settings(merged);
-  }
-  return 'done';
 }
 
 /** Whether nothing was ever fetched here, and nothing given. */
