@@ -27,7 +27,10 @@ function precache(): Plugin {
   };
 }
 
-/** Has the engine and the bank on their way while the page's own script is still being read. */
+/** The engine, and the words of the first screens. */
+const EARLY = /^assets\/(worker|first)-[^.]+\.js$/;
+
+/** Has them and the bank on their way while the page's own script is still being read. */
 function fetchedEarly(): Plugin {
   return {
     name: 'polewise-fetched-early',
@@ -36,9 +39,9 @@ function fetchedEarly(): Plugin {
     transformIndexHtml: {
       order: 'post',
       handler: (_html, { bundle }) => {
-        const engine = Object.keys(bundle ?? {}).find((name) => /^assets\/worker-[^.]+\.js$/.test(name));
+        const early = Object.keys(bundle ?? {}).filter((name) => EARLY.test(name));
         const links = [
-          ...(engine ? [{ rel: 'modulepreload', href: `/${engine}` }] : []),
+          ...early.map((name) => ({ rel: 'modulepreload', href: `/${name}` })),
           { rel: 'preload', as: 'fetch', href: '/api/bank', crossorigin: true },
         ];
         return links.map((attrs) => ({ tag: 'link', attrs, injectTo: 'head' as const }));

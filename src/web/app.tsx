@@ -4,11 +4,13 @@ import { place } from './place.ts';
 import { Shell } from './shell.tsx';
 import type { Opened } from './start.ts';
 import { Strip } from './strip.tsx';
+import { spoken, words } from './words.ts';
 
-const entrance = () => import('./screens/enter/enter.tsx').then(({ Enter }) => Enter);
+const entrance = spoken(['enter'], () => import('./screens/enter/enter.tsx').then(({ Enter }) => Enter));
 
 /** The page from the first moment: what it is waiting for, what went wrong, the way in, or the screens. */
 export function App({ starting }: { starting: Promise<Opened> }) {
+  const { frame } = words('first');
   const [opened, setOpened] = useState<Opened>();
   const [failure, setFailure] = useState<string>();
   useEffect(() => {
@@ -36,11 +38,11 @@ export function App({ starting }: { starting: Promise<Opened> }) {
         <>
           <p>{failure}</p>
           <button type="button" class="button" onClick={() => location.reload()}>
-            Try again
+            {frame.tryAgain}
           </button>
         </>
       ) : (
-        <p>Drawing the first circuit…</p>
+        <p>{frame.drawingFirst}</p>
       )}
     </div>
   );

@@ -11,9 +11,15 @@ import { render } from 'preact';
 import { App } from './app.tsx';
 import { partMissing } from './renewed.ts';
 import { start } from './start.ts';
+import { fetchWords } from './words.ts';
 
 const page = document.getElementById('page');
-if (page) render(<App starting={start()} />, page);
+const starting = start();
+// Without its words the page has nothing to say: the browser's own report of a script that could not be had stands.
+fetchWords('first').then(
+  () => page && render(<App starting={starting} />, page),
+  () => undefined,
+);
 // A script that is fetched when it is wanted was not to be had.
 addEventListener('vite:preloadError', () => {
   partMissing().catch(() => undefined);

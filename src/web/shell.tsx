@@ -4,44 +4,37 @@ import { openHomework } from './open-homework.ts';
 import { Loaded, type ScreenProps } from './parts/loaded.tsx';
 import { Renewal } from './parts/renewal.tsx';
 import { Standing } from './parts/standing.tsx';
-import { inStrip, place, type Screen } from './place.ts';
+import { inStrip, place } from './place.ts';
 import { tellNewer } from './renewed.ts';
 import { Practise } from './screens/practise/practise.tsx';
 import type { Ground } from './start.ts';
 import { Strip } from './strip.tsx';
-
-const NAMES: Readonly<Record<Screen, string>> = {
-  practise: 'Practise',
-  homework: 'Homework',
-  lessons: 'Lessons',
-  progress: 'Progress',
-  try: 'Try it',
-  bench: 'Write',
-  classes: 'Classes',
-  account: 'Account',
-  enter: 'Sign in',
-  join: 'Join a class',
-};
+import { set, spoken, words } from './words.ts';
 
 const later = {
-  homework: () => import('./screens/homework/homework.tsx').then(({ Homework }) => Homework),
-  lessons: () => import('./screens/lessons/lessons.tsx').then(({ Lessons }) => Lessons),
-  progress: () => import('./screens/progress/progress.tsx').then(({ Progress }) => Progress),
-  try: () => import('./screens/try/try-it.tsx').then(({ TryIt }) => TryIt),
-  bench: () => import('./screens/bench/bench.tsx').then(({ Bench }) => Bench),
-  classes: () => import('./screens/classes/classes.tsx').then(({ Classes }) => Classes),
-  account: () => import('./screens/account/account.tsx').then(({ Account }) => Account),
-  enter: () => import('./screens/enter/enter.tsx').then(({ Enter }) => Enter),
-  join: () => import('./screens/enter/enter.tsx').then(({ Enter }) => Enter),
+  homework: spoken(['homework', 'sets'], () =>
+    import('./screens/homework/homework.tsx').then(({ Homework }) => Homework),
+  ),
+  lessons: spoken(['lessons'], () => import('./screens/lessons/lessons.tsx').then(({ Lessons }) => Lessons)),
+  progress: spoken(['progress'], () =>
+    import('./screens/progress/progress.tsx').then(({ Progress }) => Progress),
+  ),
+  try: spoken(['try'], () => import('./screens/try/try-it.tsx').then(({ TryIt }) => TryIt)),
+  bench: spoken(['bench'], () => import('./screens/bench/bench.tsx').then(({ Bench }) => Bench)),
+  classes: spoken(['classes'], () => import('./screens/classes/classes.tsx').then(({ Classes }) => Classes)),
+  account: spoken(['account'], () => import('./screens/account/account.tsx').then(({ Account }) => Account)),
+  enter: spoken(['enter'], () => import('./screens/enter/enter.tsx').then(({ Enter }) => Enter)),
+  join: spoken(['enter'], () => import('./screens/enter/enter.tsx').then(({ Enter }) => Enter)),
 } as const;
 
 /** The screens, for whoever uses the page. */
 export function Shell({ ground }: { ground: Ground }) {
+  const { frame } = words('first');
   const { screen, detail } = place.value;
   useEffect(() => {
-    document.title = `${NAMES[screen]} · Polewise`;
+    document.title = frame.titleOf(frame.screens[screen]);
     tellNewer();
-  }, [screen]);
+  }, [screen, frame]);
   const [caughtUp, setCaughtUp] = useState(ground.history === undefined);
   useEffect(() => {
     const go = (): void => setCaughtUp(true);
@@ -57,17 +50,19 @@ export function Shell({ ground }: { ground: Ground }) {
   return (
     <div class="shell">
       <Strip device={ground.device}>
-        <nav aria-label="Screens">
+        <nav aria-label={frame.screensList}>
           {inStrip().map((name) => (
             <a key={name} href={`#/${name}`} aria-current={name === screen ? 'page' : undefined}>
-              {NAMES[name]}
+              {frame.screens[name]}
             </a>
           ))}
         </nav>
         {person && (
           <a class="person" href="#/account" aria-current={screen === 'account' ? 'page' : undefined}>
-            <span class="away">Account of </span>
-            <span class="whose">{person.name}</span>
+            {set(frame.accountOf, {
+              away: (text) => <span class="away">{text}</span>,
+              person: <span class="whose">{person.name}</span>,
+            })}
           </a>
         )}
       </Strip>
@@ -84,7 +79,7 @@ export function Shell({ ground }: { ground: Ground }) {
             <Practise ground={ground} />
           ) : (
             <p class="opening" role="status">
-              Looking whether you have practised on another device…
+              {frame.lookingElsewhere}
             </p>
           )}
         </div>
@@ -94,15 +89,11 @@ export function Shell({ ground }: { ground: Ground }) {
       </main>
       <footer>
         <Standing />
-        <p>
-          Polewise teaches reading drawings. It is no instruction to work on live equipment: isolate, lock
-          off, prove dead, mind supplies from elsewhere, and follow local codes and licensed practice. All
-          plants are invented.
-        </p>
+        <p>{frame.caution}</p>
       </footer>
       {out && <Loaded load={again} />}
     </div>
   );
 }
 
-const again = () => import('./screens/enter/again.tsx').then(({ Again }) => Again);
+const again = spoken(['enter'], () => import('./screens/enter/again.tsx').then(({ Again }) => Again));

@@ -9,6 +9,7 @@ const root = resolve(fileURLToPath(import.meta.url), '../../..');
 /** From the top down: a folder imports only from folders above it. */
 const FLOORS = [
   'shared',
+  'src/words',
   'src/circuit',
   'src/solver',
   'src/misconceptions',

@@ -1,6 +1,7 @@
 import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Ground } from '../start.ts';
+import { words } from '../words.ts';
 
 /** What every screen is given. */
 export interface ScreenProps {
@@ -25,14 +26,15 @@ export function Loaded<P extends object>({
       here = false;
     };
   }, [load]);
+  const { frame } = words('first');
   if (Screen) return <Screen.of {...(props as unknown as P)} />;
-  if (!failed) return <p role="status">Loading…</p>;
+  if (!failed) return <p role="status">{frame.loading}</p>;
   return (
     <div role="status">
       {/* Or the page was renewed meanwhile, and the script goes by another name now. */}
-      <p>This part of the page could not be loaded. Once it has been, it works without network.</p>
+      <p>{frame.partMissing}</p>
       <button type="button" class="button" onClick={() => location.reload()}>
-        Try again
+        {frame.tryAgain}
       </button>
     </div>
   );

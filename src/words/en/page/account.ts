@@ -1,0 +1,3 @@
+export const account = {};
+
+export type AccountWords = typeof account;

@@ -1,0 +1,3 @@
+export const bench = {};
+
+export type BenchWords = typeof bench;

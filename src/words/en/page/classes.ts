@@ -1,0 +1,3 @@
+export const classes = {};
+
+export type ClassesWords = typeof classes;

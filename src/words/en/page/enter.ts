@@ -1,0 +1,3 @@
+export const enter = {};
+
+export type EnterWords = typeof enter;

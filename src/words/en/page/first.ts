@@ -1,0 +1,7 @@
+/** What the page says from its first moment on: its frame, what every screen uses, practising. */
+import { frame } from './frame.ts';
+import { practise } from './practise.ts';
+
+export const first = { frame, practise };
+
+export type FirstWords = typeof first;

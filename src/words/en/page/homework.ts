@@ -1,0 +1,3 @@
+export const homework = {};
+
+export type HomeworkWords = typeof homework;

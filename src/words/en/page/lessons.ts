@@ -1,0 +1,3 @@
+export const lessons = {};
+
+export type LessonsWords = typeof lessons;

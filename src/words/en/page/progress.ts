@@ -1,0 +1,3 @@
+export const progress = {};
+
+export type ProgressWords = typeof progress;

@@ -1,0 +1,3 @@
+export const sets = {};
+
+export type SetsWords = typeof sets;

@@ -1,0 +1,3 @@
+export const tryIt = {};
+
+export type TryWords = typeof tryIt;
