@@ -4,6 +4,7 @@ import type { ApiProblem, ApiProblemCode } from '../../shared/api-problem.ts';
 import type { ApiRoute, FileReply } from '../../shared/api-route.ts';
 import type { routes } from './api-contract.ts';
 import { isFromNewer, renewed } from './renewed.ts';
+import { words } from './words.ts';
 
 type Routes = typeof routes;
 export type RouteName = keyof Routes;
@@ -51,6 +52,11 @@ export class ApiFailure extends Error {
   }
 }
 
+/** The server wasn't reached, or not understood. */
+const unreached = ({ message, hint }: { readonly message: string; readonly hint: string }): ApiFailure =>
+  new ApiFailure(null, message, hint);
+const reasons = () => words('first').frame.server;
+
 /** What went wrong and what to do, in words, whatever it was. */
 export function wordsOf(error: unknown): string {
   if (error instanceof ApiFailure) return `${error.message} ${error.hint}`.trim();
@@ -76,11 +82,7 @@ const contract = (): Promise<typeof import('./api-contract.ts')> =>
   import('./api-contract.ts').then(
     (all) => all,
     () => {
-      throw new ApiFailure(
-        null,
-        'This part of the page could not be loaded.',
-        'Try again when there is a network.',
-      );
+      throw unreached(reasons().partMissing);
     },
   );
 
@@ -95,11 +97,7 @@ function addressOf(path: string, { params = {}, query = {} }: Take): string {
 async function refusal(response: Response): Promise<ApiFailure> {
   const told = (await response.json().catch(() => undefined)) as Partial<ApiProblem> | undefined;
   if (typeof told?.code !== 'string' || typeof told.message !== 'string')
-    return new ApiFailure(
-      null,
-      `Something else answered in the server’s place (${response.status}).`,
-      'Is this device in the right network? Then try again.',
-    );
+    return unreached(reasons().another(response.status));
   const seconds = Number(response.headers.get('retry-after'));
   return new ApiFailure(told.code, told.message, told.hint ?? '', seconds > 0 ? seconds : null);
 }
@@ -113,11 +111,7 @@ async function send({ method, path }: ApiRoute, take: Take): Promise<Response> {
     ...(signal ? { signal } : {}),
   }).catch((error: unknown) => {
     if (signal?.aborted) throw error;
-    throw new ApiFailure(
-      null,
-      'The server does not answer.',
-      'There may be no network. Nothing is lost: try again when there is.',
-    );
+    throw unreached(reasons().silent);
   });
   isFromNewer(response);
   if (response.ok) return response;
@@ -139,11 +133,7 @@ export async function call<N extends DataRoute>(name: N, ...[take]: Asked<N>): P
   const read = 'kind' in route.reply ? undefined : readLoosely(route.reply, value);
   if (read !== undefined) return read as Gives<N>;
   if (value !== undefined && isFromNewer(response)) renewed.value = 'too-old';
-  throw new ApiFailure(
-    null,
-    'The server answered in a way that this page does not know.',
-    'It may have been renewed: load the page again.',
-  );
+  throw unreached(reasons().unknown);
 }
 
 /**
@@ -158,7 +148,7 @@ export async function save<N extends FileRoute | 'exportLearner'>(
 ): Promise<void> {
   const response = await send((await contract()).routes[name], (take ?? {}) as Take);
   const file = await response.blob().catch(() => {
-    throw new ApiFailure(null, 'The file did not arrive whole.', 'Try again.');
+    throw unreached(reasons().fileBroken);
   });
   const address = URL.createObjectURL(file);
   const link = document.createElement('a');

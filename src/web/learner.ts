@@ -10,6 +10,7 @@ import { NotKept } from './local/device-store.ts';
 import type { Coming, Fetch, SyncResult } from './local/sync.ts';
 import { me, meetAgain } from './me.ts';
 import { isFromNewer, renewed } from './renewed.ts';
+import { spoken } from './words.ts';
 
 export const answers = signal<readonly AnswerLine[]>([]);
 const elsewhere = signal(0);
@@ -61,6 +62,9 @@ export interface Fresh {
 const isAhead = (said: unknown): said is Ahead =>
   Object.values((said as Ahead | undefined)?.recalls ?? {}).some(({ kind }) => kind === 'begun');
 const isSettings = (said: unknown): said is Settings => ((said as Settings | undefined)?.changedAt ?? 0) > 0;
+
+const erasing = spoken(['progress'], () => import('./local/erase.ts'));
+const homeworkErasing = spoken(['homework'], () => import('./screens/homework/kept/erase.ts'));
 
 export class Learner {
   /** In whose name the answers are. */
@@ -192,13 +196,13 @@ export class Learner {
   /** Why homework is in the way of erasing: answers that the server has not got, and that only this device has. */
   private async homeworkWaits(): Promise<string | undefined> {
     if (me.value.mode !== 'class') return undefined;
-    const { homeworkLeft } = await import('./screens/homework/kept/erase.ts');
+    const { homeworkLeft } = await homeworkErasing();
     return homeworkLeft(this.id);
   }
 
   /** Why the server has not erased; undefined when it has. From before it is asked the device knows that all is to go. */
   private async eraseThere(): Promise<string | undefined> {
-    const { eraseAtServer } = await import('./local/erase.ts');
+    const { eraseAtServer } = await erasing();
     await this.local.setValue('erasing', true);
     const refused = await eraseAtServer(this.ask, this.id);
     if (refused !== undefined) await this.local.remove('erasing');

@@ -11,8 +11,9 @@ import { render } from 'preact';
 import { App } from './app.tsx';
 import { partMissing } from './renewed.ts';
 import { start } from './start.ts';
-import { fetchWords } from './words.ts';
+import { fetchWords, language } from './words.ts';
 
+document.documentElement.lang = language;
 const page = document.getElementById('page');
 const starting = start();
 // Without its words the page has nothing to say: the browser's own report of a script that could not be had stands.

@@ -21,8 +21,12 @@ const later = {
   ),
   try: spoken(['try'], () => import('./screens/try/try-it.tsx').then(({ TryIt }) => TryIt)),
   bench: spoken(['bench'], () => import('./screens/bench/bench.tsx').then(({ Bench }) => Bench)),
-  classes: spoken(['classes'], () => import('./screens/classes/classes.tsx').then(({ Classes }) => Classes)),
-  account: spoken(['account'], () => import('./screens/account/account.tsx').then(({ Account }) => Account)),
+  classes: spoken(['classes', 'enter'], () =>
+    import('./screens/classes/classes.tsx').then(({ Classes }) => Classes),
+  ),
+  account: spoken(['account', 'enter'], () =>
+    import('./screens/account/account.tsx').then(({ Account }) => Account),
+  ),
   enter: spoken(['enter'], () => import('./screens/enter/enter.tsx').then(({ Enter }) => Enter)),
   join: spoken(['enter'], () => import('./screens/enter/enter.tsx').then(({ Enter }) => Enter)),
 } as const;

@@ -4,7 +4,7 @@ import { PAGE_LANGUAGES, type PagePart, type PageWords } from '../words/pages.ts
 
 /** The first of the reader's languages that there is; English where there is none. */
 export const language: string =
-  navigator.languages
+  (globalThis.navigator?.languages ?? [])
     .map((tag) => tag.split('-', 1)[0]!.toLowerCase())
     .find((tag) => tag in PAGE_LANGUAGES) ?? 'en';
 

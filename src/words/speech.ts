@@ -41,6 +41,13 @@ export function speechOf(tag: string): Speech {
     numbers.set(digits, known);
     return known.format(value);
   };
+  // A catalogue keeps its styles as constants: a history of years has thousands of days in one of them.
+  const moments = new WeakMap<Intl.DateTimeFormatOptions, Intl.DateTimeFormat>();
+  const moment = (at: number, style: Intl.DateTimeFormatOptions): string => {
+    const known = moments.get(style) ?? new Intl.DateTimeFormat(tag, style);
+    moments.set(style, known);
+    return known.format(at);
+  };
   const form = (rules: Intl.PluralRules, count: number, forms: Forms): string =>
     (forms[rules.select(count)] ?? forms.other).replaceAll('#', number(count));
   return {
@@ -50,6 +57,6 @@ export function speechOf(tag: string): Speech {
     number,
     plural: (count, forms) => form(cardinals(), count, forms),
     ordinal: (place, forms) => form(ordinals(), place, forms),
-    moment: (at, style) => new Intl.DateTimeFormat(tag, style).format(at),
+    moment,
   };
 }

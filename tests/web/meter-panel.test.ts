@@ -1,3 +1,4 @@
+import './support/words.ts';
 import { describe, expect, it } from 'vitest';
 import { type Points, reading, shown, touched } from '../../src/web/screens/try/meter-panel.tsx';
 

@@ -1,5 +1,6 @@
 /** A device's store that is full, closed or thrown away: no answer is lost by it, and what is gone is told as gone. */
 import 'fake-indexeddb/auto';
+import './support/words.ts';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Answer } from '../../shared/question.ts';
 import type { Engine } from '../../src/web/engine/client.ts';

@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto';
+import './support/words.ts';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import { apiRoutes } from '../../shared/api.ts';
@@ -162,9 +163,7 @@ describe('answers kept on a device', () => {
     // Known in short before the first whole answer came, and then whole.
     expect(result.answers).toHaveLength(150);
     expect(await firstMissing(local, 0)).toBeUndefined();
-    expect(result.coming.map(({ what, words }) => [what, /\d+ of \d+/.exec(words)?.[0]])).toEqual([
-      ['answers', '100 of 150'],
-    ]);
+    expect(result.coming.map(({ what, here, all }) => [what, here, all])).toEqual([['answers', 100, 150]]);
   });
 
   it('come as how the learner stands first, on a device that has nothing: in one reply, until all of them are here', async () => {

@@ -9,6 +9,7 @@ import type { Settings } from '../../../shared/settings.ts';
 import type { Given, PlacingAnswer, Task } from '../../practice/index.ts';
 import { lineOf } from '../../practice/line.ts';
 import type { Tried } from '../guard.ts';
+import { Told } from '../told.ts';
 import { DeviceStore, NotKept } from './device-store.ts';
 
 export interface Schema extends DBSchema {
@@ -124,16 +125,12 @@ export class Local {
   /**
    * Opens the device's store.
    *
-   * @throws Error with words for a person where the browser refuses one (some private windows), or another tab is in the way
+   * @throws Told with words for a person where the browser refuses one (some private windows), or another tab is in the way
    */
   static async open(name = 'polewise'): Promise<Local> {
     const local = new Local(name);
     await local.store.open().catch((error: unknown) => {
-      throw error instanceof NotKept
-        ? error
-        : new Error(
-            'This browser does not let the page keep anything, so no answer would be kept. A private window may be why.',
-          );
+      throw error instanceof NotKept ? error : new Told(({ frame }) => frame.device.refused);
     });
     return local;
   }

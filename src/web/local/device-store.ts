@@ -7,6 +7,7 @@ import {
   openDB,
   type StoreNames,
 } from 'idb';
+import { Told } from '../told.ts';
 
 export interface Form<S extends DBSchema> {
   readonly name: string;
@@ -17,19 +18,17 @@ export interface Form<S extends DBSchema> {
 }
 
 /** The device's store didn't do what it was asked; the message is for a person. */
-export class NotKept extends Error {}
+export class NotKept extends Told {}
 
-const RENEWED = 'The page was renewed in another tab. Load it anew here.';
-
-function inWords(error: unknown): NotKept {
+function notKept(error: unknown): NotKept {
   if (error instanceof NotKept) return error;
   switch ((error as Error | undefined)?.name) {
     case 'QuotaExceededError':
-      return new NotKept('There is no room left on this device: something else on it has to go.');
+      return new NotKept(({ frame }) => frame.device.full);
     case 'VersionError':
-      return new NotKept(RENEWED);
+      return new NotKept(({ frame }) => frame.device.renewedElsewhere);
     default:
-      return new NotKept('This browser does not let the page keep anything just now.');
+      return new NotKept(({ frame }) => frame.device.notNow);
   }
 }
 
@@ -57,10 +56,7 @@ export class DeviceStore<S extends DBSchema> {
     const { name, version, upgrade, madeAnew } = this.form;
     let blocked: () => void = () => undefined;
     const inTheWay = new Promise<never>((_, reject) => {
-      blocked = () =>
-        reject(
-          new NotKept('The page is open in another tab as it was before it was renewed. Close that tab.'),
-        );
+      blocked = () => reject(new NotKept(({ frame }) => frame.device.olderElsewhere));
     });
     let anew = false;
     const opening = openDB<S>(name, version, {
@@ -102,7 +98,7 @@ export class DeviceStore<S extends DBSchema> {
         return await work(await this.open());
       }
     } catch (error) {
-      throw inWords(error);
+      throw notKept(error);
     }
   }
 

@@ -1,3 +1,4 @@
+import { words } from '../words.ts';
 import type { Local } from './database.ts';
 import type { Fetch } from './sync.ts';
 
@@ -9,15 +10,13 @@ export async function eraseAtServer(fetch: Fetch, learner: string): Promise<stri
   const response = await fetch(`/api/learner?confirm=${encodeURIComponent(learner)}`, {
     method: 'DELETE',
   }).catch(() => undefined);
-  if (!response)
-    return 'Nothing was erased: the server cannot be reached. Erase again as soon as there is a network.';
+  const { nothingErased } = words('progress');
+  if (!response) return nothingErased.silent;
   const said: unknown = await response.json().catch(() => undefined);
   const { erased, apiProblem } = await import('../../../shared/api.ts');
   if (response.ok && erased.safeParse(said).success) return undefined;
   const problem = apiProblem.safeParse(said);
-  return problem.success
-    ? `Nothing was erased: ${problem.data.message} ${problem.data.hint}`
-    : 'Nothing was erased: what answered was not the server. Erase again on another network.';
+  return problem.success ? nothingErased.refused(problem.data) : nothingErased.another;
 }
 
 /** Removes everything about the learner from this device, all of it or nothing. The questions stay. */

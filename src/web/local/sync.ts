@@ -26,8 +26,9 @@ export type { Fetch, SyncResult } from './reply.ts';
 /** What is on its way: the answers in short, that screens show, or whole. */
 export interface Coming {
   readonly what: 'lines' | 'answers';
-  /** How much of it is here, for a person. */
-  readonly words: string;
+  /** How much of it is here. */
+  readonly here: number;
+  readonly all: number;
 }
 
 /** What the page is told of what came from elsewhere. */
@@ -48,17 +49,6 @@ const BATCH = 50;
 /** Answers fetched in one, in short and whole. */
 const LINES = 1000;
 const PAGE = 100;
-
-const grouped = new Intl.NumberFormat('en-GB');
-
-function comingOf(what: Coming['what'], here: number, all: number): Coming {
-  const soFar = `${grouped.format(here)} of ${grouped.format(all)}`;
-  const words =
-    what === 'lines'
-      ? `Your answers from other devices are on their way: ${soFar}. Practice goes by all of them already.`
-      : `Your answers are being copied to this device: ${soFar}. Nothing has to wait for it.`;
-  return { what, words };
-}
 
 /** Refusals of what was sent, for which sending the same again is no use. */
 const REFUSED: ReadonlySet<string> = new Set(['body-too-large', 'bad-json', 'bad-request', 'bad-value']);
@@ -170,7 +160,7 @@ async function fetchLines(local: Local, fetch: Fetch, arrivals: Arrivals): Promi
       await endAhead(local, arrivals);
       return 'done';
     }
-    arrivals.coming(comingOf('lines', upTo, page.last));
+    arrivals.coming({ what: 'lines', here: upTo, all: page.last });
     // A long history takes its time: what is answered meanwhile doesn't wait for the end of it.
     const sent = await send(local, fetch);
     if (sent !== 'done') return sent;
@@ -203,7 +193,7 @@ async function fetchWhole(local: Local, fetch: Fetch, arrivals: Arrivals): Promi
     );
     const upTo = answers.at(-1)!.number;
     await local.setValue('fetched', { history, last: upTo });
-    if (upTo < lines.last) arrivals.coming(comingOf('answers', upTo, lines.last));
+    if (upTo < lines.last) arrivals.coming({ what: 'answers', here: upTo, all: lines.last });
     const sent = await send(local, fetch);
     if (sent !== 'done') return sent;
   }

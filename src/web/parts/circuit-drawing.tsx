@@ -4,6 +4,7 @@ import type { Scenario } from '../../../shared/scenario.ts';
 import type { Drawn } from '../engine/messages.ts';
 import type { Ground } from '../start.ts';
 import { view } from '../view.ts';
+import { words } from '../words.ts';
 import { Drawing } from './drawing.tsx';
 
 /** A circuit drawn at rest, or as it stands after a scenario. */
@@ -29,13 +30,13 @@ export function CircuitDrawing({
       here = false;
     };
   }, [ground, circuit, scenario, wanted]);
-  if (failure) return <p role="status">The drawing could not be made: {failure}</p>;
-  if (!drawn) return <p class="waiting">Drawing…</p>;
-  const title = circuit.title ?? 'a circuit';
+  const { drawing } = words('first').parts;
+  if (failure) return <p role="status">{drawing.failed(failure)}</p>;
+  if (!drawn) return <p class="waiting">{drawing.underWay}</p>;
   return (
     <Drawing
       drawn={drawn}
-      description={`Control drawing: ${title}, ${scenario ? 'after what the text says' : 'at rest'}.`}
+      description={scenario ? drawing.after(circuit.title) : drawing.atRest(circuit.title)}
     />
   );
 }

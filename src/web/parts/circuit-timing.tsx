@@ -4,6 +4,7 @@ import type { Scenario } from '../../../shared/scenario.ts';
 import type { Picture } from '../engine/messages.ts';
 import type { Ground } from '../start.ts';
 import { view } from '../view.ts';
+import { words } from '../words.ts';
 
 /** What changes when, as lines over time. */
 export function CircuitTiming({
@@ -28,14 +29,15 @@ export function CircuitTiming({
     };
   }, [ground, circuit, scenario, wanted]);
   if (!picture) return null;
+  const { timing } = words('first').parts;
   return (
     <figure class="timing">
-      <figcaption>What changes when</figcaption>
+      <figcaption>{timing.title}</figcaption>
       <img
         src={`data:image/svg+xml,${encodeURIComponent(picture.svg)}`}
         width={picture.width}
         height={picture.height}
-        alt="Timing diagram: a line for each device that changes. The steps of the run say the same in words."
+        alt={timing.description}
       />
     </figure>
   );

@@ -1,19 +1,29 @@
 import { useState } from 'preact/hooks';
+import { words } from '../words.ts';
 
 /** Puts a text where it can be pasted from. Where the browser doesn't allow it, says so: the text stands there to be marked. */
-export function Copy({ text, what, label = 'Copy' }: { text: string; what: string; label?: string }) {
+export function Copy({
+  text,
+  what,
+  label = words('first').parts.copy.copy,
+}: {
+  text: string;
+  what: string;
+  label?: string;
+}) {
+  const { copy: told } = words('first').parts;
   const [said, setSaid] = useState('');
   const copy = async (): Promise<void> => {
     try {
       await navigator.clipboard.writeText(text);
-      setSaid('Copied.');
+      setSaid(told.copied);
     } catch {
-      setSaid('This browser lets no page copy: mark the text and copy it.');
+      setSaid(told.refused);
     }
   };
   return (
     <>
-      <button type="button" class="button plain" aria-label={`${label}: ${what}`} onClick={copy}>
+      <button type="button" class="button plain" aria-label={told.copyOf({ label, what })} onClick={copy}>
         {label}
       </button>
       <span role="status" class="said">

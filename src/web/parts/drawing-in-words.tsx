@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Ground } from '../start.ts';
+import { words } from '../words.ts';
 
 /** What is connected to what, path by path, for who cannot see the drawing or wants to read it. It gives no answer away. */
 export function DrawingInWords({ ground, circuit }: { ground: Ground; circuit: Circuit }) {
@@ -20,7 +21,7 @@ export function DrawingInWords({ ground, circuit }: { ground: Ground; circuit: C
   }, [open, lines, ground, circuit]);
   return (
     <details class="in-words" open={open} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
-      <summary>The drawing in words</summary>
+      <summary>{words('first').parts.drawing.inWords}</summary>
       <ul>
         {(lines ?? []).map((line) => (
           <li key={line}>{line}</li>

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Drawn, Sheet, Spot } from '../engine/messages.ts';
+import { words } from '../words.ts';
 import type { LaidOn } from './conductors.ts';
 import { fetchLaying, laying } from './laying.ts';
 import { edgeOf, percent, placed } from './placed.ts';
@@ -74,15 +75,17 @@ function SpotButton({
         <span class="tag">{verdict === 'right' ? '✓' : '✗'}</span>
       </span>
     );
+  const { given } = words('first').parts.drawing;
+  const { label, state } = touch;
   return (
     <button
       type="button"
       {...shared}
-      aria-label={touch.state === undefined ? touch.label : `${touch.label}: ${sign ?? touch.state}`}
+      aria-label={state === undefined ? label : given({ label, state: sign ?? state })}
       onClick={() => onTouch?.(spot.item)}
     >
       <span class="ring" />
-      <span class="tag">{sign ?? touch.state ?? '?'}</span>
+      <span class="tag">{sign ?? state ?? '?'}</span>
     </button>
   );
 }

@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 
+import { words } from '../words.ts';
+
 export interface FieldProps {
   readonly label: string;
   readonly value: string;
@@ -43,6 +45,7 @@ export function Field({
     if (problem) input.current?.focus();
   }, [problem]);
   const exact = kind !== 'text';
+  const told = words('first').parts.field;
   return (
     <div class={`entry ${kind}`}>
       <label for={id}>{label}</label>
@@ -73,10 +76,10 @@ export function Field({
           <button
             type="button"
             class="button plain"
-            aria-label={`${shown ? 'Hide' : 'Show'} ${label.toLowerCase()}`}
+            aria-label={shown ? told.hideOf(label) : told.showOf(label)}
             onClick={() => setShown(!shown)}
           >
-            {shown ? 'Hide' : 'Show'}
+            {shown ? told.hide : told.show}
           </button>
         )}
       </div>

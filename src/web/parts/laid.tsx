@@ -1,5 +1,6 @@
 /** What is laid over a drawing: a meter with its leads, and conductors that somebody connects. */
 import type { MeterDrawn, Sheet } from '../engine/messages.ts';
+import { words } from '../words.ts';
 import type { GoesOn, LaidOn } from './conductors.ts';
 import { edgeOf, placed } from './placed.ts';
 
@@ -86,7 +87,9 @@ export function Laid({
         {ends.map((end) => (
           <path key={`${end.x} ${end.y}`} class="conductor on" d={stub(end)} />
         ))}
-        {sheet.meter && <MeterShown meter={sheet.meter} reading={reading ?? '? V'} />}
+        {sheet.meter && (
+          <MeterShown meter={sheet.meter} reading={reading ?? words('first').parts.meter.notYet} />
+        )}
       </svg>
       {ends
         .filter(({ spot }) => !isTouched(spot.item))

@@ -1,9 +1,7 @@
 /** Moments as they stand in schedules, where the reader is. */
-
-const day = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' });
-const time = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+import { words } from '../words.ts';
 
 /** `8 Dec 2026` */
-export const dayOf = (at: number): string => day.format(at);
+export const dayOf = (at: number): string => words('first').moments.day(at);
 /** `8 Dec 2026, 20:05` */
-export const dayAndTime = (at: number): string => `${day.format(at)}, ${time.format(at)}`;
+export const dayAndTime = (at: number): string => words('first').moments.dayAndTime(at);

@@ -1,4 +1,5 @@
 import { NotTold } from '../engine/client.ts';
+import { words } from '../words.ts';
 
 /** Why a circuit isn't marked or run, and the way on: to the paper it is on, where that is why. */
 export function NotRun({ error }: { error: Error }) {
@@ -8,7 +9,7 @@ export function NotRun({ error }: { error: Error }) {
       {error instanceof NotTold && (
         <p>
           <a class="onward" href="#/homework">
-            Go on with your homework
+            {words('first').parts.onWithHomework}
           </a>
         </p>
       )}

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Drawn, Frame } from '../engine/messages.ts';
+import { words } from '../words.ts';
 import { Board } from './board.tsx';
 import { Drawing, type Touchable } from './drawing.tsx';
 import { unbroken } from './unbroken.ts';
@@ -48,16 +49,15 @@ export function Player({ drawn, frames, about, marks, meter }: Props) {
     setPlaying(!playing);
   };
   const caption = frame?.caption ?? '';
+  const { drawing, meter: face, player } = words('first').parts;
   return (
     <>
       <Board>
         <Drawing
           drawn={frame ? withPictures(drawn, frame) : drawn}
-          description={
-            at < last ? `The circuit at this moment. ${caption}` : 'The circuit as it stands in the end.'
-          }
+          description={at < last ? player.atThisMoment(caption) : drawing.inTheEnd}
           {...(at === last ? { about, touchable: marks } : {})}
-          {...(meter === undefined ? {} : { meter: at === last ? meter : '…' })}
+          {...(meter === undefined ? {} : { meter: at === last ? meter : face.underWay })}
         />
       </Board>
       {frames && last > 0 && (
@@ -70,22 +70,22 @@ export function Player({ drawn, frames, about, marks, meter }: Props) {
           </p>
           <div class="row">
             <button type="button" class="button" onClick={() => go(at - 1)} disabled={at === 0}>
-              Back
+              {player.back}
             </button>
             <button type="button" class="button" onClick={play}>
-              {playing ? 'Stop' : 'Run it'}
+              {playing ? player.stop : player.run}
             </button>
             <button type="button" class="button" onClick={() => go(at + 1)} disabled={at === last}>
-              On
+              {player.on}
             </button>
             <label class="scrub">
-              <span class="away">Moment of the run</span>
+              <span class="away">{player.moment}</span>
               <input
                 type="range"
                 min={0}
                 max={last}
                 value={at}
-                aria-valuetext={`${at + 1} of ${last + 1}: ${caption}`}
+                aria-valuetext={player.momentOf({ at: at + 1, of: last + 1, caption })}
                 onInput={({ currentTarget }) => go(Number(currentTarget.value))}
               />
             </label>

@@ -1,12 +1,7 @@
 import { useState } from 'preact/hooks';
 import { place } from '../place.ts';
 import { loadAnew, renewed } from '../renewed.ts';
-
-const TEXTS = {
-  newer: 'The page has been renewed.',
-  'too-old': 'This page is older than its server: nothing can be sent or fetched until it is loaded anew.',
-  part: 'The page has been renewed, and a part of this one is no longer to be had.',
-} as const;
+import { words } from '../words.ts';
 
 /** What of a screen is kept on the device: the rest is told to go. */
 const KEPT: ReadonlySet<string> = new Set(['practise', 'homework', 'lessons', 'progress']);
@@ -16,13 +11,11 @@ export function Renewal() {
   const [busy, setBusy] = useState(false);
   const { value: why } = renewed;
   if (!why) return null;
+  const { renewal, loading } = words('first').frame;
   return (
     <div class="renewal" role="status">
       <p>
-        {TEXTS[why]}{' '}
-        {KEPT.has(place.value.screen)
-          ? 'What stands here comes back, and no answer is lost.'
-          : 'No answer is lost; what is being written on this screen goes.'}
+        {renewal[why]} {KEPT.has(place.value.screen) ? renewal.comesBack : renewal.writtenGoes}
       </p>
       <button
         type="button"
@@ -33,7 +26,7 @@ export function Renewal() {
           loadAnew().catch(() => location.reload());
         }}
       >
-        {busy ? 'Loading…' : 'Load anew'}
+        {busy ? loading : renewal.loadAnew}
       </button>
     </div>
   );

@@ -1,25 +1,27 @@
 import { homeworkWaiting } from '../homework-waiting.ts';
 import { coming, connection, gone, waiting } from '../learner.ts';
 import { askingAgain, signedOut } from '../me.ts';
-
-const counted = (count: number): string => (count === 1 ? '1 answer' : `${count} answers`);
-const waits = (count: number): string => `${counted(count)} ${count === 1 ? 'waits' : 'wait'}`;
+import { words } from '../words.ts';
 
 function standing(count: number, how: typeof connection.value): string {
-  if (how === 'unkept') return 'This browser does not let the page keep anything just now.';
-  if (how === 'too-old') return count === 0 ? '' : `${waits(count)} until the page is loaded anew.`;
-  if (count === 0) return how === 'offline' ? 'No network. Everything works.' : (coming.value?.words ?? '');
-  return `${waits(count)} ${how === 'offline' ? 'for the network.' : 'to be sent.'}`;
+  const { frame } = words('first');
+  if (how === 'unkept') return frame.device.notNow;
+  if (how === 'too-old') return count === 0 ? '' : frame.standing.waitForNewPage(count);
+  if (count > 0)
+    return how === 'offline' ? frame.standing.waitForNetwork(count) : frame.standing.waitToBeSent(count);
+  if (how === 'offline') return frame.standing.offline;
+  const { value: what } = coming;
+  return what ? frame.coming[what.what](what) : '';
 }
 
 /** What waits for the server, and why. */
 export function Standing() {
+  const { standing: told } = words('first').frame;
   const count = waiting.value + homeworkWaiting.value;
   if (signedOut.value)
     return (
       <p class="standing" role="status">
-        You are no longer signed in here.{' '}
-        {count > 0 ? `${waits(count)} to be sent; nothing is lost.` : 'Practice goes on; nothing is lost.'}{' '}
+        {told.signedOut} {count > 0 ? told.waitSafely(count) : told.goesOn}{' '}
         <button
           type="button"
           class="button plain"
@@ -27,7 +29,7 @@ export function Standing() {
             askingAgain.value = true;
           }}
         >
-          Sign in again
+          {told.signInAgain}
         </button>
       </p>
     );
@@ -36,8 +38,7 @@ export function Standing() {
     <>
       {lost > 0 && (
         <p class="standing caution" role="status">
-          This browser has thrown away what the page kept on this device. {counted(lost)} not yet sent{' '}
-          {lost === 1 ? 'is' : 'are'} gone.
+          {told.thrownAway(lost)}
         </p>
       )}
       <p class="standing">{standing(count, connection.value)}</p>

@@ -8,6 +8,7 @@ import type { ScreenProps } from '../../parts/loaded.tsx';
 import { dayOf } from '../../parts/moment.ts';
 import { whenInWords } from '../../when.ts';
 import { wishesOf } from '../../wishes.ts';
+import { words } from '../../words.ts';
 import { OwnData } from './own-data.tsx';
 import { Plan, Wishes } from './plan.tsx';
 
@@ -156,7 +157,9 @@ export function Progress({ ground }: ScreenProps) {
         <Wishes settings={settings} onChange={change} />
         <Plan report={report} now={now} />
       </section>
-      {coming.value?.what === 'lines' && <p role="status">{coming.value.words}</p>}
+      {coming.value?.what === 'lines' && (
+        <p role="status">{words('first').frame.coming.lines(coming.value)}</p>
+      )}
       <Ideas />
       <History />
       <OwnData ground={ground} />

@@ -1,0 +1,24 @@
+/** Moments and lengths of time as every screen writes them, where the reader is. */
+import { speech } from '../speech.ts';
+
+const DAY = { day: 'numeric', month: 'short', year: 'numeric' } as const;
+const TIME = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' } as const;
+const WEEKDAY = { weekday: 'short', day: 'numeric', month: 'short' } as const;
+
+export const moments = {
+  /** `8 Dec 2026` */
+  day: (at: number) => speech.moment(at, DAY),
+  /** `8 Dec 2026, 20:05` */
+  dayAndTime: (at: number) => `${speech.moment(at, DAY)}, ${speech.moment(at, TIME)}`,
+  /** `Tue, 8 Dec`: a day of these weeks. */
+  weekday: (at: number) => speech.moment(at, WEEKDAY),
+  /** When something comes back. */
+  comesBack: {
+    now: 'now',
+    withinTheHour: 'within the hour',
+    inHours: (hours: number) => speech.plural(hours, { one: 'in 1 hour', other: 'in # hours' }),
+    tomorrow: 'tomorrow',
+    inDays: (days: number) => speech.plural(days, { one: 'in 1 day', other: 'in # days' }),
+    inMonths: (months: number) => speech.plural(months, { one: 'in 1 month', other: `in ${months} months` }),
+  },
+};
