@@ -1,6 +1,7 @@
 /** What is typed by somebody who comes in, and files that are chosen as a roster. */
 import fc from 'fast-check';
 import { zipSync } from 'fflate';
+import './support/words.ts';
 import { describe, expect, it } from 'vitest';
 import { CODE_LETTERS, signInName } from '../../shared/people.ts';
 import { rosterOf, textOf } from '../../src/web/screens/classes/roster/read-files.ts';

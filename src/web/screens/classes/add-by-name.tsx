@@ -4,7 +4,7 @@ import { beginsFormula, newName } from '../../../../shared/new-names.ts';
 import { call } from '../../api.ts';
 import { useAct } from '../../parts/act.ts';
 import { Form } from '../../parts/field.tsx';
-import { FORMULA_NAME } from '../enter/names.ts';
+import { words } from '../../words.ts';
 import { Failure } from '../enter/sheet.tsx';
 import type { PartProps } from './class.tsx';
 import { HandedLinks } from './handed-links.tsx';
@@ -14,6 +14,7 @@ const MOST = 400;
 
 /** Learners by their names, who then need a link each: for those who aren't to join by the code. */
 export function AddByName({ detail, onDetail }: PartProps) {
+  const { byName: w } = words('classes').joining;
   const id = useId();
   const [typed, setTyped] = useState('');
   const [looked, setLooked] = useState(false);
@@ -26,11 +27,11 @@ export function AddByName({ detail, onDetail }: PartProps) {
   const bad = names.find((name) => !newName.safeParse(name).success);
   const problem =
     names.length === 0
-      ? 'Type a name at least.'
+      ? w.none
       : names.length > MOST
-        ? `At most ${MOST} at once; these are ${names.length}.`
+        ? w.tooMany({ most: MOST, count: names.length })
         : bad !== undefined
-          ? `${beginsFormula(bad, true) ? FORMULA_NAME : 'This is too long for a name, or not one line:'} ${bad.slice(0, 60)}`
+          ? (beginsFormula(bad, true) ? w.formula : w.tooLong)(bad.slice(0, 60))
           : undefined;
   const there = new Set(detail.members.map(({ name }) => name));
   const twice = names.filter((name, at) => there.has(name) || names.indexOf(name) !== at);
@@ -46,18 +47,18 @@ export function AddByName({ detail, onDetail }: PartProps) {
       onDetail(await call('class', { params }));
     });
   };
-  if (detail.endedAt !== null) return <p>The class has ended: nobody can be added to it.</p>;
+  if (detail.endedAt !== null) return <p>{w.ended}</p>;
   const shown = looked ? problem : undefined;
   return (
     <>
       <HandedLinks key={made[0]?.person.id} people={made} of={detail} />
       <section>
-        <h2>Add learners by name</h2>
+        <h2>{w.title}</h2>
         <Form onSend={add}>
           <div class="entry">
-            <label for={id}>Names, one on each line</label>
+            <label for={id}>{w.names}</label>
             <p class="note" id={`${id}-note`}>
-              Each gets a link of their own to sign in with, which you hand over.
+              {w.note}
             </p>
             <div class="entered">
               <textarea
@@ -77,16 +78,11 @@ export function AddByName({ detail, onDetail }: PartProps) {
               </p>
             )}
           </div>
-          {twice.length > 0 && (
-            <p role="status">
-              There twice: {[...new Set(twice)].slice(0, 5).join(', ')}. That is all right for two people of
-              one name.
-            </p>
-          )}
+          {twice.length > 0 && <p role="status">{w.thereTwice([...new Set(twice)].slice(0, 5))}</p>}
           <Failure words={act.failure} />
           <p>
             <button type="submit" class="button main" disabled={act.busy}>
-              {act.busy ? 'Adding…' : names.length > 1 ? `Add ${names.length} learners` : 'Add'}
+              {act.busy ? w.adding : names.length > 1 ? w.addSeveral(names.length) : w.add}
             </button>
           </p>
         </Form>

@@ -3,31 +3,31 @@ import { call } from '../../api.ts';
 import { me, roleOf } from '../../me.ts';
 import { useAct } from '../../parts/act.ts';
 import { Form } from '../../parts/field.tsx';
+import { set, words } from '../../words.ts';
 import { Failure } from '../enter/sheet.tsx';
 import type { PartProps } from './class.tsx';
 import { Sure } from './sure.tsx';
 import { bodyOf, problemsOf, TitleFields } from './title-fields.tsx';
 
 function Ending({ detail, onDetail }: PartProps) {
+  const { goOn, end } = words('classes').one;
   const ended = detail.endedAt !== null;
   const change = async (): Promise<void> =>
     onDetail(await call('changeClass', { params: { class: detail.id }, body: { ended: !ended } }));
   return ended ? (
-    <Sure title="Go on with the class" ask="Go on with the class…" sure="Go on with it" done={change}>
-      <p>It is as it was when it ended, and may be joined again if its code is open.</p>
+    <Sure title={goOn.title} ask={goOn.ask} sure={goOn.sure} done={change}>
+      <p>{goOn.means}</p>
     </Sure>
   ) : (
-    <Sure title="End the class" ask="End the class…" sure="End it" done={change}>
-      <p>
-        Nobody joins it any more, and it leaves the list of classes that go on. Its learners, their practice
-        and its homework stay as they are; it can be taken up again.
-      </p>
+    <Sure title={end.title} ask={end.ask} sure={end.sure} done={change}>
+      <p>{end.means}</p>
     </Sure>
   );
 }
 
 /** What a class is called, and its end. */
 export function Change({ detail, onDetail }: PartProps) {
+  const { one: w, common } = words('classes');
   const [value, setValue] = useState({ title: detail.title, intake: detail.intake ?? '' });
   const [looked, setLooked] = useState(false);
   const [said, setSaid] = useState('');
@@ -38,7 +38,7 @@ export function Change({ detail, onDetail }: PartProps) {
     if (Object.keys(problemsOf(value)).length > 0) return;
     act.run(async () => {
       onDetail(await call('changeClass', { params: { class: detail.id }, body: bodyOf(value) }));
-      setSaid('Kept.');
+      setSaid(w.change.kept);
     });
   };
   const erase = async (): Promise<void> => {
@@ -48,12 +48,12 @@ export function Change({ detail, onDetail }: PartProps) {
   return (
     <>
       <section>
-        <h2>Name and intake</h2>
+        <h2>{w.change.nameAndIntake}</h2>
         <Form onSend={keep}>
           <TitleFields value={value} looked={looked} onValue={setValue} />
           <p class="row">
             <button type="submit" class="button main" disabled={act.busy}>
-              {act.busy ? 'One moment…' : 'Keep'}
+              {act.busy ? common.oneMoment : w.change.keep}
             </button>
             <span role="status">{said}</span>
           </p>
@@ -62,11 +62,8 @@ export function Change({ detail, onDetail }: PartProps) {
       </section>
       <Ending key={String(detail.endedAt)} detail={detail} onDetail={onDetail} />
       {roleOf(me.value) === 'admin' && (
-        <Sure title="Erase the class" ask="Erase the class…" sure="Erase it for good" stop done={erase}>
-          <p>
-            <strong>This can’t be undone.</strong> Gone are the class, all its homework sets, papers and
-            marks. Its people stay, and what they have practised.
-          </p>
+        <Sure title={w.erase.title} ask={w.erase.ask} sure={w.erase.sure} stop done={erase}>
+          <p>{set(w.erase.means, { strong: (text) => <strong>{text}</strong> })}</p>
         </Sure>
       )}
     </>

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { ClassDetail } from '../../../../shared/people.ts';
 import { call } from '../../api.ts';
 import { useAct } from '../../parts/act.ts';
+import { words } from '../../words.ts';
 import { Failure } from '../enter/sheet.tsx';
 import { AddByName } from './add-by-name.tsx';
 import { classAddress, type Part } from './at.ts';
@@ -10,14 +11,6 @@ import { Members } from './members/members.tsx';
 import { Roster } from './roster/roster.tsx';
 import { Slips } from './slips.tsx';
 
-const PARTS: Readonly<Record<Part, string>> = {
-  members: 'Members',
-  slips: 'Joining code',
-  add: 'Add by name',
-  roster: 'Roster',
-  change: 'Change or end',
-};
-
 /** What each part of a class is given. */
 export interface PartProps {
   readonly detail: ClassDetail;
@@ -25,10 +18,12 @@ export interface PartProps {
   readonly onDetail: (detail: ClassDetail) => void;
 }
 
+/** In the order in which they stand. */
 const parts = { members: Members, slips: Slips, add: AddByName, roster: Roster, change: Change } as const;
 
 /** One class: its people, the ways into it, and what else is done with it. */
 export function Class({ id, part }: { id: string; part: Part }) {
+  const { one: w, common } = words('classes');
   const [detail, setDetail] = useState<ClassDetail>();
   const act = useAct();
   const again = (): void => act.run(async () => setDetail(await call('class', { params: { class: id } })));
@@ -41,17 +36,17 @@ export function Class({ id, part }: { id: string; part: Part }) {
       <div class="classes">
         {act.failure ? (
           <>
-            <h1>Class</h1>
+            <h1>{w.class}</h1>
             <Failure words={act.failure} />
             <p class="row">
               <button type="button" class="button" onClick={again}>
-                Try again
+                {common.tryAgain}
               </button>
-              <a href="#/classes">All classes</a>
+              <a href="#/classes">{w.all}</a>
             </p>
           </>
         ) : (
-          <p role="status">Fetching the class…</p>
+          <p role="status">{w.fetching}</p>
         )}
       </div>
     );
@@ -61,34 +56,28 @@ export function Class({ id, part }: { id: string; part: Part }) {
       <header class="class-head">
         <div>
           <p class="back">
-            <a href="#/classes">Classes</a>
+            <a href="#/classes">{w.back}</a>
           </p>
           <h1>{detail.title}</h1>
           {detail.intake && <p class="intake">{detail.intake}</p>}
         </div>
         <p class="cell">
-          <span>Joining code</span>
-          <strong>{detail.endedAt === null && detail.joiningOpen ? detail.joiningCode : 'closed'}</strong>
+          <span>{w.joiningCode}</span>
+          <strong>{detail.endedAt === null && detail.joiningOpen ? detail.joiningCode : w.closed}</strong>
         </p>
         <p class="cell">
-          <span>Learners</span>
+          <span>{w.learners}</span>
           <strong>{detail.learners}</strong>
         </p>
       </header>
-      {detail.endedAt !== null && (
-        <p class="caution">This class has ended: nobody joins it, and it is kept as it was.</p>
-      )}
-      <nav class="parts" aria-label="Parts of the class">
-        {Object.entries(PARTS).map(([name, words]) => (
-          <a
-            key={name}
-            href={classAddress(id, name as Part)}
-            aria-current={name === part ? 'page' : undefined}
-          >
-            {words}
+      {detail.endedAt !== null && <p class="caution">{w.ended}</p>}
+      <nav class="parts" aria-label={w.partsOf}>
+        {(Object.keys(parts) as Part[]).map((name) => (
+          <a key={name} href={classAddress(id, name)} aria-current={name === part ? 'page' : undefined}>
+            {w.parts[name]}
           </a>
         ))}
-        <a href={`#/homework/class.${id}`}>Homework</a>
+        <a href={`#/homework/class.${id}`}>{w.homework}</a>
       </nav>
       <Shown detail={detail} onDetail={setDetail} />
     </div>

@@ -3,6 +3,7 @@ import '../../styles/roll.css';
 import '../../styles/classes.css';
 import { me, roleOf } from '../../me.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
+import { set, words } from '../../words.ts';
 import { atOf } from './at.ts';
 import { Class } from './class.tsx';
 import { List } from './list.tsx';
@@ -15,9 +16,7 @@ export function Classes({ detail }: ScreenProps) {
   const role = roleOf(me.value);
   if (role === 'learner')
     return (
-      <p>
-        This is for tutors. <a href="#/account">Your own classes stand on your account.</a>
-      </p>
+      <p>{set(words('classes').list.forTutors, { account: (text) => <a href="#/account">{text}</a> })}</p>
     );
   if (at.at === 'class') return <Class key={at.class} id={at.class} part={at.part} />;
   return (

@@ -3,7 +3,7 @@ import type { PersonWithLink } from '../../../../shared/api-people.ts';
 import { save } from '../../api.ts';
 import { useAct } from '../../parts/act.ts';
 import { Copy } from '../../parts/copy.tsx';
-import { dayOf } from '../../parts/moment.ts';
+import { words } from '../../words.ts';
 import { Failure } from '../enter/sheet.tsx';
 import { fileName } from './file-name.ts';
 
@@ -15,6 +15,7 @@ interface Props {
 
 /** Links to be handed over, once: they can't be shown again. */
 export function HandedLinks({ people, of }: Props) {
+  const { links: w, common, files } = words('classes');
   const act = useAct();
   const [printed, setPrinted] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -22,7 +23,7 @@ export function HandedLinks({ people, of }: Props) {
   useLayoutEffect(() => heading.current?.focus(), []);
   const print = ({ id, title }: NonNullable<Props['of']>): void =>
     act.run(async () => {
-      await save('linkSlips', fileName(title, 'links.pdf'), {
+      await save('linkSlips', fileName(title, files.links), {
         params: { class: id },
         body: { people: people.map(({ person }) => person.id) },
       });
@@ -30,30 +31,21 @@ export function HandedLinks({ people, of }: Props) {
     });
   const [first] = people;
   if (!first) return null;
-  if (printed)
-    return (
-      <p role="status">
-        The slips are among your downloads, with a name and a link each. The links that stood here no longer
-        work: those on the slips do.
-      </p>
-    );
+  if (printed) return <p role="status">{w.printed}</p>;
   return (
     <section>
       <h2 ref={heading} tabIndex={-1}>
-        {people.length === 1 ? 'A link to hand over' : `${people.length} links to hand over`}
+        {w.title(people.length)}
       </h2>
-      <p>
-        Each works once, until {dayOf(first.link.until)}, and lets in whoever opens it: give it to nobody
-        else. It is shown only now; another one can be made at any time.
-      </p>
+      <p>{w.means(first.link.until)}</p>
       <div class="scrolls">
         <table class="roll folds">
           <thead>
             <tr>
-              <th scope="col">Name</th>
-              <th scope="col">Link</th>
+              <th scope="col">{w.name}</th>
+              <th scope="col">{w.link}</th>
               <th scope="col">
-                <span class="away">Copy it</span>
+                <span class="away">{w.copyIt}</span>
               </th>
             </tr>
           </thead>
@@ -65,7 +57,7 @@ export function HandedLinks({ people, of }: Props) {
                   <code>{link.address}</code>
                 </td>
                 <td>
-                  <Copy text={link.address} what={`the link of ${person.name}`} />
+                  <Copy text={link.address} what={w.linkOf(person.name)} />
                 </td>
               </tr>
             ))}
@@ -75,14 +67,14 @@ export function HandedLinks({ people, of }: Props) {
       <p class="row">
         {of && (
           <button type="button" class="button main" disabled={act.busy} onClick={() => print(of)}>
-            {act.busy ? 'Making them…' : 'Print slips instead (PDF)'}
+            {act.busy ? common.making : w.print}
           </button>
         )}
         {people.length > 1 && (
           <Copy
             text={people.map(({ person, link }) => `${person.name}\t${link.address}`).join('\n')}
-            what="names and links"
-            label="Copy all"
+            what={w.namesAndLinks}
+            label={w.copyAll}
           />
         )}
       </p>

@@ -3,22 +3,23 @@ import type { ClassSummary } from '../../../../shared/people.ts';
 import { call } from '../../api.ts';
 import { me, roleOf } from '../../me.ts';
 import { useAct } from '../../parts/act.ts';
-import { dayOf } from '../../parts/moment.ts';
+import { words } from '../../words.ts';
 import { Failure } from '../enter/sheet.tsx';
 import { classAddress } from './at.ts';
 
 function Table({ classes, caption }: { classes: readonly ClassSummary[]; caption: string }) {
+  const w = words('classes').list;
   return (
     <table class="roll folds">
       <caption class="away">{caption}</caption>
       <thead>
         <tr>
-          <th scope="col">Class</th>
-          <th scope="col">Intake</th>
+          <th scope="col">{w.class}</th>
+          <th scope="col">{w.intake}</th>
           <th scope="col" class="number">
-            Learners
+            {w.learners}
           </th>
-          <th scope="col">Since</th>
+          <th scope="col">{w.since}</th>
         </tr>
       </thead>
       <tbody>
@@ -27,13 +28,12 @@ function Table({ classes, caption }: { classes: readonly ClassSummary[]; caption
             <th scope="row">
               <a href={classAddress(id)}>{title}</a>
             </th>
-            <td data-of="Intake">{intake ?? '–'}</td>
-            <td class="number" data-of="Learners">
+            <td data-of={w.intake}>{intake ?? w.noIntake}</td>
+            <td class="number" data-of={w.learners}>
               {learners}
             </td>
-            <td data-of="Since">
-              {dayOf(createdAt)}
-              {endedAt !== null && ` to ${dayOf(endedAt)}`}
+            <td data-of={w.since}>
+              {endedAt === null ? w.from(createdAt) : w.fromTo({ from: createdAt, to: endedAt })}
             </td>
           </tr>
         ))}
@@ -44,6 +44,7 @@ function Table({ classes, caption }: { classes: readonly ClassSummary[]; caption
 
 /** The classes somebody is tutor of; for the administrator all there are. */
 export function List() {
+  const { list: w, common } = words('classes');
   const [classes, setClasses] = useState<readonly ClassSummary[]>();
   const act = useAct();
   useEffect(() => {
@@ -55,32 +56,24 @@ export function List() {
   const going = classes?.filter(({ endedAt }) => endedAt === null) ?? [];
   return (
     <>
-      <h1>Classes</h1>
+      <h1>{w.classes}</h1>
       <p class="row">
         <a class="button main" href="#/classes/new">
-          New class
+          {w.newClass}
         </a>
         {admin && (
           <a class="button" href="#/classes/people">
-            People
+            {w.people}
           </a>
         )}
       </p>
       <Failure words={act.failure} />
-      {!classes && !act.failure && <p role="status">Fetching…</p>}
-      {classes &&
-        (going.length > 0 ? (
-          <Table classes={going} caption="Classes" />
-        ) : (
-          <p>
-            No class yet. A new class has a joining code: print slips with it, and learners join by
-            themselves.
-          </p>
-        ))}
+      {!classes && !act.failure && <p role="status">{common.fetching}</p>}
+      {classes && (going.length > 0 ? <Table classes={going} caption={w.classes} /> : <p>{w.none}</p>)}
       {ended.length > 0 && (
         <details>
-          <summary>{ended.length === 1 ? '1 class' : `${ended.length} classes`} ended</summary>
-          <Table classes={ended} caption="Classes that have ended" />
+          <summary>{w.ended(ended.length)}</summary>
+          <Table classes={ended} caption={w.endedOnes} />
         </details>
       )}
     </>

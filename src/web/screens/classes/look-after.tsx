@@ -1,3 +1,5 @@
+import { words } from '../../words.ts';
+
 /** Opens, under somebody's line in a schedule, what can be done for them. */
 export function LookAfter({
   id,
@@ -10,16 +12,17 @@ export function LookAfter({
   open: boolean;
   onOpen: (open: boolean) => void;
 }) {
+  const { common } = words('classes');
   return (
     <button
       type="button"
       class="button plain"
       aria-expanded={open}
       aria-controls={`with-${id}`}
-      aria-label={`${open ? 'Close' : 'Look after'} ${name}`}
+      aria-label={open ? common.closeOf(name) : common.lookAfterOf(name)}
       onClick={() => onOpen(!open)}
     >
-      {open ? 'Close' : 'Look after'}
+      {open ? common.close : common.lookAfter}
     </button>
   );
 }

@@ -2,12 +2,14 @@ import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
 import { useAct } from '../../parts/act.ts';
 import { Form } from '../../parts/field.tsx';
+import { words } from '../../words.ts';
 import { Failure, Sheet } from '../enter/sheet.tsx';
 import { classAddress } from './at.ts';
 import { bodyOf, problemsOf, TitleFields } from './title-fields.tsx';
 
 /** A new class, whose tutor is who makes it. */
 export function NewClass() {
+  const { list: w, common } = words('classes');
   const [value, setValue] = useState({ title: '', intake: '' });
   const [looked, setLooked] = useState(false);
   const act = useAct();
@@ -20,15 +22,15 @@ export function NewClass() {
     });
   };
   return (
-    <Sheet title="New class">
+    <Sheet title={w.newClass}>
       <Form onSend={make}>
         <TitleFields value={value} looked={looked} first onValue={setValue} />
         <Failure words={act.failure} />
         <p class="row">
           <button type="submit" class="button main" disabled={act.busy}>
-            {act.busy ? 'One moment…' : 'Make the class'}
+            {act.busy ? common.oneMoment : w.make}
           </button>
-          <a href="#/classes">Back</a>
+          <a href="#/classes">{w.back}</a>
         </p>
       </Form>
     </Sheet>

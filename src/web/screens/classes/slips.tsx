@@ -3,12 +3,15 @@ import { call, save } from '../../api.ts';
 import { useAct } from '../../parts/act.ts';
 import { Copy } from '../../parts/copy.tsx';
 import { Field, Form } from '../../parts/field.tsx';
+import { words } from '../../words.ts';
 import { Failure } from '../enter/sheet.tsx';
 import type { PartProps } from './class.tsx';
 import { fileName } from './file-name.ts';
 
 /** Slips to print: the code and its address, to cut apart. */
 function Print({ detail }: Pick<PartProps, 'detail'>) {
+  const { common, files, joining } = words('classes');
+  const w = joining.slips;
   const [typed, setTyped] = useState(String(Math.max(detail.learners, 12)));
   const act = useAct();
   const [said, setSaid] = useState('');
@@ -18,28 +21,28 @@ function Print({ detail }: Pick<PartProps, 'detail'>) {
     setSaid('');
     if (bad) return;
     act.run(async () => {
-      await save('slips', fileName(detail.title, 'slips.pdf'), {
+      await save('slips', fileName(detail.title, files.slips), {
         params: { class: detail.id },
         query: { count },
       });
-      setSaid('The slips are among your downloads.');
+      setSaid(common.slipsKept);
     });
   };
   return (
     <section>
-      <h2>Slips to hand out</h2>
-      <p>Each has the code, the address and how to join; print and cut them apart.</p>
+      <h2>{w.title}</h2>
+      <p>{w.means}</p>
       <Form onSend={print}>
         <Field
-          label="How many"
+          label={w.howMany}
           autocomplete="off"
           value={typed}
-          problem={bad ? 'From 1 to 400.' : undefined}
+          problem={bad ? w.range : undefined}
           onValue={setTyped}
         />
         <p>
           <button type="submit" class="button main" disabled={act.busy}>
-            {act.busy ? 'Making them…' : 'Make the slips (PDF)'}
+            {act.busy ? common.making : common.makeSlips}
           </button>
         </p>
       </Form>
@@ -51,6 +54,8 @@ function Print({ detail }: Pick<PartProps, 'detail'>) {
 
 /** The joining code: shown large enough for the wall, open or closed, printed, made anew. */
 export function Slips({ detail, onDetail }: PartProps) {
+  const { common, joining } = words('classes');
+  const w = joining.code;
   const act = useAct();
   const [sure, setSure] = useState(false);
   const { id, joiningCode, joiningOpen, endedAt } = detail;
@@ -65,11 +70,11 @@ export function Slips({ detail, onDetail }: PartProps) {
       onDetail(await call('newCode', { params: { class: id } }));
       setSure(false);
     });
-  if (endedAt !== null) return <p>The class has ended: its code lets nobody in any more.</p>;
+  if (endedAt !== null) return <p>{w.ended}</p>;
   return (
     <>
       <section>
-        <h2>Joining code</h2>
+        <h2>{w.title}</h2>
         <p class="big-code">{joiningCode}</p>
         <p class="link-row">
           <code>
@@ -77,35 +82,35 @@ export function Slips({ detail, onDetail }: PartProps) {
             <wbr />
             <span class="in-one">{joiningCode}</span>
           </code>
-          <Copy text={address} what="the address" />
+          <Copy text={address} what={w.address} />
         </p>
         <fieldset class="switch" disabled={act.busy}>
-          <legend>Whoever has the code</legend>
+          <legend>{w.whoever}</legend>
           <label class="choice">
             <input type="radio" name="joining" checked={joiningOpen} onChange={() => change(true)} />
-            may join
+            {w.mayJoin}
           </label>
           <label class="choice">
             <input type="radio" name="joining" checked={!joiningOpen} onChange={() => change(false)} />
-            may not join now
+            {w.mayNot}
           </label>
         </fieldset>
         {sure ? (
           <div class="sure">
-            <p>The code above stops working, and so do all slips with it. Those who have joined stay.</p>
+            <p>{w.newMeans}</p>
             <p class="row">
               <button type="button" class="button main" disabled={act.busy} onClick={renew}>
-                Make a new code
+                {w.newSure}
               </button>
               <button type="button" class="button plain" onClick={() => setSure(false)}>
-                Leave it
+                {common.leaveIt}
               </button>
             </p>
           </div>
         ) : (
           <p>
             <button type="button" class="button" onClick={() => setSure(true)}>
-              New code…
+              {w.newAsk}
             </button>
           </p>
         )}

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { useAct } from '../../parts/act.ts';
+import { words } from '../../words.ts';
 import { Failure } from '../enter/sheet.tsx';
 
 interface Props {
@@ -18,6 +19,7 @@ interface Props {
 
 /** Something that wants a second thought: what comes of it, and both ways on. The way back has the focus. */
 export function Sure({ title, ask, sure, stop, done, children }: Props) {
+  const { common } = words('classes');
   const [asked, setAsked] = useState(false);
   const act = useAct();
   const back = useRef<HTMLButtonElement>(null);
@@ -50,7 +52,7 @@ export function Sure({ title, ask, sure, stop, done, children }: Props) {
               disabled={act.busy}
               onClick={run}
             >
-              {act.busy ? 'One moment…' : sure}
+              {act.busy ? common.oneMoment : sure}
             </button>
             <button
               ref={back}
@@ -62,7 +64,7 @@ export function Sure({ title, ask, sure, stop, done, children }: Props) {
                 end();
               }}
             >
-              Leave it
+              {common.leaveIt}
             </button>
           </p>
           <Failure words={act.failure} />

@@ -1,6 +1,6 @@
 import { beginsFormula, newClassTitle, newIntake } from '../../../../shared/new-names.ts';
 import { Field } from '../../parts/field.tsx';
-import { FORMULA_NAME } from '../enter/names.ts';
+import { words } from '../../words.ts';
 
 export interface Titled {
   readonly title: string;
@@ -8,14 +8,17 @@ export interface Titled {
 }
 
 /** What has to be put right before it can be sent. */
-export const problemsOf = ({ title, intake }: Titled): { title?: string; intake?: string } => ({
-  ...(newClassTitle.safeParse(title).success
-    ? {}
-    : { title: beginsFormula(title) ? FORMULA_NAME : 'A name of one line, at most 120 letters.' }),
-  ...(intake.trim() === '' || newIntake.safeParse(intake).success
-    ? {}
-    : { intake: beginsFormula(intake) ? FORMULA_NAME : 'One line of at most 60 letters.' }),
-});
+export function problemsOf({ title, intake }: Titled): { title?: string; intake?: string } {
+  const { common, one } = words('classes');
+  return {
+    ...(newClassTitle.safeParse(title).success
+      ? {}
+      : { title: beginsFormula(title) ? common.formulaName : one.title.nameTooLong }),
+    ...(intake.trim() === '' || newIntake.safeParse(intake).success
+      ? {}
+      : { intake: beginsFormula(intake) ? common.formulaName : one.title.intakeTooLong }),
+  };
+}
 
 /** As it is sent. */
 export const bodyOf = ({ title, intake }: Titled): { title: string; intake: string | null } => ({
@@ -32,24 +35,25 @@ interface Props {
 
 /** What a class is called, and which intake it is. */
 export function TitleFields({ value, looked, first, onValue }: Props) {
+  const w = words('classes').one.title;
   const problems = problemsOf(value);
   return (
     <>
       <Field
-        label="Name of the class"
+        label={w.name}
         autocomplete="off"
         first={first ?? false}
         value={value.title}
-        note="Learners see it when they join: Control circuits, Thursday evening."
+        note={w.nameNote}
         problem={looked ? problems.title : undefined}
         onValue={(title) => onValue({ ...value, title })}
       />
       <Field
-        label="Intake"
+        label={w.intake}
         autocomplete="off"
         optional
         value={value.intake}
-        note="Where you number your groups: Autumn 2026. It may stay empty."
+        note={w.intakeNote}
         problem={looked ? problems.intake : undefined}
         onValue={(intake) => onValue({ ...value, intake })}
       />

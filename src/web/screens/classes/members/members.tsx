@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Member } from '../../../../../shared/people.ts';
 import { me, roleOf } from '../../../me.ts';
 import { dayOf } from '../../../parts/moment.ts';
+import { set, words } from '../../../words.ts';
 import { classAddress } from '../at.ts';
 import type { PartProps } from '../class.tsx';
 import { LookAfter } from '../look-after.tsx';
@@ -17,13 +18,14 @@ function Line({
   onOpen,
   ...props
 }: PartProps & { member: Member; open: boolean; onOpen: (open: boolean) => void }) {
+  const { common } = words('classes');
   const { id, name, joinedAt, hasPassword, signIn } = member;
   return (
     <>
       <tr>
         <th scope="row">{name}</th>
-        <td data-of="Signs in">{hasPassword ? signIn : 'by link, no password yet'}</td>
-        <td data-of="Since">{dayOf(joinedAt)}</td>
+        <td data-of={common.signsIn}>{hasPassword ? signIn : common.byLink}</td>
+        <td data-of={common.since}>{dayOf(joinedAt)}</td>
         <td>{mayLookAfter(member) && <LookAfter id={id} name={name} open={open} onOpen={onOpen} />}</td>
       </tr>
       {open && (
@@ -39,6 +41,7 @@ function Line({
 
 /** Everybody in a class, as a schedule. */
 export function Members({ detail, onDetail }: PartProps) {
+  const { members: w, common } = words('classes');
   const [open, setOpen] = useState<string>();
   const [find, setFind] = useState('');
   const learners = detail.members.filter(({ manner }) => manner === 'learner');
@@ -50,17 +53,19 @@ export function Members({ detail, onDetail }: PartProps) {
   return (
     <>
       <section>
-        <h2>{learners.length === 1 ? '1 learner' : `${learners.length} learners`}</h2>
+        <h2>{w.learners(learners.length)}</h2>
         {learners.length === 0 ? (
           <p>
-            Nobody yet. <a href={classAddress(detail.id, 'slips')}>Hand out the joining code</a>, or{' '}
-            <a href={classAddress(detail.id, 'add')}>add learners by name</a>.
+            {set(w.nobodyYet, {
+              code: (text) => <a href={classAddress(detail.id, 'slips')}>{text}</a>,
+              byName: (text) => <a href={classAddress(detail.id, 'add')}>{text}</a>,
+            })}
           </p>
         ) : (
           <>
             {learners.length > 12 && (
               <p class="entry finds">
-                <label for="find-member">Find a name</label>
+                <label for="find-member">{w.findName}</label>
                 <input
                   id="find-member"
                   type="search"
@@ -71,16 +76,16 @@ export function Members({ detail, onDetail }: PartProps) {
               </p>
             )}
             <p class="away" role="status">
-              {wanted === '' ? '' : `${shown.length} of ${learners.length}`}
+              {wanted === '' ? '' : w.found({ shown: shown.length, count: learners.length })}
             </p>
             <table class="roll folds">
               <thead>
                 <tr>
-                  <th scope="col">Name</th>
-                  <th scope="col">Signs in</th>
-                  <th scope="col">Since</th>
+                  <th scope="col">{common.person}</th>
+                  <th scope="col">{common.signsIn}</th>
+                  <th scope="col">{common.since}</th>
                   <th scope="col">
-                    <span class="away">Look after</span>
+                    <span class="away">{common.lookAfter}</span>
                   </th>
                 </tr>
               </thead>
@@ -99,8 +104,9 @@ export function Members({ detail, onDetail }: PartProps) {
             </table>
             {without > 0 && (
               <p>
-                {without === 1 ? '1 has' : `${without} have`} no password yet, and need a link for any other
-                device: <a href={classAddress(detail.id, 'roster')}>print slips with links for them</a>.
+                {set(w.without(without), {
+                  slips: (text) => <a href={classAddress(detail.id, 'roster')}>{text}</a>,
+                })}
               </p>
             )}
           </>

@@ -4,11 +4,13 @@ import { call } from '../../../api.ts';
 import { me, roleOf } from '../../../me.ts';
 import { useAct } from '../../../parts/act.ts';
 import { Field, Form } from '../../../parts/field.tsx';
+import { words } from '../../../words.ts';
 import { Failure } from '../../enter/sheet.tsx';
 import type { PartProps } from '../class.tsx';
 
 /** Finds a tutor by name and makes them tutor of the class too. */
 function AddTutor({ detail, onDetail }: PartProps) {
+  const { members: w, common } = words('classes');
   const [find, setFind] = useState('');
   const [found, setFound] = useState<readonly Person[]>();
   const act = useAct();
@@ -28,27 +30,27 @@ function AddTutor({ detail, onDetail }: PartProps) {
     <>
       <Form onSend={look}>
         <Field
-          label="Another tutor"
+          label={w.anotherTutor}
           autocomplete="off"
           optional
           value={find}
-          note="Part of the name; everybody who is a tutor where it stays empty."
+          note={w.anotherTutorNote}
           onValue={setFind}
         />
         <p>
           <button type="submit" class="button" disabled={act.busy}>
-            Find
+            {common.find}
           </button>
         </p>
       </Form>
       <div role="status">
-        {found?.length === 0 && <p>There is no other tutor of that name.</p>}
+        {found?.length === 0 && <p>{w.noOtherTutor}</p>}
         {found && found.length > 0 && (
           <ul class="finds">
             {found.slice(0, 20).map((person) => (
               <li key={person.id}>
                 <button type="button" class="button" disabled={act.busy} onClick={() => add(person)}>
-                  Add {person.name}
+                  {w.addTutor(person.name)}
                 </button>
               </li>
             ))}
@@ -62,6 +64,7 @@ function AddTutor({ detail, onDetail }: PartProps) {
 
 /** Whose class it is. */
 export function Tutors({ detail, onDetail }: PartProps) {
+  const w = words('classes').members;
   const act = useAct();
   const tutors = detail.members.filter(({ manner }) => manner === 'tutor');
   const admin = roleOf(me.value) === 'admin';
@@ -69,8 +72,8 @@ export function Tutors({ detail, onDetail }: PartProps) {
     act.run(async () => onDetail(await call('removeTutor', { params: { class: detail.id, person } })));
   return (
     <section>
-      <h2>{tutors.length === 1 ? 'Tutor' : 'Tutors'}</h2>
-      {tutors.length === 0 && <p>Nobody.</p>}
+      <h2>{w.tutors(tutors.length)}</h2>
+      {tutors.length === 0 && <p>{w.noTutor}</p>}
       <ul class="tutors">
         {tutors.map(({ id, name }) => (
           <li key={id}>
@@ -80,10 +83,10 @@ export function Tutors({ detail, onDetail }: PartProps) {
                 type="button"
                 class="button plain"
                 disabled={act.busy}
-                aria-label={`Take out ${name} as tutor`}
+                aria-label={w.takeOutTutorOf(name)}
                 onClick={() => remove(id)}
               >
-                Take out
+                {w.takeOutTutor}
               </button>
             )}
           </li>

@@ -4,6 +4,7 @@ import type { Member } from '../../../../../shared/people.ts';
 import { call, save } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
 import { Field, Form } from '../../../parts/field.tsx';
+import { words } from '../../../words.ts';
 import { problemOfName } from '../../enter/names.ts';
 import { Failure } from '../../enter/sheet.tsx';
 import type { PartProps } from '../class.tsx';
@@ -13,6 +14,7 @@ import { Sure } from '../sure.tsx';
 
 /** What a tutor does for one learner: a new link, another name, signing out, taking out of the class. */
 export function WithMember({ member, detail, onDetail }: PartProps & { member: Member }) {
+  const { members: w, common, files } = words('classes');
   const [name, setName] = useState(member.name);
   const [link, setLink] = useState<PersonWithLink>();
   const [said, setSaid] = useState('');
@@ -26,60 +28,47 @@ export function WithMember({ member, detail, onDetail }: PartProps & { member: M
     act.run(async () => {
       await call('renamePerson', { params, body: { name: name.trim() } });
       await fetchClass();
-      setSaid('The name is changed.');
+      setSaid(common.nameChanged);
     });
   };
   const evidence = (): void =>
-    act.run(() => save('evidencePdf', fileName(member.name, 'evidence.pdf'), { params }));
+    act.run(() => save('evidencePdf', fileName(member.name, files.evidence), { params }));
   const endSessions = async (): Promise<void> => {
     const { ended } = await call('endSessionsOf', { params });
-    setSaid(
-      ended === 0
-        ? 'Was signed in nowhere.'
-        : `Signed out in ${ended === 1 ? '1 place' : `${ended} places`}.`,
-    );
+    setSaid(w.signedOut(ended));
   };
   return (
     <div class="with-member">
       {link && <HandedLinks key={link.link.address} people={[link]} of={detail} />}
       <Form onSend={rename}>
-        <Field label="Name" autocomplete="off" value={name} problem={problem} onValue={setName} />
+        <Field label={common.person} autocomplete="off" value={name} problem={problem} onValue={setName} />
         <p class="row">
           <button type="submit" class="button" disabled={act.busy || name === member.name}>
-            Change the name
+            {common.changeName}
           </button>
           <button type="button" class="button" disabled={act.busy} onClick={evidence}>
-            What was proven (PDF)
+            {w.evidence}
           </button>
         </p>
       </Form>
       <Sure
-        ask="A new link…"
-        sure="Make a link"
+        ask={common.newLink}
+        sure={common.makeLink}
         done={async () => setLink(await call('newLink', { params }))}
       >
-        <p>
-          For a forgotten password, or another device. When it is used, {member.name} is signed out elsewhere
-          and chooses a password anew. A link made before no longer works.
-        </p>
+        <p>{w.newLinkMeans(member.name)}</p>
       </Sure>
-      <Sure ask="Sign out everywhere…" sure="Sign out everywhere" done={endSessions}>
-        <p>
-          For a lost device. {member.name} signs in again with the password, or with a new link; what waits on
-          a device is kept there until then.
-        </p>
+      <Sure ask={common.signOutEverywhereAsk} sure={common.signOutEverywhere} done={endSessions}>
+        <p>{w.signOutMeans(member.name)}</p>
       </Sure>
       <Sure
-        ask="Take out of the class…"
-        sure="Take out"
+        ask={w.takeOutAsk}
+        sure={w.takeOut}
         done={async () =>
           onDetail(await call('removeMember', { params: { class: detail.id, person: member.id } }))
         }
       >
-        <p>
-          {member.name} no longer sees this class and its homework. The person stays, with all that was
-          practised.
-        </p>
+        <p>{w.takeOutMeans(member.name)}</p>
       </Sure>
       <p role="status">{said}</p>
       <Failure words={act.failure} />

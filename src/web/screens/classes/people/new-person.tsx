@@ -4,6 +4,7 @@ import type { PersonRole } from '../../../../../shared/people.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
 import { Field, Form } from '../../../parts/field.tsx';
+import { words } from '../../../words.ts';
 import { problemOfName } from '../../enter/names.ts';
 import { Failure } from '../../enter/sheet.tsx';
 import { HandedLinks } from '../handed-links.tsx';
@@ -11,6 +12,7 @@ import { RoleChoice } from './role-choice.tsx';
 
 /** A new tutor, or anybody else, with a link to hand over. */
 export function NewPerson({ onMade }: { onMade: () => Promise<void> }) {
+  const { people: w, common } = words('classes');
   const [name, setName] = useState('');
   const [role, setRole] = useState<PersonRole>('tutor');
   const [looked, setLooked] = useState(false);
@@ -29,11 +31,11 @@ export function NewPerson({ onMade }: { onMade: () => Promise<void> }) {
   };
   return (
     <section>
-      <h2>Somebody new</h2>
+      <h2>{w.somebodyNew}</h2>
       {made && <HandedLinks key={made.link.address} people={[made]} />}
       <Form onSend={make}>
         <Field
-          label="Name"
+          label={common.person}
           autocomplete="off"
           value={name}
           problem={looked ? problem : undefined}
@@ -43,7 +45,7 @@ export function NewPerson({ onMade }: { onMade: () => Promise<void> }) {
         <Failure words={act.failure} />
         <p>
           <button type="submit" class="button main" disabled={act.busy}>
-            {act.busy ? 'One moment…' : 'Make a link to hand over'}
+            {act.busy ? common.oneMoment : w.makeLink}
           </button>
         </p>
       </Form>

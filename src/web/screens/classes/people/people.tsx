@@ -3,12 +3,11 @@ import type { Person } from '../../../../../shared/people.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
 import { dayOf } from '../../../parts/moment.ts';
+import { words } from '../../../words.ts';
 import { Failure } from '../../enter/sheet.tsx';
 import { LookAfter } from '../look-after.tsx';
 import { NewPerson } from './new-person.tsx';
 import { WithPerson } from './with-person.tsx';
-
-export const ROLES = { learner: 'Learner', tutor: 'Tutor', admin: 'Administrator' } as const;
 
 const A_PAGE = 100;
 
@@ -20,14 +19,15 @@ interface LineProps {
 }
 
 function Line({ person, open, onOpen, onChanged }: LineProps) {
+  const { people: w, common } = words('classes');
   const { id, name, role, signIn, hasPassword, createdAt } = person;
   return (
     <>
       <tr>
         <th scope="row">{name}</th>
-        <td data-of="Role">{ROLES[role]}</td>
-        <td data-of="Signs in">{hasPassword ? signIn : 'by link, no password yet'}</td>
-        <td data-of="Since">{dayOf(createdAt)}</td>
+        <td data-of={w.role}>{w.roles[role]}</td>
+        <td data-of={common.signsIn}>{hasPassword ? signIn : common.byLink}</td>
+        <td data-of={common.since}>{dayOf(createdAt)}</td>
         <td>
           <LookAfter id={id} name={name} open={open} onOpen={onOpen} />
         </td>
@@ -45,6 +45,7 @@ function Line({ person, open, onOpen, onChanged }: LineProps) {
 
 /** Everybody there is, for the administrator. */
 export function People() {
+  const { people: w, common } = words('classes');
   const [find, setFind] = useState('');
   const [from, setFrom] = useState(0);
   const [page, setPage] = useState<{ total: number; people: readonly Person[] }>();
@@ -63,12 +64,12 @@ export function People() {
   return (
     <>
       <p class="back">
-        <a href="#/classes">Classes</a>
+        <a href="#/classes">{w.back}</a>
       </p>
-      <h1>People</h1>
+      <h1>{w.title}</h1>
       <NewPerson onMade={() => fetchPage(0)} />
       <section>
-        <h2>Everybody</h2>
+        <h2>{w.everybody}</h2>
         <form
           class="row finding"
           onSubmit={(event) => {
@@ -77,7 +78,7 @@ export function People() {
           }}
         >
           <p class="entry">
-            <label for="find-person">Part of a name</label>
+            <label for="find-person">{w.partOfName}</label>
             <input
               id="find-person"
               type="search"
@@ -87,27 +88,27 @@ export function People() {
             />
           </p>
           <button type="submit" class="button" disabled={act.busy}>
-            Find
+            {common.find}
           </button>
         </form>
         <Failure words={act.failure} />
         <p role="status">
           {page
             ? page.total === 0
-              ? 'Nobody of that name.'
-              : `${from + 1} to ${last} of ${page.total}`
-            : 'Fetching…'}
+              ? w.nobody
+              : w.range({ from: from + 1, to: last, total: page.total })
+            : common.fetching}
         </p>
         {page && page.people.length > 0 && (
           <table class="roll folds">
             <thead>
               <tr>
-                <th scope="col">Name</th>
-                <th scope="col">Role</th>
-                <th scope="col">Signs in</th>
-                <th scope="col">Since</th>
+                <th scope="col">{common.person}</th>
+                <th scope="col">{w.role}</th>
+                <th scope="col">{common.signsIn}</th>
+                <th scope="col">{common.since}</th>
                 <th scope="col">
-                  <span class="away">Look after</span>
+                  <span class="away">{common.lookAfter}</span>
                 </th>
               </tr>
             </thead>
@@ -132,7 +133,7 @@ export function People() {
               disabled={act.busy || from === 0}
               onClick={() => look(Math.max(0, from - A_PAGE))}
             >
-              Before
+              {w.before}
             </button>
             <button
               type="button"
@@ -140,7 +141,7 @@ export function People() {
               disabled={act.busy || last >= page.total}
               onClick={() => look(from + A_PAGE)}
             >
-              More
+              {w.more}
             </button>
           </p>
         )}

@@ -1,10 +1,7 @@
 import type { PersonRole } from '../../../../../shared/people.ts';
+import { words } from '../../../words.ts';
 
-const CHOICES: readonly (readonly [PersonRole, string])[] = [
-  ['learner', 'Learner: practises and does homework'],
-  ['tutor', 'Tutor: has classes of their own'],
-  ['admin', 'Administrator: sees all classes and people'],
-];
+const ROLES: readonly PersonRole[] = ['learner', 'tutor', 'admin'];
 
 /** What somebody may do. */
 export function RoleChoice({
@@ -16,13 +13,14 @@ export function RoleChoice({
   value: PersonRole;
   onValue: (role: PersonRole) => void;
 }) {
+  const w = words('classes').people;
   return (
     <fieldset class="switch">
-      <legend>Role</legend>
-      {CHOICES.map(([role, words]) => (
+      <legend>{w.role}</legend>
+      {ROLES.map((role) => (
         <label key={role} class="choice">
           <input type="radio" name={name} checked={role === value} onChange={() => onValue(role)} />
-          {words}
+          {w.rolesMean[role]}
         </label>
       ))}
     </fieldset>

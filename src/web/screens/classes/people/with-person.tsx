@@ -5,6 +5,7 @@ import { call, save } from '../../../api.ts';
 import { askMe, me, meet } from '../../../me.ts';
 import { useAct } from '../../../parts/act.ts';
 import { Field, Form } from '../../../parts/field.tsx';
+import { set, words } from '../../../words.ts';
 import { problemOfName } from '../../enter/names.ts';
 import { Failure } from '../../enter/sheet.tsx';
 import { fileName } from '../file-name.ts';
@@ -19,30 +20,29 @@ interface Props {
 
 /** Erasing asks for the name to be typed: a slip of the finger must not be enough. */
 function Erase({ person, onChanged }: Props) {
+  const w = words('classes').people.erase;
   const [typed, setTyped] = useState('');
   const same = typed.trim().toLowerCase() === person.name.trim().toLowerCase();
   return (
     <Sure
-      ask="Erase this person…"
-      sure="Erase for good"
+      ask={w.ask}
+      sure={w.sure}
       stop
       done={async () => {
-        if (!same) throw new Error('Type the name as it stands above, so that it is certain who is meant.');
+        if (!same) throw new Error(w.typeAsAbove);
         await call('erasePerson', { params: { person: person.id }, query: { confirm: person.id } });
         await onChanged();
       }}
     >
-      <p>
-        <strong>This can’t be undone.</strong> Gone are the name, the sign-in, all answers, papers and marks
-        of {person.name}. Let them download what is theirs first, or save it here.
-      </p>
-      <Field label={`Type ${person.name}`} autocomplete="off" value={typed} onValue={setTyped} />
+      <p>{set(w.means, { strong: (text) => <strong>{text}</strong>, name: person.name })}</p>
+      <Field label={w.type(person.name)} autocomplete="off" value={typed} onValue={setTyped} />
     </Sure>
   );
 }
 
 /** What an administrator does for anybody. */
 export function WithPerson({ person, onChanged }: Props) {
+  const { people: w, common, files } = words('classes');
   const [name, setName] = useState(person.name);
   const [role, setRole] = useState(person.role);
   const [link, setLink] = useState<PersonWithLink>();
@@ -58,59 +58,56 @@ export function WithPerson({ person, onChanged }: Props) {
       const told = own ? await askMe() : undefined;
       if (told) meet(told);
       await onChanged();
-      setSaid('The name is changed.');
+      setSaid(common.nameChanged);
     });
   };
   const kept = (): void =>
-    act.run(() => save('exportPerson', fileName(person.name, 'export.json'), { params }));
+    act.run(() => save('exportPerson', fileName(person.name, files.everything), { params }));
   return (
     <div class="with-member">
       {link && <HandedLinks key={link.link.address} people={[link]} />}
       <Form onSend={rename}>
-        <Field label="Name" autocomplete="off" value={name} problem={problem} onValue={setName} />
+        <Field label={common.person} autocomplete="off" value={name} problem={problem} onValue={setName} />
         <p class="row">
           <button type="submit" class="button" disabled={act.busy || name === person.name}>
-            Change the name
+            {common.changeName}
           </button>
           <button type="button" class="button" disabled={act.busy} onClick={kept}>
-            All that is kept (file)
+            {w.everything}
           </button>
         </p>
       </Form>
       {own ? (
-        <p>This is you: your own role, link and erasing are another administrator’s to change.</p>
+        <p>{w.thisIsYou}</p>
       ) : (
         <>
           <Sure
-            ask="A new link…"
-            sure="Make a link"
+            ask={common.newLink}
+            sure={common.makeLink}
             done={async () => setLink(await call('newLink', { params }))}
           >
-            <p>
-              When it is used, {person.name} is signed out elsewhere and chooses a password anew. A link made
-              before no longer works.
-            </p>
+            <p>{w.newLinkMeans(person.name)}</p>
           </Sure>
           <Sure
-            ask="Another role…"
-            sure="Change the role"
+            ask={w.anotherRole}
+            sure={w.changeRole}
             done={async () => {
               await call('changeRole', { params, body: { role } });
               await onChanged();
             }}
           >
             <RoleChoice name={`role-${person.id}`} value={role} onValue={setRole} />
-            <p>{person.name} is signed out everywhere and signs in again.</p>
+            <p>{w.changeRoleMeans(person.name)}</p>
           </Sure>
           <Sure
-            ask="Sign out everywhere…"
-            sure="Sign out everywhere"
+            ask={common.signOutEverywhereAsk}
+            sure={common.signOutEverywhere}
             done={async () => {
               const { ended } = await call('endSessionsOf', { params });
-              setSaid(`Sessions ended: ${ended}.`);
+              setSaid(w.sessionsEnded(ended));
             }}
           >
-            <p>For a lost device. {person.name} signs in again with the password or a new link.</p>
+            <p>{w.signOutMeans(person.name)}</p>
           </Sure>
           <Erase person={person} onChanged={onChanged} />
         </>

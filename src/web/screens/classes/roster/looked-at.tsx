@@ -1,37 +1,24 @@
 import type { RosterLine, RosterResult } from '../../../../../shared/api-people.ts';
-
-const RESULTS: Readonly<Record<RosterLine['result'], string>> = {
-  new: 'is new',
-  joined: 'is known, comes into the class',
-  already: 'is in the class',
-};
+import { words } from '../../../words.ts';
 
 /** How many come of it, in words. */
 export function inShort(lines: readonly RosterLine[], kept: boolean): string {
   const count = (wanted: RosterLine['result']): number =>
     lines.filter(({ result }) => result === wanted).length;
-  const [made, joined, already] = [count('new'), count('joined'), count('already')];
-  return kept
-    ? `Taken over: ${made} new, ${joined} known and now in the class, ${already} were in it.`
-    : `It would bring ${made} new, ${joined} known into the class; ${already} are in it.`;
+  const { taken, would } = words('classes').roster.looked;
+  return (kept ? taken : would)({ made: count('new'), joined: count('joined'), already: count('already') });
 }
 
 /** What would come of a roster, or has: line for line, or its mistakes. */
 export function LookedAt({ result }: { result: RosterResult }) {
+  const w = words('classes').roster.looked;
   if (result.result === 'mistakes')
     return (
       <>
-        <p class="caution">
-          Nothing was taken over. {result.problems.length === 1 ? 'This is' : 'These are'} to be put right in
-          the file first:
-        </p>
+        <p class="caution">{w.mistakes(result.problems.length)}</p>
         <ul class="mistakes">
           {result.problems.map(({ file, line, message, hint }) => (
-            <li key={`${file}:${line}:${message}`}>
-              {[file, line === undefined ? undefined : `line ${line}`].filter(Boolean).join(', ')}
-              {file !== undefined || line !== undefined ? ': ' : ''}
-              {message} {hint}
-            </li>
+            <li key={`${file}:${line}:${message}`}>{w.mistake({ file, line, message, hint })}</li>
           ))}
         </ul>
       </>
@@ -42,10 +29,10 @@ export function LookedAt({ result }: { result: RosterResult }) {
       <p>{inShort(lines, kept)}</p>
       {passedOver.length > 0 && (
         <>
-          <p>Passed over:</p>
+          <p>{w.passedOver}</p>
           <ul class="mistakes">
-            {passedOver.map((words) => (
-              <li key={words}>{words}</li>
+            {passedOver.map((line) => (
+              <li key={line}>{line}</li>
             ))}
           </ul>
         </>
@@ -55,17 +42,17 @@ export function LookedAt({ result }: { result: RosterResult }) {
           <table class="roll">
             <thead>
               <tr>
-                <th scope="col">Name</th>
-                <th scope="col">As</th>
-                <th scope="col">What comes of it</th>
+                <th scope="col">{w.name}</th>
+                <th scope="col">{w.as}</th>
+                <th scope="col">{w.comes}</th>
               </tr>
             </thead>
             <tbody>
               {lines.map(({ name, manner, result: what }, at) => (
                 <tr key={`${at}:${name}`}>
                   <th scope="row">{name}</th>
-                  <td>{manner}</td>
-                  <td>{RESULTS[what]}</td>
+                  <td>{w.manners[manner]}</td>
+                  <td>{w.results[what]}</td>
                 </tr>
               ))}
             </tbody>

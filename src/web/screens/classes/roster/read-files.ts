@@ -1,5 +1,6 @@
 /** A roster out of the files that somebody has chosen: one table, or an export's files, also in a zip. */
 import type { RosterIn } from '../../../../../shared/api-people.ts';
+import { words } from '../../../words.ts';
 
 /** Far above any class's roster, and well below what would make a phone stand still. */
 const MOST_BYTES = 20 * 1024 * 1024;
@@ -24,7 +25,7 @@ async function unpacked(bytes: Uint8Array): Promise<readonly (readonly [string, 
     });
     return Object.entries(files).map(([path, inside]) => [plainName(path), textOf(inside)] as const);
   } catch {
-    throw new Error('This zip can’t be opened. Unpack it, and choose its files instead.');
+    throw new Error(words('classes').roster.files.brokenZip);
   }
 }
 
@@ -34,8 +35,8 @@ async function unpacked(bytes: Uint8Array): Promise<readonly (readonly [string, 
  * @throws Error with words for a person where there is none in them
  */
 export async function rosterOf(files: readonly File[]): Promise<RosterIn> {
-  if (files.reduce((sum, { size }) => sum + size, 0) > MOST_BYTES)
-    throw new Error('These files are too large for a roster. Is it the right file?');
+  const w = words('classes').roster.files;
+  if (files.reduce((sum, { size }) => sum + size, 0) > MOST_BYTES) throw new Error(w.tooLarge);
   const texts = new Map<string, string>();
   for (const file of files) {
     const bytes = new Uint8Array(await file.arrayBuffer());
@@ -47,9 +48,7 @@ export async function rosterOf(files: readonly File[]): Promise<RosterIn> {
   if (texts.has('users.csv') || texts.has('enrollments.csv'))
     return { format: 'oneroster', files: Object.fromEntries(texts) };
   const [only, another] = [...texts.values()];
-  if (only === undefined)
-    throw new Error('There is no table in it: a roster is a CSV file, or a zip of them.');
-  if (another !== undefined)
-    throw new Error('Choose one table, or all files of one OneRoster export together.');
+  if (only === undefined) throw new Error(w.noTable);
+  if (another !== undefined) throw new Error(w.several);
   return { format: 'csv', text: only };
 }

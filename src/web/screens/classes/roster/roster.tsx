@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { save } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
+import { words } from '../../../words.ts';
 import { Failure } from '../../enter/sheet.tsx';
 import type { PartProps } from '../class.tsx';
 import { fileName } from '../file-name.ts';
@@ -8,6 +9,7 @@ import { TakeRoster } from './take-roster.tsx';
 
 /** Slips for those who can't sign in by themselves yet, and the class as a file. */
 function HandOut({ detail }: Pick<PartProps, 'detail'>) {
+  const { roster: w, common, files } = words('classes');
   const act = useAct();
   const [said, setSaid] = useState('');
   const params = { class: detail.id };
@@ -18,7 +20,7 @@ function HandOut({ detail }: Pick<PartProps, 'detail'>) {
     setSaid('');
     act.run(async () => {
       await work();
-      setSaid('The file is among your downloads.');
+      setSaid(common.filesKept);
     });
   };
   const roster = (format: 'csv' | 'oneroster', rest: string) => () =>
@@ -26,46 +28,43 @@ function HandOut({ detail }: Pick<PartProps, 'detail'>) {
   return (
     <>
       <section>
-        <h2>Slips with links</h2>
+        <h2>{w.slips.title}</h2>
         {without === 0 ? (
-          <p>Everybody has a password: nobody needs a link.</p>
+          <p>{w.slips.nobody}</p>
         ) : (
           <>
-            <p>
-              {without === 1 ? '1 learner has' : `${without} learners have`} no password yet. Each gets a slip
-              with name and link; links handed over before stop working.
-            </p>
+            <p>{w.slips.means(without)}</p>
             <p>
               <button
                 type="button"
                 class="button"
                 disabled={act.busy}
                 onClick={() =>
-                  give(() => save('linkSlips', fileName(detail.title, 'links.pdf'), { params, body: {} }))
+                  give(() => save('linkSlips', fileName(detail.title, files.links), { params, body: {} }))
                 }
               >
-                Make the slips (PDF)
+                {common.makeSlips}
               </button>
             </p>
           </>
         )}
       </section>
       <section>
-        <h2>Take the class along</h2>
+        <h2>{w.give.title}</h2>
         <p class="row">
-          <button type="button" class="button" disabled={act.busy} onClick={roster('csv', 'class.csv')}>
-            As one table (CSV)
+          <button type="button" class="button" disabled={act.busy} onClick={roster('csv', files.table)}>
+            {w.give.table}
           </button>
           <button
             type="button"
             class="button"
             disabled={act.busy}
-            onClick={roster('oneroster', 'oneroster.zip')}
+            onClick={roster('oneroster', files.oneRoster)}
           >
-            As OneRoster 1.1 (zip)
+            {w.give.oneRoster}
           </button>
         </p>
-        <p role="status">{act.busy ? 'Making the file…' : said}</p>
+        <p role="status">{act.busy ? w.give.making : said}</p>
         <Failure words={act.failure} />
       </section>
     </>

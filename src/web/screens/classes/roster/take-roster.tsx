@@ -3,6 +3,7 @@ import type { RosterIn, RosterResult } from '../../../../../shared/api-people.ts
 import { call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
 import { Field } from '../../../parts/field.tsx';
+import { set, words } from '../../../words.ts';
 import { Failure } from '../../enter/sheet.tsx';
 import type { PartProps } from '../class.tsx';
 import { LookedAt } from './looked-at.tsx';
@@ -14,6 +15,7 @@ const asksWhich = (result: RosterResult | undefined): boolean =>
 
 /** A roster into the class: looked at first, then taken over. */
 export function TakeRoster({ detail, onDetail }: PartProps) {
+  const w = words('classes').roster.take;
   const id = useId();
   const [roster, setRoster] = useState<RosterIn>();
   const [which, setWhich] = useState('');
@@ -40,14 +42,10 @@ export function TakeRoster({ detail, onDetail }: PartProps) {
   const looked = result?.result === 'taken' && !result.kept && result.lines.length > 0;
   return (
     <section>
-      <h2>Take a roster over</h2>
-      <p>
-        A CSV table with a column <code>name</code>, and if you have them <code>id</code>,{' '}
-        <code>sign-in</code> and <code>manner</code> (learner or tutor); or a OneRoster 1.1 export: its zip,
-        or its CSV files together. It is shown first what would come of it. Nobody is taken out of the class.
-      </p>
+      <h2>{w.title}</h2>
+      <p>{set(w.means, { code: (text) => <code>{text}</code> })}</p>
       <div class="entry">
-        <label for={id}>File or files</label>
+        <label for={id}>{w.files}</label>
         <div class="entered">
           <input
             id={id}
@@ -59,17 +57,17 @@ export function TakeRoster({ detail, onDetail }: PartProps) {
           />
         </div>
       </div>
-      {act.busy && <p role="status">Reading…</p>}
+      {act.busy && <p role="status">{w.reading}</p>}
       <Failure words={act.failure} />
       <div role="status">{result && <LookedAt result={result} />}</div>
       {roster && (asksWhich(result) || which !== '') && (
         <>
           <Field
-            label="Which class of those in the files"
+            label={w.which}
             kind="exact"
             autocomplete="off"
             value={which}
-            note="Its sourcedId, as it stands above."
+            note={w.whichNote}
             onValue={setWhich}
           />
           <p>
@@ -79,7 +77,7 @@ export function TakeRoster({ detail, onDetail }: PartProps) {
               disabled={act.busy}
               onClick={() => act.run(() => ask(roster, 'yes'))}
             >
-              Look again
+              {w.lookAgain}
             </button>
           </p>
         </>
@@ -92,7 +90,7 @@ export function TakeRoster({ detail, onDetail }: PartProps) {
             disabled={act.busy}
             onClick={() => act.run(() => ask(roster, 'no'))}
           >
-            {act.busy ? 'Taking it over…' : 'Take it over'}
+            {act.busy ? w.takingOver : w.takeOver}
           </button>
         </p>
       )}
