@@ -1,4 +1,5 @@
 import type { Asked, AskedItem, MarkPart } from '../../../../shared/question.ts';
+import { set, words } from '../../words.ts';
 import { NOTHING } from './answer.ts';
 
 interface Props {
@@ -53,6 +54,7 @@ function Choices({ item, label, chosen, onChoose }: ItemProps) {
 }
 
 function Volts({ label, chosen, onChoose }: ItemProps) {
+  const { form } = words('first').practise;
   return (
     <fieldset class="item">
       <legend>
@@ -60,7 +62,7 @@ function Volts({ label, chosen, onChoose }: ItemProps) {
       </legend>
       <div class="choices">
         <label class="volts">
-          <span class="away">Volts</span>
+          <span class="away">{form.volts}</span>
           <input
             type="text"
             inputMode="decimal"
@@ -76,7 +78,7 @@ function Volts({ label, chosen, onChoose }: ItemProps) {
             checked={chosen === NOTHING}
             onChange={({ currentTarget }) => onChoose(currentTarget.checked ? NOTHING : '')}
           />
-          <span>shows nothing</span>
+          <span>{form.showsNothing}</span>
         </label>
       </div>
     </fieldset>
@@ -85,6 +87,7 @@ function Volts({ label, chosen, onChoose }: ItemProps) {
 
 /** How one item was marked, in place of its controls. */
 function MarkedItem({ label, part }: { label: string; part: MarkPart }) {
+  const { form } = words('first').practise;
   return (
     <p class="item marked-item">
       <span class="label">
@@ -92,14 +95,11 @@ function MarkedItem({ label, part }: { label: string; part: MarkPart }) {
       </span>
       <span class={part.correct ? 'verdict right' : 'verdict wrong'}>
         {part.correct ? (
-          <>
-            <span class="away">Right: </span>
-            {part.right}
-          </>
+          set(form.right, { away: (text) => <span class="away">{text}</span>, right: part.right })
         ) : (
           <>
-            {part.given === undefined ? 'left out' : `${part.given} is wrong`}
-            <span class="instead">right: {part.right}</span>
+            {part.given === undefined ? form.leftOut : form.wrong(part.given)}
+            <span class="instead">{form.instead(part.right)}</span>
           </>
         )}
       </span>

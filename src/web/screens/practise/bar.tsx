@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { words } from '../../words.ts';
 import type { Phase, Session } from './session.ts';
 
 interface Props {
@@ -11,6 +12,7 @@ interface Props {
 
 /** Check and hint, then the verdict and the way on: always within reach. */
 export function Bar({ session, phase, left, able }: Props) {
+  const { bar } = words('first').practise;
   const next = useRef<HTMLButtonElement>(null);
   const marked = phase.kind === 'marked';
   useEffect(() => {
@@ -22,13 +24,13 @@ export function Bar({ session, phase, left, able }: Props) {
   const verdict =
     mark === undefined
       ? unkept
-        ? 'Not kept yet'
+        ? bar.notKept
         : ''
       : mark.correct
-        ? 'Right.'
+        ? bar.right
         : mark.parts.length === 1
-          ? 'Not right.'
-          : `${right} of ${mark.parts.length} right.`;
+          ? bar.notRight
+          : bar.partlyRight({ right, of: mark.parts.length });
   return (
     <div class="bar">
       <p class={mark ? `verdict ${mark.correct ? 'right' : 'wrong'}` : 'verdict'} role="status">
@@ -43,16 +45,16 @@ export function Bar({ session, phase, left, able }: Props) {
           onKeyDown={(event) => event.repeat && event.preventDefault()}
           onClick={() => session.next()}
         >
-          Next
+          {bar.next}
         </button>
       ) : (
         <>
           <button type="submit" class="button main" disabled={!able}>
-            {unkept ? 'Check again' : left > 0 ? `Check (${left} left)` : 'Check'}
+            {unkept ? bar.checkAgain : left > 0 ? bar.checkLeft(left) : bar.check}
           </button>
           {phase.hint === undefined && !unkept && (
             <button type="button" class="button plain" onClick={() => session.hint()}>
-              Hint (counts as help)
+              {bar.hint}
             </button>
           )}
         </>

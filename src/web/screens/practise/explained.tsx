@@ -5,6 +5,7 @@ import { CircuitTiming } from '../../parts/circuit-timing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
 import { unbroken } from '../../parts/unbroken.ts';
 import type { Ground } from '../../start.ts';
+import { words } from '../../words.ts';
 
 interface Props {
   readonly ground: Ground;
@@ -20,15 +21,12 @@ interface Props {
 
 /** The idea behind a wrong answer, and why the right one is right. */
 export function Explained({ ground, mark, circuit, scenario, because, onAbout }: Props) {
+  const { explained } = words('first').practise;
   return (
     <div class="explained">
       {mark.misconceptions.length > 0 && (
         <section class="idea">
-          <h2>
-            {mark.misconceptions.length > 1
-              ? 'One of these ideas gives just this answer'
-              : 'An idea that gives just this answer'}
-          </h2>
+          <h2>{explained.ideas(mark.misconceptions.length)}</h2>
           {mark.misconceptions.map(({ id, idea, advice }) => (
             <p key={id}>
               {idea} {advice}
@@ -37,7 +35,7 @@ export function Explained({ ground, mark, circuit, scenario, because, onAbout }:
         </section>
       )}
       <section>
-        <h2>Why</h2>
+        <h2>{explained.why}</h2>
         <ul class="why">
           {mark.explanation.map(({ text, about }) => (
             <li key={text}>
@@ -60,7 +58,7 @@ export function Explained({ ground, mark, circuit, scenario, because, onAbout }:
       )}
       <p>
         <a class="onward" href="#/try/last">
-          Try this circuit: press, hold, measure
+          {explained.tryThis}
         </a>
       </p>
       <DrawingInWords ground={ground} circuit={circuit} />

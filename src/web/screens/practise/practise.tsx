@@ -4,6 +4,7 @@ import { place } from '../../place.ts';
 import { partMissing } from '../../renewed.ts';
 import type { Ground } from '../../start.ts';
 import { view } from '../../view.ts';
+import { words } from '../../words.ts';
 import { fetchMarkParts } from './mark-parts.ts';
 import { Question } from './question.tsx';
 import { Session } from './session.ts';
@@ -39,10 +40,11 @@ export function Practise({ ground }: { ground: Ground }) {
     before.current = wanted;
     session.redraw().catch(() => undefined);
   }, [session, wanted]);
+  const { frame, practise } = words('first');
   const phase = session.phase.value;
   switch (phase.kind) {
     case 'preparing':
-      return <p role="status">Drawing a circuit…</p>;
+      return <p role="status">{practise.drawing}</p>;
     case 'placed':
       return <Placed session={session} known={phase.known} of={phase.of} />;
     case 'nothing':
@@ -51,7 +53,7 @@ export function Practise({ ground }: { ground: Ground }) {
         <div class="opening" role="status">
           <p>{phase.why}</p>
           <button type="button" class="button" onClick={() => session.next()}>
-            {phase.kind === 'failed' && phase.onPaper ? 'Next question' : 'Try again'}
+            {phase.kind === 'failed' && phase.onPaper ? practise.nextQuestion : frame.tryAgain}
           </button>
         </div>
       );

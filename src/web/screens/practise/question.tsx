@@ -7,6 +7,7 @@ import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
 import { SwitchRow } from '../../parts/switch-row.tsx';
 import { unbroken } from '../../parts/unbroken.ts';
 import type { Ground } from '../../start.ts';
+import { words } from '../../words.ts';
 import { answerOf, NOTHING, voltsOf } from './answer.ts';
 import { AnswerForm } from './answer-form.tsx';
 import { Bar } from './bar.tsx';
@@ -27,6 +28,7 @@ interface Props {
 }
 
 function Heading({ session, ground: { supply }, phase }: Props) {
+  const { practise } = words('first');
   const { prepared } = phase;
   const number = session.number.value;
   const heading = useRef<HTMLHeadingElement>(null);
@@ -42,39 +44,40 @@ function Heading({ session, ground: { supply }, phase }: Props) {
         {prepared.task.question.circuit.title ?? prepared.asked.title}
       </h1>
       <p class="cell wide">{prepared.skillTitle}</p>
-      <p class="cell">Question {number}</p>
-      {supply && prepared.task.issued === undefined && (
-        <p class="cell wide own">Your own practice: it proves nothing to others</p>
-      )}
+      <p class="cell">{practise.question(number)}</p>
+      {supply && prepared.task.issued === undefined && <p class="cell wide own">{practise.ownPractice}</p>}
     </div>
   );
 }
 
 /** How the drawing itself is answered on; of what is plain, only the first times. */
 function toldOf(kind: QuestionKind, answered: number): string | undefined {
+  const { onDrawing } = words('first').practise;
   switch (kind) {
     case 'wiring':
-      return 'Touch the two terminals on the drawing, or choose below.';
+      return onDrawing.terminals;
     case 'sequence':
-      return 'Choose a moment over the drawing and touch its rings, or choose below.';
+      return onDrawing.moments;
     case 'meter':
       return undefined;
     default:
-      return answered < TOLD_FOR ? 'Touch each blue ring on the drawing, or choose below.' : undefined;
+      return answered < TOLD_FOR ? onDrawing.rings : undefined;
   }
 }
 
 /** What has been typed, as the meter's face shows it. */
 function faceOf(typed: string | undefined): string {
-  if (typed === NOTHING) return NOTHING;
+  const { meter } = words('first').parts;
+  if (typed === NOTHING) return meter.nothing;
   const volts = voltsOf(typed ?? '');
-  return volts === undefined ? '? V' : `${volts} V`;
+  return volts === undefined ? meter.notYet : meter.volts(volts);
 }
 
 /** A question with its drawing: asked, or marked. */
 export function Question({ session, ground, phase }: Props) {
   const { prepared } = phase;
   const { asked, task } = prepared;
+  const { parts: onParts, practise } = words('first');
   const chosen = session.chosen.value;
   const placing = session.placing.value;
   const Parts = markParts.value;
@@ -135,10 +138,10 @@ export function Question({ session, ground, phase }: Props) {
         <Heading session={session} ground={ground} phase={phase} />
         {phase.kind === 'asking' && steps.length > 1 && (
           <SwitchRow
-            label="Moment that is answered on the drawing"
+            label={practise.moment.label}
             options={steps.map((after) => ({
               value: after,
-              text: after === '0' ? 'Start' : `After ${after}`,
+              text: after === '0' ? practise.moment.start : practise.moment.after(after),
             }))}
             chosen={stepShown}
             onChoose={setStep}
@@ -148,7 +151,7 @@ export function Question({ session, ground, phase }: Props) {
           <Board>
             <Drawing
               drawn={prepared.drawn}
-              description={`Control drawing: ${task.question.circuit.title ?? asked.title}. Everything is drawn at rest. Further down it stands in words.`}
+              description={onParts.drawing.asked(task.question.circuit.title ?? asked.title)}
               touchable={touchable}
               {...(touchable.size === 0 ? { asked: asked.items.flatMap(({ about: at }) => at) } : {})}
               conductors={conductorsLaid(question, asked, chosen)}
@@ -164,7 +167,7 @@ export function Question({ session, ground, phase }: Props) {
         {phase.kind === 'asking' && told && <p class="told">{told}</p>}
         <Situation sentences={asked.situation} />
         <h2>{unbroken(asked.task)}</h2>
-        <fieldset class="plain-fieldset" disabled={unkept !== undefined} aria-label="Answer">
+        <fieldset class="plain-fieldset" disabled={unkept !== undefined} aria-label={practise.answer}>
           <AnswerForm
             asked={asked}
             chosen={chosen}
@@ -174,8 +177,7 @@ export function Question({ session, ground, phase }: Props) {
         </fieldset>
         {unkept && (
           <p class="caution" role="alert">
-            Not kept yet, so not marked. {unkept.why} Your answer stands here as you gave it: when that is
-            mended, check it again, and leave the page open until then.
+            {practise.notKept(unkept.why)}
           </p>
         )}
         <p class={phase.kind === 'asking' && phase.hint ? 'hint' : 'hint empty'} role="status">

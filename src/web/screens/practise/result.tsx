@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { Board } from '../../parts/board.tsx';
 import { Drawing, type Touchable } from '../../parts/drawing.tsx';
+import { words } from '../../words.ts';
 import { fetchMarkParts, markParts } from './mark-parts.ts';
 import type { Phase } from './session.ts';
 
@@ -33,7 +34,7 @@ export function Result({
     <Board>
       <Drawing
         drawn={drawn}
-        description="The circuit as it stands in the end."
+        description={words('first').parts.drawing.inTheEnd}
         touchable={marks}
         {...meter}
       />

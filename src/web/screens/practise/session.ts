@@ -11,6 +11,7 @@ import { tellNewer } from '../../renewed.ts';
 import type { Ground } from '../../start.ts';
 import { lastCircuit } from '../../try-circuit.ts';
 import { wishesOf } from '../../wishes.ts';
+import { words } from '../../words.ts';
 
 export type Judgement = Requests['judge']['give'];
 
@@ -173,7 +174,7 @@ export class Session {
           kind: 'nothing',
           why:
             settings.value.newSkillsADay === 0
-              ? `${made.nothing} You have set that no new skill is begun: change it under Progress to go on.`
+              ? `${made.nothing} ${words('first').practise.noneNewIsSet}`
               : made.nothing,
         };
         return;

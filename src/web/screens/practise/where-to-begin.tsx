@@ -1,15 +1,17 @@
 import { MOST_PLACING } from '../../../practice/index.ts';
+import { set, words } from '../../words.ts';
 import type { Session } from './session.ts';
 
 /** The two ways to begin, on the first visit; the first one is under way already. */
 export function WhereToBegin({ session }: { session: Session }) {
+  const { begin } = words('first').practise;
   return (
-    <fieldset class="begin" aria-label="Where to begin">
+    <fieldset class="begin" aria-label={begin.label}>
       <button type="button" class="way" aria-pressed="true">
-        Begin at the beginning
+        {begin.atTheBeginning}
       </button>
       <button type="button" class="way" aria-pressed="false" onClick={() => session.startPlacing()}>
-        Find where to begin <span class="of">{MOST_PLACING} questions at most</span>
+        {set(begin.find(MOST_PLACING), { of: (text) => <span class="of">{text}</span> })}
       </button>
     </fieldset>
   );
@@ -17,13 +19,12 @@ export function WhereToBegin({ session }: { session: Session }) {
 
 /** How far a placement has come, and the way out of it. */
 export function PlacingUnderWay({ session, asked }: { session: Session; asked: number }) {
+  const { begin } = words('first').practise;
   return (
     <div class="begin placing">
-      <p>
-        Finding where to begin: question {asked + 1} of {MOST_PLACING} at most
-      </p>
+      <p>{begin.finding({ number: asked + 1, most: MOST_PLACING })}</p>
       <button type="button" class="button plain" onClick={() => session.finishPlacing()}>
-        Enough
+        {begin.enough}
       </button>
     </div>
   );
@@ -31,9 +32,10 @@ export function PlacingUnderWay({ session, asked }: { session: Session; asked: n
 
 /** That only one skill is put, and the way out of it. */
 export function OneSkill() {
+  const { begin } = words('first').practise;
   return (
     <div class="begin placing">
-      <p>Only this skill, until you choose otherwise</p>
+      <p>{begin.oneSkill}</p>
       <button
         type="button"
         class="button plain"
@@ -41,7 +43,7 @@ export function OneSkill() {
           location.hash = '#/practise';
         }}
       >
-        All skills
+        {begin.allSkills}
       </button>
     </div>
   );
@@ -49,12 +51,13 @@ export function OneSkill() {
 
 /** What a placement found. */
 export function Placed({ session, known, of }: { session: Session; known: readonly string[]; of: number }) {
+  const { begin } = words('first').practise;
   return (
     <div class="opening" role="status">
-      <h1>{known.length === 0 ? 'You begin at the beginning' : `${known.length} of ${of} skills known`}</h1>
+      <h1>{known.length === 0 ? begin.noneKnown : begin.known({ known: known.length, of })}</h1>
       {known.length > 0 && (
         <>
-          <p>These count as known and come back within days, to be shown on a circuit each:</p>
+          <p>{begin.countAsKnown}</p>
           <ul class="found">
             {known.map((title) => (
               <li key={title}>{title}</li>
@@ -63,7 +66,7 @@ export function Placed({ session, known, of }: { session: Session; known: readon
         </>
       )}
       <button type="button" class="button main" onClick={() => session.next()}>
-        Practise
+        {begin.practise}
       </button>
     </div>
   );
