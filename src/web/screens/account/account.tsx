@@ -6,22 +6,18 @@ import { homeworkWaiting } from '../../homework-waiting.ts';
 import { waiting } from '../../learner.ts';
 import { leave, me, meetAgain, roleOf } from '../../me.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
+import { words } from '../../words.ts';
 import { PasswordForm } from '../enter/choose-password.tsx';
 import { Sessions } from './sessions.tsx';
 
-const ROLES = { learner: 'Learner', tutor: 'Tutor', admin: 'Administrator' } as const;
-
 function Leave() {
+  const w = words('account').leave;
   const [leaving, setLeaving] = useState(false);
   const count = waiting.value + homeworkWaiting.value;
   return (
     <section>
-      <h2>Sign out here</h2>
-      <p>
-        {count === 0
-          ? 'Everything has been sent. Sign out where others use this device too.'
-          : `${count === 1 ? '1 answer has' : `${count} answers have`} not been sent yet. They stay on this device, nobody else sees them, and they are sent when you next sign in here.`}
-      </p>
+      <h2>{w.title}</h2>
+      <p>{count === 0 ? w.allSent : w.notSent(count)}</p>
       <p>
         <button
           type="button"
@@ -32,7 +28,7 @@ function Leave() {
             return leave();
           }}
         >
-          {leaving ? 'Signing out…' : 'Sign out'}
+          {leaving ? w.signingOut : w.signOut}
         </button>
       </p>
     </section>
@@ -40,20 +36,17 @@ function Leave() {
 }
 
 function Password({ person }: { person: NonNullable<typeof me.value.person> }) {
+  const w = words('account').password;
   const [said, setSaid] = useState('');
   return (
     <section>
-      <h2>{person.hasPassword ? 'Another password' : 'Choose a password'}</h2>
-      <p>
-        {person.hasPassword
-          ? 'With a new password you are signed out everywhere but here.'
-          : 'You came by a link. With a password you sign in on any device.'}
-      </p>
+      <h2>{person.hasPassword ? w.another : w.choose}</h2>
+      <p>{person.hasPassword ? w.anotherNote : w.chooseNote}</p>
       <PasswordForm
         key={String(person.hasPassword)}
         person={person}
-        send="Set the password"
-        onDone={() => setSaid('The password is set.')}
+        send={w.set}
+        onDone={() => setSaid(w.isSet)}
       />
       <p role="status">{said}</p>
     </section>
@@ -69,44 +62,45 @@ export function Account(_: ScreenProps) {
   }, []);
   if (!person) return null;
   const role = roleOf(me.value);
+  const w = words('account').person;
   return (
     <div class="account">
       <h1>{person.name}</h1>
       <table class="particulars">
         <tbody>
           <tr>
-            <th scope="row">Role</th>
-            <td>{ROLES[role]}</td>
+            <th scope="row">{w.role}</th>
+            <td>{w.roles[role]}</td>
           </tr>
           <tr>
-            <th scope="row">Signs in as</th>
-            <td>{person.signIn ?? 'by a link only, so far'}</td>
+            <th scope="row">{w.signsInAs}</th>
+            <td>{person.signIn ?? w.byLinkOnly}</td>
           </tr>
           <tr>
-            <th scope="row">Classes</th>
+            <th scope="row">{w.classes}</th>
             <td>
               {person.classes.length === 0
-                ? 'none'
+                ? w.noClass
                 : person.classes
-                    .map(({ title, manner }) => (manner === 'tutor' ? `${title} (tutor)` : title))
+                    .map(({ title, manner }) => (manner === 'tutor' ? w.asTutor(title) : title))
                     .join('; ')}
             </td>
           </tr>
           <tr>
-            <th scope="row">See also</th>
+            <th scope="row">{w.seeAlso}</th>
             <td>
               <a class="onward" href="#/join">
-                Join a class with a code
+                {w.join}
               </a>
               <br />
               <a class="onward" href="#/progress">
-                {role === 'learner' ? 'What is kept about you' : 'Your own progress'}
+                {role === 'learner' ? w.keptAboutYou : w.ownProgress}
               </a>
               {role === 'learner' && (
                 <>
                   <br />
                   <a class="onward" href="#/bench">
-                    Write a circuit in the notation
+                    {w.write}
                   </a>
                 </>
               )}

@@ -2,12 +2,14 @@ import { useEffect, useState } from 'preact/hooks';
 import { call, type Gives } from '../../api.ts';
 import { useAct } from '../../parts/act.ts';
 import { dayAndTime } from '../../parts/moment.ts';
+import { words } from '../../words.ts';
 import { Failure } from '../enter/sheet.tsx';
 
 type Session = Gives<'sessions'>['sessions'][number];
 
 /** Where somebody is signed in, to end what shouldn't be. */
 export function Sessions() {
+  const w = words('account').sessions;
   const [sessions, setSessions] = useState<readonly Session[]>();
   const [said, setSaid] = useState('');
   const act = useAct();
@@ -21,26 +23,26 @@ export function Sessions() {
     act.run(async () => {
       await call('endSession', { params: { session: id } });
       await fetchThem();
-      setSaid(`Signed out: ${device}.`);
+      setSaid(w.signedOut(device));
     });
   const endOthers = (): void =>
     act.run(async () => {
       const { ended } = await call('endOtherSessions');
       await fetchThem();
-      setSaid(ended === 1 ? 'Signed out in 1 place.' : `Signed out in ${ended} places.`);
+      setSaid(w.signedOutIn(ended));
     });
   return (
     <section>
-      <h2>Where you are signed in</h2>
+      <h2>{w.title}</h2>
       {sessions ? (
         <table class="roll folds">
           <thead>
             <tr>
-              <th scope="col">Device</th>
-              <th scope="col">Since</th>
-              <th scope="col">Last used</th>
+              <th scope="col">{w.device}</th>
+              <th scope="col">{w.since}</th>
+              <th scope="col">{w.lastUsed}</th>
               <th scope="col">
-                <span class="away">End it</span>
+                <span class="away">{w.endIt}</span>
               </th>
             </tr>
           </thead>
@@ -48,18 +50,18 @@ export function Sessions() {
             {sessions.map((session) => (
               <tr key={session.id}>
                 <th scope="row">{session.device}</th>
-                <td data-of="Since">{dayAndTime(session.begunAt)}</td>
-                <td data-of="Last used">{session.current ? 'here, now' : dayAndTime(session.seenAt)}</td>
+                <td data-of={w.since}>{dayAndTime(session.begunAt)}</td>
+                <td data-of={w.lastUsed}>{session.current ? w.hereNow : dayAndTime(session.seenAt)}</td>
                 <td>
                   {!session.current && (
                     <button
                       type="button"
                       class="button plain"
                       disabled={act.busy}
-                      aria-label={`Sign out: ${session.device}, since ${dayAndTime(session.begunAt)}`}
+                      aria-label={w.signOutOf({ device: session.device, since: dayAndTime(session.begunAt) })}
                       onClick={() => end(session)}
                     >
-                      Sign out
+                      {w.signOut}
                     </button>
                   )}
                 </td>
@@ -68,12 +70,12 @@ export function Sessions() {
           </tbody>
         </table>
       ) : (
-        !act.failure && <p role="status">Fetching…</p>
+        !act.failure && <p role="status">{w.fetching}</p>
       )}
       {others.length > 1 && (
         <p>
           <button type="button" class="button" disabled={act.busy} onClick={endOthers}>
-            Sign out everywhere else
+            {w.others}
           </button>
         </p>
       )}

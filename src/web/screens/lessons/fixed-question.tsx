@@ -6,6 +6,7 @@ import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import { NotRun } from '../../parts/not-run.tsx';
 import type { Ground } from '../../start.ts';
 import { lastCircuit } from '../../try-circuit.ts';
+import { words } from '../../words.ts';
 import { answerOf } from '../practise/answer.ts';
 import { AnswerForm } from '../practise/answer-form.tsx';
 import { Situation } from '../practise/situation.tsx';
@@ -20,6 +21,7 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
   useEffect(() => {
     ground.engine.call('ask', { question }).then(setAsked, () => undefined);
   }, [ground, question]);
+  const w = words('lessons');
   if (!asked) return <p class="waiting">…</p>;
   const answer = answerOf(question, asked, chosen);
   const parts = mark && new Map(mark.parts.map((part) => [part.item, part]));
@@ -65,7 +67,7 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
           {fixed.because && <p class="because">{fixed.because}</p>}
           <p class="under">
             <a class="onward" href="#/try/last">
-              Try this circuit
+              {w.tryThis}
             </a>
           </p>
         </div>
@@ -73,7 +75,7 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
         <>
           {refused && <NotRun error={refused} />}
           <button type="submit" class="button" disabled={!answer}>
-            Check
+            {w.check}
           </button>
         </>
       )}

@@ -5,6 +5,7 @@ import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { Markdown } from '../../parts/markdown.tsx';
 import type { Ground } from '../../start.ts';
+import { words } from '../../words.ts';
 import { FixedQuestion } from './fixed-question.tsx';
 
 function Part({ ground, topic, part }: { ground: Ground; topic: Topic; part: LessonPart }) {
@@ -19,7 +20,7 @@ function Part({ ground, topic, part }: { ground: Ground; topic: Topic; part: Les
             <CircuitDrawing ground={ground} circuit={shown.circuit} scenario={part.scenario} />
           </Board>
           <p class="under">
-            <a href={`#/try/${topic.id}.${shown.id}`}>Try this circuit</a>
+            <a href={`#/try/${topic.id}.${shown.id}`}>{words('lessons').tryThis}</a>
           </p>
         </>
       ) : null;
@@ -42,19 +43,16 @@ function Lesson({
   place: { readonly at: number; readonly of: number };
   next: Topic | undefined;
 }) {
+  const w = words('lessons');
   return (
     <article class="lesson">
       <p>
-        <a href="#/lessons">All lessons</a>
+        <a href="#/lessons">{w.all}</a>
       </p>
       <div class="title-block">
         <h1>{topic.title}</h1>
-        <p class="cell wide">
-          {topic.skills.length === 1 ? '1 skill' : `${topic.skills.length} skills`} to practise
-        </p>
-        <p class="cell">
-          Lesson {place.at} of {place.of}
-        </p>
+        <p class="cell wide">{w.skills(topic.skills.length)}</p>
+        <p class="cell">{w.placeOf(place)}</p>
       </div>
       <p class="summary">{topic.summary}</p>
       {topic.lesson.map((section, at) => (
@@ -66,8 +64,8 @@ function Lesson({
         </section>
       ))}
       <p class="row">
-        <a href="#/practise">Practise</a>
-        {next && <a href={`#/lessons/${next.id}`}>Next lesson: {next.title}</a>}
+        <a href="#/practise">{w.practise}</a>
+        {next && <a href={`#/lessons/${next.id}`}>{w.next(next.title)}</a>}
       </p>
     </article>
   );
@@ -76,7 +74,7 @@ function Lesson({
 function Contents({ bank }: { bank: Bank }) {
   return (
     <div class="contents">
-      <h1>Lessons</h1>
+      <h1>{words('lessons').title}</h1>
       <ol>
         {bank.topics.map(({ id, title, summary, skills }) => (
           <li key={id}>

@@ -1,6 +1,7 @@
 import type { Settings } from '../../../../shared/settings.ts';
 import { NEW_A_DAY } from '../../../memory/index.ts';
 import type { Progress as Report } from '../../engine/messages.ts';
+import { words } from '../../words.ts';
 
 const dateText = (at: number | null): string =>
   at === null ? '' : new Date(at - new Date(at).getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
@@ -13,10 +14,11 @@ export function Wishes({
   settings: Settings;
   onChange: (settings: Partial<Settings>) => void;
 }) {
+  const { plan } = words('progress');
   return (
     <form class="wishes" onSubmit={(event) => event.preventDefault()}>
       <label>
-        Assessment on
+        {plan.assessmentOn}
         <input
           type="date"
           value={dateText(settings.assessmentAt)}
@@ -27,7 +29,7 @@ export function Wishes({
         />
       </label>
       <label>
-        Minutes a day
+        {plan.minutes}
         <input
           type="number"
           min={1}
@@ -40,7 +42,7 @@ export function Wishes({
         />
       </label>
       <label>
-        New skills a day
+        {plan.newSkills}
         <input
           type="number"
           min={0}
@@ -54,10 +56,7 @@ export function Wishes({
           }}
         />
       </label>
-      <p id="new-skills">
-        At most so many skills are begun in a day; left empty it is {NEW_A_DAY}. With 0 only what you have
-        begun comes back.
-      </p>
+      <p id="new-skills">{plan.newSkillsNote(NEW_A_DAY)}</p>
     </form>
   );
 }
@@ -65,27 +64,18 @@ export function Wishes({
 /** What the days until the assessment hold, and what will not be ready. */
 export function Plan({ report, now }: { report: Report; now: number }) {
   const { plan } = report;
-  if (!plan) return <p>Set a date and the minutes you have, and the days until then are planned.</p>;
+  const { moments, parts } = words('first');
+  const { plan: w } = words('progress');
+  if (!plan) return <p>{w.notYet}</p>;
   if ('problem' in plan) return <p>{plan.problem}</p>;
   const busy = plan.days.filter(({ questions }) => questions > 0);
   return (
     <>
-      <p>
-        {plan.notReady.length === 0
-          ? `Everything will be ready: about ${Math.round(100 * plan.average)} % right to be expected on the day.`
-          : `Not everything fits. These will not be ready: ${plan.notReady.join('; ')}.`}
-      </p>
+      <p>{plan.notReady.length === 0 ? w.allReady(parts.share(plan.average)) : w.notReady(plan.notReady)}</p>
       <ol class="days">
         {busy.slice(0, 14).map(({ at, questions }) => (
           <li key={at}>
-            {at - now < 43_200_000
-              ? 'Today'
-              : new Date(at).toLocaleDateString('en-GB', {
-                  weekday: 'short',
-                  day: 'numeric',
-                  month: 'short',
-                })}
-            : {questions === 1 ? '1 question' : `${questions} questions`}
+            {at - now < 43_200_000 ? w.today(questions) : w.onDay({ day: moments.weekday(at), questions })}
           </li>
         ))}
       </ol>

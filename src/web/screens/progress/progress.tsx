@@ -2,23 +2,15 @@ import './progress.css';
 import { useEffect, useState } from 'preact/hooks';
 import type { AnswerLine } from '../../../../shared/practice.ts';
 import type { Settings } from '../../../../shared/settings.ts';
-import type { Progress as Report, SkillProgress } from '../../engine/messages.ts';
+import type { Progress as Report } from '../../engine/messages.ts';
 import { answers, coming, settings as kept } from '../../learner.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { dayOf } from '../../parts/moment.ts';
 import { whenInWords } from '../../when.ts';
 import { wishesOf } from '../../wishes.ts';
-import { words } from '../../words.ts';
+import { set, words } from '../../words.ts';
 import { OwnData } from './own-data.tsx';
 import { Plan, Wishes } from './plan.tsx';
-
-const STANDING: Readonly<Record<SkillProgress['standing'], string>> = {
-  held: 'held',
-  fading: 'fading',
-  begun: 'begun',
-  open: 'can be begun',
-  shut: 'opens later',
-};
 
 function Chance({ chance }: { chance: number }) {
   const percent = Math.round(100 * chance);
@@ -27,37 +19,36 @@ function Chance({ chance }: { chance: number }) {
       <span class="line" aria-hidden="true">
         <span style={{ width: `${percent}%` }} />
       </span>{' '}
-      {percent} %
+      {words('first').parts.share(chance)}
     </span>
   );
 }
 
 function Skills({ report, now }: { report: Report; now: number }) {
+  const { skills: w } = words('progress');
   const begun = report.skills.filter(({ standing }) => standing !== 'shut' && standing !== 'open');
   const later = report.skills.filter(({ standing }) => standing === 'shut' || standing === 'open');
   return (
     <>
       {begun.length === 0 ? (
-        <p>
-          Nothing yet. <a href="#/practise">Answer the first question.</a>
-        </p>
+        <p>{set(w.nothingYet, { practise: (text) => <a href="#/practise">{text}</a> })}</p>
       ) : (
         <table class="strengths">
-          <caption>What you hold now</caption>
+          <caption>{w.caption}</caption>
           <thead>
             <tr>
-              <th scope="col">Skill</th>
-              <th scope="col">Stands</th>
-              <th scope="col">Right, if asked now</th>
-              <th scope="col">Comes back</th>
+              <th scope="col">{w.skill}</th>
+              <th scope="col">{w.stands}</th>
+              <th scope="col">{w.chance}</th>
+              <th scope="col">{w.comesBack}</th>
             </tr>
           </thead>
           <tbody>
             {begun.map(({ skill, title, standing, chance, due }) => (
               <tr key={skill} class={standing}>
                 <th scope="row">{title}</th>
-                <td>{STANDING[standing]}</td>
-                <td>{chance === null ? 'not proven yet' : <Chance chance={chance} />}</td>
+                <td>{w.standing[standing]}</td>
+                <td>{chance === null ? w.notProven : <Chance chance={chance} />}</td>
                 <td>{due === null ? '–' : whenInWords(due, now)}</td>
               </tr>
             ))}
@@ -66,12 +57,10 @@ function Skills({ report, now }: { report: Report; now: number }) {
       )}
       {later.length > 0 && (
         <details class="in-words">
-          <summary>{later.length === 1 ? '1 skill' : `${later.length} skills`} not begun</summary>
+          <summary>{w.notBegun(later.length)}</summary>
           <ul>
             {later.map(({ skill, title, standing }) => (
-              <li key={skill}>
-                {title} ({STANDING[standing]})
-              </li>
+              <li key={skill}>{w.withStanding({ title, standing: w.standing[standing] })}</li>
             ))}
           </ul>
         </details>
@@ -92,16 +81,15 @@ function ideasOf(lines: readonly AnswerLine[]): { idea: string; advice: string; 
 }
 
 function Ideas() {
+  const { ideas: w } = words('progress');
   const ideas = ideasOf(answers.value);
   if (ideas.length === 0) return null;
   return (
     <section>
-      <h2>Ideas to be rid of</h2>
+      <h2>{w.title}</h2>
       <ul>
-        {ideas.map(({ idea, advice, times }) => (
-          <li key={idea}>
-            {idea} {advice} ({times === 1 ? 'once' : `${times} times`})
-          </li>
+        {ideas.map((idea) => (
+          <li key={idea.idea}>{w.idea(idea)}</li>
         ))}
       </ul>
     </section>
@@ -116,17 +104,16 @@ function History() {
     days.set(day, { right: before.right + (correct ? 1 : 0), all: before.all + 1 });
   }
   if (days.size === 0) return null;
+  const { history } = words('progress');
   return (
     <section>
-      <h2>History</h2>
+      <h2>{history.title}</h2>
       <ul class="history">
         {[...days]
           .reverse()
           .slice(0, 14)
           .map(([day, { right, all }]) => (
-            <li key={day}>
-              {day}: {right} of {all} right
-            </li>
+            <li key={day}>{history.day({ day, right, all })}</li>
           ))}
       </ul>
     </section>
@@ -144,16 +131,17 @@ export function Progress({ ground }: ScreenProps) {
     const wishes = wishesOf(settings);
     ground.engine.call('progress', { at: now, wishes, placement, newADay }).then(setReport, () => undefined);
   }, [ground, settings, all, now]);
-  if (!report) return <p role="status">Working out how you stand…</p>;
+  const w = words('progress');
+  if (!report) return <p role="status">{w.underWay}</p>;
   const change = (wanted: Partial<Settings>): void => {
     ground.learner.change(wanted).catch(() => undefined);
   };
   return (
     <div class="progress">
-      <h1>Progress</h1>
+      <h1>{w.title}</h1>
       <Skills report={report} now={now} />
       <section>
-        <h2>Towards the assessment</h2>
+        <h2>{w.plan.title}</h2>
         <Wishes settings={settings} onChange={change} />
         <Plan report={report} now={now} />
       </section>
