@@ -81,9 +81,11 @@ export function Account(_: ScreenProps) {
             <td>
               {person.classes.length === 0
                 ? w.noClass
-                : person.classes
-                    .map(({ title, manner }) => (manner === 'tutor' ? w.asTutor(title) : title))
-                    .join('; ')}
+                : w.classesOf(
+                    person.classes.map(({ title, manner }) =>
+                      manner === 'tutor' ? w.asTutor(title) : title,
+                    ),
+                  )}
             </td>
           </tr>
           <tr>

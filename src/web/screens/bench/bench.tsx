@@ -7,19 +7,7 @@ import { Drawing } from '../../parts/drawing.tsx';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { NotRun } from '../../parts/not-run.tsx';
 import { view } from '../../view.ts';
-
-const EXAMPLE = `# Vent fan 2: running and tripped
-supply A 24 V AC earthed "Control supply"
--F1  breaker 2 A "Control supply"
--B1  field-contact make "Fan tripped"
--K3  relay 2 poles
--H1  lamp green "Fan healthy"
--H2  lamp amber "Fan tripped"
-
-A:L  -F1:1-2  -B1:13-14  -K3:A1-A2  A:N
--F1:2  -K3:11-12  -H1:X1-X2  A:N
--K3:11-14  -H2:X1-X2  A:N
-`;
+import { words } from '../../words.ts';
 
 /** Waits until the typing pauses. */
 const PAUSE = 250;
@@ -41,7 +29,7 @@ function Problems({
         {problems.map((problem) => (
           <li key={JSON.stringify(problem)}>
             <button type="button" class="step" onClick={() => onGo(problem)}>
-              {problem.line ? <strong>Line {problem.line}. </strong> : null}
+              {problem.line ? <strong>{words('bench').line(problem.line)} </strong> : null}
               {problem.message} {problem.hint}
             </button>
           </li>
@@ -53,7 +41,8 @@ function Problems({
 
 /** For authors: the notation on the left; the drawing, the rules and what it does on the right. */
 export function Bench({ ground }: ScreenProps) {
-  const [text, setText] = useState(EXAMPLE);
+  const w = words('bench');
+  const [text, setText] = useState(w.example);
   const [read, setRead] = useState<Requests['read']['give']>();
   const [drawn, setDrawn] = useState<Drawn>();
   const [live, setLive] = useState<Live>();
@@ -101,10 +90,10 @@ export function Bench({ ground }: ScreenProps) {
   };
   return (
     <div class="bench">
-      <h1>Write a circuit</h1>
+      <h1>{w.title}</h1>
       <div class="columns">
         <label class="source">
-          <span>Notation</span>
+          <span>{w.notation}</span>
           <textarea
             id="notation"
             spellcheck={false}
@@ -118,20 +107,16 @@ export function Bench({ ground }: ScreenProps) {
           />
         </label>
         <div class="result">
-          <Board>
-            {drawn ? <Drawing drawn={drawn} description="The circuit as it is written" /> : <p>…</p>}
-          </Board>
+          <Board>{drawn ? <Drawing drawn={drawn} description={w.asWritten} /> : <p>…</p>}</Board>
           <div role="status">
-            <Problems title="Mistakes" problems={read?.problems ?? []} onGo={go} />
-            <Problems title="Against the drawing rules" problems={read?.findings ?? []} onGo={go} />
-            {read?.circuit && read.findings.length === 0 && (
-              <p>No mistake, and it keeps the drawing rules.</p>
-            )}
+            <Problems title={w.mistakes} problems={read?.problems ?? []} onGo={go} />
+            <Problems title={w.againstRules} problems={read?.findings ?? []} onGo={go} />
+            {read?.circuit && read.findings.length === 0 && <p>{w.noMistake}</p>}
           </div>
           {refused && read?.circuit && <NotRun error={refused} />}
           {live && read?.circuit && (
             <section>
-              <h2>What it does</h2>
+              <h2>{w.whatItDoes}</h2>
               <ul class="readings">
                 {live.readings.map(({ item, label, state }) => (
                   <li key={item}>
@@ -151,7 +136,7 @@ export function Bench({ ground }: ScreenProps) {
                   </button>
                 ))}
                 <button type="button" class="button plain" onClick={() => setActs([])}>
-                  At rest
+                  {w.atRest}
                 </button>
               </div>
             </section>

@@ -1,3 +1,5 @@
+import { set, words } from '../../words.ts';
+
 /** Conductors taken off their terminals, by ordinary controls; the same as by touching terminals of the drawing. */
 export function ConductorsPanel({
   terminals,
@@ -9,19 +11,17 @@ export function ConductorsPanel({
   /** Takes the conductor off a terminal, or puts it back. */
   onTurn: (terminal: string) => void;
 }) {
+  const { conductors: w } = words('try');
   return (
     <section>
-      <h2>Break a conductor</h2>
-      <p class="told">
-        Touch a terminal on the drawing, or choose it here: its conductor comes off. Touch it again and it is
-        back.
-      </p>
+      <h2>{w.title}</h2>
+      <p class="told">{w.note}</p>
       <select
-        aria-label="Take the conductor off"
+        aria-label={w.takeOff}
         value=""
         onChange={({ currentTarget: { value } }) => value && onTurn(value)}
       >
-        <option value="">off at terminal…</option>
+        <option value="">{w.offAtTerminal}</option>
         {terminals
           .filter((terminal) => !off.includes(terminal))
           .map((terminal) => (
@@ -31,17 +31,14 @@ export function ConductorsPanel({
       <ul class="readings" aria-live="polite">
         {off.map((terminal) => (
           <li key={terminal}>
-            off at <strong>{terminal}</strong>{' '}
+            {set(w.offAt, { terminal: <strong>{terminal}</strong> })}{' '}
             <button type="button" class="button plain" onClick={() => onTurn(terminal)}>
-              Put it back
+              {w.putBack}
             </button>
           </li>
         ))}
       </ul>
-      <p class="caution">
-        On a real panel no conductor is taken off live: isolate, lock off, prove dead with a proved tester,
-        and mind supplies from elsewhere that stay live. Local codes and licensed practice apply.
-      </p>
+      <p class="caution">{w.caution}</p>
     </section>
   );
 }

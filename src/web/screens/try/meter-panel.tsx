@@ -1,4 +1,5 @@
 import type { Live } from '../../engine/messages.ts';
+import { words } from '../../words.ts';
 
 /** The two points of a meter; empty where its lead hangs free. */
 export type Points = readonly [string, string];
@@ -11,15 +12,18 @@ export function touched([first, second]: Points, terminal: string): Points {
 }
 
 /** What the meter's face says. */
-export const shown = (meter: Live['meter']): string | undefined =>
-  meter && (meter.volts === null ? 'nothing' : `${Number(meter.volts.toPrecision(4))} V`);
+export function shown(meter: Live['meter']): string | undefined {
+  const { meter: face } = words('first').parts;
+  return meter && (meter.volts === null ? face.nothing : face.volts(Number(meter.volts.toPrecision(4))));
+}
 
 /** The reading in a sentence. */
 export function reading([first, second]: Points, meter: Live['meter']): string {
-  if (!meter) return first || second ? 'The other lead hangs free.' : 'Both leads hang free.';
+  const { meter: w } = words('try');
+  if (!meter) return first || second ? w.oneHangsFree : w.bothHangFree;
   return meter.volts === null
-    ? `${first} against ${second}: it shows nothing. The two points have no common reference: they are on isolated supplies, or one hangs free.`
-    : `${first} against ${second}: ${shown(meter)}.`;
+    ? w.showsNothing({ first, second })
+    : w.shows({ first, second, shown: shown(meter)! });
 }
 
 function Lead({
@@ -37,7 +41,7 @@ function Lead({
     <label class="lead-at">
       {name}
       <select value={at} onChange={({ currentTarget: { value } }) => onMove(value)}>
-        <option value="">hangs free</option>
+        <option value="">{words('try').meter.hangsFree}</option>
         {terminals.map((terminal) => (
           <option key={terminal}>{terminal}</option>
         ))}
@@ -58,19 +62,20 @@ export function MeterPanel({
   meter: Live['meter'];
   onMove: (points: Points) => void;
 }) {
+  const { meter: w } = words('try');
   return (
     <section>
-      <h2>Meter</h2>
-      <p class="told">Touch two terminals on the drawing, or choose them here. Lead 2 is the reference.</p>
+      <h2>{w.title}</h2>
+      <p class="told">{w.note}</p>
       <div class="row">
         <Lead
-          name="Lead 1"
+          name={w.first}
           at={points[0]}
           terminals={terminals}
           onMove={(terminal) => onMove([terminal, points[1]])}
         />
         <Lead
-          name="Lead 2"
+          name={w.second}
           at={points[1]}
           terminals={terminals}
           onMove={(terminal) => onMove([points[0], terminal])}
@@ -79,11 +84,7 @@ export function MeterPanel({
       <p role="status" class="reading">
         {reading(points, meter)}
       </p>
-      <p class="caution">
-        On a drawing a meter is safe. On a real panel: isolate, lock off, prove dead with a proved tester, and
-        prove the tester again; mind supplies from elsewhere that stay live. Local codes and licensed practice
-        decide who may measure live, and how.
-      </p>
+      <p class="caution">{w.caution}</p>
     </section>
   );
 }

@@ -3,6 +3,7 @@ import { useMemo } from 'preact/hooks';
 import type { Circuit } from '../../../../shared/circuit.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { lastCircuit } from '../../try-circuit.ts';
+import { words } from '../../words.ts';
 import { Workbench } from './workbench.tsx';
 
 interface Named {
@@ -22,7 +23,7 @@ function Chooser({
 }) {
   return (
     <label class="chooser">
-      Circuit
+      {words('try').circuit}
       <select value={chosen} onChange={({ currentTarget }) => onChoose(currentTarget.value)}>
         {all.map(({ id, title }) => (
           <option key={id} value={id}>
@@ -36,12 +37,11 @@ function Chooser({
 
 /** Any circuit of the banks, and the one of the last question, to be worked. */
 export function TryIt({ ground, detail }: ScreenProps) {
+  const w = words('try');
   const last = lastCircuit.value;
   const all: Named[] = useMemo(
     () => [
-      ...(last
-        ? [{ id: 'last', title: `Of the question answered last: ${last.title ?? 'untitled'}`, circuit: last }]
-        : []),
+      ...(last ? [{ id: 'last', title: w.ofLastQuestion(last.title), circuit: last }] : []),
       ...ground.bank.topics.flatMap((topic) =>
         topic.circuits.map(({ id, circuit }) => ({
           id: `${topic.id}.${id}`,
@@ -50,13 +50,13 @@ export function TryIt({ ground, detail }: ScreenProps) {
         })),
       ),
     ],
-    [ground, last],
+    [ground, last, w],
   );
   const chosen = all.find(({ id }) => id === detail) ?? all[0];
-  if (!chosen) return <p>No circuit yet: answer a question, or read a lesson.</p>;
+  if (!chosen) return <p>{w.noneYet}</p>;
   return (
     <div class="try">
-      <h1>Try it</h1>
+      <h1>{w.title}</h1>
       <Chooser
         all={all}
         chosen={chosen.id}

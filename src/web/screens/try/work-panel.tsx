@@ -1,5 +1,6 @@
 import type { Act } from '../../../../shared/scenario.ts';
 import type { Live } from '../../engine/messages.ts';
+import { words } from '../../words.ts';
 
 /** Everything that can be done to the circuit as it stands, and the way back. */
 export function WorkPanel({
@@ -16,9 +17,10 @@ export function WorkPanel({
   onBack: () => void;
   onStart: () => void;
 }) {
+  const { work: w } = words('try');
   return (
     <section>
-      <h2>Do</h2>
+      <h2>{w.title}</h2>
       <div class="row acts">
         {live.acts.map(({ act, words }) => (
           <button key={JSON.stringify(act)} type="button" class="button" onClick={() => onAct(act)}>
@@ -28,10 +30,10 @@ export function WorkPanel({
       </div>
       <p class="row">
         <button type="button" class="button plain" disabled={fresh.acts} onClick={onBack}>
-          Take back
+          {w.takeBack}
         </button>
         <button type="button" class="button plain" disabled={fresh.all} onClick={onStart}>
-          From the start
+          {w.fromTheStart}
         </button>
       </p>
     </section>

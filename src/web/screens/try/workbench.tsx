@@ -12,18 +12,14 @@ import { NotRun } from '../../parts/not-run.tsx';
 import { SwitchRow } from '../../parts/switch-row.tsx';
 import type { Ground } from '../../start.ts';
 import { view } from '../../view.ts';
+import { words } from '../../words.ts';
 import { ConductorsPanel } from './conductors-panel.tsx';
 import { MeterPanel, type Points, reading, shown, touched } from './meter-panel.tsx';
 import { WorkPanel } from './work-panel.tsx';
 
 /** What a touch on the drawing does. */
-type Way = 'work' | 'measure' | 'break';
-
-const WAYS = [
-  { value: 'work', text: 'Work it' },
-  { value: 'measure', text: 'Measure' },
-  { value: 'break', text: 'Break' },
-] as const;
+const WAYS = ['work', 'measure', 'break'] as const;
+type Way = (typeof WAYS)[number];
 
 /** So many acts one after another are worked out anew each time; so many conductors may be off. */
 const MOST_ACTS = 100;
@@ -43,32 +39,29 @@ const terminalsOf = ({ paths }: Circuit): string[] => [
   ),
 ];
 
-const doneInWords = (count: number): string => {
-  if (count === 0) return 'Switched on';
-  return count === 1 ? 'After 1 act' : `After ${count} acts`;
-};
-
 /** What of the drawing an act is done to. */
 const subjectOf = (act: Act): string | undefined =>
   'device' in act && !('point' in act) ? act.device : undefined;
 
 function troubleInWords(outcome: Outcome): string | undefined {
+  const { trouble } = words('try');
   switch (outcome.kind) {
     case 'steady':
       return undefined;
     case 'keeps-switching':
-      return `It keeps switching: ${outcome.devices.join(', ')} never ${outcome.devices.length === 1 ? 'rests' : 'rest'}.`;
+      return trouble.keepsSwitching(outcome.devices);
     case 'race':
-      return `A race: which of ${outcome.devices.join(', ')} is faster decides how it ends. Shown is one way.`;
+      return trouble.race(outcome.devices);
     case 'undecided':
-      return 'Not decided: there are more orders of operation than can be tried. What is shown need not be what happens.';
+      return trouble.undecided;
     case 'protection-tripped':
-      return `A short circuit: ${outcome.devices.join(', ') || 'nothing protects it, the supply'} opened.`;
+      return outcome.devices.length > 0 ? trouble.tripped(outcome.devices) : trouble.unprotected;
   }
 }
 
 /** What a touch can reach, by what it does. */
 function touchableFor(way: Way, live: Live, points: Points, off: readonly string[]): Map<string, Touchable> {
+  const { conductors, meter } = words('try');
   const touchable = new Map<string, Touchable>();
   if (way === 'work') {
     for (const { act, words } of live.acts) {
@@ -79,10 +72,11 @@ function touchableFor(way: Way, live: Live, points: Points, off: readonly string
     return touchable;
   }
   for (const { item } of live.points.flat()) {
-    if (way === 'break') touchable.set(item, { label: item, state: off.includes(item) ? 'off' : undefined });
+    if (way === 'break')
+      touchable.set(item, { label: item, state: off.includes(item) ? conductors.off : undefined });
     else {
       const lead = points.indexOf(item) + 1;
-      touchable.set(item, { label: item, state: lead > 0 ? `lead ${lead}` : undefined });
+      touchable.set(item, { label: item, state: lead > 0 ? meter.onTerminal(lead) : undefined });
     }
   }
   return touchable;
@@ -90,12 +84,13 @@ function touchableFor(way: Way, live: Live, points: Points, off: readonly string
 
 /** One that isn't run: drawn it always is. */
 function AtRest({ ground, circuit, why }: { ground: Ground; circuit: Circuit; why: Error }) {
+  const w = words('try');
   return (
     <div class="question known">
       <div class="desk">
         <div class="title-block">
-          <h2>{circuit.title ?? 'A circuit'}</h2>
-          <p class="cell">At rest</p>
+          <h2>{circuit.title ?? w.aCircuit}</h2>
+          <p class="cell">{w.atRest}</p>
         </div>
         <Board>
           <CircuitDrawing ground={ground} circuit={circuit} scenario={null} />
@@ -111,6 +106,7 @@ function AtRest({ ground, circuit, why }: { ground: Ground; circuit: Circuit; wh
 
 /** One circuit that can be worked: press, hold, break a conductor, measure. */
 export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circuit }) {
+  const w = words('try');
   const [acts, setActs] = useState<readonly Act[]>([]);
   const [off, setOff] = useState<readonly string[]>([]);
   const [points, setPoints] = useState(FREE);
@@ -142,7 +138,7 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
     return failure ? (
       <AtRest ground={ground} circuit={circuit} why={failure} />
     ) : (
-      <p role="status">Switching on…</p>
+      <p role="status">{w.switchingOn}</p>
     );
   const act = (done: Act): void => setActs([...acts, done].slice(-MOST_ACTS));
   const turn = (terminal: string): void =>
@@ -161,22 +157,26 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
   };
   const face = shown(live.meter);
   const trouble = troubleInWords(live.outcome);
-  const standing = live.readings.map(({ item, state }) => `${item} ${state}`).join(', ');
   return (
     <div class={`question known ${way}`}>
       <div class="desk">
         <div class="title-block">
-          <h2>{circuit.title ?? 'A circuit'}</h2>
-          <p class="cell">{doneInWords(acts.length)}</p>
+          <h2>{circuit.title ?? w.aCircuit}</h2>
+          <p class="cell">{w.done(acts.length)}</p>
         </div>
-        <SwitchRow label="What a touch on the drawing does" options={WAYS} chosen={way} onChoose={setWay} />
+        <SwitchRow
+          label={w.ways.label}
+          options={WAYS.map((value) => ({ value, text: w.ways[value] }))}
+          chosen={way}
+          onChoose={setWay}
+        />
         <Board>
           <Drawing
             drawn={live.drawn}
             touchable={touchableFor(way, live, points, off)}
             onTouch={touch}
             broken={off}
-            description={`The circuit as it stands: ${standing}`}
+            description={w.standing(live.readings)}
             {...(way === 'work' ? {} : { points: live.points })}
             {...(face ? { meter: face } : {})}
           />
@@ -206,10 +206,10 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
         )}
         {way === 'break' && <ConductorsPanel terminals={terminals} off={off} onTurn={turn} />}
         <section>
-          <h2>As it stands</h2>
+          <h2>{w.asItStands}</h2>
           <ul class="readings" aria-live="polite">
             {way !== 'measure' && live.meter && <li>{reading(points, live.meter)}</li>}
-            {way !== 'break' && off.length > 0 && <li>The conductor is off at {off.join(', ')}.</li>}
+            {way !== 'break' && off.length > 0 && <li>{w.conductors.areOffAt(off)}</li>}
             {live.readings.map(({ item, label, state }) => (
               <li key={item}>
                 <strong>{item}</strong> {label} <em>{state}</em>
