@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Act } from '../../parts/act.ts';
 import { Field, Form } from '../../parts/field.tsx';
+import { words } from '../../words.ts';
 import { asSignIn, problemOfPassword, problemOfSignIn } from './names.ts';
 import { Failure, Sheet } from './sheet.tsx';
 
@@ -23,6 +24,7 @@ interface Props {
 
 /** The last sheet on the way in: how somebody will sign in from now on. */
 export function AccountSheet({ sheet, account, onAccount, act, send, onSend, onBack }: Props) {
+  const { account: w, back, oneMoment } = words('enter');
   const [looked, setLooked] = useState(false);
   const problems = {
     signIn: problemOfSignIn(account.signIn),
@@ -35,7 +37,7 @@ export function AccountSheet({ sheet, account, onAccount, act, send, onSend, onB
     onAccount(now);
   };
   return (
-    <Sheet title="How will you sign in?" sheet={sheet}>
+    <Sheet title={w.title} sheet={sheet}>
       <Form
         onSend={() => {
           setLooked(true);
@@ -43,37 +45,33 @@ export function AccountSheet({ sheet, account, onAccount, act, send, onSend, onB
         }}
       >
         <Field
-          label="Name for signing in"
+          label={w.name}
           name="username"
           kind="exact"
           autocomplete="username"
           first
           value={account.signIn}
-          note={
-            read && read !== account.signIn
-              ? `You sign in as ${read}.`
-              : 'Letters from a to z, digits, dots, _ and -. You type it each time.'
-          }
+          note={read && read !== account.signIn ? w.signsInAs(read) : w.nameNote}
           problem={taken ?? (looked ? problems.signIn : undefined)}
           onValue={(signIn) => change({ ...account, signIn })}
         />
         <Field
-          label="Password"
+          label={w.password}
           name="new-password"
           kind="password"
           autocomplete="new-password"
           value={account.password}
-          note="At least 10 letters. Three words in a row are good, and easy to keep in mind."
+          note={w.passwordNote}
           problem={looked ? problems.password : undefined}
           onValue={(password) => change({ ...account, password })}
         />
         <Failure words={taken ? '' : act.failure} />
         <p class="row">
           <button type="submit" class="button main" disabled={act.busy}>
-            {act.busy ? 'One moment…' : send}
+            {act.busy ? oneMoment : send}
           </button>
           <button type="button" class="button plain" onClick={onBack}>
-            Back
+            {back}
           </button>
         </p>
       </Form>

@@ -1,10 +1,12 @@
 import '../../styles/enter.css';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { askingAgain, leave, me, meet } from '../../me.ts';
+import { words } from '../../words.ts';
 import { SignInForm } from './sign-in.tsx';
 
 /** Signing in again over whatever stands there, so that nothing typed is lost. */
 export function Again() {
+  const { again: w, notNow } = words('enter');
   const dialog = useRef<HTMLDialogElement>(null);
   const asked = askingAgain.value;
   useLayoutEffect(() => {
@@ -23,26 +25,23 @@ export function Again() {
   return (
     <dialog ref={dialog} class="entry-sheet again" aria-labelledby="again-title" onClose={later}>
       <div class="entry-title">
-        <h2 id="again-title">Sign in again</h2>
+        <h2 id="again-title">{w.title}</h2>
       </div>
       <div class="entry-body">
         {person?.signIn && person.hasPassword ? (
           <>
-            <p>You are no longer signed in here. What you have done stays on this device until it is sent.</p>
+            <p>{w.withPassword}</p>
             {asked && <SignInForm known={person.signIn} onDone={meet} />}
           </>
         ) : (
-          <p>
-            You are no longer signed in here, and have no password. Ask your tutor for a link and open it on
-            this device: what you have done here stays until then, and is sent.
-          </p>
+          <p>{w.withoutPassword}</p>
         )}
         <p class="row">
           <button type="button" class="button plain" onClick={later}>
-            Not now
+            {notNow}
           </button>
           <button type="button" class="button plain" onClick={leave}>
-            I am somebody else
+            {w.somebodyElse}
           </button>
         </p>
       </div>

@@ -4,6 +4,7 @@ import { call } from '../../api.ts';
 import { become } from '../../me.ts';
 import { useAct } from '../../parts/act.ts';
 import { Field, Form } from '../../parts/field.tsx';
+import { words } from '../../words.ts';
 import { asSignIn, offeredSignIn, problemOfPassword, problemOfSignIn } from './names.ts';
 import { Failure } from './sheet.tsx';
 
@@ -17,6 +18,7 @@ interface Props {
 
 /** A password, chosen or changed; who has no name for signing in yet chooses that too. */
 export function PasswordForm({ person, send, first = false, onDone }: Props) {
+  const { account: w, oneMoment } = words('enter');
   const [signIn, setSignIn] = useState(person.signIn ?? offeredSignIn(person.name));
   const [old, setOld] = useState('');
   const [password, setPassword] = useState('');
@@ -25,10 +27,10 @@ export function PasswordForm({ person, send, first = false, onDone }: Props) {
   const named = person.signIn !== null;
   const problems = {
     signIn: named ? undefined : problemOfSignIn(signIn),
-    old: person.hasPassword && old === '' ? 'Type the password you have now.' : undefined,
+    old: person.hasPassword && old === '' ? w.noPasswordSoFar : undefined,
     password: problemOfPassword(password),
   };
-  const refused = act.code === 'sign-in-refused' ? 'That is not the password you have now.' : undefined;
+  const refused = act.code === 'sign-in-refused' ? w.anotherSoFar : undefined;
   const taken = act.code === 'name-taken' ? act.failure : undefined;
   const set = (): void => {
     setLooked(true);
@@ -68,24 +70,20 @@ export function PasswordForm({ person, send, first = false, onDone }: Props) {
         />
       ) : (
         <Field
-          label="Name for signing in"
+          label={w.name}
           name="username"
           kind="exact"
           autocomplete="username"
           first={first}
           value={signIn}
-          note={
-            asSignIn(signIn) !== signIn
-              ? `You sign in as ${asSignIn(signIn)}.`
-              : 'Letters from a to z, digits, dots, _ and -. You type it each time.'
-          }
+          note={asSignIn(signIn) !== signIn ? w.signsInAs(asSignIn(signIn)) : w.nameNote}
           problem={taken ?? (looked ? problems.signIn : undefined)}
           onValue={typing(setSignIn)}
         />
       )}
       {person.hasPassword && (
         <Field
-          label="Password so far"
+          label={w.passwordSoFar}
           name="password"
           kind="password"
           autocomplete="current-password"
@@ -95,19 +93,19 @@ export function PasswordForm({ person, send, first = false, onDone }: Props) {
         />
       )}
       <Field
-        label={person.hasPassword ? 'New password' : 'Password'}
+        label={person.hasPassword ? w.newPassword : w.password}
         name="new-password"
         kind="password"
         autocomplete="new-password"
         value={password}
-        note="At least 10 letters. Three words in a row are good, and easy to keep in mind."
+        note={w.passwordNote}
         problem={looked ? problems.password : undefined}
         onValue={typing(setPassword)}
       />
       <Failure words={refused || taken ? '' : act.failure} />
       <p>
         <button type="submit" class="button main" disabled={act.busy}>
-          {act.busy ? 'One moment…' : send}
+          {act.busy ? oneMoment : send}
         </button>
       </p>
     </Form>

@@ -3,6 +3,7 @@ import { call } from '../../api.ts';
 import { me } from '../../me.ts';
 import { useAct } from '../../parts/act.ts';
 import { Field, Form } from '../../parts/field.tsx';
+import { words } from '../../words.ts';
 import { asCode } from './names.ts';
 import { Failure, Sheet } from './sheet.tsx';
 
@@ -16,6 +17,7 @@ interface Props {
 
 /** The joining code, and which class it is of. */
 export function CodeSheet({ code, of, onFound }: Props) {
+  const { code: w, next } = words('enter');
   const [typed, setTyped] = useState(code);
   const [looked, setLooked] = useState(false);
   const act = useAct();
@@ -30,22 +32,17 @@ export function CodeSheet({ code, of, onFound }: Props) {
     });
   };
   return (
-    <Sheet title="Join a class" sheet={[1, of]}>
+    <Sheet title={w.title} sheet={[1, of]}>
       <Form onSend={look}>
         <Field
-          label="Joining code"
+          label={w.code}
           name="code"
           kind="code"
           autocomplete="off"
           first
           value={typed}
-          note="Eight letters and digits, on the slip from your tutor. Capitals and hyphens don’t matter, nor whether it is O or 0."
-          problem={
-            refused ??
-            (looked && read === undefined
-              ? 'It has eight letters and digits, like 4C7K-9MTX. Look at the slip again.'
-              : undefined)
-          }
+          note={w.note}
+          problem={refused ?? (looked && read === undefined ? w.noCode : undefined)}
           onValue={(now) => {
             act.clear();
             setTyped(now);
@@ -54,9 +51,9 @@ export function CodeSheet({ code, of, onFound }: Props) {
         <Failure words={refused ? '' : act.failure} />
         <p class="row">
           <button type="submit" class="button main" disabled={act.busy}>
-            {act.busy ? 'Looking…' : 'Next'}
+            {act.busy ? w.looking : next}
           </button>
-          {!me.value.person && <a href="#/enter">I have signed in here before</a>}
+          {!me.value.person && <a href="#/enter">{w.signedInBefore}</a>}
         </p>
       </Form>
     </Sheet>

@@ -2,6 +2,7 @@ import '../../styles/enter.css';
 import { useEffect } from 'preact/hooks';
 import { me } from '../../me.ts';
 import { place } from '../../place.ts';
+import { words } from '../../words.ts';
 import { PasswordForm } from './choose-password.tsx';
 import { FirstRun } from './first-run.tsx';
 import { goIn } from './go-in.ts';
@@ -17,17 +18,16 @@ function ChoosePassword() {
     location.hash = '#/';
   };
   if (!person) return <SignIn />;
+  const { choose: w, notNow, setPassword } = words('enter');
   return (
-    <Sheet title={`Good day, ${person.name}`} focusTitle>
-      <p>Choose a password, and from now on you sign in with it on any device.</p>
-      <PasswordForm person={person} send="Set the password" first onDone={on} />
+    <Sheet title={w.title(person.name)} focusTitle>
+      <p>{w.why}</p>
+      <PasswordForm person={person} send={setPassword} first onDone={on} />
       <div class="aside">
-        <p>
-          Without one you can go on here; for another device, or once you are signed out, you need a new link.
-        </p>
+        <p>{w.without}</p>
         <p class="row">
           <button type="button" class="button" onClick={on}>
-            Not now
+            {notNow}
           </button>
         </p>
       </div>
@@ -36,17 +36,18 @@ function ChoosePassword() {
 }
 
 function SignIn() {
+  const { signIn: w } = words('enter');
   return (
-    <Sheet title="Sign in">
+    <Sheet title={w.title}>
       <SignInForm onDone={(now) => goIn(now)} />
       <div class="aside">
-        <p>New here, with a slip from your tutor:</p>
+        <p>{w.newHere}</p>
         <p>
           <a class="button" href="#/join">
-            Join a class with a code
+            {w.join}
           </a>
         </p>
-        <p>With a link of your own, open that link. Forgotten the password? Ask your tutor for a link.</p>
+        <p>{w.otherWays}</p>
       </div>
     </Sheet>
   );

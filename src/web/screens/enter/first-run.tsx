@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
 import { useAct } from '../../parts/act.ts';
 import { Field, Form } from '../../parts/field.tsx';
+import { words } from '../../words.ts';
 import { type Account, AccountSheet } from './account-sheet.tsx';
 import { goIn } from './go-in.ts';
 import { NameSheet } from './name-sheet.tsx';
@@ -10,6 +11,7 @@ import { Sheet } from './sheet.tsx';
 
 /** The very first visit: whoever can read what the server prints becomes its administrator. */
 export function FirstRun() {
+  const { firstRun: w, next } = words('enter');
   const [step, setStep] = useState<'key' | 'name' | 'account'>('key');
   const [key, setKey] = useState('');
   const [name, setName] = useState('');
@@ -20,11 +22,8 @@ export function FirstRun() {
 
   if (step === 'key' || refused)
     return (
-      <Sheet title="Nobody is here yet" sheet={[1, 3]}>
-        <p>
-          The first one in becomes the administrator: who makes tutors and classes. When the server started it
-          printed a key, in the window or the log where it runs.
-        </p>
+      <Sheet title={w.title} sheet={[1, 3]}>
+        <p>{w.what}</p>
         <Form
           onSend={() => {
             setLooked(true);
@@ -34,14 +33,14 @@ export function FirstRun() {
           }}
         >
           <Field
-            label="Key"
+            label={w.key}
             name="key"
             kind="code"
             autocomplete="off"
             first
             value={key}
-            note="Capitals, hyphens and spaces don’t matter."
-            problem={refused ?? (looked && key.trim() === '' ? 'Type the key.' : undefined)}
+            note={w.keyNote}
+            problem={refused ?? (looked && key.trim() === '' ? w.noKey : undefined)}
             onValue={(typed) => {
               act.clear();
               setStep('key');
@@ -50,7 +49,7 @@ export function FirstRun() {
           />
           <p>
             <button type="submit" class="button main">
-              Next
+              {next}
             </button>
           </p>
         </Form>
@@ -60,7 +59,7 @@ export function FirstRun() {
     return (
       <NameSheet
         sheet={[2, 3]}
-        note="As tutors and learners are to see it."
+        note={w.nameNote}
         value={name}
         onValue={setName}
         onNext={() => {
@@ -81,7 +80,7 @@ export function FirstRun() {
       account={account}
       onAccount={setAccount}
       act={act}
-      send="Begin"
+      send={w.begin}
       onSend={send}
       onBack={() => setStep('name')}
     />

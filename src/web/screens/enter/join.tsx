@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
 import { me } from '../../me.ts';
 import { useAct } from '../../parts/act.ts';
+import { words } from '../../words.ts';
 import { type Account, AccountSheet } from './account-sheet.tsx';
 import { CodeSheet } from './code-sheet.tsx';
 import { goIn } from './go-in.ts';
@@ -16,6 +17,7 @@ interface Found {
 
 /** From the code on a slip into the class, for somebody who isn't known here yet. */
 function JoinAnew({ found, onBack }: { found: Found; onBack: () => void }) {
+  const w = words('enter');
   const [step, setStep] = useState<'name' | 'account'>('name');
   const [name, setName] = useState('');
   const [account, setAccount] = useState<Account>({ signIn: '', password: '' });
@@ -24,7 +26,7 @@ function JoinAnew({ found, onBack }: { found: Found; onBack: () => void }) {
     return (
       <NameSheet
         sheet={[2, 3]}
-        note={`The class is ${found.title}. Your tutor sees this name.`}
+        note={w.join.nameNote(found.title)}
         value={name}
         onValue={setName}
         onNext={() => {
@@ -46,7 +48,7 @@ function JoinAnew({ found, onBack }: { found: Found; onBack: () => void }) {
       account={account}
       onAccount={setAccount}
       act={act}
-      send="Join the class"
+      send={w.joinTheClass}
       onSend={join}
       onBack={() => setStep('name')}
     />
@@ -55,18 +57,19 @@ function JoinAnew({ found, onBack }: { found: Found; onBack: () => void }) {
 
 /** One class more for somebody who is signed in. */
 function JoinAlso({ found, name, onBack }: { found: Found; name: string; onBack: () => void }) {
+  const w = words('enter');
   const act = useAct();
   const join = (): void => act.run(async () => goIn(await call('joinClass', { body: { code: found.code } })));
   return (
-    <Sheet title={`Join ${found.title}?`} sheet={[2, 2]} focusTitle>
-      <p>You are signed in as {name}. The tutor of this class will see your name and how you practise.</p>
+    <Sheet title={w.join.alsoTitle(found.title)} sheet={[2, 2]} focusTitle>
+      <p>{w.join.also(name)}</p>
       <Failure words={act.failure} />
       <p class="row">
         <button type="button" class="button main" disabled={act.busy} onClick={join}>
-          Join the class
+          {w.joinTheClass}
         </button>
         <button type="button" class="button plain" onClick={onBack}>
-          Back
+          {w.back}
         </button>
       </p>
     </Sheet>

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { Field, Form } from '../../parts/field.tsx';
+import { words } from '../../words.ts';
 import { problemOfName } from './names.ts';
 import { Sheet } from './sheet.tsx';
 
@@ -14,10 +15,11 @@ interface Props {
 
 /** What somebody is called. */
 export function NameSheet({ sheet, note, value, onValue, onNext, onBack }: Props) {
+  const w = words('enter');
   const [looked, setLooked] = useState(false);
   const problem = problemOfName(value);
   return (
-    <Sheet title="What are you called?" sheet={sheet}>
+    <Sheet title={w.name.title} sheet={sheet}>
       <Form
         onSend={() => {
           setLooked(true);
@@ -25,7 +27,7 @@ export function NameSheet({ sheet, note, value, onValue, onNext, onBack }: Props
         }}
       >
         <Field
-          label="Your name"
+          label={w.name.name}
           name="name"
           autocomplete="name"
           first
@@ -36,10 +38,10 @@ export function NameSheet({ sheet, note, value, onValue, onNext, onBack }: Props
         />
         <p class="row">
           <button type="submit" class="button main">
-            Next
+            {w.next}
           </button>
           <button type="button" class="button plain" onClick={onBack}>
-            Back
+            {w.back}
           </button>
         </p>
       </Form>

@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 
+import { words } from '../../words.ts';
+
 interface Props {
   readonly title: string;
   /** Which sheet of how many, where there are several. */
@@ -14,7 +16,7 @@ interface Props {
 export function Sheet({ title, sheet, focusTitle, children }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   useLayoutEffect(() => {
-    document.title = `${title} · Polewise`;
+    document.title = words('first').frame.titleOf(title);
     if (focusTitle) heading.current?.focus();
   }, [title, focusTitle]);
   return (
@@ -23,11 +25,7 @@ export function Sheet({ title, sheet, focusTitle, children }: Props) {
         <h1 ref={heading} tabIndex={-1}>
           {title}
         </h1>
-        {sheet && (
-          <p>
-            Sheet {sheet[0]} of {sheet[1]}
-          </p>
-        )}
+        {sheet && <p>{words('enter').sheetOf({ sheet: sheet[0], of: sheet[1] })}</p>}
       </div>
       <div class="entry-body">{children}</div>
     </section>

@@ -3,6 +3,7 @@ import type { Me } from '../../../../shared/api-people.ts';
 import { call } from '../../api.ts';
 import { useAct } from '../../parts/act.ts';
 import { Field, Form } from '../../parts/field.tsx';
+import { words } from '../../words.ts';
 import { asSignIn } from './names.ts';
 import { Failure } from './sheet.tsx';
 
@@ -14,6 +15,7 @@ interface Props {
 
 /** Name and password. */
 export function SignInForm({ known, onDone }: Props) {
+  const { signIn: w, oneMoment } = words('enter');
   const [signIn, setSignIn] = useState(known ?? '');
   const [password, setPassword] = useState('');
   const [looked, setLooked] = useState(false);
@@ -29,23 +31,23 @@ export function SignInForm({ known, onDone }: Props) {
   return (
     <Form onSend={send}>
       <Field
-        label="Name for signing in"
+        label={w.name}
         name="username"
         kind="exact"
         autocomplete="username"
         first={!known}
         value={signIn}
-        problem={looked && signIn.trim() === '' ? 'Type your name for signing in.' : undefined}
+        problem={looked && signIn.trim() === '' ? w.noName : undefined}
         onValue={setSignIn}
       />
       <Field
-        label="Password"
+        label={w.password}
         name="password"
         kind="password"
         autocomplete="current-password"
         first={known !== undefined}
         value={password}
-        problem={refused ?? (looked && password === '' ? 'Type your password.' : undefined)}
+        problem={refused ?? (looked && password === '' ? w.noPassword : undefined)}
         onValue={(typed) => {
           act.clear();
           setPassword(typed);
@@ -54,7 +56,7 @@ export function SignInForm({ known, onDone }: Props) {
       <Failure words={refused ? '' : act.failure} />
       <p>
         <button type="submit" class="button main" disabled={act.busy}>
-          {act.busy ? 'One moment…' : 'Sign in'}
+          {act.busy ? oneMoment : w.signIn}
         </button>
       </p>
     </Form>
