@@ -1,5 +1,6 @@
 /** What is wrong with a command line, in the words that everything else is told in. */
 import type { Command, CommanderError } from 'commander';
+import type { CommandWords } from '../words/commands.ts';
 import { UsageError } from './io.ts';
 
 /** The command that was meant, as far as its name could be read. */
@@ -17,35 +18,45 @@ const nameOf = (command: Command): string =>
   command.parent ? `${nameOf(command.parent)} ${command.name()}` : command.name();
 
 /** What the parser says, by its code, with what it names in quotation marks. */
-const WORDS: Readonly<Record<string, (named: string, message: string) => string>> = {
-  'commander.unknownOption': (named) =>
-    /^-\d/.test(named)
-      ? `${named}: nothing that is given here can be negative.`
-      : `There is no option ${named}.`,
-  'commander.unknownCommand': (named) => `There is no command ${named}.`,
-  'commander.missingArgument': (named) => `<${named}> is missing.`,
-  'commander.optionMissingArgument': (named) => `${named}: what comes after it is missing.`,
-  'commander.missingMandatoryOptionValue': (named) => `${named} is missing.`,
-  'commander.excessArguments': (_, message) => {
-    const [, wanted = '', got = ''] = /Expected (\d+) arguments? but got (\d+)/.exec(message) ?? [];
-    return `Too much is given: ${got} words where ${wanted} ${wanted === '1' ? 'is' : 'are'} wanted. Put names of several words in quotation marks.`;
+type Telling = (trouble: CommandWords['trouble'], named: string, message: string) => string;
+const TOLD: Readonly<Record<string, Telling>> = {
+  'commander.unknownOption': (trouble, named) =>
+    /^-\d/.test(named) ? trouble.negative(named) : trouble.noOption(named),
+  'commander.unknownCommand': (trouble, named) => trouble.noCommand(named),
+  'commander.missingArgument': (trouble, named) => trouble.missing(`<${named}>`),
+  'commander.optionMissingArgument': (trouble, named) => trouble.nothingAfter(named),
+  'commander.missingMandatoryOptionValue': (trouble, named) => trouble.missing(named),
+  'commander.excessArguments': (trouble, _, message) => {
+    const [, wanted = '', given = ''] = /Expected (\d+) arguments? but got (\d+)/.exec(message) ?? [];
+    return trouble.tooMuch({ given: Number(given), wanted: Number(wanted) });
   },
-  'commander.invalidArgument': (_, message) => {
+  'commander.invalidArgument': (trouble, _, message) => {
     const [, option = '', given = '', choices = ''] =
       /option '([^']*)' argument '([^']*)' is invalid\. Allowed choices are (.*)\.$/.exec(message) ?? [];
-    return option ? `${option.replace(/ <.*/, '')} ${given}: it can be ${choices}.` : message;
+    return option
+      ? trouble.notAChoice({ option: option.replace(/ <.*/, ''), given, choices: choices.split(', ') })
+      : message;
   },
 };
+
+/** What may have been meant, where the parser knows something like it: `(Did you mean one of a, b?)`. */
+function meantBy(suggestion: string, { trouble }: CommandWords): string {
+  const [, oneOf, names = ''] = /^\(Did you mean (one of )?(.*)\?\)$/.exec(suggestion) ?? [];
+  if (!names) return '';
+  return oneOf ? trouble.meantOneOf(names.split(', ')) : trouble.meant(names);
+}
 
 export function commandTrouble(
   error: CommanderError,
   program: Command,
   words: readonly string[],
+  said: CommandWords,
 ): UsageError {
   const [line = '', suggestion = ''] = error.message.replace(/^error: /, '').split('\n');
   const [, named = ''] = /'([^']*)'/.exec(line) ?? [];
-  const told = WORDS[error.code]?.(named, line) ?? `${line.charAt(0).toUpperCase()}${line.slice(1)}`;
-  const meant = suggestion.replace(/^\(|\)$/g, '');
-  const help = `${nameOf(commandIn(program, words))} --help shows what can be given.`;
+  const told =
+    TOLD[error.code]?.(said.trouble, named, line) ?? `${line.charAt(0).toUpperCase()}${line.slice(1)}`;
+  const meant = meantBy(suggestion, said);
+  const help = said.trouble.seeHelp(nameOf(commandIn(program, words)));
   return new UsageError(told, meant ? `${meant} ${help}` : help);
 }

@@ -9,28 +9,29 @@ import { keptBank } from './kept-bank.ts';
 import { problemText } from './problems.ts';
 
 /** The folder of banks that came with the program. */
-export function ownBanks(): string {
+export function ownBanks({ words }: Pick<Io, 'words'>): string {
   const banks = foundAbove('question-banks');
   if (banks !== undefined) return banks;
-  throw new UsageError(
-    'The question banks that come with polewise are missing.',
-    'Install it again, or name a folder with --banks.',
-  );
+  const { wrong, right } = words.course.ownMissing;
+  throw new UsageError(wrong, right);
 }
 
 /** Every Markdown file of a folder of banks, in order of name. */
-export function bankFiles(folder: string): string[] {
+export function bankFiles(folder: string, { words }: Pick<Io, 'words'>): string[] {
   try {
     return readdirSync(folder)
       .filter((name) => name.endsWith('.md'))
       .sort()
       .map((name) => join(folder, name));
   } catch {
-    throw new UsageError(
-      `There is no folder ${folder}.`,
-      'Give the folder that holds the Markdown files of the banks.',
-    );
+    const { wrong, right } = words.course.noFolder;
+    throw new UsageError(wrong(folder), right);
   }
+}
+
+export function noBank({ words }: Io, folders: readonly string[]): UsageError {
+  const { wrong, right } = words.course.noBank;
+  return new UsageError(wrong(folders), right);
 }
 
 /** The text of banks. */
@@ -38,7 +39,7 @@ export const readBanks = (io: Io, names: readonly string[]): Promise<BankFile[]>
   Promise.all(
     names.map(async (file) => ({
       file,
-      text: await readGiven(io, file, 'Name Markdown files, or a folder that holds them.'),
+      text: await readGiven(io, file, io.words.course.wanted),
     })),
   );
 
@@ -50,18 +51,14 @@ export async function courseFrom(io: Io, files: readonly BankFile[], folder: str
   if (course.ok) return course.value;
   throw new UsageError(
     course.problems.map((problem) => problemText(problem, folder, io)).join('\n'),
-    'polewise bank check tells all mistakes of the banks.',
+    io.words.course.allMistakes,
   );
 }
 
 /** Reads the banks to practise from; a mistake in them is told with its place. */
-export async function openCourse(io: Io, folder = ownBanks()): Promise<Course> {
-  const files = await readBanks(io, bankFiles(folder));
-  if (files.length === 0)
-    throw new UsageError(
-      `There is no bank in the folder ${folder}`,
-      'Banks are Markdown files; docs/writing-a-bank.md says how to write one.',
-    );
+export async function openCourse(io: Io, folder = ownBanks(io)): Promise<Course> {
+  const files = await readBanks(io, bankFiles(folder, io));
+  if (files.length === 0) throw noBank(io, [folder]);
   const kept = keptBank(files);
   const course = kept && courseOf(kept);
   return course?.ok ? course.value : courseFrom(io, files, folder);

@@ -15,15 +15,12 @@ export interface DrawnOptions {
   readonly note: string | undefined;
 }
 
-/** What the drawing of a state shows otherwise than one at rest. */
-const LEGEND = '█ is on, ▄ dim, ▞ flashes; a heavier line has a voltage against its return.';
-const ASCII_LEGEND = '# is on, o dim, * flashes; a conductor of # and = has a voltage against its return.';
-
 export function drawnText(
   { circuit, scenario }: GivenCircuit,
   { letters, sheet, moved, steps, note }: DrawnOptions,
   io: Io,
 ): string {
+  const { pictures: said } = io.words;
   const ascii = asciiOnly(io);
   const style = styleFor(io);
   const rename = renameFor(circuit, letters);
@@ -35,17 +32,17 @@ export function drawnText(
       ...(sheet === undefined ? {} : { sheet }),
       ...(state ? { state } : {}),
     });
-  const legend = style.quiet(wrapText(ascii ? ASCII_LEGEND : LEGEND, io.columns));
+  const legend = style.quiet(wrapText(ascii ? said.asciiLegend : said.legend, io.columns));
   if (steps) {
     const run = stepsOf(circuit, scenario, { rename });
-    const pictures = run.steps.map(
-      ({ caption, state }, at) =>
-        `${style.strong(wrapText(`${at + 1}. ${caption || 'At the beginning.'}`, io.columns, '   '))}\n\n${drawn(state)}\n`,
-    );
-    const cut = run.cutOff ? ['More follows; it is left out here.'] : [];
+    const pictures = run.steps.map(({ caption, state }, at) => {
+      const heading = said.step({ number: at + 1, caption: caption || said.atTheBeginning });
+      return `${style.strong(wrapText(heading, io.columns, '   '))}\n\n${drawn(state)}\n`;
+    });
+    const cut = run.cutOff ? [said.moreFollows] : [];
     return [...pictures, ...cut, legend].join('\n');
   }
   if (!moved) return drawn();
-  const heading = style.strong(wrapText(note ? `After: ${note}` : 'With the fault.', io.columns, '  '));
+  const heading = style.strong(wrapText(note ? said.after(note) : said.withTheFault, io.columns, '  '));
   return [heading, '', drawn(shownState(solve(circuit, scenario))), '', legend].join('\n');
 }

@@ -1,50 +1,52 @@
 import { join } from 'node:path';
+import type { CommandWords } from '../words/commands.ts';
 import { type Io, UsageError } from './io.ts';
 import { textOf } from './utf8.ts';
 
 /** A file may have so many bytes: the largest that is asked for, a roster, has some hundred kilobytes. */
 export const MOST_BYTES = 64 * 1024 * 1024;
 
-/** What a file is called when it is told of. */
-const called = (file: string): string => (file === '-' ? 'standard input' : file);
-
-/** What to do about a file that can't be read. */
-type Trouble = (file: string, wanted: string) => readonly [message: string, hint: string];
-const TROUBLES: Readonly<Record<string, Trouble>> = {
-  ENOENT: (file, wanted) => [`There is no file ${file}.`, wanted],
-  ENOTDIR: (file, wanted) => [`There is no file ${file}.`, wanted],
-  EISDIR: (file) => [`${file} is a folder.`, 'Give the path of a file in it.'],
-  EACCES: (file) => [`${file} can't be read.`, 'Check who may read it.'],
-  EFBIG: (file) => [`${file} is larger than ${MOST_BYTES / 1024 / 1024} MB.`, 'Give a file of text.'],
-};
-
-const REMEDIES = {
-  'UTF-16': 'It looks like UTF-16. Save it as UTF-8; a spreadsheet calls that CSV UTF-8.',
-  'another encoding':
-    'It may be from an older program. Save it as UTF-8; a spreadsheet calls that CSV UTF-8.',
-  'no text': 'It is no text. Give a file of text, in UTF-8.',
-} as const;
+/** What is wrong with a file that the system doesn't give; undefined for what nobody expects. */
+function troubleWith(
+  { files }: CommandWords,
+  code: string | undefined,
+  file: string,
+  wanted: string,
+): UsageError | undefined {
+  switch (code) {
+    case 'ENOENT':
+    case 'ENOTDIR':
+      return new UsageError(files.noFile(file), wanted);
+    case 'EISDIR':
+      return new UsageError(files.isAFolder.wrong(file), files.isAFolder.right);
+    case 'EACCES':
+      return new UsageError(files.mayNotBeRead.wrong(file), files.mayNotBeRead.right);
+    case 'EFBIG':
+      return new UsageError(
+        files.tooLarge.wrong({ file, megabytes: MOST_BYTES / 1024 / 1024 }),
+        files.tooLarge.right,
+      );
+    default:
+      return undefined;
+  }
+}
 
 /** The text of a file the user named; `-` is standard input. `wanted` says what would be right where there is none. */
-export async function readGiven(
-  io: Io,
-  file: string,
-  wanted = 'Give the path of a file, or - for standard input.',
-): Promise<string> {
+export async function readGiven(io: Io, file: string, wanted = io.words.files.wanted): Promise<string> {
+  const { files } = io.words;
+  /** What it is called when it is told of. */
+  const called = file === '-' ? files.standardInput : file;
   let bytes: Uint8Array;
   try {
     bytes = await io.read(file);
   } catch (error) {
-    const trouble = TROUBLES[(error as NodeJS.ErrnoException).code ?? ''];
-    if (!trouble) throw error;
-    const [message, hint] = trouble(called(file), wanted);
-    throw new UsageError(message, hint);
+    throw troubleWith(io.words, (error as NodeJS.ErrnoException).code, called, wanted) ?? error;
   }
   const text = textOf(bytes);
   if (typeof text === 'string') return text;
   throw new UsageError(
-    `${called(file)}:${text.line}:${text.column}: a character here is not UTF-8.`,
-    REMEDIES[text.looksLike],
+    files.notUtf8.wrong({ file: called, line: text.line, column: text.column }),
+    files.notUtf8.right[text.looksLike],
   );
 }
 

@@ -1,7 +1,8 @@
+import { ownWords } from './own-words.ts';
 import { createProgram, runProgram } from './program.ts';
 import { terminalIo } from './terminal-io.ts';
 
-const io = terminalIo();
+const io = terminalIo(await ownWords(process.env));
 // A reader that has seen enough (`| head`) is no mistake.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit(0);

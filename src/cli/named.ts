@@ -1,4 +1,5 @@
 /** Classes, sets and people by what somebody calls them on the command line: one rule, and one way to say what could be meant. */
+import type { CommandWords } from '../words/commands.ts';
 import { UsageError } from './io.ts';
 
 export interface Named {
@@ -9,15 +10,11 @@ export interface Named {
   readonly of?: string | null | undefined;
 }
 
-export interface Kind {
-  /** How it is told that there is none: `There is no class`. */
-  readonly none: string;
-  readonly many: string;
-  /** Of a title a part will do; of somebody's name it won't. */
-  readonly inPart: boolean;
-  /** What helps where there is none at all. */
-  readonly otherwise: string;
-}
+/** What kind of thing is named. */
+export type Kind = 'class' | 'set' | 'person';
+
+/** Of a title a part will do; of somebody's name it won't. */
+const IN_PART: Readonly<Record<Kind, boolean>> = { class: true, set: true, person: false };
 
 /** How many are named where none is meant. */
 const MOST_NAMED = 20;
@@ -41,24 +38,30 @@ const listed = (some: readonly Named[]): string =>
  *
  * @throws UsageError when there is none, or several, with all that could be meant
  */
-export function theOne<T extends Named>(all: readonly T[], text: string, kind: Kind): T {
+export function theOne<T extends Named>(
+  all: readonly T[],
+  text: string,
+  kind: Kind,
+  { named }: CommandWords,
+): T {
+  const said = named[kind];
   const small = inSmall(text);
   const ways: readonly ((one: T) => boolean)[] = [
     ({ id }) => id === text,
     ({ called }) => inSmall(called) === small,
-    ({ called }) => kind.inPart && hasWords(called, text),
+    ({ called }) => IN_PART[kind] && hasWords(called, text),
   ];
   const found = ways.map((isMeant) => all.filter(isMeant)).find((some) => some.length > 0) ?? [];
   const [one, another] = found;
   if (one && !another) return one;
   if (one)
     throw new UsageError(
-      `There are ${found.length} ${kind.many} that ${text} could be.`,
-      `Name the one you mean by the id:\n${listed(found)}`,
+      said.several({ count: found.length, called: text }),
+      `${named.nameByTheId}\n${listed(found)}`,
     );
   const there = all.slice(0, MOST_NAMED);
   throw new UsageError(
-    `${kind.none} ${text}.`,
-    there.length > 0 ? `There are:\n${listed(there)}` : kind.otherwise,
+    said.none(text),
+    there.length > 0 ? `${named.thereAre}\n${listed(there)}` : said.otherwise,
   );
 }

@@ -1,4 +1,4 @@
-import { UsageError } from './io.ts';
+import { type Io, UsageError } from './io.ts';
 
 export interface NumberRange {
   readonly low: number;
@@ -8,11 +8,18 @@ export interface NumberRange {
 }
 
 /** Reads a whole number that was given to an option. */
-export function wholeNumber(option: string, text: string, { low, high, example }: NumberRange): number {
-  const number = text.trim() === '' ? Number.NaN : Number(text);
+export function wholeNumber(
+  { words: { numbers } }: Pick<Io, 'words'>,
+  option: string,
+  given: string,
+  { low, high, example }: NumberRange,
+): number {
+  const number = given.trim() === '' ? Number.NaN : Number(given);
   if (Number.isInteger(number) && number >= low && number <= high) return number;
-  const wrong = Number.isInteger(number)
-    ? `${option} ${text}: ${number < low ? `less than ${low}` : `more than ${high}`}.`
-    : `${option} ${text}: not a whole number.`;
-  throw new UsageError(wrong, `Give one from ${low} to ${high}, such as ${option} ${example}.`);
+  const wrong = !Number.isInteger(number)
+    ? numbers.notWhole({ option, given })
+    : number < low
+      ? numbers.tooSmall({ option, given, low })
+      : numbers.tooLarge({ option, given, high });
+  throw new UsageError(wrong, numbers.right({ low, high, example: `${option} ${example}` }));
 }

@@ -15,7 +15,6 @@ export function problemText(problem: Problem, file: string, io: Pick<Io, 'colour
 /** Prints problems and gives the exit code for bad input. */
 export function reportProblems(problems: readonly Problem[], file: string, io: Io): 2 {
   for (const problem of problems) io.err(problemText(problem, file, io));
-  const count = problems.length;
-  io.err(count === 1 ? 'Nothing was done: 1 mistake.' : `Nothing was done: ${count} mistakes.`);
+  io.err(io.words.problems.nothingDone(problems.length));
   return 2;
 }

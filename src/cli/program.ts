@@ -14,6 +14,7 @@ import { addRebuild } from './commands/rebuild.command.ts';
 import { addServe } from './commands/serve.command.ts';
 import { addSolve } from './commands/solve.command.ts';
 import { addTiming } from './commands/timing.command.ts';
+import { helpIn } from './help.ts';
 import { type Io, UsageError } from './io.ts';
 import { ownVersion } from './version.ts';
 
@@ -29,10 +30,11 @@ export interface Program {
 
 /** The whole command line, on the given terminal. */
 export function createProgram(io: Io): Program {
+  const { words } = io;
   const running: Running = { code: 0 };
   const command = new Command('polewise');
   command
-    .description('Practice in reading control circuits: fresh circuits, marked by an exact solver.')
+    .description(words.program.description)
     .exitOverride()
     .configureOutput({
       writeOut: (text) => io.out(text.trimEnd()),
@@ -44,13 +46,12 @@ export function createProgram(io: Io): Program {
       // Told with everything else that is wrong, by `runProgram`.
       outputError: () => undefined,
     })
-    // So that it is folded on a narrow terminal too.
-    .configureHelp({ minWidthToWrap: 12 })
-    .version(`polewise ${ownVersion()}`, '--version', 'show which version this is')
-    .helpOption('-h, --help', 'show this help')
-    .helpCommand('help [command]', 'show the help of a command')
+    .configureHelp(helpIn(words))
+    .version(`polewise ${ownVersion()}`, '--version', words.program.options.version)
+    .helpOption('-h, --help', words.program.options.help)
+    .helpCommand(`help [${words.values.command}]`, words.program.help)
     .showSuggestionAfterError()
-    .addHelpText('after', '\nIt teaches reading drawings and is no instruction to work on live equipment.');
+    .addHelpText('after', `\n${words.program.caution}`);
   for (const add of [
     addServe,
     addDrill,
@@ -94,14 +95,15 @@ export async function runProgram(
   } catch (error) {
     if (error instanceof CommanderError && (error.exitCode === 0 || error.code === 'commander.help'))
       return error.exitCode === 0 ? 0 : 2;
-    const trouble = error instanceof CommanderError ? commandTrouble(error, command, words) : error;
+    const trouble = error instanceof CommanderError ? commandTrouble(error, command, words, io.words) : error;
     if (trouble instanceof UsageError) {
       io.err(trouble.hint ? `${trouble.message}\n    ${trouble.hint}` : trouble.message);
       return 2;
     }
-    io.err(`A fault in polewise itself: ${error instanceof Error ? error.message : String(error)}`);
+    const { program: said } = io.words;
+    io.err(said.fault(error instanceof Error ? error.message : String(error)));
     if (io.environment['POLEWISE_TRACE'] && error instanceof Error) io.err(error.stack ?? '');
-    else io.err('    Please report it with what you did; POLEWISE_TRACE=1 shows where.');
+    else io.err(`    ${said.reportIt}`);
     return 1;
   }
 }

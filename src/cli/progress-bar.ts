@@ -1,3 +1,4 @@
+import type { CommandWords } from '../words/commands.ts';
 import type { Io } from './io.ts';
 import { progressOf } from './store-place.ts';
 
@@ -10,11 +11,18 @@ export interface ProgressBar {
 
 const WIDEST = 40;
 
+export interface Come {
+  /** What it is that takes long. */
+  readonly what: string;
+  readonly done: number;
+  readonly total: number;
+}
+
 /** `Papers made  [########............]  12 of 30`, in no more than so many columns. */
-export function barText(what: string, done: number, total: number, columns: number): string {
-  const count = `${done} of ${total}`;
+export function barText({ progress }: CommandWords, { what, done, total }: Come, columns: number): string {
+  const count = progress.done({ done, of: total });
   const width = Math.min(WIDEST, columns - what.length - count.length - 7);
-  if (width < 8) return `${what}: ${count}`.slice(0, columns - 1);
+  if (width < 8) return progress.told({ what, done: count }).slice(0, columns - 1);
   const full = total > 0 ? Math.floor((Math.min(done, total) / total) * width) : width;
   return `${what}  [${'#'.repeat(full)}${'.'.repeat(width - full)}]  ${count}`;
 }
@@ -26,7 +34,7 @@ export function progressBar(io: Io, what: string): ProgressBar {
   let shown = '';
   return {
     show(done, total) {
-      const text = barText(what, done, total, io.statusColumns ?? io.columns);
+      const text = barText(io.words, { what, done, total }, io.statusColumns ?? io.columns);
       if (text !== shown) status(text);
       shown = text;
     },

@@ -4,13 +4,14 @@ import { drawText } from '../drawing/index.ts';
 import type { Io } from './io.ts';
 import { asciiOnly, styleFor, wrapText } from './style.ts';
 
-type Screen = Pick<Io, 'colour' | 'columns' | 'environment' | 'rows'>;
+type Screen = Pick<Io, 'colour' | 'columns' | 'environment' | 'rows' | 'words'>;
 
 /** Narrower than this nobody reads a text beside a drawing. */
 const NARROWEST = 28;
 
 /** What is said about the drawing, in no more than so many columns. */
-function words(asked: Asked, screen: Screen, columns: number, roomy: boolean): string[] {
+function saidOf(asked: Asked, screen: Screen, columns: number, roomy: boolean): string[] {
+  const { question: said } = screen.words;
   const style = styleFor(screen);
   const wrapped = (text: string, indent = ''): string => wrapText(`${indent}${text}`, columns, indent);
   const width = Math.max(...asked.items.map(({ label }) => label.length));
@@ -18,11 +19,11 @@ function words(asked: Asked, screen: Screen, columns: number, roomy: boolean): s
   return [
     ...(roomy ? asked.situation : [asked.situation.join(' ')]).map((sentence) => wrapped(sentence)),
     ...gap,
-    ...asked.cautions.map((caution) => style.quiet(wrapped(`Caution: ${caution}`))),
+    ...asked.cautions.map((caution) => style.quiet(wrapped(said.caution(caution)))),
     style.strong(wrapped(asked.task)),
     ...asked.items.map(({ label, choices, unit }) =>
       wrapped(
-        `${label.padEnd(width)}  ${choices.length > 0 ? choices.join(' or ') : unit === 'V' ? 'in volts' : ''}`.trimEnd(),
+        `${label.padEnd(width)}  ${choices.length > 0 ? said.choices(choices) : unit === 'V' ? said.inVolts : ''}`.trimEnd(),
         '  ',
       ),
     ),
@@ -34,7 +35,7 @@ function words(asked: Asked, screen: Screen, columns: number, roomy: boolean): s
 function beside(drawing: readonly string[], asked: Asked, screen: Screen): string[] | undefined {
   const width = Math.max(...drawing.map((line) => line.length)) + 3;
   if (screen.columns - width < NARROWEST) return undefined;
-  const said = words(asked, screen, screen.columns - width, false);
+  const said = saidOf(asked, screen, screen.columns - width, false);
   return Array.from({ length: Math.max(drawing.length, said.length) }, (_, at) =>
     `${(drawing[at] ?? '').padEnd(width)}${said[at] ?? ''}`.trimEnd(),
   );
@@ -57,9 +58,9 @@ export function questionText(circuit: Circuit, asked: Asked, screen: Screen, hea
     ...gapped(title),
     ...drawing,
     '',
-    ...words(asked, screen, columns, true),
+    ...saidOf(asked, screen, columns, true),
   ];
-  const close = [...head, ...title, ...drawing, ...words(asked, screen, columns, false)];
+  const close = [...head, ...title, ...drawing, ...saidOf(asked, screen, columns, false)];
   const side = beside(drawing, asked, screen);
   const ways = [roomy, close, ...(side ? [[...head, ...title, ...side]] : [])];
   // The prompt has a row too. Where nothing holds it, the drawing and the question scroll least in the shortest.

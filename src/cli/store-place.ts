@@ -7,6 +7,7 @@ import {
   type StorePlace,
   storeFile,
 } from '../store/index.ts';
+import type { CommandWords } from '../words/commands.ts';
 import { practiceFile } from './files.ts';
 import { type Io, UsageError } from './io.ts';
 
@@ -15,32 +16,29 @@ const DATABASE = /^(?:postgres(?:ql)?:|socket:|\/)/;
 
 /** Where answers are kept: DATABASE_URL names a PostgreSQL database, otherwise it is a file in a data folder. */
 export function storePlace(io: Io, folder: string | undefined): StorePlace {
+  const { store: said } = io.words;
   const address = io.environment['DATABASE_URL'];
-  if (address && folder)
-    throw new UsageError(
-      'DATABASE_URL and --data name two different stores.',
-      'Leave out --data, or run it with DATABASE_URL empty.',
-    );
+  if (address && folder) throw new UsageError(said.twoStores.wrong, said.twoStores.right);
   if (address && !DATABASE.test(address))
     // It may have a password in it, so it isn't shown.
-    throw new UsageError(
-      'DATABASE_URL is not the address of a PostgreSQL database.',
-      'Such as postgres://polewise@localhost:5432/polewise; or leave it empty for a store in a file.',
-    );
+    throw new UsageError(said.noAddress.wrong, said.noAddress.right);
   if (address) return { kind: 'database', address };
   if (folder !== undefined && existsSync(folder) && statSync(folder).isFile())
-    throw new UsageError(`--data ${folder} is a file.`, 'Name the folder that holds practice.sqlite.');
+    throw new UsageError(said.dataIsAFile.wrong(folder), said.dataIsAFile.right);
   return { kind: 'file', file: folder ? storeFile(folder) : practiceFile(io, undefined) };
 }
 
 /** What the user has to know of a store that fails, in words. */
-function storeTrouble(thrown: unknown, place: StorePlace): unknown {
+function storeTrouble(thrown: unknown, place: StorePlace, { store: said }: CommandWords): unknown {
   const error = thrown instanceof UsageError ? null : failureOf(thrown);
   if (!error) return thrown;
   // The address of a database may have a password in it.
-  const where = place.kind === 'file' ? place.file : 'the database of DATABASE_URL';
-  const detail = error.detail ? ` (${error.detail})` : '';
-  return new UsageError(`${where}: ${error.message}${detail}`, error.hint);
+  const where = place.kind === 'file' ? place.file : said.theDatabase;
+  const { message: told, detail } = error;
+  return new UsageError(
+    detail ? said.failedWith({ where, told, detail }) : said.failed({ where, told }),
+    error.hint,
+  );
 }
 
 type Use<T> = (store: Store, place: StorePlace) => Promise<T>;
@@ -60,7 +58,7 @@ async function using<T>(
       await store.close();
     }
   } catch (error) {
-    throw storeTrouble(error, place);
+    throw storeTrouble(error, place, io.words);
   }
 }
 
@@ -83,6 +81,6 @@ export function progressOf(io: Io, what: string): (done: number, total: number) 
     const tenths = total > 0 ? Math.floor((done / total) * 10) : 10;
     if (!io.interactive || tenths <= told || tenths === 10) return;
     told = tenths;
-    io.err(`${what}: ${tenths * 10} %`);
+    io.err(io.words.progress.percent({ what, percent: tenths * 10 }));
   };
 }

@@ -4,6 +4,7 @@ import { createReadStream, writeFileSync } from 'node:fs';
 import { availableParallelism, homedir } from 'node:os';
 import { createInterface, type Interface } from 'node:readline';
 import type { Readable } from 'node:stream';
+import type { CommandWords } from '../words/commands.ts';
 import { MOST_BYTES } from './files.ts';
 import type { Io } from './io.ts';
 import { whenStopped } from './until-stopped.ts';
@@ -36,8 +37,8 @@ async function wholeOf(stream: Readable): Promise<Uint8Array> {
   return Buffer.concat(pieces);
 }
 
-/** The real terminal. `close` lets the program end. */
-export function terminalIo(): Io & { close(): void } {
+/** The real terminal, on which these words are said. `close` lets the program end. */
+export function terminalIo(words: CommandWords): Io & { close(): void } {
   const { stdin, stdout, env } = process;
   const interactive = Boolean(stdin.isTTY && stdout.isTTY);
   let reader: Interface | undefined;
@@ -74,6 +75,7 @@ export function terminalIo(): Io & { close(): void } {
   /** Back to the beginning of the line, and rid of what is on it. */
   const AFRESH = `\r${String.fromCharCode(27)}[K`;
   return {
+    words,
     ...(stderr.isTTY && env['TERM'] !== 'dumb'
       ? {
           status: (text: string) => void stderr.write(`${AFRESH}${text}`),

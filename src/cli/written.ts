@@ -1,4 +1,5 @@
 import { type Picture, svgOf } from '../drawing/index.ts';
+import type { CommandWords } from '../words/commands.ts';
 import { type Io, UsageError } from './io.ts';
 
 /** Millimetres a unit of the paper layout has. */
@@ -13,23 +14,17 @@ export interface Writing {
 }
 
 /** The width of a picture was given and no file for it: text takes the width of the terminal. */
-export function checkNoWidth(width: string | undefined): void {
-  if (width !== undefined)
-    throw new UsageError(
-      '--width is for pictures, and text takes the width of the terminal.',
-      'Name a file for the picture with --output, or leave out --width.',
-    );
+export function checkNoWidth(width: string | undefined, { pictures }: CommandWords): void {
+  if (width !== undefined) throw new UsageError(pictures.widthOfText.wrong, pictures.widthOfText.right);
 }
 
 function write(io: Io, file: string, content: string | Uint8Array): void {
   try {
     io.writeFile(file, content);
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    throw new UsageError(
-      `${file} can't be written (${code ?? String(error)}).`,
-      'Give a path in a folder that is there and that you may write to.',
-    );
+    const why = (error as NodeJS.ErrnoException).code ?? String(error);
+    const { mayNotBeWritten } = io.words.files;
+    throw new UsageError(mayNotBeWritten.wrong({ file, why }), mayNotBeWritten.right);
   }
 }
 
@@ -52,8 +47,8 @@ export async function writePictures(
   }
   if (!/\.svg$/i.test(file))
     throw new UsageError(
-      `${file}: neither .svg nor .pdf.`,
-      'Name the file for what it is to be, such as fan.svg.',
+      io.words.pictures.neitherSvgNorPdf.wrong(file),
+      io.words.pictures.neitherSvgNorPdf.right,
     );
   pictures.forEach((picture, at) => {
     write(io, numbered(file, at, pictures.length), svg(picture));

@@ -9,6 +9,7 @@ import { markAnswer } from '../../src/questions/index.ts';
 import type { Desk } from '../../src/server/homework/desk.ts';
 import { competenceOf, setReport, termOf } from '../../src/server/homework/reports.ts';
 import { openStore, type Store, storeFile } from '../../src/store/index.ts';
+import { madeUp } from '../../src/words/en/demo.ts';
 import { ownBank } from '../support/own-bank.ts';
 import { runCommand } from './fake-io.ts';
 
@@ -39,7 +40,7 @@ describe('the demo', () => {
     expect(out).toMatch(/made up/);
     expect(out).toMatch(/berta\.millstone/);
     expect(out).toMatch(/password flour-line-demo/);
-    expect(GROUPS.every(({ title }) => title.includes('made up'))).toBe(true);
+    expect(GROUPS.every(({ id }) => madeUp.groups[id].title.includes('made up'))).toBe(true);
   });
 
   it('has a store in which nothing is amiss, nothing lies in the future, and every mark comes out again', async () => {

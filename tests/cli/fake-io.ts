@@ -1,6 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import type { Io } from '../../src/cli/io.ts';
 import { createProgram, runProgram } from '../../src/cli/program.ts';
+import { commands } from '../../src/words/en/commands/index.ts';
 
 export interface Ran {
   readonly code: number;
@@ -13,6 +14,8 @@ export interface FakeOptions {
   readonly files?: Readonly<Record<string, string | Uint8Array>>;
   /** What is typed, line by line; afterwards the input ends. A function is called when it is its turn. */
   readonly lines?: readonly (string | ((printed: string) => string | undefined))[];
+  /** English unless given. */
+  readonly words?: Io['words'];
   readonly columns?: number;
   readonly rows?: number;
   readonly interactive?: boolean;
@@ -41,6 +44,7 @@ export function fakeIo(options: FakeOptions = {}): { readonly io: Io; printed():
   let clock = options.now ?? Date.UTC(2026, 2, 2, 9);
   const left = [...lines];
   const io: Io = {
+    words: options.words ?? commands,
     out: (text) => {
       out += `${text}\n`;
     },

@@ -9,6 +9,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { setReport as setReportForm } from '../../shared/homework-views.ts';
 import { barText, progressBar } from '../../src/cli/progress-bar.ts';
 import { openSqliteStore, type Store, storeFile } from '../../src/store/index.ts';
+import { commands } from '../../src/words/en/commands/index.ts';
 import { builtPolewise } from '../support/built.ts';
 import { type FakeOptions, type Ran, runCommand } from './fake-io.ts';
 
@@ -190,6 +191,9 @@ describe('issuing that is stopped', () => {
 });
 
 describe('a progress bar', () => {
+  const bar = (done: number, total: number, columns: number): string =>
+    barText(commands, { what: 'Papers made', done, total }, columns);
+
   it('grows in its line and never gets wider than the terminal', () => {
     for (const columns of [40, 80, 200])
       for (const [done, total] of [
@@ -198,27 +202,29 @@ describe('a progress bar', () => {
         [30, 30],
         [0, 0],
       ] as const)
-        expect(barText('Papers made', done, total, columns).length).toBeLessThanOrEqual(columns);
-    expect(barText('Papers made', 15, 30, 80)).toBe(
-      `Papers made  [${'#'.repeat(20)}${'.'.repeat(20)}]  15 of 30`,
-    );
-    expect(barText('Papers made', 3, 4, 20)).toBe('Papers made: 3 of 4');
+        expect(bar(done, total, columns).length).toBeLessThanOrEqual(columns);
+    expect(bar(15, 30, 80)).toBe(`Papers made  [${'#'.repeat(20)}${'.'.repeat(20)}]  15 of 30`);
+    expect(bar(3, 4, 20)).toBe('Papers made: 3 of 4');
     // One column stays free: a full line would go on in the next one.
-    for (const columns of [10, 20, 40])
-      expect(barText('Papers made', 7, 1000, columns).length).toBeLessThan(columns);
-    expect(barText('Papers made', 7, 300, 40)).toMatch(/\[#*\.+\]/);
+    for (const columns of [10, 20, 40]) expect(bar(7, 1000, columns).length).toBeLessThan(columns);
+    expect(bar(7, 300, 40)).toMatch(/\[#*\.+\]/);
   });
 
   it('is as wide as the place where it is shown, not as what is printed elsewhere', () => {
     const shown: string[] = [];
-    const io = { columns: 160, statusColumns: 40, status: (text: string) => shown.push(text) };
+    const io = {
+      words: commands,
+      columns: 160,
+      statusColumns: 40,
+      status: (text: string) => shown.push(text),
+    };
     progressBar(io as unknown as Parameters<typeof progressBar>[0], 'Papers made').show(1, 300);
     expect(shown[0]!.length).toBeLessThan(40);
   });
 
   it('shows what changes, and takes itself away', () => {
     const shown: string[] = [];
-    const io = { columns: 60, status: (text: string) => shown.push(text) };
+    const io = { words: commands, columns: 60, status: (text: string) => shown.push(text) };
     const bar = progressBar(io as unknown as Parameters<typeof progressBar>[0], 'Drawn');
     bar.show(1, 2);
     bar.show(1, 2);

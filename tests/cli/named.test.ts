@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { UsageError } from '../../src/cli/io.ts';
 import { type Kind, theOne } from '../../src/cli/named.ts';
+import { commands } from '../../src/words/en/commands/index.ts';
 
-const KIND: Kind = { none: 'There is no set', many: 'sets', inPart: true, otherwise: 'Make one.' };
 const sets = (...titles: string[]) => titles.map((called, at) => ({ id: `id-${at}`, called }));
 
 /** The title found, or what is told instead. */
-function found(titles: readonly string[], text: string, kind: Kind = KIND): string {
+function found(titles: readonly string[], text: string, kind: Kind = 'set'): string {
   try {
-    return theOne(sets(...titles), text, kind).called;
+    return theOne(sets(...titles), text, kind, commands).called;
   } catch (error) {
     if (error instanceof UsageError) return `${error.message}\n${error.hint}`;
     throw error;
@@ -36,7 +36,7 @@ describe('what is named on the command line', () => {
 
   it('is the same in composed letters and in letters taken apart', () => {
     const apart = 'Überstrom: Zähler'.normalize('NFD');
-    expect(found(['Überstrom: Zähler'], apart, { ...KIND, inPart: false })).toBe('Überstrom: Zähler');
+    expect(found(['Überstrom: Zähler'], apart, 'person')).toBe('Überstrom: Zähler');
     expect(found(['Überstrom: Zähler'], 'zähler'.normalize('NFD'))).toBe('Überstrom: Zähler');
   });
 
@@ -48,6 +48,6 @@ describe('what is named on the command line', () => {
   });
 
   it('is never found by a part where only the whole will do', () => {
-    expect(found(['Ann Orchard'], 'Ann', { ...KIND, inPart: false })).toContain('There is no set Ann.');
+    expect(found(['Ann Orchard'], 'Ann', 'person')).toContain('There is nobody called Ann.');
   });
 });

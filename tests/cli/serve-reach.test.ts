@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { type ReachOptions, reachOf } from '../../src/cli/commands/serve-reach.ts';
 import { UsageError } from '../../src/cli/io.ts';
+import { commands } from '../../src/words/en/commands/index.ts';
 
 const here = { host: '127.0.0.1' };
 const everywhere = { host: '0.0.0.0' };
@@ -45,7 +46,7 @@ describe('a server that is started', () => {
   ] as const satisfies readonly (readonly [string, ReachOptions, object])[])(
     '%s may be',
     (_, options, reach) => {
-      expect(reachOf(options)).toEqual(reach);
+      expect(reachOf(options, commands)).toEqual(reach);
     },
   );
 
@@ -81,8 +82,8 @@ describe('a server that is started', () => {
   ] as const satisfies readonly (readonly [string, ReachOptions, RegExp])[])(
     '%s may not be',
     (_, options, why) => {
-      expect(() => reachOf(options)).toThrow(UsageError);
-      expect(() => reachOf(options)).toThrow(why);
+      expect(() => reachOf(options, commands)).toThrow(UsageError);
+      expect(() => reachOf(options, commands)).toThrow(why);
     },
   );
 });

@@ -25,6 +25,7 @@ import { runProgram } from '../../src/cli/program.ts';
 import { askQuestion, markAnswer, rightAnswer } from '../../src/questions/index.ts';
 import { openSqliteStore, storeFile } from '../../src/store/index.ts';
 import { openSqliteFile } from '../../src/store/sqlite.ts';
+import { commands } from '../../src/words/en/commands/index.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
 import { builtPolewise } from '../support/built.ts';
 import { NEVER_COMES } from '../support/hanging.ts';
@@ -45,6 +46,7 @@ async function run(
   let out = '';
   let err = '';
   const io: Io = {
+    words: commands,
     out: (text) => {
       out += `${text}\n`;
     },

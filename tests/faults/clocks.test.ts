@@ -5,7 +5,8 @@
  */
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { homeworkRoutes } from '../../shared/api-homework.ts';
-import { momentIn, momentText } from '../../src/cli/commands/homework/moments.ts';
+import { momentIn } from '../../src/cli/commands/homework/moments.ts';
+import { commands } from '../../src/words/en/commands/index.ts';
 import { answersTo, type ClassServing, classServing } from '../server/homework/class-serving.ts';
 
 const HOUR = 3_600_000;
@@ -70,12 +71,13 @@ describe('a closing time in the night in which the clocks change', () => {
   });
 
   it('is typed and printed so that it can be told which of the two it is', () => {
-    const typed = (text: string): number => momentIn('--closes', text, 0);
+    const typed = (text: string): number => momentIn(commands, '--closes', text, 0);
     // Of an hour that is there twice the second is meant: nobody is closed out early.
     expect(typed('2026-10-25 02:30')).toBe(Date.UTC(2026, 9, 25, 1, 30));
     expect(typed('2026-10-25 01:59')).toBe(Date.UTC(2026, 9, 24, 23, 59));
     expect(typed('2026-10-25 03:00')).toBe(Date.UTC(2026, 9, 25, 2, 0));
-    expect(momentText(Date.UTC(2026, 9, 25, 1, 30))).not.toBe(momentText(Date.UTC(2026, 9, 25, 0, 30)));
+    const { moment } = commands.moments;
+    expect(moment(Date.UTC(2026, 9, 25, 1, 30))).not.toBe(moment(Date.UTC(2026, 9, 25, 0, 30)));
     // One that isn't there is not taken for another in silence.
     expect(() => typed('2026-03-29 02:30')).toThrow(/no such time/);
     expect(typed('2026-03-29 03:00')).toBe(Date.UTC(2026, 2, 29, 1, 0));

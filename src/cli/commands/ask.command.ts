@@ -5,20 +5,20 @@ import type { Io } from '../io.ts';
 import type { AskOptions } from './ask.ts';
 
 export function addAsk(program: Command, io: Io): void {
-  let families = '';
+  const { ask: said, values } = io.words;
+  const { help } = said;
+  let families: readonly string[] = [];
   const ask = program
     .command('ask')
-    .summary('a fresh question as JSON')
-    .description(
-      'Prints a fresh question as JSON: circuit, scenario, the question in words. Its answer is left out.',
-    )
-    .option('--skill <id>', 'a question for this skill of the banks')
-    .option('--family <id>', `a circuit of this family (default: status-pair)`)
-    .option('--kind <kind>', `ask this: ${QUESTION_KINDS.join(', ')}`)
-    .option('--size <number>', 'how big, 1 to 8', '3')
-    .option('--seed <text>', 'the same seed gives the same question on every machine')
-    .option('--with-answer', 'print the right answer too')
-    .option('--banks <folder>', 'question banks for --skill')
+    .summary(help.summary)
+    .description(help.description)
+    .option(`--skill <${values.id}>`, help.options.skill)
+    .option(`--family <${values.id}>`, help.options.family('status-pair'))
+    .option(`--kind <${values.kind}>`, help.options.kind(QUESTION_KINDS))
+    .option(`--size <${values.number}>`, help.options.size, '3')
+    .option(`--seed <${values.text}>`, help.options.seed)
+    .option('--with-answer', help.options.withAnswer)
+    .option(`--banks <${values.folder}>`, help.options.banks)
     .addHelpText('after', () =>
       helpAfter(
         io,
@@ -27,7 +27,7 @@ export function addAsk(program: Command, io: Io): void {
           'polewise ask --skill changeover-legs',
           'polewise ask --with-answer',
         ],
-        `Families: ${families}.`,
+        said.families(families),
       ),
     )
     .action(async (options: AskOptions) => {
@@ -36,6 +36,6 @@ export function addAsk(program: Command, io: Io): void {
     });
   // Its help names the families, which nothing else of the command line does.
   program.hook('preSubcommand', async (_, chosen) => {
-    if (chosen === ask) families = (await import('./ask.ts')).familyNames;
+    if (chosen === ask) families = (await import('./ask.ts')).FAMILY_NAMES;
   });
 }

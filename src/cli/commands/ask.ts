@@ -24,7 +24,8 @@ const MOST_TRIES = 60;
 async function fromSkill(io: Io, { banks }: AskOptions, skill: string, seed: string): Promise<Question> {
   const course = await openCourse(io, banks);
   if (!course.skills.has(skill)) {
-    throw new UsageError(`There is no skill ${skill}.`, `Skills: ${[...course.skills.keys()].join(', ')}.`);
+    const { wrong, right } = io.words.course.noSkill;
+    throw new UsageError(wrong(skill), right([...course.skills.keys()]));
   }
   // As begun: the first question of a skill is one that somebody wrote, and here a fresh one is wanted.
   const fixed = course.bank.topics.flatMap(({ questions }) => questions);
@@ -43,13 +44,17 @@ async function fromSkill(io: Io, { banks }: AskOptions, skill: string, seed: str
     only: skill,
   });
   if (next.ok) return next.task.question;
-  throw new UsageError(
-    `No circuit was found for ${skill}.`,
-    `${fixed.length} written questions are in the banks; try another seed.`,
-  );
+  const { wrong, right } = io.words.ask.noCircuit;
+  throw new UsageError(wrong(skill), right(fixed.length));
 }
 
-function fromFamily(family: string, kinds: readonly QuestionKind[], size: number, seed: string): Question {
+function fromFamily(
+  io: Io,
+  family: string,
+  kinds: readonly QuestionKind[],
+  size: number,
+  seed: string,
+): Question {
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
     const child = `${seed}/${attempt}`;
     const made = generate({ seed: child, family, size });
@@ -57,33 +62,29 @@ function fromFamily(family: string, kinds: readonly QuestionKind[], size: number
     const question = proposeQuestion(made.accepted.draft, kinds, randomOf(`${child}/question`));
     if (question) return { ...question, seed: child };
   }
-  throw new UsageError(
-    `The family ${family} made no question of the kind ${kinds.join(' or ')}.`,
-    'Try another kind, size or seed.',
-  );
+  const { wrong, right } = io.words.ask.noQuestion;
+  throw new UsageError(wrong({ family, kinds }), right);
 }
 
-export const familyNames = families.map(({ id }) => id).join(', ');
+export const FAMILY_NAMES: readonly string[] = families.map(({ id }) => id);
 
 /** Prints a fresh question as JSON. */
 export async function printQuestion(options: AskOptions, io: Io): Promise<void> {
+  const { ask: said } = io.words;
   const seed = options.seed ?? io.freshSeed();
-  const size = wholeNumber('--size', options.size, { low: 1, high: 8, example: 3 });
+  const size = wholeNumber(io, '--size', options.size, { low: 1, high: 8, example: 3 });
   const family = options.family ?? 'status-pair';
   if (!families.some(({ id }) => id === family)) {
-    throw new UsageError(`There is no family ${family}.`, `Families: ${familyNames}.`);
+    throw new UsageError(said.noFamily(family), said.families(FAMILY_NAMES));
   }
   const kind = questionKind.safeParse(options.kind);
   if (options.kind !== undefined && !kind.success) {
-    throw new UsageError(
-      `There is no kind of question ${options.kind}.`,
-      `Kinds: ${questionKind.options.join(', ')}.`,
-    );
+    throw new UsageError(said.noKind.wrong(options.kind), said.noKind.right(questionKind.options));
   }
   const kinds = kind.success ? [kind.data] : questionKind.options;
   const question = options.skill
     ? await fromSkill(io, options, options.skill, seed)
-    : fromFamily(family, kinds, size, seed);
+    : fromFamily(io, family, kinds, size, seed);
   const shown = { question, asked: askQuestion(question) };
   io.out(JSON.stringify(options.withAnswer ? { ...shown, answer: rightAnswer(question) } : shown, null, 2));
 }

@@ -4,12 +4,17 @@ import type { Io } from '../io.ts';
 import type { BackupOptions } from './backup.ts';
 
 export function addBackup(program: Command, io: Io): void {
+  const {
+    backup: { help },
+    given,
+    values,
+  } = io.words;
   program
     .command('backup')
-    .summary('copy everything that is kept into one file')
-    .description('Copies the store into one new file, also while the server or a drill is using it.')
-    .argument('<file>', 'the file to make; it must not be there yet')
-    .option('--data <folder>', 'the data folder (default: the one that serve and drill use)')
+    .summary(help.summary)
+    .description(help.description)
+    .argument(`<${values.file}>`, help.file)
+    .option(`--data <${values.folder}>`, given.options.dataOfServeAndDrill)
     .addHelpText(
       'after',
       helpAfter(
@@ -18,7 +23,7 @@ export function addBackup(program: Command, io: Io): void {
           'polewise backup polewise-monday.sqlite',
           'polewise backup /media/stick/polewise.sqlite --data /srv/polewise',
         ],
-        'To put a backup back: stop the server, and copy the file over practice.sqlite in the data folder (docs/backup.md).',
+        help.note,
       ),
     )
     .action(async (file: string, options: BackupOptions) => {

@@ -5,26 +5,22 @@ import type { Running } from '../program.ts';
 
 /** `bank check`, and whatever else is done to banks. */
 export function addBank(program: Command, io: Io, running: Running): void {
-  const bank = program
-    .command('bank')
-    .summary('question banks')
-    .description('What authors of question banks need.');
+  const {
+    bank: { help },
+    values,
+  } = io.words;
+  const bank = program.command('bank').summary(help.summary).description(help.description);
   bank
     .command('check')
-    .summary('tell every mistake')
-    .description(
-      'Reads question banks and tells every mistake: where it is, what is wrong and what would be right.',
-    )
-    .argument(
-      '[path...]',
-      'files and folders, read as one bank (default: the banks that come with the program)',
-    )
+    .summary(help.check.summary)
+    .description(help.check.description)
+    .argument(`[${values.path}...]`, help.check.path)
     .addHelpText(
       'after',
       helpAfter(
         io,
         ['polewise bank check', 'polewise bank check my-banks/ more/interlocks.md'],
-        'Exit code 0 without mistakes, 2 with. docs/writing-a-bank.md says how to write one.',
+        help.check.note,
       ),
     )
     .action(async (paths: string[]) => {

@@ -1,25 +1,21 @@
 import { statSync } from 'node:fs';
 import type { Bank } from '../../../shared/bank.ts';
 import { readBank } from '../../banks/index.ts';
-import { bankFiles, ownBanks, readBanks } from '../course.ts';
+import { bankFiles, noBank, ownBanks, readBanks } from '../course.ts';
 import { type Io, UsageError } from '../io.ts';
 import { problemText } from '../problems.ts';
 
 /** A folder stands for the Markdown files in it. */
-function filesAt(path: string): readonly string[] {
+function filesAt(path: string, io: Io): readonly string[] {
   const isFolder = statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false;
-  return isFolder ? bankFiles(path) : [path];
+  return isFolder ? bankFiles(path, io) : [path];
 }
 
-const counted = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;
-
-function inWords({ topics }: Bank): string {
-  const skills = topics.reduce((sum, { skills }) => sum + skills.length, 0);
-  const questions = topics.reduce((sum, { questions }) => sum + questions.length, 0);
-  return [counted(topics.length, 'topic'), counted(skills, 'skill'), counted(questions, 'question')].join(
-    ', ',
-  );
-}
+const countsOf = ({ topics }: Bank) => ({
+  topics: topics.length,
+  skills: topics.reduce((sum, { skills }) => sum + skills.length, 0),
+  questions: topics.reduce((sum, { questions }) => sum + questions.length, 0),
+});
 
 /**
  * Checks question banks as one bank: every mistake with file, line, column, reason and what would be right.
@@ -28,23 +24,16 @@ function inWords({ topics }: Bank): string {
  * @returns the exit code: 0 no mistake, 2 mistakes
  */
 export async function bankCheck(paths: readonly string[], io: Io): Promise<0 | 2> {
-  if (paths.includes('-'))
-    throw new UsageError(
-      'A bank is a file that is named after its topic, so it can not come from standard input.',
-      'Name files, or folders that hold them.',
-    );
-  const names = (paths.length > 0 ? paths : [ownBanks()]).flatMap(filesAt);
-  if (names.length === 0)
-    throw new UsageError(
-      `There is no bank in the folder ${paths.join(', ')}`,
-      'Banks are Markdown files; docs/writing-a-bank.md says how to write one.',
-    );
+  const { bank: said } = io.words;
+  if (paths.includes('-')) throw new UsageError(said.noStandardInput.wrong, said.noStandardInput.right);
+  const names = (paths.length > 0 ? paths : [ownBanks(io)]).flatMap((path) => filesAt(path, io));
+  if (names.length === 0) throw noBank(io, paths);
   const bank = readBank(await readBanks(io, names), { tryRecipes: true });
   if (bank.ok) {
-    io.out(`${inWords(bank.value)}: no mistakes.`);
+    io.out(said.noMistakes(countsOf(bank.value)));
     return 0;
   }
   for (const problem of bank.problems) io.err(problemText(problem, '', io));
-  io.err(`${counted(bank.problems.length, 'mistake')} in ${counted(names.length, 'file')}.`);
+  io.err(said.mistakes({ mistakes: bank.problems.length, files: names.length }));
   return 2;
 }

@@ -18,30 +18,29 @@ async function fill(folder: string, io: Io): Promise<void> {
   const now = io.now();
   const clock = { at: now };
   const course = await openCourse(io);
-  const told = progressOf(io, 'Making up three weeks of work');
+  const told = progressOf(io, io.words.progress.madeUp);
   const progress = (share: number): void => told(Math.round(share * 100), 100);
   const clockNow = (): number => clock.at;
   await withNewStore(
     io,
     folder,
-    (store) => fillDemo({ desk: { store, course, now: clockNow }, clock, now, progress }),
+    (store) =>
+      fillDemo({ desk: { store, course, now: clockNow }, words: io.words.madeUp, clock, now, progress }),
     { now: clockNow },
   );
 }
 
 /** Makes up a class where there is none yet, and serves it. */
 export async function demo({ data, port, fresh = false, serve: serves }: DemoOptions, io: Io): Promise<void> {
+  const { demo: said } = io.words;
   if (io.environment['DATABASE_URL'])
-    throw new UsageError(
-      'The demo is kept in a folder of its own, and DATABASE_URL names a database.',
-      'Run it with DATABASE_URL empty.',
-    );
+    throw new UsageError(said.notInADatabase.wrong, said.notInADatabase.right);
   // Before half a minute is spent.
-  readPort(port);
+  readPort(port, io);
   const file = storeFile(data);
   if (fresh) for (const end of ['', '-wal', '-shm']) rmSync(file + end, { force: true });
   if (!existsSync(file)) {
-    io.out('Making up a class of fitters at a flour line, with three weeks of work: about half a minute.');
+    io.out(said.makingUp);
     try {
       await fill(data, io);
     } catch (error) {
@@ -51,16 +50,16 @@ export async function demo({ data, port, fresh = false, serve: serves }: DemoOpt
     }
   }
   const [group] = GROUPS;
-  io.out('All people and all their work are made up. They sign in with these names:');
-  io.out(`    tutor          ${TUTOR.signIn}`);
-  io.out(`    administrator  ${ADMINISTRATOR.signIn}`);
-  io.out(
-    `    learners       ${group!.learners
-      .slice(0, 3)
-      .map(({ signIn }) => signIn)
-      .join(', ')}, …`,
-  );
-  io.out(`and all with the password ${DEMO_PASSWORD}`);
+  io.out(said.madeUp);
+  const learners = group!.learners.slice(0, 3).map(({ signIn }) => signIn);
+  const who = [
+    [said.tutor, TUTOR],
+    [said.administrator, ADMINISTRATOR],
+    [said.learners, said.andMore(learners)],
+  ] as const;
+  const width = Math.max(...who.map(([role]) => role.length));
+  for (const [role, names] of who) io.out(`    ${role.padEnd(width)}  ${names}`);
+  io.out(said.password(DEMO_PASSWORD));
   if (!serves) return;
   await serve({ data, port, host: '127.0.0.1', class: true, log: 'warn' }, io);
 }

@@ -5,21 +5,26 @@ import type { Running } from '../program.ts';
 import type { DrawOptions } from './draw.ts';
 
 export function addDraw(program: Command, io: Io, running: Running): void {
+  const {
+    draw: { help },
+    given,
+    values,
+  } = io.words;
   program
     .command('draw')
-    .summary('a circuit as a drawing')
-    .description(
-      'Draws a circuit at rest, or as it stands after acts: as SVG, as PDF, or as text in the terminal.',
-    )
-    .argument('<file>', 'a circuit in the notation or in JSON; - for standard input')
-    .option('-o, --output <file>', 'write to this .svg or .pdf; without it the drawing is shown as text')
-    .option('--do <acts>', 'show the state after these acts')
-    .option('--fault <fault...>', 'what is wrong from the start')
-    .option('--steps', 'one picture for each moment on the way')
-    .option('--sheet <number>', 'only this sheet')
-    .addOption(new Option('--width <width>', 'laid out for').choices(['phone', 'screen', 'a4']))
+    .summary(help.summary)
+    .description(help.description)
+    .argument(`<${values.file}>`, given.arguments.circuit)
+    .option(`-o, --output <${values.file}>`, help.options.output)
+    .option(`--do <${values.acts}>`, help.options.acts)
+    .option(`--fault <${values.fault}...>`, given.options.fault)
+    .option('--steps', help.options.steps)
+    .option(`--sheet <${values.number}>`, help.options.sheet)
     .addOption(
-      new Option('--letters <letters>', 'letter codes of designations')
+      new Option(`--width <${values.width}>`, given.options.width).choices(['phone', 'screen', 'a4']),
+    )
+    .addOption(
+      new Option(`--letters <${values.letters}>`, help.options.letters)
         .choices(['as-written', 'old', 'new'])
         .default('as-written'),
     )

@@ -57,26 +57,27 @@ function picturesFor(
 function tellUncertain({ circuit, scenario }: GivenCircuit, io: Io): void {
   const { outcome } = solve(circuit, scenario).solution;
   if (outcome.kind === 'race' || outcome.kind === 'undecided')
-    io.err(wrapText(`Note: ${outcomeText(outcome)}.`, io.columns, '  '));
+    io.err(wrapText(io.words.draw.uncertain(outcomeText(outcome, io.words)), io.columns, '  '));
 }
 
 /** Draws a circuit; gives the exit code. */
 export async function drawFile(file: string, options: DrawOptions, io: Io): Promise<0 | 2> {
+  const { draw: said } = io.words;
   const sheet =
     options.sheet === undefined
       ? undefined
-      : wholeNumber('--sheet', options.sheet, { low: 1, high: 99, example: 1 });
+      : wholeNumber(io, '--sheet', options.sheet, { low: 1, high: 99, example: 1 });
   const given = await givenCircuit(io, file, options);
   if (!given) return 2;
   const { circuit } = given;
   const sheets = [...new Set(circuit.paths.map((path) => path.sheet))].sort((one, other) => one - other);
   if (sheet !== undefined && !sheets.includes(sheet)) {
-    throw new UsageError(`There is no sheet ${sheet}.`, `Sheets: ${sheets.join(', ')}.`);
+    throw new UsageError(said.noSheet.wrong(sheet), said.noSheet.right(sheets));
   }
   const { output } = options;
   if (isMoved(options)) tellUncertain(given, io);
   if (output === undefined) {
-    checkNoWidth(options.width);
+    checkNoWidth(options.width, io.words);
     const { letters, steps = false, do: note } = options;
     io.out(drawnText(given, { letters, sheet, steps, note, moved: isMoved(options) }, io));
     return 0;
@@ -84,7 +85,7 @@ export async function drawFile(file: string, options: DrawOptions, io: Io): Prom
   const { pictures, paper } = picturesFor(given, { ...options, output }, sheet);
   await writePictures(io, pictures, {
     file: output,
-    title: circuit.title ?? 'Control drawing',
+    title: circuit.title ?? said.untitled,
     paper,
   });
   return 0;

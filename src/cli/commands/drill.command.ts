@@ -4,18 +4,21 @@ import type { Io } from '../io.ts';
 import type { DrillOptions } from './drill.ts';
 
 export function addDrill(program: Command, io: Io): void {
+  const {
+    drill: { help },
+    given,
+    values,
+  } = io.words;
   program
     .command('drill')
-    .summary('practise in the terminal')
-    .description(
-      'Asks question after question on fresh circuits, marks each, says why, and brings each skill back in time.',
-    )
-    .option('--count <number>', 'how many questions', '10')
-    .option('--skill <id>', 'only this skill')
-    .option('--seed <text>', 'the same seed asks the same questions of the same learner')
-    .option('--place', 'find first where to begin, in at most eight questions')
-    .option('--data <folder>', 'where answers are kept (default: the data folder that serve uses)')
-    .option('--banks <folder>', 'question banks to practise from instead of those that come with the program')
+    .summary(help.summary)
+    .description(help.description)
+    .option(`--count <${values.number}>`, help.options.count, '10')
+    .option(`--skill <${values.id}>`, help.options.skill)
+    .option(`--seed <${values.text}>`, help.options.seed)
+    .option('--place', help.options.place)
+    .option(`--data <${values.folder}>`, help.options.data)
+    .option(`--banks <${values.folder}>`, given.options.ownBanks)
     .addHelpText(
       'after',
       helpAfter(
@@ -26,7 +29,7 @@ export function addDrill(program: Command, io: Io): void {
           'polewise drill --skill changeover-legs --seed monday',
           'polewise drill --place',
         ],
-        'At the prompt: an answer, ? for a hint, pass to see the answer, stop to end. Every answer that has been marked is kept, also when you end with Ctrl-C. With DATABASE_URL set answers are kept in that PostgreSQL database.',
+        help.note,
       ),
     )
     .action(async (options: DrillOptions) => {

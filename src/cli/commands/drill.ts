@@ -15,19 +15,16 @@ export interface DrillOptions {
 
 /** Practises in the terminal. */
 export async function drill(options: DrillOptions, io: Io): Promise<void> {
-  const count = wholeNumber('--count', options.count, { low: 1, high: 1000, example: 10 });
+  const count = wholeNumber(io, '--count', options.count, { low: 1, high: 1000, example: 10 });
   const course = await openCourse(io, options.banks);
   if (options.skill !== undefined && !course.skills.has(options.skill)) {
-    throw new UsageError(
-      `There is no skill ${options.skill}.`,
-      `Skills: ${[...course.skills.keys()].join(', ')}.`,
-    );
+    const { wrong, right } = io.words.course.noSkill;
+    throw new UsageError(wrong(options.skill), right([...course.skills.keys()]));
   }
-  if (options.skill !== undefined && options.place)
-    throw new UsageError(
-      '--place finds where to begin among all skills.',
-      'Leave out --skill, or leave out --place.',
-    );
+  if (options.skill !== undefined && options.place) {
+    const { wrong, right } = io.words.drill.placeAndSkill;
+    throw new UsageError(wrong, right);
+  }
   const seed = options.seed ?? io.freshSeed();
   await withNewStore(io, options.data, (store) =>
     runDrill(

@@ -4,17 +4,19 @@ import type { Io } from '../io.ts';
 import type { EraseOptions, ExportOptions, LearnerOptions } from './learner.ts';
 
 export function addLearner(program: Command, io: Io): void {
-  const learner = program
-    .command('learner')
-    .summary('what is kept about somebody')
-    .description('Shows who answers are kept of, gives out everything about one of them, or erases it.');
-  const data = '--data <folder>';
-  const dataText = 'the data folder (default: the one that serve and drill use)';
+  const {
+    learner: { help },
+    given,
+    values,
+  } = io.words;
+  const learner = program.command('learner').summary(help.summary).description(help.description);
+  const data = `--data <${values.folder}>`;
+  const dataText = given.options.dataOfServeAndDrill;
 
   learner
     .command('list')
-    .summary('name everyone of whom something is kept')
-    .description('Names everyone of whom something is kept, and how many answers that is.')
+    .summary(help.list.summary)
+    .description(help.list.description)
     .option(data, dataText)
     .addHelpText('after', helpAfter(io, ['polewise learner list']))
     .action(async (options: LearnerOptions) => {
@@ -24,10 +26,10 @@ export function addLearner(program: Command, io: Io): void {
 
   learner
     .command('export')
-    .summary('give out everything about one learner')
-    .description('Gives out everything that is kept about one learner, as JSON.')
-    .argument('[learner]', 'who; on a machine of your own that is me', 'me')
-    .option('--out <file>', 'a new file to write it to, instead of printing it')
+    .summary(help.export.summary)
+    .description(help.export.description)
+    .argument(`[${values.learner}]`, help.export.learner, 'me')
+    .option(`--out <${values.file}>`, help.export.out)
     .option(data, dataText)
     .addHelpText(
       'after',
@@ -40,10 +42,10 @@ export function addLearner(program: Command, io: Io): void {
 
   learner
     .command('erase')
-    .summary('erase everything about one learner')
-    .description('Erases everything that is kept about one learner, for good. Backups are not touched.')
-    .argument('<learner>', 'who')
-    .option('--yes', 'without asking once more')
+    .summary(help.erase.summary)
+    .description(help.erase.description)
+    .argument(`<${values.learner}>`, help.erase.learner)
+    .option('--yes', help.erase.yes)
     .option(data, dataText)
     .addHelpText('after', helpAfter(io, ['polewise learner erase me']))
     .action(async (name: string, options: EraseOptions) => {

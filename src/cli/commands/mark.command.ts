@@ -5,15 +5,17 @@ import type { Running } from '../program.ts';
 import type { MarkOptions } from './mark.ts';
 
 export function addMark(program: Command, io: Io, running: Running): void {
+  const {
+    mark: { help },
+    values,
+  } = io.words;
   program
     .command('mark')
-    .summary('mark an answer')
-    .description(
-      'Marks an answer to a question: part by part, the wrong idea behind it, and why the right answer is right.',
-    )
-    .argument('<file>', 'a question as `ask` prints it, with or without an answer; - for standard input')
-    .option('--answer <text>', 'the answer as one would type it in the drill')
-    .option('--json', 'print the mark as JSON')
+    .summary(help.summary)
+    .description(help.description)
+    .argument(`<${values.file}>`, help.file)
+    .option(`--answer <${values.text}>`, help.options.answer)
+    .option('--json', help.options.json)
     .addHelpText(
       'after',
       helpAfter(
@@ -22,7 +24,7 @@ export function addMark(program: Command, io: Io, running: Running): void {
           'polewise mark question.json --answer "H1 lit, H2 dark"',
           'polewise ask --seed 7 --with-answer | polewise mark - --json',
         ],
-        "Exit code 0 whether the answer is right or wrong; 2 when the question or the answer can't be read.",
+        help.note,
       ),
     )
     .action(async (file: string, options: MarkOptions) => {

@@ -25,27 +25,29 @@ async function readQuestion(
   io: Io,
   file: string,
 ): Promise<{ question: Question; answer: Answer | undefined }> {
+  const { mark: said } = io.words;
   const text = await readGiven(io, file);
   let value: unknown;
   try {
     value = JSON.parse(text);
   } catch (error) {
-    throw new UsageError(
-      `${file} is no JSON: ${error instanceof Error ? error.message : ''}`,
-      'Give what `polewise ask` prints.',
-    );
+    const why = error instanceof Error ? error.message : '';
+    throw new UsageError(said.noJson({ file, why }), said.wanted);
   }
   const read = given.safeParse(value);
   if (read.success) return { question: read.data.question, answer: read.data.answer };
   const [issue] = read.error.issues;
+  const at = issue?.path.join('.');
+  const why = (issue?.message ?? '').replace(/^Invalid input: /, '');
   throw new UsageError(
-    `${file} is no question: ${issue?.path.join('.') || 'it'}: ${(issue?.message ?? '').replace(/^Invalid input: /, '')}`,
-    'Give what `polewise ask` prints.',
+    at ? said.noQuestion({ file, at, why }) : said.noQuestionAtAll({ file, why }),
+    said.wanted,
   );
 }
 
 /** Marks an answer to a question; gives the exit code. */
 export async function markFile(file: string, options: MarkOptions, io: Io): Promise<0 | 2> {
+  const { mark: said } = io.words;
   const { question, answer } = await readQuestion(io, file);
   const circuit = readCircuitJson(question.circuit);
   const problems = circuit.ok ? checkQuestion(question) : circuit.problems;
@@ -54,15 +56,11 @@ export async function markFile(file: string, options: MarkOptions, io: Io): Prom
     options.answer !== undefined ? readAnswer(question, options.answer) : undefined;
   if (read && !read.ok) return reportProblems(read.problems, '--answer', io);
   const chosen = read?.ok ? read.value : answer;
-  if (!chosen)
-    throw new UsageError(
-      'There is no answer to mark.',
-      'Give one with --answer, or in the file under "answer".',
-    );
+  if (!chosen) throw new UsageError(said.noAnswer.wrong, said.noAnswer.right);
   if (chosen.kind !== question.kind) {
     throw new UsageError(
-      `The answer is for a question of the kind ${chosen.kind}, this is ${question.kind}.`,
-      'Give the answer to this question.',
+      said.anotherKind.wrong({ given: chosen.kind, wanted: question.kind }),
+      said.anotherKind.right,
     );
   }
   const mark = markAnswer(question, chosen);

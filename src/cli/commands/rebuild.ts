@@ -2,7 +2,6 @@ import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Mark } from '../../../shared/question.ts';
 import { markAnswer } from '../../questions/index.ts';
 import type { Store } from '../../store/index.ts';
-import { counted } from '../counted.ts';
 import type { Io } from '../io.ts';
 import { progressOf, withStore } from '../store-place.ts';
 
@@ -24,33 +23,31 @@ function markAgain({ question, answer }: AnswerRecord): Mark | null {
 }
 
 async function check(store: Store, io: Io): Promise<0 | 1> {
-  const faults = await store.check(progressOf(io, 'Looked through'));
-  for (const { learner, message } of faults) io.err(learner === null ? message : `${learner}: ${message}`);
-  io.out(
-    faults.length === 0 ? 'Everything is as it should be.' : `${counted(faults.length, 'fault')} found.`,
-  );
+  const { rebuild: said, progress } = io.words;
+  const faults = await store.check(progressOf(io, progress.lookedThrough));
+  for (const { learner, message: told } of faults)
+    io.err(learner === null ? told : said.faultOf({ learner, told }));
+  io.out(faults.length === 0 ? said.allWell : said.faultsFound(faults.length));
   return faults.length === 0 ? 0 : 1;
 }
 
 async function correctMarks(store: Store, io: Io): Promise<void> {
-  const { marked, changed, left } = await store.correctMarks(markAgain, progressOf(io, 'Marked'));
-  for (const { learner, number, id } of changed)
-    io.out(`${learner}: answer ${number} (${id}) has another mark now; the first one is kept beside it.`);
-  io.out(`${counted(marked, 'answer')} marked again, ${changed.length} otherwise than before.`);
-  if (left > 0) io.out(`${counted(left, 'answer')} could not be read or marked and stayed as before.`);
+  const { rebuild: said, progress } = io.words;
+  const { marked, changed, left } = await store.correctMarks(markAgain, progressOf(io, progress.marked));
+  for (const { learner, number, id } of changed) io.out(said.markedOtherwise({ learner, number, id }));
+  io.out(said.markedAgain({ marked, changed: changed.length }));
+  if (left > 0) io.out(said.leftAsBefore(left));
 }
 
 async function rebuildRecalls(store: Store, io: Io): Promise<void> {
   const learners = await store.learners();
-  const progress = progressOf(io, 'Rebuilt');
+  const progress = progressOf(io, io.words.progress.rebuilt);
   for (const [done, { learner }] of learners.entries()) {
     await store.rebuildRecalls(learner);
     progress(done + 1, learners.length);
   }
   const answers = learners.reduce((sum, { answers }) => sum + answers, 0);
-  io.out(
-    `What is remembered was worked out anew from ${counted(answers, 'answer')} of ${counted(learners.length, 'learner')}.`,
-  );
+  io.out(io.words.rebuild.rebuilt({ answers, learners: learners.length }));
 }
 
 /** Works out anew what follows from the answers, or looks whether all is well; gives the exit code. */

@@ -1,6 +1,9 @@
 /** Who may reach a server that is started with these options, and whether that can be let be. */
 import { isLoopback, type TransportOptions } from '../../server/index.ts';
+import type { CommandWords } from '../../words/commands.ts';
 import { UsageError } from '../io.ts';
+
+type ReachWords = CommandWords['serve']['reach'];
 
 export interface ReachOptions {
   readonly host: string;
@@ -17,51 +20,38 @@ export interface Reach {
   readonly class?: TransportOptions;
 }
 
-function addressIn(text: string): URL {
+function addressIn(text: string, { noAddress }: ReachWords): URL {
   const url = URL.canParse(text) ? new URL(text) : null;
   if (url && /^https?:$/.test(url.protocol) && url.pathname === '/' && !url.search && !url.hash) return url;
-  throw new UsageError(
-    `--address ${text} is not the address of a server.`,
-    'Give it as people open it, without a path: https://practice.example',
-  );
+  throw new UsageError(noAddress.wrong(text), noAddress.right);
 }
 
 /** Without a sign-in, whoever reaches the server is the learner: so others have to be let in on purpose. */
-function soloReach({ host, allowHost = [], behindProxy, plainHttp, address }: ReachOptions): Reach {
+function soloReach(
+  { host, allowHost = [], behindProxy, plainHttp, address }: ReachOptions,
+  said: ReachWords,
+): Reach {
   if (behindProxy || plainHttp || address !== undefined)
-    throw new UsageError(
-      '--behind-proxy, --plain-http and --address are for a server that people sign in to.',
-      'Add --class, or leave them out.',
-    );
+    throw new UsageError(said.onlyForClasses.wrong, said.onlyForClasses.right);
   if (!isLoopback(host) && allowHost.length === 0)
-    throw new UsageError(
-      `With --host ${host} others could reach the server, and nobody has to sign in.`,
-      'Leave it out; or let people sign in with --class; or put something that asks for a sign-in before it, and name it with --allow-host (docs/deploying.md).',
-    );
+    throw new UsageError(said.nobodySignsIn.wrong(host), said.nobodySignsIn.right);
   return { hosts: allowHost };
 }
 
 /** Where people sign in, passwords must not cross a network in the clear unless whoever runs it says so. */
-function classReach({ host, allowHost = [], behindProxy, plainHttp, address }: ReachOptions): Reach {
-  const url = address === undefined ? null : addressIn(address);
+function classReach(
+  { host, allowHost = [], behindProxy, plainHttp, address }: ReachOptions,
+  said: ReachWords,
+): Reach {
+  const url = address === undefined ? null : addressIn(address, said);
   const hosts = url ? [...allowHost, url.hostname] : allowHost;
-  if (behindProxy && plainHttp)
-    throw new UsageError('--behind-proxy and --plain-http contradict each other.', 'Leave one of them out.');
+  if (behindProxy && plainHttp) throw new UsageError(said.proxyAndPlain.wrong, said.proxyAndPlain.right);
   if (!isLoopback(host) && !behindProxy && !plainHttp)
-    throw new UsageError(
-      `With --host ${host} passwords would cross the network in the clear.`,
-      'Put a proxy that speaks https before it and say --behind-proxy; or, in a network whose every device you trust, say --plain-http (docs/deploying.md).',
-    );
+    throw new UsageError(said.passwordsInTheClear.wrong(host), said.passwordsInTheClear.right);
   if (url?.protocol === 'http:' && !isLoopback(url.hostname) && !plainHttp)
-    throw new UsageError(
-      `Links to ${url.origin} would cross the network in the clear.`,
-      'Give the https address; or say --plain-http (docs/deploying.md).',
-    );
+    throw new UsageError(said.linksInTheClear.wrong(url.origin), said.linksInTheClear.right);
   if ((behindProxy || !isLoopback(host)) && hosts.length === 0)
-    throw new UsageError(
-      'Nobody could open it: the server answers only to names that it knows.',
-      'Name the address that people open: --address https://practice.example',
-    );
+    throw new UsageError(said.noName.wrong, said.noName.right);
   return {
     hosts,
     class: {
@@ -73,5 +63,5 @@ function classReach({ host, allowHost = [], behindProxy, plainHttp, address }: R
 }
 
 /** Throws a UsageError where others would get in, or get at passwords, whom nobody let in on purpose. */
-export const reachOf = (options: ReachOptions): Reach =>
-  options.class ? classReach(options) : soloReach(options);
+export const reachOf = (options: ReachOptions, { serve: { reach } }: CommandWords): Reach =>
+  options.class ? classReach(options, reach) : soloReach(options, reach);

@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { createServer, type LogLevel, shownFirstRunKey } from '../../server/index.ts';
 import type { Store, StoreFailure, StorePlace } from '../../store/index.ts';
+import type { CommandWords } from '../../words/commands.ts';
 import { openCourse, ownBanks } from '../course.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
@@ -22,19 +23,20 @@ const PATIENCE = 10_000;
 
 type Server = Awaited<ReturnType<typeof createServer>>;
 
-async function listen(app: Server, host: string, port: number): Promise<string> {
+async function listen(
+  app: Server,
+  host: string,
+  port: number,
+  { serve: said }: CommandWords,
+): Promise<string> {
   try {
     await app.listen({ host, port });
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
-    if (code === 'EADDRINUSE')
-      throw new UsageError(
-        `Port ${port} is taken.`,
-        `Perhaps polewise runs already: open http://localhost:${port}. Otherwise choose another with --port, or 0 for any.`,
-      );
-    if (code === 'EACCES') throw new UsageError(`Port ${port} may not be used.`, 'Choose one above 1023.');
+    if (code === 'EADDRINUSE') throw new UsageError(said.portTaken.wrong(port), said.portTaken.right(port));
+    if (code === 'EACCES') throw new UsageError(said.portForbidden.wrong(port), said.portForbidden.right);
     if (code === 'EADDRNOTAVAIL' || code === 'ENOTFOUND')
-      throw new UsageError(`This machine has no address ${host}.`, 'Leave out --host.');
+      throw new UsageError(said.noSuchHost.wrong(host), said.noSuchHost.right);
     throw error;
   }
   const address = app.server.address();
@@ -52,19 +54,20 @@ async function close(app: Server): Promise<void> {
 async function tellFirstRun({ people }: Store, address: string, io: Io): Promise<void> {
   const key = await shownFirstRunKey(people);
   if (key === null) return;
-  io.out(`There is no administrator yet. Open ${address} and give this key: ${key}`);
-  io.out('Whoever has the key becomes the administrator; it is good for nothing afterwards.');
+  io.out(io.words.serve.firstRun({ address, key }));
+  io.out(io.words.serve.firstRunKey);
 }
 
-export const readPort = (text: string): number =>
-  wholeNumber('--port', text, { low: 0, high: 65_535, example: 8024 });
+export const readPort = (text: string, io: Io): number =>
+  wholeNumber(io, '--port', text, { low: 0, high: 65_535, example: 8024 });
 
 /** Serves until it is stopped. */
 export async function serve(options: ServeOptions, io: Io): Promise<void> {
-  const port = readPort(options.port);
-  const reach = reachOf(options);
+  const { serve: said } = io.words;
+  const port = readPort(options.port, io);
+  const reach = reachOf(options, io.words);
   const { bank } = await openCourse(io, options.banks);
-  const folder = join(dirname(ownBanks()), 'dist', 'web');
+  const folder = join(dirname(ownBanks(io)), 'dist', 'web');
   const use = async (store: Store, place: StorePlace): Promise<void> => {
     const app = await createServer({
       store,
@@ -76,21 +79,18 @@ export async function serve(options: ServeOptions, io: Io): Promise<void> {
     });
     try {
       const stopped = untilStopped();
-      const address = await listen(app, options.host, port);
-      io.out(`Polewise is ready: ${address}`);
-      io.out(
-        place.kind === 'file' ? `Answers are kept in ${place.file}.` : 'Answers are kept in the database.',
-      );
+      const address = await listen(app, options.host, port, io.words);
+      io.out(said.ready(address));
+      io.out(place.kind === 'file' ? said.keptInFile(place.file) : said.keptInDatabase);
       if (reach.class) await tellFirstRun(store, reach.class.address ?? address, io);
-      if (!existsSync(join(folder, 'index.html'))) io.out('The page has not been built: npm run build.');
-      io.out('Stop with Ctrl-C.');
+      if (!existsSync(join(folder, 'index.html'))) io.out(said.noPage);
+      io.out(said.stopWith);
       await stopped;
     } finally {
       await close(app);
     }
-    io.out('Stopped; every answer is kept.');
+    io.out(said.stopped);
   };
-  const onAway = ({ message, detail }: StoreFailure): void =>
-    io.err(`${message} (${detail}) It is waited for; Ctrl-C ends that.`);
+  const onAway = ({ message, detail }: StoreFailure): void => io.err(said.waiting({ told: message, detail }));
   await withNewStore(io, options.data, use, { onAway });
 }

@@ -4,18 +4,41 @@ import type { Io } from '../io.ts';
 import type { Running } from '../program.ts';
 import type { SolveOptions } from './solve.ts';
 
+/** As they are typed. */
+const ACTS = [
+  'press',
+  'release',
+  'turn',
+  'make',
+  'break',
+  'open',
+  'close',
+  'trip',
+  'reset',
+  'on',
+  'off',
+  'hold',
+  'free',
+  'fail',
+  'restore',
+  'wait',
+];
+
 export function addSolve(program: Command, io: Io, running: Running): void {
+  const {
+    solve: { help },
+    given,
+    values,
+  } = io.words;
   program
     .command('solve')
-    .summary('what a circuit does')
-    .description(
-      'Says what a circuit does: every coil, lamp and input after the acts, how it came about, and why.',
-    )
-    .argument('<file>', 'a circuit in the notation or in JSON; - for standard input')
-    .option('--do <acts>', 'what is done, in order')
-    .option('--fault <fault...>', 'what is wrong from the start; may be given several times')
-    .option('--dead', 'start with isolators and breakers open, as drawn')
-    .option('--json', 'print the solution as JSON')
+    .summary(help.summary)
+    .description(help.description)
+    .argument(`<${values.file}>`, given.arguments.circuit)
+    .option(`--do <${values.acts}>`, given.options.acts)
+    .option(`--fault <${values.fault}...>`, help.options.fault)
+    .option('--dead', help.options.dead)
+    .option('--json', help.options.json)
     .addHelpText(
       'after',
       helpAfter(
@@ -25,8 +48,8 @@ export function addSolve(program: Command, io: Io, running: Running): void {
           'polewise solve fan.txt --do "make -B1; wait 5 s; break -B1; hold -K3"',
           'polewise solve fan.txt --fault "-K3:14 broken" --json',
         ],
-        'Acts: press, release, turn, make, break, open, close, trip, reset, on, off, hold, free, fail, restore, wait.',
-        'Exit code 0 for every outcome that is certain, 1 for one that could not be decided; 2 for a mistake in the circuit, the acts or the faults.',
+        help.acts(ACTS),
+        help.exit,
       ),
     )
     .action(async (file: string, options: SolveOptions) => {

@@ -1,7 +1,8 @@
 import type { Circuit } from '../../../shared/circuit.ts';
-import type { Blocker, LoadTrace, Solution, TraceHop } from '../../../shared/solution.ts';
+import type { Happening, LoadTrace, Solution, TraceHop } from '../../../shared/solution.ts';
 import { actInWords } from '../../circuit/index.ts';
 import { solve } from '../../solver/index.ts';
+import type { CommandWords } from '../../words/commands.ts';
 import { givenCircuit } from '../given-circuit.ts';
 import type { Io } from '../io.ts';
 import { outcomeText } from '../outcome-text.ts';
@@ -17,18 +18,21 @@ export interface SolveOptions {
 const hopText = ({ device, enter, leave }: TraceHop): string =>
   `${device}:${enter}${leave ? `-${leave}` : ''}`;
 
-const BECAUSE: Readonly<Record<Blocker['because'], string>> = {
-  rest: 'open at rest',
-  moved: 'open, its device has moved',
-  travelling: 'open on its way',
-  fault: 'open by a fault',
-};
-
-function traceText({ fed, path, stoppedBy }: LoadTrace): string {
+function traceText({ fed, path, stoppedBy }: LoadTrace, { solve: said }: CommandWords): string {
   if (fed) return path.map(hopText).join('  ');
-  if (stoppedBy.length === 0) return 'nothing connects it to a supply';
-  const places = stoppedBy.map(({ because, ...hop }) => `${hopText(hop)} (${BECAUSE[because]})`);
-  return `stopped at ${places.join(' and ')}`;
+  if (stoppedBy.length === 0) return said.nothingConnects;
+  const places = stoppedBy.map(({ because, ...hop }) =>
+    said.openAt({ at: hopText(hop), because: said.because[because] }),
+  );
+  return said.stoppedAt(places);
+}
+
+function happeningText({ what, device, to }: Happening, { solve: said }: CommandWords): string {
+  if (what === 'act') return `> ${to}`;
+  const states: Readonly<Record<string, string>> =
+    what === 'input' ? said.inputs : what === 'lamp' || what === 'load' ? said.loads : said.positions;
+  // A selector's positions are called as whoever drew it calls them.
+  return `  ${said.happened[what]({ device, to: states[to] ?? to })}`;
 }
 
 function table(rows: readonly (readonly string[])[]): string[] {
@@ -46,38 +50,39 @@ function table(rows: readonly (readonly string[])[]): string[] {
 }
 
 function solutionText(circuit: Circuit, solution: Solution, io: Io): string {
+  const { solve: said } = io.words;
   const style: Style = styleFor(io);
   const textOf = (id: string): string => circuit.devices.find(({ name }) => name === id)?.text ?? '';
   const lines: string[] = [];
   const section = (title: string, rows: readonly (readonly string[])[]): void => {
     if (rows.length > 0) lines.push('', style.strong(title), ...table(rows));
   };
-  lines.push(wrapText(`${style.strong('Outcome:')} ${outcomeText(solution.outcome)}.`, io.columns, '  '));
-  const reading = (records: Readonly<Record<string, string>>) =>
-    Object.entries(records).map(([id, state]) => [id, state, textOf(id)]);
+  const outcome = outcomeText(solution.outcome, io.words);
+  lines.push(wrapText(said.outcome({ strong: style.strong, outcome }), io.columns, '  '));
+  const reading = <S extends string>(
+    records: Readonly<Record<string, S>>,
+    states: Readonly<Record<S, string>>,
+  ) => Object.entries(records).map(([id, state]) => [id, states[state], textOf(id)]);
   section(
-    'Coils',
+    said.sections.coils,
     Object.entries(solution.coils).map(([id, coil]) => [
       id,
-      coil.operated ? 'operated' : 'at rest',
-      coil.band === 'between' ? 'between its limits' : coil.energised ? 'energised' : '',
-      `${Number(coil.volts.toPrecision(4))} V`,
+      coil.operated ? said.coil.operated : said.coil.atRest,
+      coil.band === 'between' ? said.coil.between : coil.energised ? said.coil.energised : '',
+      said.coil.volts(Number(coil.volts.toPrecision(4))),
       textOf(id),
     ]),
   );
-  section('Lamps', reading(solution.lamps));
-  section('Other loads', reading(solution.loads));
-  section('Inputs', reading(solution.inputs));
+  section(said.sections.lamps, reading(solution.lamps, said.loads));
+  section(said.sections.loads, reading(solution.loads, said.loads));
+  section(said.sections.inputs, reading(solution.inputs, said.inputs));
   section(
-    'What happened',
-    solution.steps.map(({ ms, what, device, to }) => [
-      `${ms} ms`,
-      what === 'act' ? `> ${to}` : `  ${device} ${what} ${what === to ? '' : to}`.trimEnd(),
-    ]),
+    said.sections.happened,
+    solution.steps.map((step) => [said.milliseconds(step.ms), happeningText(step, io.words)]),
   );
   section(
-    'Why',
-    solution.trace.map((trace) => [trace.load, traceText(trace)]),
+    said.sections.why,
+    solution.trace.map((trace) => [trace.load, traceText(trace, io.words)]),
   );
   return lines.join('\n');
 }

@@ -5,15 +5,22 @@ import type { Running } from '../program.ts';
 import type { TimingOptions } from './timing.ts';
 
 export function addTiming(program: Command, io: Io, running: Running): void {
+  const {
+    timing: { help },
+    given,
+    values,
+  } = io.words;
   program
     .command('timing')
-    .summary('what happens when, as a diagram')
-    .description('Draws what every coil, lamp and input does over time, while acts are done and timers run.')
-    .argument('<file>', 'a circuit in the notation or in JSON; - for standard input')
-    .requiredOption('--do <acts>', 'what is done, in order')
-    .option('--fault <fault...>', 'what is wrong from the start')
-    .option('-o, --output <file>', 'write to this .svg or .pdf; without it the diagram is shown as text')
-    .addOption(new Option('--width <width>', 'laid out for').choices(['phone', 'screen', 'a4']))
+    .summary(help.summary)
+    .description(help.description)
+    .argument(`<${values.file}>`, given.arguments.circuit)
+    .requiredOption(`--do <${values.acts}>`, given.options.acts)
+    .option(`--fault <${values.fault}...>`, given.options.fault)
+    .option(`-o, --output <${values.file}>`, help.options.output)
+    .addOption(
+      new Option(`--width <${values.width}>`, given.options.width).choices(['phone', 'screen', 'a4']),
+    )
     .addHelpText(
       'after',
       helpAfter(io, [

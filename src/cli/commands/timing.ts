@@ -13,18 +13,18 @@ export interface TimingOptions extends ScenarioOptions {
 export async function drawTiming(file: string, options: TimingOptions, io: Io): Promise<0 | 2> {
   const given = await givenCircuit(io, file, options);
   if (!given) return 2;
+  const { timing: said } = io.words;
   const { circuit, scenario } = given;
-  if (scenario.acts.length === 0)
-    throw new UsageError('--do has no acts, so nothing happens.', 'For example --do "wait 5 s".');
+  if (scenario.acts.length === 0) throw new UsageError(said.noActs.wrong, said.noActs.right);
   if (options.output === undefined) {
-    checkNoWidth(options.width);
+    checkNoWidth(options.width, io.words);
     io.out(timingText(circuit, scenario, { columns: io.columns, ascii: asciiOnly(io) }));
     return 0;
   }
   const width = options.width ?? (/\.pdf$/i.test(options.output) ? 'a4' : 'screen');
   await writePictures(io, [timingPicture(circuit, scenario, { width })], {
     file: options.output,
-    title: `Timing: ${circuit.title ?? 'control circuit'}`,
+    title: circuit.title ? said.title(circuit.title) : said.untitled,
     paper: width === 'a4',
   });
   return 0;

@@ -5,7 +5,14 @@ import { markedPaper, overridePaper, paperRows } from '../../server/homework/mar
 import { draftSet, issueSet } from '../../server/homework/sets.ts';
 import { Passwords } from '../../server/index.ts';
 import { HOUR, SETS, wishOf, workOnPaper } from './made-up-homework.ts';
-import { ADMINISTRATOR, GROUPS, type MadeUpGroup, TUTOR } from './made-up-people.ts';
+import {
+  ADMINISTRATOR,
+  GROUPS,
+  type MadeUpGroup,
+  type MadeUpPerson,
+  type MadeUpWords,
+  TUTOR,
+} from './made-up-people.ts';
 import { daysBefore, type Practising, practiseDay, startPractising, WEEKS } from './made-up-practice.ts';
 
 /** Everybody's in the demo, which is reached from this machine only. */
@@ -15,6 +22,8 @@ const TUTORING = (id: string) => ({ id, role: 'tutor', session: null }) as const
 
 export interface Filling {
   readonly desk: Desk;
+  /** The names of people, classes and sets, and what is written. */
+  readonly words: MadeUpWords;
   /** The clock of the store, moved through the three weeks. */
   readonly clock: { at: number };
   readonly now: number;
@@ -29,22 +38,23 @@ function calendar(now: number): (day: number) => number {
 }
 
 async function addGroup(
-  { desk, clock }: Filling,
+  { desk, words, clock }: Filling,
   group: MadeUpGroup,
   tutor: string,
   passwordHash: string,
 ): Promise<{ readonly id: string; readonly members: readonly Practising[] }> {
   const { people } = desk.store;
-  const { id, joiningCode } = await people.classes.make(group.title, group.intake, tutor);
+  const { title, intake } = words.groups[group.id];
+  const { id, joiningCode } = await people.classes.make(title, intake, tutor);
   const members: Practising[] = [];
   for (const learner of group.learners) {
     clock.at += 60_000;
     const made = await people.joining.asNew(joiningCode.replace('-', ''), {
-      name: learner.name,
+      name: words.people[learner.signIn],
       signIn: learner.signIn,
       passwordHash,
     });
-    if (typeof made === 'string') throw new Error(`${learner.name}: ${made}`);
+    if (typeof made === 'string') throw new Error(`${learner.signIn}: ${made}`);
     members.push(startPractising(learner, made.id));
   }
   return { id, members };
@@ -52,7 +62,7 @@ async function addGroup(
 
 /** Issues a set on its day and makes everybody's paper. */
 async function issue(
-  { desk, clock }: Filling,
+  { desk, words, clock }: Filling,
   tutor: string,
   group: string,
   index: number,
@@ -60,7 +70,7 @@ async function issue(
 ): Promise<string> {
   const wanted = SETS[index]!;
   clock.at = dayOf(wanted.opens) + 7 * HOUR;
-  const { set } = await draftSet(desk, TUTORING(tutor), group, wishOf(wanted, 0, dayOf));
+  const { set } = await draftSet(desk, TUTORING(tutor), group, wishOf(wanted, words, dayOf));
   await issueSet(desk, TUTORING(tutor), set.id);
   for (;;) {
     const { made, of } = await prepareSome(desk, TUTORING(tutor), set.id);
@@ -78,7 +88,12 @@ function workDay({ learner, random }: Practising, index: number): number | null 
 }
 
 /** A tutor looks at a low mark of the second set and gives half of it back, with the reason. */
-async function overrideOne({ desk, clock }: Filling, tutor: string, set: string, at: number): Promise<void> {
+async function overrideOne(
+  { desk, words, clock }: Filling,
+  tutor: string,
+  set: string,
+  at: number,
+): Promise<void> {
   clock.at = at;
   const { papers } = await paperRows(desk, TUTORING(tutor), set);
   const paper = papers.find(({ total }) => total !== null && total.earned < total.outOf);
@@ -89,18 +104,19 @@ async function overrideOne({ desk, clock }: Filling, tutor: string, set: string,
   await overridePaper(desk, TUTORING(tutor), paper.id, {
     item,
     earned: 1,
-    reason: 'Explained rightly at the board; the wrong lamp was touched.',
+    reason: words.overrideReason,
   });
 }
 
 export async function fillDemo(filling: Filling): Promise<void> {
-  const { desk, clock, now, progress } = filling;
+  const { desk, words, clock, now, progress } = filling;
   const { people } = desk.store;
   const dayOf = calendar(now);
   clock.at = dayOf(0) + 7 * HOUR;
+  const named = (signIn: MadeUpPerson) => ({ signIn, name: words.people[signIn] });
   const passwordHash = await new Passwords().hash(DEMO_PASSWORD);
-  await people.persons.make({ ...ADMINISTRATOR, role: 'admin', passwordHash });
-  const tutor = await people.persons.make({ ...TUTOR, role: 'tutor', passwordHash });
+  await people.persons.make({ ...named(ADMINISTRATOR), role: 'admin', passwordHash });
+  const tutor = await people.persons.make({ ...named(TUTOR), role: 'tutor', passwordHash });
   if (!tutor) throw new Error('The store has people already.');
   const groups = [];
   for (const group of GROUPS) groups.push(await addGroup(filling, group, tutor.id, passwordHash));

@@ -4,6 +4,7 @@ import type { Random } from '../../generator/index.ts';
 import type { Desk } from '../../server/homework/desk.ts';
 import { askHint, beginPaper, saveAnswers, submitPaper } from '../../server/homework/learner.ts';
 import { madeUpAnswer } from './made-up-answers.ts';
+import type { MadeUpWords } from './made-up-people.ts';
 import type { Practising } from './made-up-practice.ts';
 
 const MINUTE = 60_000;
@@ -11,7 +12,7 @@ export const HOUR = 60 * MINUTE;
 
 /** A set, with the days after the beginning on which it opens and closes. */
 interface MadeUpSet {
-  readonly title: string;
+  readonly id: keyof MadeUpWords['sets'];
   readonly skills: readonly string[];
   readonly items: number;
   readonly opens: number;
@@ -21,7 +22,7 @@ interface MadeUpSet {
 
 export const SETS: readonly MadeUpSet[] = [
   {
-    title: 'Flour line 1: make and break',
+    id: 'contacts',
     skills: ['make-contact', 'break-contact', 'make-or-break'],
     items: 9,
     opens: 1,
@@ -29,7 +30,7 @@ export const SETS: readonly MadeUpSet[] = [
     attempts: 1,
   },
   {
-    title: 'Flour line 2: changeover poles and chains',
+    id: 'changeover',
     skills: ['changeover-legs', 'changeover-sequence', 'chain-of-two', 'poles-on-two-supplies'],
     items: 12,
     opens: 8,
@@ -37,7 +38,7 @@ export const SETS: readonly MadeUpSet[] = [
     attempts: 1,
   },
   {
-    title: 'Flour line 3: seal-in and controller inputs',
+    id: 'sealIn',
     skills: ['seal-in-holds', 'poles-on-two-supplies', 'chain-of-two', 'healthy-relay-states'],
     items: 12,
     opens: 16,
@@ -46,15 +47,15 @@ export const SETS: readonly MadeUpSet[] = [
   },
 ];
 
-export const wishOf = (set: MadeUpSet, from: number, dayOf: (day: number) => number): HomeworkWish => ({
-  title: set.title,
+export const wishOf = (set: MadeUpSet, words: MadeUpWords, dayOf: (day: number) => number): HomeworkWish => ({
+  title: words.sets[set.id],
   topics: [],
   skills: [...set.skills],
   items: set.items,
   level: 'small',
   marksEach: 2,
-  opensAt: dayOf(from + set.opens) + 8 * HOUR,
-  closesAt: dayOf(from + set.closes) + 20 * HOUR,
+  opensAt: dayOf(set.opens) + 8 * HOUR,
+  closesAt: dayOf(set.closes) + 20 * HOUR,
   attempts: set.attempts,
   counts: 'best',
   help: 'hints',

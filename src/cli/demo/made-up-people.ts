@@ -1,7 +1,13 @@
 /** The people of the demo: invented, and named so that nobody takes them for real. */
+import type { CommandWords } from '../../words/commands.ts';
+
+/** What they, their classes and their sets are called. */
+export type MadeUpWords = CommandWords['madeUp'];
+/** By what they sign in with, in whatever language they are named. */
+export type MadeUpPerson = keyof MadeUpWords['people'];
+
 export interface MadeUpLearner {
-  readonly name: string;
-  readonly signIn: string;
+  readonly signIn: MadeUpPerson;
   /** 0 to 1: how far practice gets this learner. */
   readonly talent: number;
   /** The chance that a working day is a day of practice. */
@@ -11,19 +17,17 @@ export interface MadeUpLearner {
 }
 
 export interface MadeUpGroup {
-  readonly title: string;
-  readonly intake: string;
+  readonly id: keyof MadeUpWords['groups'];
   readonly learners: readonly MadeUpLearner[];
 }
 
 const learner = (
-  name: string,
+  signIn: MadeUpPerson,
   talent: number,
   diligence: number,
   leaning: string | null = null,
 ): MadeUpLearner => ({
-  name,
-  signIn: name.toLowerCase().replaceAll(' ', '.'),
+  signIn,
   talent,
   diligence,
   leaning,
@@ -31,34 +35,32 @@ const learner = (
 
 export const GROUPS: readonly MadeUpGroup[] = [
   {
-    title: 'Flour line fitters (made up)',
-    intake: 'Autumn',
+    id: 'first',
     learners: [
-      learner('Ines Sifter', 0.95, 0.95),
-      learner('Tomas Hopper', 0.8, 0.9, 'second-relay-as-drawn'),
-      learner('Petra Bagger', 0.7, 0.8, 'make-for-break'),
-      learner('Olu Conveyor', 0.85, 0.7),
-      learner('Mara Bucket', 0.45, 0.75, 'make-for-break'),
-      learner('Jon Chute', 0.6, 0.35, 'seal-forgotten'),
-      learner('Lea Roller', 0.9, 0.9),
-      learner('Sam Scale', 0.55, 0.85, 'second-relay-as-drawn'),
-      learner('Nia Damper', 0.75, 0.8, 'both-legs-closed'),
-      learner('Ravi Filter', 0.65, 0.6, 'second-relay-as-drawn'),
-      learner('Eva Bolter', 0.8, 0.9, 'common-reference'),
-      learner('Finn Silo', 0.35, 0.2, 'nothing-moves'),
+      learner('ines.sifter', 0.95, 0.95),
+      learner('tomas.hopper', 0.8, 0.9, 'second-relay-as-drawn'),
+      learner('petra.bagger', 0.7, 0.8, 'make-for-break'),
+      learner('olu.conveyor', 0.85, 0.7),
+      learner('mara.bucket', 0.45, 0.75, 'make-for-break'),
+      learner('jon.chute', 0.6, 0.35, 'seal-forgotten'),
+      learner('lea.roller', 0.9, 0.9),
+      learner('sam.scale', 0.55, 0.85, 'second-relay-as-drawn'),
+      learner('nia.damper', 0.75, 0.8, 'both-legs-closed'),
+      learner('ravi.filter', 0.65, 0.6, 'second-relay-as-drawn'),
+      learner('eva.bolter', 0.8, 0.9, 'common-reference'),
+      learner('finn.silo', 0.35, 0.2, 'nothing-moves'),
     ],
   },
   {
-    title: 'Flour line fitters, second year (made up)',
-    intake: 'Spring',
+    id: 'second',
     learners: [
-      learner('Kim Auger', 0.95, 0.6),
-      learner('Ayo Blower', 0.9, 0.7),
-      learner('Dora Magnet', 0.85, 0.5, 'one-supply'),
-      learner('Max Bearing', 0.75, 0.6, 'timers-instant'),
+      learner('kim.auger', 0.95, 0.6),
+      learner('ayo.blower', 0.9, 0.7),
+      learner('dora.magnet', 0.85, 0.5, 'one-supply'),
+      learner('max.bearing', 0.75, 0.6, 'timers-instant'),
     ],
   },
 ];
 
-export const TUTOR = { name: 'Berta Millstone', signIn: 'berta.millstone' } as const;
-export const ADMINISTRATOR = { name: 'Mill office', signIn: 'mill.office' } as const;
+export const TUTOR = 'berta.millstone' satisfies MadeUpPerson;
+export const ADMINISTRATOR = 'mill.office' satisfies MadeUpPerson;

@@ -1,7 +1,7 @@
 /** The drill: question after question in the terminal until the count is reached or the learner stops. */
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Recalls } from '../../memory/index.ts';
-import { type Course, nextTask, summarise, type Task } from '../../practice/index.ts';
+import { type Course, nextTask, summarise } from '../../practice/index.ts';
 import type { Store } from '../../store/index.ts';
 import type { Io } from '../io.ts';
 import { styleFor } from '../style.ts';
@@ -19,24 +19,17 @@ export interface DrillOptions {
   readonly place?: boolean;
 }
 
-const WHY: Readonly<Record<Task['why'], string>> = {
-  due: 'due for review',
-  planned: 'chosen for today',
-  unproven: 'once more, on another circuit',
-  new: 'new',
-  ahead: 'ahead of time',
-};
-
 /** Runs a whole practice. */
 export async function runDrill(options: DrillOptions, io: Io): Promise<void> {
   const { course, store, seed, count, skill } = options;
+  const { drill: said } = io.words;
   const style = styleFor(io);
   let settings = await store.settingsOf(LEARNER);
   const first = (await store.answersOf(LEARNER)).length === 0 && !settings.placement;
   const asks = first && io.interactive && skill === undefined;
   const finds = options.place || (asks ? await wantsPlacing(io) : false);
   if (finds === undefined) {
-    io.out('Nothing was asked yet.');
+    io.out(said.nothingAskedYet);
     return;
   }
   if (finds) settings = await place(options, io);
@@ -60,16 +53,13 @@ export async function runDrill(options: DrillOptions, io: Io): Promise<void> {
       ...(skill ? { only: skill } : {}),
     });
     if (!next.ok) {
-      io.out(
-        next.reason === 'nothing'
-          ? 'Nothing more to practise now.'
-          : `No new circuit was found for ${next.skill}.`,
-      );
+      io.out(next.skill === undefined ? said.nothingMore : said.noCircuit(next.skill));
       break;
     }
     const { task } = next;
     const title = course.skills.get(task.skill)?.title ?? task.skill;
-    const heading = `${style.strong(`Question ${number + 1} of ${count}`)}  ${title} (${WHY[task.why]})`;
+    const about = said.about({ skill: title, why: said.why[task.why] });
+    const heading = `${style.strong(said.questionOf({ number: number + 1, of: count }))}  ${about}`;
     const judged = await put(task, heading, { store, recalls }, io);
     if (!judged) break;
     recalls = new Map([...recalls, [task.skill, judged.recall]]);

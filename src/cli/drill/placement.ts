@@ -9,20 +9,20 @@ import { goesOn, LEARNER, put, stops } from './put.ts';
 
 /** What somebody wants who is here for the first time; undefined when it is to stop. */
 export async function wantsPlacing(io: Io): Promise<boolean | undefined> {
-  io.out(
-    `Where do you want to begin?\n  1  at the beginning\n  2  find where: ${MOST_PLACING} questions at most, each on what tells most`,
-  );
+  const { placing: said } = io.words.drill;
+  io.out(said.whereToBegin({ most: MOST_PLACING }));
   for (;;) {
-    const line = (await io.question(styleFor(io).strong('1 or 2 (Enter: 1)> ')))?.trim();
+    const line = (await io.question(styleFor(io).strong(said.prompt)))?.trim();
     if (line === undefined || stops(line)) return undefined;
     if (line === '' || line === '1') return false;
     if (line === '2') return true;
-    io.out('Type 1 or 2, or stop to end.');
+    io.out(said.oneOrTwo);
   }
 }
 
 /** Asks until it is known where to begin, or the learner has enough, and keeps what was found with the settings. */
 export async function place(options: DrillOptions, io: Io): Promise<Settings> {
+  const { placing: said } = io.words.drill;
   const { course, store, seed } = options;
   const style = styleFor(io);
   const seen = new Set((await store.answersOf(LEARNER)).map(({ circuit }) => circuit));
@@ -43,7 +43,8 @@ export async function place(options: DrillOptions, io: Io): Promise<Settings> {
     });
     if (!made.ok) break;
     const { task } = made;
-    const heading = `${style.strong(`Finding where to begin: question ${answers.length + 1} of ${MOST_PLACING} at most`)}  ${course.skills.get(task.skill)?.title ?? task.skill}`;
+    const which = said.questionOf({ number: answers.length + 1, most: MOST_PLACING });
+    const heading = `${style.strong(which)}  ${course.skills.get(task.skill)?.title ?? task.skill}`;
     const judged = await put(task, heading, { store, recalls }, io);
     if (!judged) break;
     seen.add(task.circuit);
@@ -56,11 +57,11 @@ export async function place(options: DrillOptions, io: Io): Promise<Settings> {
   const at = io.now();
   const placement = { at, known: [...known] };
   const kept = await store.putSettings(LEARNER, changeSettings(before, { placement }, at));
-  if (known.length === 0) io.out('You begin at the beginning.\n');
+  if (known.length === 0) io.out(`${said.atTheBeginning}\n`);
   else {
-    io.out(style.strong(`${known.length} of ${course.graph.skills.length} skills known:`));
+    io.out(style.strong(said.known({ known: known.length, of: course.graph.skills.length })));
     for (const id of known) io.out(`  ${course.skills.get(id)?.title ?? id}`);
-    io.out(`${wrapText('They come back within days, to be shown on a circuit each.', io.columns)}\n`);
+    io.out(`${wrapText(said.theyComeBack, io.columns)}\n`);
   }
   return kept;
 }

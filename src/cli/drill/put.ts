@@ -36,7 +36,7 @@ async function replyTo(task: Task, io: Io): Promise<Reply | undefined> {
     if (line === undefined || stops(line)) return undefined;
     const seconds = (io.now() - shownAt) / 1000;
     if (line === '') {
-      io.out('Type an answer. ? gives a hint, pass shows the answer, stop ends the practice.');
+      io.out(io.words.drill.typeAnAnswer);
       continue;
     }
     if (line === '?') {
@@ -87,6 +87,6 @@ export async function put(
 /** Waits between two questions where somebody sits there; false when the learner stops. */
 export async function goesOn(io: Io): Promise<boolean> {
   if (!io.interactive) return true;
-  const line = await io.question(styleFor(io).quiet('Enter for the next question, stop to end: '));
+  const line = await io.question(styleFor(io).quiet(io.words.drill.enterForNext));
   return line !== undefined && !stops(line);
 }

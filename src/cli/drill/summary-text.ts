@@ -8,30 +8,32 @@ const NAMED = 8;
 
 /** What a practice came to: what went well, what didn't, and what comes back when. */
 export function summaryText(summary: Summary, answered: number, io: Io): string {
+  const { summary: said } = io.words.drill;
   const style = styleFor(io);
-  if (answered === 0) return 'No question was answered. What was kept before is still there.';
+  if (answered === 0) return said.nothingAnswered;
   const { skills, ideas, returns } = summary;
   const well = skills.filter(({ asked, right }) => right === asked);
   const work = skills.filter(({ asked, right }) => right < asked);
-  const row = ({ title, asked, right, held }: (typeof skills)[number]): string =>
-    wrapText(`  ${title}: ${right} of ${asked} right${held ? ', held' : ''}`, io.columns, '    ');
-  const lines = [
-    style.strong(
-      answered === 1 ? '1 question answered and kept.' : `${answered} questions answered and kept.`,
-    ),
-  ];
-  if (well.length > 0) lines.push('', style.strong('Went well'), ...well.map(row));
-  if (work.length > 0) lines.push('', style.strong('Needs work'), ...work.map(row));
+  const row = ({ title, asked, right, held }: (typeof skills)[number]): string => {
+    const skill = { title, right, of: asked };
+    return wrapText(`  ${held ? said.skillHeld(skill) : said.skill(skill)}`, io.columns, '    ');
+  };
+  const lines = [style.strong(said.answered(answered))];
+  if (well.length > 0) lines.push('', style.strong(said.wentWell), ...well.map(row));
+  if (work.length > 0) lines.push('', style.strong(said.needsWork), ...work.map(row));
   if (ideas.length > 0) {
-    lines.push('', style.strong('Ideas to be rid of'));
+    lines.push('', style.strong(said.ideas));
     for (const { idea, advice, times } of ideas) {
-      lines.push(wrapText(`  ${idea}${times > 1 ? ` (${times} times)` : ''} ${advice}`, io.columns, '    '));
+      const told = times > 1 ? said.ideaOften({ idea, advice, times }) : said.idea({ idea, advice });
+      lines.push(wrapText(`  ${told}`, io.columns, '    '));
     }
   }
   const now = io.now();
-  lines.push('', style.strong('Comes back'));
-  for (const { title, due } of returns.slice(0, NAMED)) lines.push(`  ${title}: ${whenInWords(due, now)}`);
+  lines.push('', style.strong(said.comesBack));
+  const whenOf = (due: number): string => whenInWords(due, now, io.words);
+  for (const { title, due } of returns.slice(0, NAMED))
+    lines.push(`  ${said.returns({ title, when: whenOf(due) })}`);
   if (returns.length > NAMED)
-    lines.push(`  and ${returns.length - NAMED} more, the last ${whenInWords(returns.at(-1)!.due, now)}`);
+    lines.push(`  ${said.moreReturn({ count: returns.length - NAMED, last: whenOf(returns.at(-1)!.due) })}`);
   return lines.join('\n');
 }

@@ -7,10 +7,8 @@ import { addPeople } from './people.command.ts';
 
 /** `polewise class`: everything about classes and who is in them, on the store itself. */
 export function addClass(program: Command, io: Io, running: Running): void {
-  const group = program
-    .command('class')
-    .summary('classes and who is in them')
-    .description('Runs classes on the store itself, also while the server is running (docs/classes.md).');
+  const { help } = io.words.class;
+  const group = program.command('class').summary(help.summary).description(help.description);
   addClasses(group, io);
   addPeople(group, io);
   addHanding(group, io, running);

@@ -2,18 +2,23 @@ import type { Command } from 'commander';
 import { helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { CodeOptions, NewOptions } from './classes.ts';
-import { DATA_OPTION, type DataOption } from './options.ts';
+import { type DataOption, dataOption } from './options.ts';
 
 /** Making classes, looking at them, and their codes. */
 export function addClasses(group: Command, io: Io): void {
+  const {
+    class: { help },
+    given,
+    values,
+  } = io.words;
   group
     .command('new')
-    .summary('make a class')
-    .description('Makes a class, with a code by which learners join it.')
-    .argument('<title>', 'what it is called')
-    .option('--intake <name>', 'which group of newcomers it is')
-    .option('--tutor <person>', 'whose class it is: id, name for signing in, or name')
-    .option(...DATA_OPTION)
+    .summary(help.new.summary)
+    .description(help.new.description)
+    .argument(`<${values.title}>`, help.new.title)
+    .option(`--intake <${values.name}>`, help.new.intake)
+    .option(`--tutor <${values.person}>`, help.new.tutor)
+    .option(...dataOption(io.words))
     .addHelpText(
       'after',
       helpAfter(io, ['polewise class new "Flour line" --intake "Autumn 2026" --tutor tilda']),
@@ -25,9 +30,9 @@ export function addClasses(group: Command, io: Io): void {
 
   group
     .command('list')
-    .summary('name all classes')
-    .description('Names all classes, with how many learners each has.')
-    .option(...DATA_OPTION)
+    .summary(help.list.summary)
+    .description(help.list.description)
+    .option(...dataOption(io.words))
     .addHelpText('after', helpAfter(io, ['polewise class list']))
     .action(async (options: DataOption) => {
       const { listClasses } = await import('./classes.ts');
@@ -36,10 +41,10 @@ export function addClasses(group: Command, io: Io): void {
 
   group
     .command('show')
-    .summary('show who is in a class')
-    .description('Shows who is in a class.')
-    .argument('<class>', 'title, words of it, or id')
-    .option(...DATA_OPTION)
+    .summary(help.show.summary)
+    .description(help.show.description)
+    .argument(`<${values.class}>`, given.arguments.classOfPeople)
+    .option(...dataOption(io.words))
     .addHelpText('after', helpAfter(io, ['polewise class show "Flour line"']))
     .action(async (name: string, options: DataOption) => {
       const { showClass } = await import('./classes.ts');
@@ -48,13 +53,13 @@ export function addClasses(group: Command, io: Io): void {
 
   group
     .command('code')
-    .summary('show or change the joining code')
-    .description('Shows the joining code of a class, or changes it.')
-    .argument('<class>', 'title, words of it, or id')
-    .option('--fresh', 'another code; the one so far no longer works')
-    .option('--close', 'nobody may join from now on')
-    .option('--open', 'may be joined again')
-    .option(...DATA_OPTION)
+    .summary(help.code.summary)
+    .description(help.code.description)
+    .argument(`<${values.class}>`, given.arguments.classOfPeople)
+    .option('--fresh', help.code.fresh)
+    .option('--close', help.code.close)
+    .option('--open', help.code.open)
+    .option(...dataOption(io.words))
     .addHelpText(
       'after',
       helpAfter(io, ['polewise class code "Flour line"', 'polewise class code "Flour line" --fresh']),

@@ -3,19 +3,24 @@ import { helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../program.ts';
 import type { RosterOptions, SlipOptions } from './handing.ts';
-import { ADDRESS_OPTION, DATA_OPTION } from './options.ts';
+import { addressOption, dataOption } from './options.ts';
 
 export function addHanding(group: Command, io: Io, running: Running): void {
+  const {
+    class: { help },
+    given,
+    values,
+  } = io.words;
   group
     .command('slips')
-    .summary('write slips to hand out')
-    .description('Writes slips to cut apart and hand out, as a PDF.')
-    .argument('<class>', 'title, words of it, or id')
-    .requiredOption('--out <file>', 'the PDF to write')
-    .option('--links', 'with a name and a link each, for all who have no password yet')
-    .option('--count <number>', 'how many slips with the code')
-    .option(...ADDRESS_OPTION)
-    .option(...DATA_OPTION)
+    .summary(help.slips.summary)
+    .description(help.slips.description)
+    .argument(`<${values.class}>`, given.arguments.classOfPeople)
+    .requiredOption(`--out <${values.file}>`, help.slips.out)
+    .option('--links', help.slips.links)
+    .option(`--count <${values.number}>`, help.slips.count)
+    .option(...addressOption(io.words))
+    .option(...dataOption(io.words))
     .addHelpText(
       'after',
       helpAfter(io, [
@@ -30,17 +35,14 @@ export function addHanding(group: Command, io: Io, running: Running): void {
 
   group
     .command('roster')
-    .summary('take people over, or give them out')
-    .description('Takes people over into a class, or gives them out.')
-    .argument('<class>', 'title, words of it, or id')
-    .option(
-      '--in <path>',
-      'a .csv with the column name, or the folder of a OneRoster 1.1 export; - is standard input',
-    )
-    .option('--source <id>', 'which class of the export, by its sourcedId')
-    .option('--look', 'only say what would come of it')
-    .option('--out <file>', 'a .csv, or a .zip with OneRoster 1.1')
-    .option(...DATA_OPTION)
+    .summary(help.roster.summary)
+    .description(help.roster.description)
+    .argument(`<${values.class}>`, given.arguments.classOfPeople)
+    .option(`--in <${values.path}>`, help.roster.in)
+    .option(`--source <${values.id}>`, help.roster.source)
+    .option('--look', help.roster.look)
+    .option(`--out <${values.file}>`, help.roster.out)
+    .option(...dataOption(io.words))
     .addHelpText(
       'after',
       helpAfter(io, [

@@ -3,7 +3,6 @@ import { join } from 'node:path';
 import type { RosterIn } from '../../../../shared/api-people.ts';
 import { zipFiles } from '../../../homework/index.ts';
 import { oneRosterFiles, rosterCsv, wantedIn } from '../../../server/index.ts';
-import { counted } from '../../counted.ts';
 import { readGiven } from '../../files.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
@@ -26,77 +25,78 @@ export interface RosterOptions extends DataOption {
 }
 
 const WANTED_FILES = ['users.csv', 'classes.csv', 'enrollments.csv'] as const;
-const WANTED = 'Name a .csv file, or the folder with the files of a OneRoster 1.1 export.';
 
 function write(io: Io, file: string, content: string | Uint8Array): void {
   try {
     io.writeFile(file, content);
   } catch (error) {
-    throw new UsageError(
-      `${file} can't be written (${(error as NodeJS.ErrnoException).code ?? String(error)}).`,
-      'Name a file in a folder that is there.',
-    );
+    const why = (error as NodeJS.ErrnoException).code ?? String(error);
+    const { mayNotBeWritten } = io.words.files;
+    throw new UsageError(mayNotBeWritten.wrong({ file, why }), mayNotBeWritten.rightHere);
   }
 }
 
 /** A table, by its ending; otherwise a folder with the files of an export. */
 async function rosterFrom(io: Io, path: string, source: string | undefined): Promise<RosterIn> {
-  if (path === '-' || /\.csv$/i.test(path)) return { format: 'csv', text: await readGiven(io, path, WANTED) };
+  const { wanted } = io.words.class.roster;
+  if (path === '-' || /\.csv$/i.test(path)) return { format: 'csv', text: await readGiven(io, path, wanted) };
   const files: Record<string, string> = {};
-  for (const file of WANTED_FILES) files[file] = await readGiven(io, join(path, file), WANTED);
+  for (const file of WANTED_FILES) files[file] = await readGiven(io, join(path, file), wanted);
   return { format: 'oneroster', files, ...(source === undefined ? {} : { class: source }) };
 }
 
 async function takeRoster(name: string, options: RosterOptions & { in: string }, io: Io): Promise<0 | 2> {
+  const { full, roster: said } = io.words.class;
   const wanted = wantedIn(await rosterFrom(io, options.in, options.source));
   if (!wanted.ok) return reportProblems(wanted.problems, options.in, io);
   await withStore(io, options.data, async (store) => {
-    const { id } = await classNamed(store, name);
+    const { id } = await classNamed(store, name, io.words);
     const manner = { asAdmin: true, look: options.look ?? false };
     const taken = await store.people.joining.byRoster(id, wanted.value, manner);
-    if (taken === null || taken === 'class-full')
-      throw new UsageError('The class would be too full.', 'A class has 1,000 learners at most.');
-    for (const line of taken.lines) io.out(`${line.name}: ${line.manner}, ${line.result}`);
-    for (const why of taken.passedOver) io.out(`Passed over: ${why}`);
-    if (options.look) io.out('Nothing was changed.');
+    if (taken === null || taken === 'class-full') throw new UsageError(full.wrong, full.right);
+    for (const { name: called, manner, result } of taken.lines)
+      io.out(said.line({ name: called, manner: said.manners[manner], result: said.results[result] }));
+    for (const why of taken.passedOver) io.out(said.passedOver(why));
+    if (options.look) io.out(said.nothingChanged);
   });
   return 0;
 }
 
 async function giveRoster(name: string, file: string, data: string | undefined, io: Io): Promise<void> {
   await withStore(io, data, async (store) => {
-    const detail = await classNamed(store, name);
+    const { roster: said } = io.words.class;
+    const detail = await classNamed(store, name, io.words);
     if (/\.csv$/i.test(file)) write(io, file, rosterCsv(detail));
     else if (/\.zip$/i.test(file)) write(io, file, zipFiles(oneRosterFiles(detail)));
-    else
-      throw new UsageError(
-        `${file}: neither .csv nor .zip.`,
-        'A .csv is one table; a .zip has the files of OneRoster 1.1.',
-      );
-    io.out(`${counted(detail.members.length, 'person')} in ${file}.`.replace('persons', 'people'));
+    else throw new UsageError(said.neitherCsvNorZip.wrong(file), said.neitherCsvNorZip.right);
+    io.out(said.given({ count: detail.members.length, file }));
   });
 }
 
 /** Writes slips to cut apart and hand out. */
 export async function writeSlips(name: string, options: SlipOptions, io: Io): Promise<void> {
-  if (!/\.pdf$/i.test(options.out))
-    throw new UsageError(`${options.out} is no name of a PDF.`, 'Name it such as slips.pdf.');
+  const { slips: said } = io.words.class;
+  const { noPdf } = io.words.files;
+  if (!/\.pdf$/i.test(options.out)) throw new UsageError(noPdf.wrong(options.out), noPdf.right('slips.pdf'));
   await withStore(io, options.data, async (store) => {
-    const detail = await classNamed(store, name);
+    const detail = await classNamed(store, name, io.words);
     const made: { name: string | null; link: string | null }[] = [];
     if (options.links)
       for (const one of detail.members.filter(
         ({ manner, hasPassword }) => manner === 'learner' && !hasPassword,
       ))
-        made.push({ name: one.name, link: linkText(options, await store.people.links.make(one.id)) });
+        made.push({
+          name: one.name,
+          link: linkText(options, await store.people.links.make(one.id), io.words),
+        });
     else {
       const count = options.count
-        ? wholeNumber('--count', options.count, { low: 1, high: 400, example: 12 })
+        ? wholeNumber(io, '--count', options.count, { low: 1, high: 400, example: 12 })
         : detail.learners || 12;
       for (let at = 0; at < count; at++) made.push({ name: null, link: null });
     }
     if (made.length === 0)
-      throw new UsageError('Everybody in the class has a password.', 'polewise class link makes one link.');
+      throw new UsageError(said.everybodyHasAPassword.wrong, said.everybodyHasAPassword.right);
     const { joiningSlipsPdf } = await import('../../../homework/print/index.ts');
     const pdf = await joiningSlipsPdf({
       className: detail.title,
@@ -106,15 +106,16 @@ export async function writeSlips(name: string, options: SlipOptions, io: Io): Pr
       made: new Date(io.now()),
     });
     write(io, options.out, pdf);
-    io.out(`${counted(made.length, 'slip')} in ${options.out}.`);
+    io.out(said.written({ count: made.length, file: options.out }));
   });
 }
 
 /** Takes people over into a class, or gives them out; gives the exit code. */
 export async function handRoster(name: string, options: RosterOptions, io: Io): Promise<0 | 2> {
+  const { eitherInOrOut } = io.words.class.roster;
   const { in: from, out } = options;
   if ((from === undefined) === (out === undefined))
-    throw new UsageError('Say either --in or --out.', 'polewise class roster --help has examples.');
+    throw new UsageError(eitherInOrOut.wrong, eitherInOrOut.right);
   if (from !== undefined) return takeRoster(name, { ...options, in: from }, io);
   await giveRoster(name, out!, options.data, io);
   return 0;

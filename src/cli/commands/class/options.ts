@@ -1,3 +1,5 @@
+import type { CommandWords } from '../../../words/commands.ts';
+
 export interface DataOption {
   readonly data?: string;
 }
@@ -5,10 +7,15 @@ export interface AddressOption {
   readonly address: string;
 }
 
-export const DATA_OPTION = ['--data <folder>', 'the data folder (default: the one that serve uses)'] as const;
+type Flags = readonly [flags: string, told: string];
 
-export const ADDRESS_OPTION = [
-  '--address <url>',
-  'the address that people open, for links',
+export const dataOption = ({ given, values }: CommandWords): Flags => [
+  `--data <${values.folder}>`,
+  given.options.dataOfServe,
+];
+
+export const addressOption = ({ given, values }: CommandWords): readonly [...Flags, standard: string] => [
+  `--address <${values.url}>`,
+  given.options.addressForLinks,
   'http://localhost:8024',
-] as const;
+];

@@ -1,20 +1,25 @@
 import type { Command } from 'commander';
 import { helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
-import { ADDRESS_OPTION, type AddressOption, DATA_OPTION, type DataOption } from './options.ts';
+import { type AddressOption, addressOption, type DataOption, dataOption } from './options.ts';
 import type { AddOptions, TutorOptions } from './people.ts';
 
 /** Learners by name, tutors, and links for whoever has to get in. */
 export function addPeople(group: Command, io: Io): void {
+  const {
+    class: { help },
+    given,
+    values,
+  } = io.words;
   group
     .command('add')
-    .summary('make learners, with a link for each')
-    .description('Makes learners in a class, each with a link that lets in once, within seven days.')
-    .argument('<class>', 'title, words of it, or id')
-    .argument('[names...]', 'what they are called')
-    .option('--from <file>', 'a file with a name on each line; - reads standard input')
-    .option(...ADDRESS_OPTION)
-    .option(...DATA_OPTION)
+    .summary(help.add.summary)
+    .description(help.add.description)
+    .argument(`<${values.class}>`, given.arguments.classOfPeople)
+    .argument(`[${values.names}...]`, help.add.names)
+    .option(`--from <${values.file}>`, help.add.from)
+    .option(...addressOption(io.words))
+    .option(...dataOption(io.words))
     .addHelpText('after', helpAfter(io, ['polewise class add "Flour line" "Mika F." "Ann O."']))
     .action(async (name: string, names: readonly string[], options: AddOptions) => {
       const { addLearners } = await import('./people.ts');
@@ -23,18 +28,14 @@ export function addPeople(group: Command, io: Io): void {
 
   group
     .command('link')
-    .summary('make a link that lets somebody in')
-    .description('Makes a link that lets somebody in once; password and sessions so far end when it is used.')
-    .argument('<person>', 'id, name for signing in, or name')
-    .option(...ADDRESS_OPTION)
-    .option(...DATA_OPTION)
+    .summary(help.link.summary)
+    .description(help.link.description)
+    .argument(`<${values.person}>`, given.arguments.person)
+    .option(...addressOption(io.words))
+    .option(...dataOption(io.words))
     .addHelpText(
       'after',
-      helpAfter(
-        io,
-        ['polewise class link ada --address https://practice.example'],
-        'Also the way back in for an administrator who has forgotten the password.',
-      ),
+      helpAfter(io, ['polewise class link ada --address https://practice.example'], help.link.note),
     )
     .action(async (name: string, options: DataOption & AddressOption) => {
       const { makeLink } = await import('./people.ts');
@@ -43,13 +44,13 @@ export function addPeople(group: Command, io: Io): void {
 
   group
     .command('tutor')
-    .summary('make somebody tutor of a class')
-    .description('Makes somebody tutor of a class.')
-    .argument('<class>', 'title, words of it, or id')
-    .argument('[person]', 'who: id, name for signing in, or name')
-    .option('--new <name>', 'somebody who isn’t there yet, with a link to hand over')
-    .option(...ADDRESS_OPTION)
-    .option(...DATA_OPTION)
+    .summary(help.tutor.summary)
+    .description(help.tutor.description)
+    .argument(`<${values.class}>`, given.arguments.classOfPeople)
+    .argument(`[${values.person}]`, help.tutor.person)
+    .option(`--new <${values.name}>`, help.tutor.new)
+    .option(...addressOption(io.words))
+    .option(...dataOption(io.words))
     .addHelpText(
       'after',
       helpAfter(io, [

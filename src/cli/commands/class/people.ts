@@ -1,5 +1,6 @@
 import { MOST_ADDED } from '../../../../shared/api-people.ts';
-import { beginsFormula, NO_FORMULA, newName } from '../../../../shared/new-names.ts';
+import { beginsFormula, newName } from '../../../../shared/new-names.ts';
+import type { CommandWords } from '../../../words/commands.ts';
 import { readGiven } from '../../files.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { withStore } from '../../store-place.ts';
@@ -14,13 +15,10 @@ export interface TutorOptions extends DataOption, AddressOption {
   readonly new?: string;
 }
 
-const nameIn = (given: string): string => {
+const nameIn = (given: string, { name: said }: CommandWords['class']): string => {
   const read = newName.safeParse(given);
   if (read.success) return read.data;
-  throw new UsageError(
-    `${given} can't be a name.`,
-    beginsFormula(given, true) ? `A name ${NO_FORMULA}.` : 'One line, 1 to 80 letters.',
-  );
+  throw new UsageError(said.wrong(given), beginsFormula(given, true) ? said.formula : said.right);
 };
 
 /** The names given, and those in a file, one on each line. */
@@ -29,11 +27,12 @@ async function namesIn(
   given: readonly string[],
   file: string | undefined,
 ): Promise<readonly string[]> {
+  const { class: said } = io.words;
   const lines = file === undefined ? [] : (await readGiven(io, file)).split(/\r?\n/);
-  const names = [...given, ...lines.filter((text) => text.trim() !== '')].map(nameIn);
-  if (names.length === 0) throw new UsageError('Nobody is named.', 'Name learners, or a file with --from.');
+  const names = [...given, ...lines.filter((text) => text.trim() !== '')].map((name) => nameIn(name, said));
+  if (names.length === 0) throw new UsageError(said.nobodyNamed.wrong, said.nobodyNamed.right);
   if (names.length > MOST_ADDED)
-    throw new UsageError(`These are ${names.length} names.`, `At most ${MOST_ADDED} go at once.`);
+    throw new UsageError(said.tooManyNames.wrong(names.length), said.tooManyNames.right(MOST_ADDED));
   return names;
 }
 
@@ -45,18 +44,20 @@ export const addLearners = (
   io: Io,
 ): Promise<void> =>
   withStore(io, options.data, async (store) => {
-    const { id } = await classNamed(store, name);
+    const { class: said } = io.words;
+    const { id } = await classNamed(store, name, io.words);
     const added = await store.people.joining.byNames(id, await namesIn(io, names, options.from));
-    if (added === null || typeof added === 'string')
-      throw new UsageError('The class would be too full.', 'A class has 1,000 learners at most.');
-    for (const { person, link } of added) io.out(`${person.name}: ${linkText(options, link)}`);
+    if (added === null || typeof added === 'string') throw new UsageError(said.full.wrong, said.full.right);
+    for (const { person, link } of added)
+      io.out(said.linkOf({ name: person.name, link: linkText(options, link, io.words) }));
   });
 
 /** Makes a link that lets somebody in once. */
 export const makeLink = (name: string, options: DataOption & AddressOption, io: Io): Promise<void> =>
   withStore(io, options.data, async (store) => {
-    const { id, name: called } = await personNamed(store, name);
-    io.out(`${called}: ${linkText(options, await store.people.links.make(id))}`);
+    const { id, name: called } = await personNamed(store, name, io.words);
+    const link = linkText(options, await store.people.links.make(id), io.words);
+    io.out(io.words.class.linkOf({ name: called, link }));
   });
 
 /** Makes somebody tutor of a class, who is there or new. */
@@ -67,21 +68,20 @@ export const makeTutor = (
   io: Io,
 ): Promise<void> =>
   withStore(io, options.data, async (store) => {
+    const { class: said } = io.words;
     const { persons, classes, links } = store.people;
     if ((who === undefined) === (options.new === undefined))
-      throw new UsageError(
-        'Name either somebody who is there, or somebody new with --new.',
-        'polewise class tutor --help has examples.',
-      );
-    const { id, title } = await classNamed(store, of);
+      throw new UsageError(said.eitherThereOrNew.wrong, said.eitherThereOrNew.right);
+    const { id, title } = await classNamed(store, of, io.words);
     if (options.new !== undefined) {
-      const person = (await persons.make({ name: nameIn(options.new), role: 'tutor' }))!;
+      const person = (await persons.make({ name: nameIn(options.new, said), role: 'tutor' }))!;
       await classes.addTutor(id, person.id);
-      io.out(`${person.name}: ${linkText(options, await links.make(person.id))}`);
+      const link = linkText(options, await links.make(person.id), io.words);
+      io.out(said.linkOf({ name: person.name, link }));
       return;
     }
-    const person = await personNamed(store, who!);
+    const person = await personNamed(store, who!, io.words);
     if (person.role === 'learner') await persons.changeRole(person.id, 'tutor');
     await classes.addTutor(id, person.id);
-    io.out(`${person.name} is tutor of ${title}.`);
+    io.out(said.isTutor({ name: person.name, title }));
   });

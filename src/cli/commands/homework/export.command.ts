@@ -5,17 +5,18 @@ import type { ExportOptions } from './export.ts';
 import { withStoreOptions } from './store-options.ts';
 
 export function addExport(homework: Command, io: Io): void {
+  const { given, values } = io.words;
+  const help = io.words.homeworkReport.help.export;
   withStoreOptions(
     homework
       .command('export')
-      .summary('marks, statements or a package as a file')
-      .description(
-        'Writes the marks as a table (.csv), as xAPI statements (.json), or the sample paper as a QTI package (.zip).',
-      )
-      .argument('<set>', 'the set, by its title, words of it, or id')
-      .argument('<file>', 'its name says what it is: marks.csv, statements.json, package.zip')
-      .addOption(new Option('--qti <version>', 'of a package').choices(['3.0', '2.2']).default('3.0'))
-      .option('--base <address>', 'where this installation is found, for statements'),
+      .summary(help.summary)
+      .description(help.description)
+      .argument(`<${values.set}>`, given.arguments.set)
+      .argument(`<${values.file}>`, help.file)
+      .addOption(new Option(`--qti <${values.version}>`, help.qti).choices(['3.0', '2.2']).default('3.0'))
+      .option(`--base <${values.address}>`, help.base),
+    io.words,
   )
     .addHelpText(
       'after',
@@ -26,7 +27,7 @@ export function addExport(homework: Command, io: Io): void {
           'polewise homework export "Week 40" statements.json --base https://drawings.example',
           'polewise homework export "Week 40" package.zip --qti 2.2',
         ],
-        'docs/interchange.md says what is in them.',
+        help.note,
       ),
     )
     .action(async (name: string, file: string, options: ExportOptions) => {

@@ -1,27 +1,19 @@
 /** Classes and sets in a store, by what somebody calls them. */
 import type { ClassSummary } from '../../../../shared/people.ts';
 import type { KeptSet, Store } from '../../../store/index.ts';
-import { type Kind, theOne } from '../../named.ts';
+import type { CommandWords } from '../../../words/commands.ts';
+import { theOne } from '../../named.ts';
 
-const CLASS: Kind = {
-  none: 'There is no class',
-  many: 'classes',
-  inPart: true,
-  otherwise: 'polewise class new makes one.',
-};
-const SET: Kind = {
-  none: 'There is no set',
-  many: 'sets',
-  inPart: true,
-  otherwise: 'polewise homework new makes one.',
-};
-
-export async function findClass({ people }: Store, text: string): Promise<ClassSummary> {
+export async function findClass({ people }: Store, text: string, words: CommandWords): Promise<ClassSummary> {
   const all = (await people.classes.list(null)).map((one) => ({ id: one.id, called: one.title, one }));
-  return theOne(all, text, CLASS).one;
+  return theOne(all, text, 'class', words).one;
 }
 
-export async function findSet({ people, homework }: Store, text: string): Promise<KeptSet> {
+export async function findSet(
+  { people, homework }: Store,
+  text: string,
+  words: CommandWords,
+): Promise<KeptSet> {
   const direct = await homework.set(text);
   if (direct) return direct;
   const classes = await people.classes.list(null);
@@ -30,6 +22,7 @@ export async function findSet({ people, homework }: Store, text: string): Promis
   return theOne(
     all.map((one) => ({ id: one.set.id, called: one.set.title, of: titles.get(one.class), one })),
     text,
-    SET,
+    'set',
+    words,
   ).one;
 }

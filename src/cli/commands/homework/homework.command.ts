@@ -13,12 +13,8 @@ import { addSample } from './sample.command.ts';
 
 /** `homework`: everything a tutor does with sets, on the store directly. */
 export function addHomework(program: Command, io: Io, running: Running): void {
-  const homework = program
-    .command('homework')
-    .summary('sets of homework, papers, marks and reports')
-    .description(
-      'Makes and runs homework for a class, on the store directly: whoever may read the data folder may use it.',
-    );
+  const { help } = io.words.homework;
+  const homework = program.command('homework').summary(help.summary).description(help.description);
   addNew(homework, io, running);
   addSample(homework, io);
   addIssue(homework, io, running);

@@ -5,14 +5,15 @@ import type { Running } from '../../program.ts';
 import { type StoreOptions, withStoreOptions } from './store-options.ts';
 
 export function addIssue(homework: Command, io: Io, running: Running): void {
+  const { given, values } = io.words;
+  const help = io.words.homework.help.issue;
   withStoreOptions(
     homework
       .command('issue')
-      .summary('issue a set to its class')
-      .description(
-        'Issues a set and makes a paper for every learner. Whoever joins later gets one on beginning. Twice is once, so it can be stopped and run again.',
-      )
-      .argument('<set>', 'the set, by its title, words of it, or id'),
+      .summary(help.summary)
+      .description(help.description)
+      .argument(`<${values.set}>`, given.arguments.set),
+    io.words,
   )
     .addHelpText('after', helpAfter(io, ['polewise homework issue "Week 40"']))
     .action(async (name: string, options: StoreOptions) => {

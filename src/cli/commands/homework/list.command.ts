@@ -4,12 +4,15 @@ import type { Io } from '../../io.ts';
 import { type StoreOptions, withStoreOptions } from './store-options.ts';
 
 export function addList(homework: Command, io: Io): void {
+  const { given, values } = io.words;
+  const help = io.words.homework.help.list;
   withStoreOptions(
     homework
       .command('list')
-      .summary('list the sets of a class')
-      .description('Lists the sets of a class, the newest first.')
-      .argument('<class>', 'the class, by its title, words of it, or id'),
+      .summary(help.summary)
+      .description(help.description)
+      .argument(`<${values.class}>`, given.arguments.class),
+    io.words,
   )
     .addHelpText('after', helpAfter(io, ['polewise homework list "Autumn fitters"']))
     .action(async (name: string, options: StoreOptions) => {

@@ -6,17 +6,18 @@ import type { MarksOptions } from './mark.ts';
 import { withStoreOptions } from './store-options.ts';
 
 export function addMarks(homework: Command, io: Io, running: Running): void {
+  const { given, values } = io.words;
+  const help = io.words.homeworkPapers.help.mark;
   withStoreOptions(
     homework
       .command('mark')
-      .summary('type in the marks of papers that were written on paper')
-      .description(
-        'Takes marks by the code of the paper: one line in the command, a file of lines, or typed one after another.',
-      )
-      .argument('<set>', 'the set, by its title, words of it, or id')
-      .argument('[code]', 'the code on the paper')
-      .argument('[marks...]', 'a mark for each item in order; - for one that was left out')
-      .option('--from <file>', 'lines of code and marks; - reads standard input'),
+      .summary(help.summary)
+      .description(help.description)
+      .argument(`<${values.set}>`, given.arguments.set)
+      .argument(`[${values.code}]`, help.code)
+      .argument(`[${values.marks}...]`, help.marks)
+      .option(`--from <${values.file}>`, help.from),
+    io.words,
   )
     .addHelpText(
       'after',
@@ -27,7 +28,7 @@ export function addMarks(homework: Command, io: Io, running: Running): void {
           'polewise homework mark "Week 40" --from marks.txt',
           'polewise homework mark "Week 40"',
         ],
-        'Marks typed again stand beside the earlier ones, and the latest hold.',
+        help.note,
       ),
     )
     .action(async (name: string, code: string | undefined, marks: string[], options: MarksOptions) => {

@@ -6,36 +6,41 @@ import type { NewOptions } from './new.ts';
 import { withStoreOptions } from './store-options.ts';
 
 export function addNew(homework: Command, io: Io, running: Running): void {
+  const { given, values } = io.words;
+  const help = io.words.homework.help.new;
   withStoreOptions(
     homework
       .command('new')
-      .summary('draft a set')
-      .description('Makes a draft: what is asked, how often, and when it is open.')
-      .argument('<class>', 'the class, by its title, words of it, or id')
-      .requiredOption('--title <text>', 'what learners see it called')
-      .option('--topic <id...>', 'every skill of this topic; may be given several times')
-      .option('--skill <id...>', 'this skill; may be given several times')
-      .option('--items <number>', 'how many items a paper has', '10')
+      .summary(help.summary)
+      .description(help.description)
+      .argument(`<${values.class}>`, given.arguments.class)
+      .requiredOption(`--title <${values.text}>`, help.options.title)
+      .option(`--topic <${values.id}...>`, help.options.topic)
+      .option(`--skill <${values.id}...>`, help.options.skill)
+      .option(`--items <${values.number}>`, help.options.items, '10')
       .addOption(
-        new Option('--level <level>', 'how large the circuits are')
+        new Option(`--level <${values.level}>`, help.options.level)
           .choices(['small', 'middle', 'large'])
           .default('middle'),
       )
-      .option('--marks <number>', 'marks for each item', '1')
-      .option('--opens <time>', 'when it opens: now, +2d, "2026-03-02 08:00"', 'now')
-      .option('--closes <time>', 'when it closes: +7d after it opens, "2026-03-09 18:00"', '+7d')
-      .option('--attempts <number>', 'how often each learner may try', '1')
+      .option(`--marks <${values.number}>`, help.options.marks, '1')
+      .option(`--opens <${values.time}>`, help.options.opens, 'now')
+      .option(`--closes <${values.time}>`, help.options.closes, '+7d')
+      .option(`--attempts <${values.number}>`, help.options.attempts, '1')
       .addOption(
-        new Option('--counts <which>', 'which attempt counts').choices(['best', 'last']).default('best'),
+        new Option(`--counts <${values.which}>`, help.options.counts)
+          .choices(['best', 'last'])
+          .default('best'),
       )
-      .option('--hints', 'let learners ask for hints')
+      .option('--hints', help.options.hints)
       .addOption(
-        new Option('--review <when>', 'when learners may look through the marked paper')
+        new Option(`--review <${values.when}>`, help.options.review)
           .choices(['after-submitting', 'after-closing', 'never'])
           .default('after-closing'),
       )
-      .option('--supervised', 'somebody watches the class at work; evidence says so')
-      .option('--issue', 'issue it at once'),
+      .option('--supervised', help.options.supervised)
+      .option('--issue', help.options.issue),
+    io.words,
   )
     .addHelpText(
       'after',
@@ -45,7 +50,7 @@ export function addNew(homework: Command, io: Io, running: Running): void {
           'polewise homework new "Autumn fitters" --title "Week 40" --topic changeover-pole',
           'polewise homework new "Autumn fitters" --title "Week 41" --skill seal-in-holds --items 12 \\\n--opens "2026-10-05 08:00" --closes "2026-10-09 18:00" --review after-submitting --issue',
         ],
-        'Times are in the time zone of this machine.',
+        help.note,
       ),
     )
     .action(async (className: string, options: NewOptions) => {

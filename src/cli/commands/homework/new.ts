@@ -1,12 +1,12 @@
 import { type HomeworkWish, homeworkWish } from '../../../../shared/homework-views.ts';
 import type { Desk } from '../../../server/homework/desk.ts';
 import { draftSet } from '../../../server/homework/sets.ts';
-import { counted } from '../../counted.ts';
+import type { CommandWords } from '../../../words/commands.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
 import { findClass } from './find.ts';
 import { issueAndPrepare } from './issue.ts';
-import { momentIn, momentText } from './moments.ts';
+import { momentIn } from './moments.ts';
 import type { StoreOptions } from './store-options.ts';
 import { AT_THE_TERMINAL, withDesk } from './with-desk.ts';
 
@@ -27,21 +27,23 @@ export interface NewOptions extends StoreOptions {
   readonly issue?: boolean;
 }
 
-function wishIn(options: NewOptions, now: number): HomeworkWish {
+function wishIn(options: NewOptions, io: Io): HomeworkWish {
+  const { homework: said } = io.words;
+  const now = io.now();
   const { title, topic = [], skill = [], level, counts, review, hints = false, supervised = false } = options;
   if (topic.length + skill.length === 0)
-    throw new UsageError('Nothing is asked.', 'Name what it is about with --topic or --skill.');
-  const opensAt = momentIn('--opens', options.opens, now);
+    throw new UsageError(said.nothingAsked.wrong, said.nothingAsked.right);
+  const opensAt = momentIn(io.words, '--opens', options.opens, now);
   const wish = homeworkWish.safeParse({
     title,
     topics: topic,
     skills: skill,
-    items: wholeNumber('--items', options.items, { low: 1, high: 60, example: 10 }),
+    items: wholeNumber(io, '--items', options.items, { low: 1, high: 60, example: 10 }),
     level,
-    marksEach: wholeNumber('--marks', options.marks, { low: 1, high: 100, example: 2 }),
+    marksEach: wholeNumber(io, '--marks', options.marks, { low: 1, high: 100, example: 2 }),
     opensAt,
-    closesAt: momentIn('--closes', options.closes, opensAt),
-    attempts: wholeNumber('--attempts', options.attempts, { low: 1, high: 10, example: 2 }),
+    closesAt: momentIn(io.words, '--closes', options.closes, opensAt),
+    attempts: wholeNumber(io, '--attempts', options.attempts, { low: 1, high: 10, example: 2 }),
     counts,
     help: hints ? 'hints' : 'none',
     review,
@@ -50,42 +52,47 @@ function wishIn(options: NewOptions, now: number): HomeworkWish {
   if (wish.success) return wish.data;
   const [issue] = wish.error.issues;
   throw new UsageError(
-    `The set can't be like this. At ${issue?.path.join('.')}: ${issue?.message}.`,
-    'polewise homework new --help says what can be given.',
+    said.notLikeThis.wrong({ at: String(issue?.path.join('.')), why: String(issue?.message) }),
+    said.notLikeThis.right,
   );
 }
 
 /** Throws when a topic or a skill isn't in the banks, and names those that are. */
-function checkNames({ course }: Desk, { topics, skills }: HomeworkWish): void {
+function checkNames(
+  { course }: Desk,
+  { topics, skills }: HomeworkWish,
+  { course: said }: CommandWords,
+): void {
   const known = course.bank.topics;
   const topic = topics.find((id) => !known.some((each) => each.id === id));
   if (topic !== undefined)
     throw new UsageError(
-      `There is no topic ${topic}.`,
-      `There are:\n${known.map(({ id, title }) => `    ${id}  ${title}`).join('\n')}`,
+      said.noTopic(topic),
+      `${said.thereAre}\n${known.map(({ id, title }) => `    ${id}  ${title}`).join('\n')}`,
     );
   const skill = skills.find((id) => !course.skills.has(id));
   if (skill !== undefined)
     throw new UsageError(
-      `There is no skill ${skill}.`,
-      `There are:\n${[...course.skills].map(([id, { title }]) => `    ${id}  ${title}`).join('\n')}`,
+      said.noSkill.wrong(skill),
+      `${said.thereAre}\n${[...course.skills].map(([id, { title }]) => `    ${id}  ${title}`).join('\n')}`,
     );
 }
 
 /** Makes a draft, and issues it where that is wanted at once; gives the exit code. */
 export async function draft(className: string, options: NewOptions, io: Io): Promise<number> {
-  const wish = wishIn(options, io.now());
+  const wish = wishIn(options, io);
   return withDesk(io, options, async (desk) => {
-    const found = await findClass(desk.store, className);
-    checkNames(desk, wish);
+    const found = await findClass(desk.store, className, io.words);
+    checkNames(desk, wish, io.words);
     const { set } = await draftSet(desk, AT_THE_TERMINAL, found.id, wish);
     const skills = [...new Set(set.places.map(({ skill }) => skill))];
-    io.out(`${set.title}: ${counted(set.places.length, 'item')} on ${skills.join(', ')}.`);
-    io.out(`Open from ${momentText(set.opensAt)} until ${momentText(set.closesAt)}.`);
+    const { homework: said, moments } = io.words;
+    io.out(said.itemsOn({ title: set.title, count: set.places.length, skills }));
+    io.out(said.openFrom({ opens: moments.moment(set.opensAt), closes: moments.moment(set.closesAt) }));
     if (options.issue) return issueAndPrepare(io, desk, set.id, options);
-    io.out('It is a draft; nobody else sees it yet.');
-    io.out(`    polewise homework sample ${set.id}    shows a paper as a learner would get one`);
-    io.out(`    polewise homework issue ${set.id}     issues it`);
+    io.out(said.isADraft);
+    io.out(`    polewise homework sample ${set.id}    ${said.next.sample}`);
+    io.out(`    polewise homework issue ${set.id}     ${said.next.issue}`);
     return 0;
   });
 }

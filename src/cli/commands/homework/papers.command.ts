@@ -6,24 +6,21 @@ import type { PapersOptions } from './papers.ts';
 import { withStoreOptions } from './store-options.ts';
 
 export function addPapers(homework: Command, io: Io, running: Running): void {
+  const { given, values } = io.words;
+  const help = io.words.homeworkPapers.help.papers;
   withStoreOptions(
     homework
       .command('papers')
-      .summary('make papers, and print them')
-      .description(
-        'Makes the papers that are missing, and writes all of them as one PDF to print, and the answer key as another.',
-      )
-      .argument('<set>', 'the set, by its title, words of it, or id')
-      .option('--out <file>', 'where the papers go, such as papers.pdf')
-      .option('--key <file>', 'where the answers go, such as key.pdf'),
+      .summary(help.summary)
+      .description(help.description)
+      .argument(`<${values.set}>`, given.arguments.set)
+      .option(`--out <${values.file}>`, help.out)
+      .option(`--key <${values.file}>`, help.key),
+    io.words,
   )
     .addHelpText(
       'after',
-      helpAfter(
-        io,
-        ['polewise homework papers "Week 40" --out papers.pdf --key key.pdf'],
-        'Each paper has a name and a code; marks are typed in by the code with polewise homework mark.',
-      ),
+      helpAfter(io, ['polewise homework papers "Week 40" --out papers.pdf --key key.pdf'], help.note),
     )
     .action(async (name: string, options: PapersOptions) => {
       const { makePapers } = await import('./papers.ts');

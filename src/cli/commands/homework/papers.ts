@@ -5,7 +5,7 @@ import { progressBar } from '../../progress-bar.ts';
 import { INTERRUPTED } from '../../until-stopped.ts';
 import { findSet } from './find.ts';
 import { ownZone } from './moments.ts';
-import { partlyMade, prepareAll } from './prepare-all.ts';
+import { prepareAll } from './prepare-all.ts';
 import type { StoreOptions } from './store-options.ts';
 import { AT_THE_TERMINAL, withDesk } from './with-desk.ts';
 import { writeNamed } from './write-file.ts';
@@ -18,19 +18,20 @@ export interface PapersOptions extends StoreOptions {
 /** Makes the papers that are missing, and prints them where files are named; gives the exit code. */
 export const makePapers = (name: string, options: PapersOptions, io: Io): Promise<number> =>
   withDesk(io, options, async (desk) => {
+    const { files, homeworkPapers: said, progress } = io.words;
     const { out, key } = options;
     for (const file of [out, key])
       if (file !== undefined && !/\.pdf$/i.test(file))
-        throw new UsageError(`${file} is no name of a PDF.`, 'Name it such as papers.pdf.');
-    const { set } = await findSet(desk.store, name);
+        throw new UsageError(files.noPdf.wrong(file), files.noPdf.right('papers.pdf'));
+    const { set } = await findSet(desk.store, name, io.words);
     const prepared = await prepareAll(io, desk, set.id, options);
     if (prepared.made < prepared.of) {
-      io.out(`Stopped; ${partlyMade(prepared)}. Run it again for the others.`);
+      io.out(said.stopped(prepared));
       return INTERRUPTED;
     }
-    if (out === undefined && key === undefined) io.out(`All ${prepared.of} papers are made.`);
-    const drawn = progressBar(io, 'Papers drawn');
-    const answered = progressBar(io, 'Answers written');
+    if (out === undefined && key === undefined) io.out(said.allMade(prepared.of));
+    const drawn = progressBar(io, progress.papersDrawn);
+    const answered = progressBar(io, progress.answersWritten);
     try {
       if (out !== undefined) {
         const pdf = await buffer(await papersFile(desk, AT_THE_TERMINAL, set.id, ownZone(), drawn.show));

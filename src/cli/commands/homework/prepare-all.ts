@@ -1,6 +1,5 @@
 import type { Desk } from '../../../server/homework/desk.ts';
 import { prepareSome } from '../../../server/homework/make-papers.ts';
-import { counted } from '../../counted.ts';
 import type { Io } from '../../io.ts';
 import { progressBar } from '../../progress-bar.ts';
 import type { StoreOptions } from './store-options.ts';
@@ -26,15 +25,12 @@ export interface Prepared {
   readonly of: number;
 }
 
-/** How many are made when somebody has stopped it before all were. */
-export const partlyMade = ({ made, of }: Prepared): string => `${made} of ${counted(of, 'paper')} are made`;
-
 /**
  * Makes all papers that are missing, or as many as are made when it is stopped. Many are made by two programs at once,
  * for a paper takes a processor and hardly anything else: that no circuit is given twice is the store's to see to.
  */
 export async function prepareAll(io: Io, desk: Desk, set: string, options: StoreOptions): Promise<Prepared> {
-  const bar = progressBar(io, 'Papers made');
+  const bar = progressBar(io, io.words.progress.papersMade);
   let endHelp: (() => void) | undefined;
   let stopped = false;
   const release = io.whenStopped?.(() => {

@@ -1,11 +1,15 @@
 /** A class's report as it is read in a terminal. */
 import type { SetReport } from '../../../../shared/homework-views.ts';
-import { counted } from '../../counted.ts';
+import type { CommandWords } from '../../../words/commands.ts';
 import type { Io } from '../../io.ts';
 import { styleFor, wrapText } from '../../style.ts';
 
-const percent = (share: number | null): string => (share === null ? '-' : `${Math.round(share * 100)} %`);
-const figure = (value: number | null): string => (value === null ? '-' : value.toFixed(2));
+type Said = CommandWords['homeworkReport'];
+
+const percent = (share: number | null, said: Said): string =>
+  share === null ? said.none : said.percent(Math.round(share * 100));
+const figure = (value: number | null, said: Said): string =>
+  value === null ? said.none : said.figure(value);
 
 /** Rows with their columns under one another; numbers to the right, the first column to the left. */
 function table(rows: readonly (readonly string[])[]): string[] {
@@ -20,64 +24,74 @@ function table(rows: readonly (readonly string[])[]): string[] {
 
 type Concern = SetReport['report']['lookAfter'][number]['concerns'][number];
 
-function concernText(concern: Concern): string {
+function concernText(concern: Concern, said: Said): string {
   switch (concern.kind) {
     case 'nothing-handed-in':
-      return 'nothing handed in';
+      return said.concerns.nothingHandedIn;
     case 'half-left-out':
-      return `${concern.answered} of ${concern.items} answered`;
+      return said.concerns.answered({ answered: concern.answered, of: concern.items });
     case 'low-marks':
-      return `${percent(concern.share)} of the marks`;
+      return said.concerns.ofTheMarks(percent(concern.share, said));
     case 'firm-idea':
-      return `${concern.times} times: ${concern.idea}`;
+      return said.concerns.idea(concern);
   }
 }
 
-export function reportText({ set, people, report }: SetReport, io: Pick<Io, 'colour' | 'columns'>): string {
+export function reportText(
+  { set, people, report }: SetReport,
+  io: Pick<Io, 'colour' | 'columns' | 'words'>,
+): string {
+  const { homeworkReport: said } = io.words;
   const style = styleFor(io);
   const names = new Map(people.map(({ id, name }) => [id, name]));
   const wrapped = (text: string): string => wrapText(`  ${text}`, io.columns, '    ');
+  const { statistics } = said;
   const { rows, skills, ideas, places, lookAfter } = report;
   return [
     style.strong(set.title),
-    `${report.handedIn} of ${counted(report.learners, 'learner')} handed in.`,
+    said.handedIn(report),
     '',
-    style.strong('Learners'),
+    style.strong(said.learners),
     ...table([
-      ['', 'marks', 'share', ...skills.map(({ skill }) => skill)],
+      ['', said.columns.marks, said.columns.share, ...skills.map(({ skill }) => skill)],
       ...rows.map(({ learner, total, shares }) => [
         names.get(learner) ?? learner,
-        total ? `${total.earned} of ${total.outOf}` : '-',
-        percent(total?.share ?? null),
-        ...shares.map(percent),
+        total ? said.total(total) : said.none,
+        percent(total?.share ?? null, said),
+        ...shares.map((share) => percent(share, said)),
       ]),
-      ['All', '', '', ...skills.map(({ share }) => percent(share))],
+      [said.all, '', '', ...skills.map(({ share }) => percent(share, said))],
     ]),
     '',
-    style.strong('Wrong ideas, the commonest first'),
-    ...(ideas.length === 0 ? ['  None showed.'] : []),
+    style.strong(said.ideas),
+    ...(ideas.length === 0 ? [`  ${said.noIdeas}`] : []),
     ...ideas.flatMap(({ idea, advice, times, learners }) => [
-      wrapped(`${style.note(idea)} ${counted(learners.length, 'learner')}, ${counted(times, 'answer')}.`),
+      wrapped(said.idea({ idea: style.note(idea), learners: learners.length, times })),
       wrapped(advice),
     ]),
     '',
-    style.strong('Places'),
+    style.strong(said.places),
     ...table([
-      ['', 'facility', 'discrimination', 'upper-lower', 'left out'],
+      ['', statistics.facility, statistics.discrimination, statistics.upperLower, statistics.leftOut],
       ...places.map(({ place, skill, facility, discrimination, upperLower, leftOut }) => [
-        `${place} ${skill}`,
-        figure(facility),
-        figure(discrimination),
-        figure(upperLower),
+        said.place({ place, skill }),
+        figure(facility, said),
+        figure(discrimination, said),
+        figure(upperLower, said),
         String(leftOut),
       ]),
     ]),
-    `Cronbach's alpha ${figure(report.alpha)}. With fewer than some 30 learners these figures say little.`,
+    said.alpha(figure(report.alpha, said)),
     '',
-    style.strong('To look after'),
-    ...(lookAfter.length === 0 ? ['  Nobody.'] : []),
+    style.strong(said.toLookAfter),
+    ...(lookAfter.length === 0 ? [`  ${said.nobody}`] : []),
     ...lookAfter.map(({ learner, concerns }) =>
-      wrapped(`${names.get(learner) ?? learner}: ${concerns.map(concernText).join('; ')}`),
+      wrapped(
+        said.lookAfter({
+          name: names.get(learner) ?? learner,
+          concerns: concerns.map((concern) => concernText(concern, said)),
+        }),
+      ),
     ),
   ].join('\n');
 }

@@ -5,15 +5,16 @@ import type { ReportOptions } from './report.ts';
 import { withStoreOptions } from './store-options.ts';
 
 export function addReport(homework: Command, io: Io): void {
+  const { given, values } = io.words;
+  const help = io.words.homeworkReport.help.report;
   withStoreOptions(
     homework
       .command('report')
-      .summary('what a set says of its class')
-      .description(
-        'Marks what was handed in, and tells skills by learners, wrong ideas, what each place told, and whom to look after.',
-      )
-      .argument('<set>', 'the set, by its title, words of it, or id')
-      .option('--json', 'the whole report as JSON, with the drawings on which wrong ideas showed'),
+      .summary(help.summary)
+      .description(help.description)
+      .argument(`<${values.set}>`, given.arguments.set)
+      .option('--json', help.json),
+    io.words,
   )
     .addHelpText('after', helpAfter(io, ['polewise homework report "Week 40"']))
     .action(async (name: string, options: ReportOptions) => {

@@ -14,7 +14,7 @@ export interface ReportOptions extends StoreOptions {
 
 /** The report when everything that was handed in is marked. */
 async function wholeReport(io: Io, desk: Desk, set: string): Promise<SetReport> {
-  const bar = progressBar(io, 'Papers marked');
+  const bar = progressBar(io, io.words.progress.papersMarked);
   try {
     for (let most = 0; ; ) {
       const report = await setReport(desk, AT_THE_TERMINAL, set);
@@ -30,7 +30,7 @@ async function wholeReport(io: Io, desk: Desk, set: string): Promise<SetReport> 
 /** Marks what was handed in, and prints what the set says of its class. */
 export const printReport = (name: string, options: ReportOptions, io: Io): Promise<void> =>
   withDesk(io, options, async (desk) => {
-    const { set } = await findSet(desk.store, name);
+    const { set } = await findSet(desk.store, name, io.words);
     const report = await wholeReport(io, desk, set.id);
     io.out(options.json ? JSON.stringify(report, null, 2) : reportText(report, io));
   });

@@ -5,13 +5,16 @@ import type { SampleOptions } from './sample.ts';
 import { withStoreOptions } from './store-options.ts';
 
 export function addSample(homework: Command, io: Io): void {
+  const { given, values } = io.words;
+  const help = io.words.homework.help.sample;
   withStoreOptions(
     homework
       .command('sample')
-      .summary('show a paper as a learner would get one')
-      .description('Prints a paper of the set that nobody gets, with the right answers.')
-      .argument('<set>', 'the set, by its title, words of it, or id')
-      .option('--number <number>', 'another number gives another paper', '1'),
+      .summary(help.summary)
+      .description(help.description)
+      .argument(`<${values.set}>`, given.arguments.set)
+      .option(`--number <${values.number}>`, help.number, '1'),
+    io.words,
   )
     .addHelpText('after', helpAfter(io, ['polewise homework sample "Week 40" --number 2 | less']))
     .action(async (name: string, options: SampleOptions) => {

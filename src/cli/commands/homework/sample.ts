@@ -14,16 +14,17 @@ export interface SampleOptions extends StoreOptions {
 /** Prints a paper that nobody gets, with the right answers. */
 export const printSample = (name: string, options: SampleOptions, io: Io): Promise<void> =>
   withDesk(io, options, async (desk) => {
-    const number = wholeNumber('--number', options.number, { low: 1, high: 1000, example: 2 });
-    const { set } = await findSet(desk.store, name);
+    const { homework: said } = io.words;
+    const number = wholeNumber(io, '--number', options.number, { low: 1, high: 1000, example: 2 });
+    const { set } = await findSet(desk.store, name, io.words);
     const { items } = await sampleOf(desk, AT_THE_TERMINAL, set.id, number);
     const style = styleFor(io);
     for (const { place, item, question, mark } of items) {
-      io.out(style.strong(`${place}. ${item.skill}, of ${item.marks}`));
+      io.out(style.strong(said.sampleItem({ place, skill: item.skill, marks: item.marks })));
       io.out('');
       io.out(questionText(question.circuit, question.asked, io));
       io.out('');
-      for (const { item: asked, right } of mark.parts) io.out(`  ${asked}: ${right}`);
+      for (const { item: asked, right } of mark.parts) io.out(`  ${said.rightAnswer({ asked, right })}`);
       for (const { text } of mark.explanation) io.out(style.quiet(wrapText(`  ${text}`, io.columns, '    ')));
       io.out('');
     }

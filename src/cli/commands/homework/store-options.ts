@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import type { CommandWords } from '../../../words/commands.ts';
 
 export interface StoreOptions {
   readonly data?: string;
@@ -6,7 +7,7 @@ export interface StoreOptions {
 }
 
 /** The options that say where everything is. */
-export const withStoreOptions = (command: Command): Command =>
+export const withStoreOptions = (command: Command, { given, values }: CommandWords): Command =>
   command
-    .option('--data <folder>', 'the data folder (default: the one that serve uses)')
-    .option('--banks <folder>', 'question banks instead of those that come with the program');
+    .option(`--data <${values.folder}>`, given.options.dataOfServe)
+    .option(`--banks <${values.folder}>`, given.options.banks);

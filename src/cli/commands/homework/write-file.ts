@@ -2,14 +2,12 @@ import { type Io, UsageError } from '../../io.ts';
 
 /** Writes a file that was named in the command. */
 export function writeNamed(io: Io, file: string, content: string | Uint8Array): void {
+  const { files } = io.words;
   try {
     io.writeFile(file, content);
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    throw new UsageError(
-      `${file} can't be written (${code ?? String(error)}).`,
-      'Give a path in a folder that is there and that you may write to.',
-    );
+    const why = (error as NodeJS.ErrnoException).code ?? String(error);
+    throw new UsageError(files.mayNotBeWritten.wrong({ file, why }), files.mayNotBeWritten.right);
   }
-  io.out(`Written: ${file}`);
+  io.out(files.written(file));
 }

@@ -1,0 +1,15 @@
+export const timing = {
+  help: {
+    summary: 'what happens when, as a diagram',
+    description: 'Draws what every coil, lamp and input does over time, while acts are done and timers run.',
+    options: {
+      output: 'write to this .svg or .pdf; without it the diagram is shown as text',
+    },
+  },
+  noActs: {
+    wrong: '--do has no acts, so nothing happens.',
+    right: 'For example --do "wait 5 s".',
+  },
+  title: (circuit: string) => `Timing: ${circuit}`,
+  untitled: 'Timing: control circuit',
+};
