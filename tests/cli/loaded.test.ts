@@ -29,7 +29,12 @@ describe('what is loaded', () => {
       expect(printed).toContain('polewise');
       expect(packages).toEqual(['commander']);
       expect(modules).toContain('src/cli/program.ts');
-      expect(modules.filter((name) => !name.startsWith('src/cli/'))).toEqual(['shared/question-kinds.ts']);
+      const others = modules.filter((name) => !/^src\/(?:cli|words)\//.test(name));
+      expect(others).toEqual(['shared/question-kinds.ts']);
+      // One language, and of that what commands say.
+      const spoken = modules.filter((name) => name.startsWith('src/words/en/'));
+      expect(spoken).toContain('src/words/en/commands/index.ts');
+      expect(spoken.filter((name) => name.startsWith('src/words/en/page/'))).toEqual([]);
       // Of the commands, what they do stands beside it.
       const doing = modules.filter(
         (name) =>
@@ -44,7 +49,7 @@ describe('what is loaded', () => {
     expect(printed).toContain('Outcome: steady.');
     expect(modules).toContain('src/solver/solve.ts');
     expect(packages).toEqual(['commander', 'zod']);
-    expect(floors(modules).sort()).toEqual(['shared', 'src/circuit', 'src/cli', 'src/solver']);
+    expect(floors(modules).sort()).toEqual(['shared', 'src/circuit', 'src/cli', 'src/solver', 'src/words']);
     expect(modules.filter((name) => name.startsWith('shared/'))).toEqual([
       'shared/circuit.ts',
       'shared/question-kinds.ts',
