@@ -12,7 +12,7 @@ import { Strip } from './strip.tsx';
 import { set, spoken, words } from './words.ts';
 
 const later = {
-  homework: spoken(['homework', 'sets'], () =>
+  homework: spoken(['homework'], () =>
     import('./screens/homework/homework.tsx').then(({ Homework }) => Homework),
   ),
   lessons: spoken(['lessons'], () => import('./screens/lessons/lessons.tsx').then(({ Lessons }) => Lessons)),

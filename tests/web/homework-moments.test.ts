@@ -2,6 +2,7 @@
  * Times of a homework set where the clocks change: in Europe/Berlin summer time ends on the last Sunday of October and
  * begins on the last of March, both at 01:00 UTC (Directive 2000/84/EC).
  */
+import './support/words.ts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   clockNote,

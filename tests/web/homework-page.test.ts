@@ -1,5 +1,6 @@
 /** What the homework screens work out without a browser: answers in part, questions as sent, addresses, times, marks typed. */
 import 'fake-indexeddb/auto';
+import './support/words.ts';
 import { describe, expect, it } from 'vitest';
 import type { LearnerSet } from '../../shared/homework-views.ts';
 import type { Answer, Question } from '../../shared/question.ts';
@@ -9,13 +10,14 @@ import { answeredOf, answerSoFar, chosenOf } from '../../src/web/screens/homewor
 import { KeptHomework } from '../../src/web/screens/homework/kept/database.ts';
 import { Outbox } from '../../src/web/screens/homework/kept/outbox.ts';
 import { savingText } from '../../src/web/screens/homework/learner/keeping.tsx';
-import { fieldText, leftText, momentOf, usualTimes } from '../../src/web/screens/homework/moments.ts';
+import { fieldText, leftOf, momentOf, usualTimes } from '../../src/web/screens/homework/moments.ts';
 import { openText } from '../../src/web/screens/homework/tell-open.ts';
 import { freshDraft, wishOf } from '../../src/web/screens/homework/tutor/draft.ts';
 import { marksTyped } from '../../src/web/screens/homework/tutor/marks-typed.ts';
 import { byPerson } from '../../src/web/screens/homework/tutor/refreshers-by-person.ts';
 import { addressOf, type Where, whereOf } from '../../src/web/screens/homework/where.ts';
 import { touchableOf } from '../../src/web/screens/practise/on-drawing.ts';
+import { words } from '../../src/web/words.ts';
 import { everyKind } from '../browser/support/every-kind.ts';
 
 const questions = [...everyKind()].map(([name, { question }]) => [name, question] as const);
@@ -113,6 +115,7 @@ describe('times', () => {
 
   it('that are left are never said to be more than they are', () => {
     const MINUTE = 60_000;
+    const leftText = (milliseconds: number): string => words('homework').common.left(leftOf(milliseconds));
     expect(leftText(0)).toBe('none');
     expect(leftText(MINUTE - 1)).toBe('less than a minute');
     expect(leftText(MINUTE)).toBe('1 minute');

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import './support/words.ts';
 import { describe, expect, it } from 'vitest';
 import type { PaperRow } from '../../shared/homework-views.ts';
 import { CODE_BYTES, codeInGroups, codeOf, readCode } from '../../src/homework/index.ts';

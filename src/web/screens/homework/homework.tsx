@@ -1,11 +1,11 @@
 import '../../styles/homework.css';
 import '../../styles/reports.css';
-import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { wordsOf } from '../../api.ts';
 import { learnerOf, me, roleOf } from '../../me.ts';
 import { Loaded, type ScreenProps } from '../../parts/loaded.tsx';
 import type { Ground } from '../../start.ts';
+import { spoken, words } from '../../words.ts';
 import type { Outbox } from './kept/outbox.ts';
 import { outboxOf } from './kept/own-outbox.ts';
 import { MyHomework } from './learner/my-homework.tsx';
@@ -14,8 +14,9 @@ import { Review } from './learner/review.tsx';
 import { type Where, whereOf } from './where.ts';
 
 /** What tutors see is fetched when one of them comes. */
-const forTutors = (): Promise<FunctionComponent<ScreenProps>> =>
-  import('./tutor/tutor.tsx').then(({ TutorHomework }) => TutorHomework);
+const forTutors = spoken(['sets'], () =>
+  import('./tutor/tutor.tsx').then(({ TutorHomework }) => TutorHomework),
+);
 
 type LearnersPlace = Extract<Where, { at: 'mine' | 'paper' | 'review' }>;
 
@@ -34,7 +35,7 @@ function LearnerHomework({ ground, where }: { ground: Ground; where: LearnersPla
     };
   }, [person]);
   if (failure) return <p role="alert">{failure}</p>;
-  if (outbox?.person !== person) return <p role="status">Fetching…</p>;
+  if (outbox?.person !== person) return <p role="status">{words('homework').common.fetching}</p>;
   switch (where.at) {
     case 'mine':
       return <MyHomework outbox={outbox} />;

@@ -1,41 +1,27 @@
-/** Moments in words, where the reader is: always with the weekday, because that is how people keep a date. */
+/** Moments where the reader is: what is left until one, and fields in which one is typed. */
+
+import { clocksChange } from '../../../words/clocks.ts';
+import type { Left } from '../../../words/en/page/homework/common.ts';
+import { words } from '../../words.ts';
 
 const HOUR = 3_600_000;
 const MINUTE = 60_000;
 const DAY = 24 * HOUR;
 
-/** Whether the clocks are put forward or back on that day, where the reader is. */
-export function clocksChange(at: number): boolean {
-  const date = new Date(at);
-  const midnight = (days: number): Date =>
-    new Date(date.getFullYear(), date.getMonth(), date.getDate() + days);
-  return midnight(0).getTimezoneOffset() !== midnight(1).getTimezoneOffset();
+/** What is left until a moment, in the largest unit of which there are two, down to minutes. Never more than there is. */
+export function leftOf(milliseconds: number): Left {
+  const whole = (unit: 'days' | 'hours' | 'minutes', of: number): Left => ({
+    unit,
+    count: Math.floor(milliseconds / of),
+  });
+  if (milliseconds >= 2 * DAY) return whole('days', DAY);
+  if (milliseconds >= 2 * HOUR) return whole('hours', HOUR);
+  if (milliseconds >= MINUTE) return whole('minutes', MINUTE);
+  return { unit: milliseconds > 0 ? 'less-than-a-minute' : 'none' };
 }
 
-/** `Tue 8 Dec, 20:00`; on a day on which the clocks change with the name of the time: `Sun 25 Oct, 02:30 CET`. */
-export const whenText = (at: number): string =>
-  new Intl.DateTimeFormat('en-GB', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    hour: '2-digit',
-    minute: '2-digit',
-    hourCycle: 'h23',
-    ...(clocksChange(at) ? { timeZoneName: 'short' } : {}),
-  }).format(at);
-
-/** `8 Dec 2026` */
-export const dayText = (at: number): string =>
-  new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', year: 'numeric' }).format(at);
-
-/** What is left until a moment: `2 days`, `5 hours`, `12 minutes`, `less than a minute`. Never more than there is. */
-export function leftText(milliseconds: number): string {
-  const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
-  if (milliseconds >= 2 * DAY) return counted(Math.floor(milliseconds / DAY), 'day');
-  if (milliseconds >= 2 * HOUR) return counted(Math.floor(milliseconds / HOUR), 'hour');
-  if (milliseconds >= MINUTE) return counted(Math.floor(milliseconds / MINUTE), 'minute');
-  return milliseconds > 0 ? 'less than a minute' : 'none';
-}
+/** `Tue 8 Dec, 20:00` */
+export const whenText = (at: number): string => words('first').moments.when(at);
 
 const two = (number: number): string => String(number).padStart(2, '0');
 
@@ -76,14 +62,15 @@ export function momentOf(text: string): number | undefined {
 
 /** What is to be known of a time in such a field on a day on which the clocks change; empty on every other. */
 export function clockNote(text: string): string {
+  const { clocks } = words('homework').common;
   const typed = typedMoment(text);
   switch (typed.kind) {
     case 'empty':
       return '';
     case 'left-out':
-      return 'There is no such time: the clocks are put forward over it. Choose another.';
+      return clocks.leftOut;
     case 'moment':
-      return clocksChange(typed.at) ? `The clocks change that day: ${whenText(typed.at)} is meant.` : '';
+      return clocksChange(typed.at) ? clocks.meant(typed.at) : '';
   }
 }
 

@@ -2,7 +2,7 @@
 import type { LearnerSet } from '../../../../shared/homework-views.ts';
 import { call } from '../../api.ts';
 import { openHomework } from '../../open-homework.ts';
-import { whenText } from './moments.ts';
+import { words } from '../../words.ts';
 
 /** Open sets that are not handed in, the most urgent first. */
 export const toDo = (sets: readonly LearnerSet[]): readonly LearnerSet[] =>
@@ -14,8 +14,11 @@ export const toDo = (sets: readonly LearnerSet[]): readonly LearnerSet[] =>
 export function openText(sets: readonly LearnerSet[]): string {
   const [first, ...others] = toDo(sets);
   if (!first) return '';
-  const more = others.length === 0 ? '' : `, and ${others.length} more`;
-  return `Homework is open: “${first.title}” until ${whenText(first.closesAt)}${more}`;
+  return words('first').homeworkTold.open({
+    title: first.title,
+    closesAt: first.closesAt,
+    more: others.length,
+  });
 }
 
 export async function tellOpen(): Promise<void> {

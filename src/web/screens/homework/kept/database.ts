@@ -6,6 +6,7 @@ import type { DBSchema } from 'idb';
 import type { KeptSave, LearnerSet, PaperView } from '../../../../../shared/homework-views.ts';
 import type { Answer } from '../../../../../shared/question.ts';
 import { DeviceStore } from '../../../local/device-store.ts';
+import { Told } from '../../../told.ts';
 
 /** An answer as it was given here; its id makes it count once. */
 export interface GivenAnswer {
@@ -72,9 +73,7 @@ export class KeptHomework {
   static async open(name = 'polewise-homework'): Promise<KeptHomework> {
     const kept = new KeptHomework(name);
     await kept.store.open().catch(() => {
-      throw new Error(
-        'This browser does not let the page keep anything, so answers could be lost. A private window may be why.',
-      );
+      throw new Told(({ homeworkTold }) => homeworkTold.keepsNothing);
     });
     return kept;
   }

@@ -1,4 +1,6 @@
 /** The end of what this device keeps of somebody's homework; papers and marks on the server are not touched. */
+
+import { words } from '../../../words.ts';
 import { KeptHomework } from './database.ts';
 import { outboxOf } from './own-outbox.ts';
 
@@ -7,9 +9,7 @@ export async function homeworkLeft(person: string): Promise<string | undefined> 
   const outbox = await outboxOf(person);
   await outbox.flush();
   const { value: count } = outbox.waiting;
-  if (count === 0) return undefined;
-  const answers = count === 1 ? '1 answer to homework has' : `${count} answers to homework have`;
-  return `Nothing was erased: ${answers} not been sent, and would be lost. Erase again as soon as there is a network.`;
+  return count === 0 ? undefined : words('first').homeworkTold.wouldBeLost(count);
 }
 
 export async function eraseHomework(person: string): Promise<void> {

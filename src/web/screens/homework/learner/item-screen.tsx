@@ -7,6 +7,7 @@ import { DrawingInWords } from '../../../parts/drawing-in-words.tsx';
 import { SwitchRow } from '../../../parts/switch-row.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import type { Ground } from '../../../start.ts';
+import { words } from '../../../words.ts';
 import { NOTHING, voltsOf } from '../../practise/answer.ts';
 import { AnswerForm } from '../../practise/answer-form.tsx';
 import { conductorsLaid, openStep, stepsAsked, touchableOf, wire } from '../../practise/on-drawing.ts';
@@ -28,14 +29,14 @@ interface Props {
 
 /** What has been typed, as the meter's face shows it. */
 function faceOf(typed: string | undefined): string {
-  if (typed === NOTHING) return NOTHING;
+  const { meter } = words('first').parts;
+  if (typed === NOTHING) return meter.nothing;
   const volts = voltsOf(typed ?? '');
-  return volts === undefined ? '? V' : `${volts} V`;
+  return volts === undefined ? meter.notYet : meter.volts(volts);
 }
 
-export const marksText = (marks: number): string => (marks === 1 ? '1 mark' : `${marks} marks`);
-
 function Heading({ session, at }: Pick<Props, 'session' | 'at'>) {
+  const { common } = words('homework');
   const heading = useRef<HTMLHeadingElement>(null);
   const { question, asked, marks } = session.items[at]!;
   useEffect(() => {
@@ -49,10 +50,8 @@ function Heading({ session, at }: Pick<Props, 'session' | 'at'>) {
         {question.circuit.title ?? asked.title}
       </h1>
       <p class="cell wide">{session.view.value.paper.title}</p>
-      <p class="cell">
-        Item {at + 1} of {session.items.length}
-      </p>
-      <p class="cell">{marksText(marks)}</p>
+      <p class="cell">{common.itemOf({ number: at + 1, count: session.items.length })}</p>
+      <p class="cell">{common.marks(marks)}</p>
     </div>
   );
 }
@@ -67,6 +66,8 @@ function Desk({
   readonly step: string | undefined;
   readonly onStep: (step: string) => void;
 }) {
+  const { parts } = words('first');
+  const w = words('homework').paper.item;
   const { question, asked } = session.items[at]!;
   const drawn = useDrawnAsked(ground, question);
   const chosen = session.chosenIn(at);
@@ -99,10 +100,10 @@ function Desk({
       <Heading session={session} at={at} />
       {steps.length > 1 && (
         <SwitchRow
-          label="Moment that is answered on the drawing"
+          label={w.step}
           options={steps.map((after) => ({
             value: after,
-            text: after === '0' ? 'Start' : `After ${after}`,
+            text: after === '0' ? w.start : w.after(after),
           }))}
           chosen={stepShown}
           onChoose={onStep}
@@ -112,7 +113,7 @@ function Desk({
         <Board>
           <Drawing
             drawn={drawn}
-            description={`Control drawing: ${question.circuit.title ?? asked.title}. Everything is drawn at rest. Further down it stands in words.`}
+            description={parts.drawing.asked(question.circuit.title ?? asked.title)}
             {...(session.open() ? { touchable } : {})}
             {...(touchable.size === 0 ? { asked: asked.items.flatMap(({ about }) => about) } : {})}
             conductors={conductorsLaid(question, asked, chosen)}
@@ -122,7 +123,7 @@ function Desk({
         </Board>
       ) : (
         <p class="waiting" role="status">
-          Drawing…
+          {parts.drawing.underWay}
         </p>
       )}
     </div>
@@ -145,7 +146,7 @@ function Hint({ session, at }: Pick<Props, 'session' | 'at'>) {
       {!text && session.open() && (
         <p>
           <button type="button" class="button plain" disabled={busy} onClick={() => run(ask)}>
-            Hint (it is noted that you asked)
+            {words('homework').paper.item.hint}
           </button>
         </p>
       )}
@@ -156,6 +157,7 @@ function Hint({ session, at }: Pick<Props, 'session' | 'at'>) {
 
 /** One item of a paper: the drawing and the question, as in practice, but without a mark. */
 export function ItemScreen({ ground, outbox, session, at }: Props) {
+  const { paper, common } = words('homework');
   const { asked, question } = session.items[at]!;
   const [step, setStep] = useState<string>();
   useEffect(() => {
@@ -179,7 +181,7 @@ export function ItemScreen({ ground, outbox, session, at }: Props) {
       <div class="talk">
         <Situation sentences={asked.situation} />
         <h2>{unbroken(asked.task)}</h2>
-        <fieldset class="plain-fieldset" disabled={!open} aria-label="Answer">
+        <fieldset class="plain-fieldset" disabled={!open} aria-label={paper.item.answer}>
           <AnswerForm
             key={at}
             asked={asked}
@@ -203,19 +205,19 @@ export function ItemScreen({ ground, outbox, session, at }: Props) {
         <Keeping outbox={outbox} paper={session.id} closesAt={session.view.value.paper.closesAt} />
         {at > 0 ? (
           <a class="button" href={to(at)}>
-            Back
+            {common.walk.back}
           </a>
         ) : null}
         <a class="button plain" href={to(null)}>
-          All items
+          {common.walk.all}
         </a>
         {at < last ? (
           <a class="button main" href={to(at + 2)}>
-            Next
+            {common.walk.next}
           </a>
         ) : (
           <a class="button main" href={to(null)}>
-            Look over
+            {paper.item.lookOver}
           </a>
         )}
       </div>

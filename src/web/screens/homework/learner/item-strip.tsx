@@ -1,11 +1,11 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { words } from '../../../words.ts';
 import { addressOf } from '../where.ts';
 import type { PaperSession } from './paper-session.ts';
 
-const WORDS = { all: 'answered', part: 'answered in part', none: 'not answered' } as const;
-
 /** The items as cells side by side: a full line under what is answered, a broken one under what is answered in part. */
 export function ItemStrip({ session, at }: { session: PaperSession; at: number }) {
+  const w = words('homework').paper.strip;
   const answered = session.answered.value;
   const strip = useRef<HTMLElement>(null);
   useEffect(() => {
@@ -15,7 +15,7 @@ export function ItemStrip({ session, at }: { session: PaperSession; at: number }
       strip.current.scrollLeft = cell.offsetLeft - (strip.current.clientWidth - cell.offsetWidth) / 2;
   }, [at]);
   return (
-    <nav class="item-strip" aria-label="Items" ref={strip}>
+    <nav class="item-strip" aria-label={w.items} ref={strip}>
       {answered.map((how, item) => (
         <a
           // The place on the paper is what an item is.
@@ -23,7 +23,7 @@ export function ItemStrip({ session, at }: { session: PaperSession; at: number }
           href={addressOf({ at: 'paper', paper: session.id, item: item + 1 })}
           class={how}
           aria-current={item === at ? 'page' : undefined}
-          aria-label={`Item ${item + 1}, ${WORDS[how]}`}
+          aria-label={w.item[how](item + 1)}
         >
           {item + 1}
         </a>

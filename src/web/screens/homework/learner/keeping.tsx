@@ -1,23 +1,20 @@
 import { useEffect, useState } from 'preact/hooks';
+import { set, words } from '../../../words.ts';
 import type { Outbox } from '../kept/outbox.ts';
-import { leftText, whenText } from '../moments.ts';
-
-const countText = (count: number): string => (count === 1 ? '1 answer' : `${count} answers`);
+import { leftOf } from '../moments.ts';
 
 function standingText(outbox: Outbox, paper: string | undefined): string {
+  const w = words('homework').paper.keeping;
   const refused = paper === undefined ? 0 : (outbox.refused.value.get(paper) ?? 0);
   const count = outbox.waiting.value;
   const standing = outbox.standing.value;
   const unkept = outbox.unkept.value;
-  if (unkept !== undefined)
-    return `Not kept yet. ${unkept} It is tried again by itself: leave the page open until it says Saved.`;
-  if (count === 0 && refused > 0)
-    return `${countText(refused)} ${refused === 1 ? 'was' : 'were'} not saved: the overview says why.`;
-  if (count === 0) return standing === 'unknown' ? '' : 'Saved.';
-  const answers = countText(count);
-  if (standing === 'later') return `${answers} kept on this device, waiting for the network.`;
-  if (standing === 'signed-out') return `${answers} kept on this device. Sign in again to send them.`;
-  return 'Saving…';
+  if (unkept !== undefined) return w.notKept(unkept);
+  if (count === 0 && refused > 0) return w.refused(refused);
+  if (count === 0) return standing === 'unknown' ? '' : w.saved;
+  if (standing === 'later') return w.waits(count);
+  if (standing === 'signed-out') return w.signedOut(count);
+  return w.saving;
 }
 
 /** How it stands with saving, in words; of one paper also what came too late for it. */
@@ -25,7 +22,7 @@ export function savingText(outbox: Outbox, paper?: string): string {
   const gone = outbox.gone.value;
   const text = standingText(outbox, paper);
   if (gone === 0) return text;
-  return `This browser has thrown away ${countText(gone)} kept here and not yet sent: look the paper over. ${text}`;
+  return words('homework').paper.keeping.thrownAway({ answers: gone, others: text });
 }
 
 /** How often the time left is looked at. */
@@ -45,6 +42,7 @@ export function useNow(outbox: Outbox): number {
 
 /** Whether it is saved, and what time is left. */
 export function Keeping({ outbox, paper, closesAt }: { outbox: Outbox; paper: string; closesAt: number }) {
+  const w = words('homework').paper.keeping;
   const now = useNow(outbox);
   const left = closesAt - now;
   return (
@@ -53,8 +51,9 @@ export function Keeping({ outbox, paper, closesAt }: { outbox: Outbox; paper: st
         {savingText(outbox, paper)}
       </p>
       <p>
-        {left <= 0 ? 'Closed' : `${leftText(left)} left`}
-        <span class="until"> · closes {whenText(closesAt)}</span>
+        {set(left <= 0 ? w.closed(closesAt) : w.left({ time: leftOf(left), closesAt }), {
+          until: (text) => <span class="until">{text}</span>,
+        })}
       </p>
     </div>
   );

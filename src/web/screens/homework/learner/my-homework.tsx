@@ -3,14 +3,14 @@ import type { LearnerSet } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { openHomework } from '../../../open-homework.ts';
 import { useAct } from '../../../parts/act.ts';
+import { set as elements, words } from '../../../words.ts';
 import { orKept } from '../kept/or-kept.ts';
 import type { Outbox } from '../kept/outbox.ts';
-import { leftText, whenText } from '../moments.ts';
+import { leftOf } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { openText } from '../tell-open.ts';
 import { addressOf, goTo } from '../where.ts';
-import { marksText } from './item-screen.tsx';
 import { savingText } from './keeping.tsx';
 
 type Attempt = LearnerSet['attempts'][number];
@@ -26,23 +26,15 @@ async function fetchList(outbox: Outbox): Promise<{ sets: readonly LearnerSet[];
 
 /** How one attempt stands, and the way to it. */
 function AttemptLine({ attempt, set, several }: { attempt: Attempt; set: LearnerSet; several: boolean }) {
+  const w = words('homework').mine;
   const { paper, submittedAt, mayReview, total } = attempt;
-  const name = several ? `Attempt ${attempt.attempt}: ` : '';
-  const stands =
-    submittedAt !== null
-      ? `${name ? 'handed' : 'Handed'} in ${whenText(submittedAt)}`
-      : set.state === 'closed'
-        ? `${name ? 'not' : 'Not'} handed in; what was saved counts`
-        : `${name ? 'begun' : 'Begun'}`;
+  const closed = set.state === 'closed';
   return (
     <p>
-      {name}
-      {stands}
-      {total ? `, ${total.earned} of ${marksText(total.outOf)}` : ''}
-      {'. '}
+      {w.attempt({ number: several ? attempt.attempt : undefined, submittedAt, closed, total })}{' '}
       {mayReview ? (
-        <a href={addressOf({ at: 'review', paper, item: null })}>Look through</a>
-      ) : submittedAt !== null || set.state === 'closed' ? (
+        <a href={addressOf({ at: 'review', paper, item: null })}>{w.lookThrough}</a>
+      ) : submittedAt !== null || closed ? (
         <span class="quiet">{reviewText(set)}</span>
       ) : null}
     </p>
@@ -51,18 +43,13 @@ function AttemptLine({ attempt, set, several }: { attempt: Attempt; set: Learner
 
 /** When a marked paper may be looked through. */
 function reviewText({ review, closesAt, state }: LearnerSet): string {
-  if (review === 'never') return 'Your tutor goes through it with you.';
-  return state === 'closed' ? 'It is being marked.' : `Marks and answers from ${whenText(closesAt)}.`;
-}
-
-function helpText({ help, attemptsAllowed }: LearnerSet): string {
-  return [
-    help === 'hints' ? 'hints may be asked for' : 'no hints',
-    attemptsAllowed === 1 ? 'one attempt' : `${attemptsAllowed} attempts`,
-  ].join(', ');
+  const w = words('homework').mine;
+  if (review === 'never') return w.withTutor;
+  return state === 'closed' ? w.beingMarked : w.marksFrom(closesAt);
 }
 
 function SetEntry({ set, now, outbox }: { set: LearnerSet; now: number; outbox: Outbox }) {
+  const w = words('homework').mine;
   const { busy, failure, run } = useAct();
   const { attempts, state } = set;
   const going = attempts.find(({ submittedAt }) => submittedAt === null);
@@ -84,39 +71,40 @@ function SetEntry({ set, now, outbox }: { set: LearnerSet; now: number; outbox: 
     <li class="set-entry">
       <h3>{set.title}</h3>
       <p class="quiet">
-        {set.classTitle}: {set.items === 1 ? '1 item' : `${set.items} items`}, {marksText(set.outOf)},{' '}
-        {helpText(set)}
+        {w.about({
+          classTitle: set.classTitle,
+          items: set.items,
+          marks: set.outOf,
+          help: set.help,
+          attempts: set.attemptsAllowed,
+        })}
       </p>
-      {state === 'before' && (
-        <p>
-          Opens {whenText(set.opensAt)}, closes {whenText(set.closesAt)}.
-        </p>
-      )}
+      {state === 'before' && <p>{w.opens(set)}</p>}
       {state === 'open' && (
         <p>
-          Open until <strong>{whenText(set.closesAt)}</strong> ({leftText(set.closesAt - now)} left).
+          {elements(w.openUntil({ closesAt: set.closesAt, time: leftOf(set.closesAt - now) }), {
+            strong: (text) => <strong>{text}</strong>,
+          })}
         </p>
       )}
-      {state === 'closed' && <p>Closed {whenText(set.closesAt)}.</p>}
+      {state === 'closed' && <p>{w.closed(set.closesAt)}</p>}
       {attempts.map((attempt) => (
         <AttemptLine key={attempt.paper} attempt={attempt} set={set} several={set.attemptsAllowed > 1} />
       ))}
-      {state === 'closed' && attempts.length === 0 && <p>Nothing handed in.</p>}
+      {state === 'closed' && attempts.length === 0 && <p>{w.nothingHandedIn}</p>}
       {going && state === 'open' && answered !== undefined && (
-        <p>
-          {answered} of {set.items} items have answers.
-        </p>
+        <p>{w.answered({ answered, count: set.items })}</p>
       )}
       {state === 'open' && going ? (
         <p>
           <a class="button main" href={addressOf({ at: 'paper', paper: going.paper, item: null })}>
-            Go on
+            {w.goOn}
           </a>
         </p>
       ) : set.mayBegin ? (
         <p>
           <button type="button" class="button main" disabled={busy} onClick={() => run(begin)}>
-            {busy ? 'Drawing your paper…' : attempts.length > 0 ? 'Begin another attempt' : 'Begin'}
+            {busy ? w.beginning : attempts.length > 0 ? w.beginAnother : w.begin}
           </button>
         </p>
       ) : null}
@@ -129,49 +117,43 @@ function SetEntry({ set, now, outbox }: { set: LearnerSet; now: number; outbox: 
   );
 }
 
-const GROUPS = [
-  ['open', 'Open'],
-  ['before', 'Coming'],
-  ['closed', 'Closed'],
-] as const;
+const GROUPS = ['open', 'before', 'closed'] as const;
 
 /** What is left of the open sets, in one line. */
 function todoText(sets: readonly LearnerSet[]): string {
+  const w = words('homework').mine;
   const open = sets.filter(({ state }) => state === 'open');
   // A further attempt that was begun is there to be handed in as well.
   const left = open.filter(
     ({ attempts }) => attempts.length === 0 || attempts.some(({ submittedAt }) => submittedAt === null),
   );
-  if (open.length === 0) return 'Nothing is open.';
-  if (left.length === 0) return 'Everything that is open is handed in.';
-  return left.length === 1 ? '1 set to hand in' : `${left.length} sets to hand in`;
+  if (open.length === 0) return w.nothingOpen;
+  if (left.length === 0) return w.allHandedIn;
+  return w.toHandIn(left.length);
 }
 
 /** A learner's homework: what is open first, then what comes, then what is over. */
 export function MyHomework({ outbox }: { outbox: Outbox }) {
   const { fetched, again } = useFetched(outbox.person, () => fetchList(outbox));
+  const { mine: w, common, paper } = words('homework');
   const now = outbox.now();
+  const saving = savingText(outbox);
   return (
     <div class="homework">
       <Show of={fetched} again={again}>
         {({ sets, kept }) => (
           <>
             <Head
-              title="Homework"
-              cells={[todoText(sets), savingText(outbox) === 'Saved.' ? '' : savingText(outbox)]}
+              title={common.homework}
+              cells={[todoText(sets), saving === paper.keeping.saved ? '' : saving]}
             />
-            {kept && (
-              <p role="status">
-                There is no network: this is how it stood last. A paper that was begun on this device can be
-                gone on with.
-              </p>
-            )}
-            {sets.length === 0 && <p>No homework has been set for you.</p>}
-            {GROUPS.map(([state, title]) => {
+            {kept && <p role="status">{w.asItStood}</p>}
+            {sets.length === 0 && <p>{w.none}</p>}
+            {GROUPS.map((state) => {
               const those = sets.filter((set) => set.state === state);
               return those.length === 0 ? null : (
                 <section key={state}>
-                  <h2>{title}</h2>
+                  <h2>{w.groups[state]}</h2>
                   <ul class="set-list">
                     {those.map((set) => (
                       <SetEntry key={set.id} set={set} now={now} outbox={outbox} />

@@ -1,28 +1,27 @@
+import { words } from '../../../words.ts';
 import type { Outbox } from '../kept/outbox.ts';
-import { whenText } from '../moments.ts';
 import { Head } from '../parts/head.tsx';
 import { addressOf } from '../where.ts';
 import { HandIn } from './hand-in.tsx';
-import { marksText } from './item-screen.tsx';
 import { Keeping } from './keeping.tsx';
 import type { PaperSession } from './paper-session.ts';
 
-const WORDS = { all: 'answered', part: 'in part', none: 'not yet' } as const;
-
 function Items({ session }: { session: PaperSession }) {
+  const { paper, common } = words('homework');
+  const w = paper.overview;
   const answered = session.answered.value;
   return (
     <table class="schedule">
-      <caption>Items</caption>
+      <caption>{w.items}</caption>
       <thead>
         <tr>
-          <th scope="col">No.</th>
-          <th scope="col">Drawing</th>
+          <th scope="col">{w.number}</th>
+          <th scope="col">{w.drawing}</th>
           <th scope="col" class="minor">
-            Asked
+            {w.asked}
           </th>
-          <th scope="col">Marks</th>
-          <th scope="col">Answered</th>
+          <th scope="col">{w.marks}</th>
+          <th scope="col">{w.answered}</th>
         </tr>
       </thead>
       <tbody>
@@ -36,10 +35,10 @@ function Items({ session }: { session: PaperSession }) {
             </th>
             <td class="minor">{asked.title}</td>
             <td class="number">
-              <span class="unit">{marksText(marks)}</span>
+              <span class="unit">{common.marks(marks)}</span>
               <span class="bare">{marks}</span>
             </td>
-            <td class="how">{WORDS[answered[item] ?? 'none']}</td>
+            <td class="how">{w.answeredSo[answered[item] ?? 'none']}</td>
           </tr>
         ))}
       </tbody>
@@ -49,16 +48,15 @@ function Items({ session }: { session: PaperSession }) {
 
 /** Answers that came too late or were refused otherwise. */
 function Refused({ session }: { session: PaperSession }) {
+  const w = words('homework').paper.overview;
   const refused = session.refused.value;
   if (refused.length === 0) return null;
   return (
     <div class="refused" role="alert">
-      <p>These answers did not count:</p>
+      <p>{w.refused}</p>
       <ul>
         {refused.map(({ item, message }) => (
-          <li key={`${item} ${message}`}>
-            Item {item + 1}: {message}
-          </li>
+          <li key={`${item} ${message}`}>{w.refusedItem({ number: item + 1, message })}</li>
         ))}
       </ul>
     </div>
@@ -67,6 +65,7 @@ function Refused({ session }: { session: PaperSession }) {
 
 /** A paper as a whole: its items, what is answered, and handing it in. */
 export function Overview({ session, outbox }: { session: PaperSession; outbox: Outbox }) {
+  const { paper: w, common } = words('homework');
   const { paper, submittedAt } = session.view.value;
   const outOf = session.items.reduce((sum, { marks }) => sum + marks, 0);
   return (
@@ -74,18 +73,15 @@ export function Overview({ session, outbox }: { session: PaperSession; outbox: O
       <Head
         title={paper.title}
         cells={[
-          submittedAt === null ? `Closes ${whenText(paper.closesAt)}` : `Handed in ${whenText(submittedAt)}`,
-          paper.attempt > 1 ? `Attempt ${paper.attempt}` : null,
-          `${session.items.length} items`,
-          marksText(outOf),
+          submittedAt === null ? w.overview.closes(paper.closesAt) : common.handedIn(submittedAt),
+          paper.attempt > 1 ? common.attempt(paper.attempt) : null,
+          w.overview.count(session.items.length),
+          common.marks(outOf),
         ]}
       />
       {session.open() && (
         <>
-          <p class="first-words">
-            Every answer is saved as you give it. Go through the items in any order; nothing is marked before
-            you hand in. What is saved when the set closes counts, handed in or not.
-          </p>
+          <p class="first-words">{w.overview.firstWords}</p>
           <Keeping outbox={outbox} paper={session.id} closesAt={paper.closesAt} />
         </>
       )}
@@ -93,7 +89,7 @@ export function Overview({ session, outbox }: { session: PaperSession; outbox: O
       <Items session={session} />
       <HandIn session={session} outbox={outbox} />
       <p>
-        <a href={addressOf({ at: 'mine' })}>All my homework</a>
+        <a href={addressOf({ at: 'mine' })}>{w.allMine}</a>
       </p>
     </div>
   );

@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { call } from '../../../api.ts';
 import { guardAgain } from '../../../guard.ts';
 import type { Ground } from '../../../start.ts';
+import { words } from '../../../words.ts';
 import { orKept } from '../kept/or-kept.ts';
 import type { Outbox } from '../kept/outbox.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
@@ -80,7 +81,7 @@ export function PaperScreen({
 }) {
   const { fetched, again } = useFetched(`${outbox.person} ${paper}`, () => openPaper(outbox, paper));
   return (
-    <Show of={fetched} again={again} waiting="Fetching your paper…">
+    <Show of={fetched} again={again} waiting={words('homework').paper.fetching}>
       {(session) => <Working ground={ground} outbox={outbox} session={session} item={item} />}
     </Show>
   );

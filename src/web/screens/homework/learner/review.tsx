@@ -2,7 +2,7 @@ import type { ItemMark } from '../../../../../shared/homework.ts';
 import type { PaperReview } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import type { Ground } from '../../../start.ts';
-import { whenText } from '../moments.ts';
+import { set, words } from '../../../words.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { ItemBar } from '../parts/item-bar.tsx';
@@ -13,22 +13,27 @@ import { SkillTable } from '../parts/skill-table.tsx';
 import { addressOf } from '../where.ts';
 
 function Ideas({ review }: { review: PaperReview }) {
+  const w = words('homework').review;
   const { ideas } = review.report;
   if (ideas.length === 0) return null;
   return (
     <section>
-      <h2>Ideas to be rid of</h2>
+      <h2>{w.ideas}</h2>
       <ul>
         {ideas.map(({ id, idea, advice, shownIn }) => (
           <li key={id}>
-            {idea} {advice} (
-            {shownIn.map(({ item }, at) => (
-              <span key={item}>
-                {at > 0 ? ', ' : ''}
-                <a href={addressOf({ at: 'review', paper: review.id, item: item + 1 })}>item {item + 1}</a>
-              </span>
-            ))}
-            )
+            {set(w.idea, {
+              idea,
+              advice,
+              items: shownIn.map(({ item }, at) => (
+                <span key={item}>
+                  {at > 0 ? w.betweenItems : ''}
+                  <a href={addressOf({ at: 'review', paper: review.id, item: item + 1 })}>
+                    {w.item(item + 1)}
+                  </a>
+                </span>
+              )),
+            })}
           </li>
         ))}
       </ul>
@@ -37,24 +42,25 @@ function Ideas({ review }: { review: PaperReview }) {
 }
 
 function Revise({ review }: { review: PaperReview }) {
+  const w = words('homework').review;
   const { revise } = review.report;
   return (
     <section>
-      <h2>What to revise</h2>
+      <h2>{w.revise}</h2>
       {revise.length === 0 ? (
-        <p>Nothing stands out. Practice brings everything back in time.</p>
+        <p>{w.nothing}</p>
       ) : (
         <ul class="set-list">
           {revise.map(({ skill, title, topic, share }) => (
             <li key={skill}>
-              {title} ({Math.round(100 * share)} % of the marks)
+              {w.skill({ title, part: share })}
               <div class="row">
                 <a class="onward" href={`#/practise/${skill}`}>
-                  practise it
+                  {w.practiseIt}
                 </a>
                 {topic && (
                   <a class="onward" href={`#/lessons/${topic.id}`}>
-                    read {topic.title}
+                    {w.read(topic.title)}
                   </a>
                 )}
               </div>
@@ -67,18 +73,17 @@ function Revise({ review }: { review: PaperReview }) {
 }
 
 function Summary({ review }: { review: PaperReview }) {
+  const { review: w, common, paper } = words('homework');
   const { total, skills } = review.report;
   return (
     <div class="homework">
       <Head
         title={review.title}
         cells={[
-          `${total.earned} of ${total.outOf} marks`,
-          `${Math.round(100 * total.share)} %`,
-          `${total.answered} of ${total.items} answered`,
-          review.submittedAt === null
-            ? 'Not handed in; what was saved counts'
-            : `Handed in ${whenText(review.submittedAt)}`,
+          w.earned(total),
+          words('first').parts.share(total.share),
+          w.answered(total),
+          review.submittedAt === null ? w.notHandedIn : common.handedIn(review.submittedAt),
         ]}
       />
       <ItemTable
@@ -90,7 +95,7 @@ function Summary({ review }: { review: PaperReview }) {
       <Ideas review={review} />
       <Revise review={review} />
       <p>
-        <a href={addressOf({ at: 'mine' })}>All my homework</a>
+        <a href={addressOf({ at: 'mine' })}>{paper.allMine}</a>
       </p>
     </div>
   );
@@ -115,7 +120,11 @@ function Item({
       ground={ground}
       question={item.question}
       mark={mark.mark}
-      cells={[review.title, `Item ${at + 1} of ${last + 1}`, earnedText(mark)]}
+      cells={[
+        review.title,
+        words('homework').common.itemOf({ number: at + 1, count: last + 1 }),
+        earnedText(mark),
+      ]}
       verdict={itemVerdict(mark)}
       bar={<ItemBar at={at} last={last} to={to} />}
     />

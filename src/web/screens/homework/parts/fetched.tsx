@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { wordsOf } from '../../../api.ts';
+import { words } from '../../../words.ts';
 
 /** Something asked of the server: being fetched, there, or refused in words. */
 export type Fetched<T> =
@@ -41,7 +42,7 @@ export function useFetched<T>(
 export function Show<T>({
   of,
   again,
-  waiting = 'Fetching…',
+  waiting = words('homework').common.fetching,
   children,
 }: {
   of: Fetched<T>;
@@ -59,7 +60,7 @@ export function Show<T>({
         <div class="refused" role="alert">
           <p>{of.why}</p>
           <button type="button" class="button" onClick={again}>
-            Try again
+            {words('first').frame.tryAgain}
           </button>
         </div>
       );

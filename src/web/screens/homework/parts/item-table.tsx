@@ -1,7 +1,6 @@
 import type { Paper, PaperMark } from '../../../../../shared/homework.ts';
-import { earnedIn, shownMarks } from './item-verdict.tsx';
-
-const ANSWERED = { all: 'yes', part: 'in part', none: 'no' } as const;
+import { set, words } from '../../../words.ts';
+import { earnedOf } from './item-verdict.tsx';
 
 /** The items of a marked paper with what each earned, and the way to it. */
 export function ItemTable({
@@ -13,18 +12,19 @@ export function ItemTable({
   mark: PaperMark;
   to: (item: number) => string;
 }) {
+  const w = words('homework').marked;
   return (
     <table class="schedule">
-      <caption>Items</caption>
+      <caption>{w.items}</caption>
       <thead>
         <tr>
-          <th scope="col">No.</th>
-          <th scope="col">Drawing</th>
+          <th scope="col">{w.number}</th>
+          <th scope="col">{w.drawing}</th>
           <th scope="col" class="minor">
-            Answered
+            {w.answered}
           </th>
-          <th scope="col">Right</th>
-          <th scope="col">Marks</th>
+          <th scope="col">{w.right}</th>
+          <th scope="col">{w.marks}</th>
         </tr>
       </thead>
       <tbody>
@@ -32,18 +32,24 @@ export function ItemTable({
           <tr key={item.circuit}>
             <td class="number">{at + 1}</td>
             <th scope="row">
-              <a href={to(at + 1)}>{paper.items[at]?.question.circuit.title ?? `Item ${at + 1}`}</a>
+              <a href={to(at + 1)}>{paper.items[at]?.question.circuit.title ?? w.item(at + 1)}</a>
             </th>
-            <td class="minor">{ANSWERED[item.answered]}</td>
+            <td class="minor">{w.answeredSo[item.answered]}</td>
             <td>
               <span class={item.mark.correct ? 'verdict right' : 'verdict wrong'}>
-                {item.mark.parts.filter(({ correct }) => correct).length} of {item.mark.parts.length}
+                {w.rightOf({
+                  right: item.mark.parts.filter(({ correct }) => correct).length,
+                  count: item.mark.parts.length,
+                })}
               </span>
             </td>
             <td class="number">
-              {shownMarks(earnedIn(item))} of {item.marks}
-              {item.overrides.length > 0 && <span class="away"> (marked by the tutor)</span>}
-              {item.overrides.length > 0 && <span aria-hidden="true"> *</span>}
+              {item.overrides.length === 0
+                ? w.marksOf(earnedOf(item))
+                : set(w.marksByTutor(earnedOf(item)), {
+                    said: (text) => <span class="away">{text}</span>,
+                    seen: (text) => <span aria-hidden="true">{text}</span>,
+                  })}
             </td>
           </tr>
         ))}

@@ -1,30 +1,34 @@
 import type { VNode } from 'preact';
 import type { ItemMark } from '../../../../../shared/homework.ts';
-import { dayText } from '../moments.ts';
+import { words } from '../../../words.ts';
 
-/** To a hundredth, and no more places than there are. */
+/** In a field: to a hundredth, and no more places than there are. */
 export const shownMarks = (marks: number): string => String(Math.round(100 * marks) / 100);
 
 /** What an item earned: the latest of a tutor's own marks holds, otherwise the share of the first mark. */
 export const earnedIn = ({ overrides, mark, marks }: ItemMark): number =>
   overrides.at(-1)?.earned ?? Math.round(100 * mark.share * marks) / 100;
 
-export const earnedText = (mark: ItemMark): string =>
-  `${shownMarks(earnedIn(mark))} of ${mark.marks === 1 ? '1 mark' : `${mark.marks} marks`}`;
+/** That, and of how many. */
+export const earnedOf = (mark: ItemMark): { readonly earned: number; readonly outOf: number } => ({
+  earned: earnedIn(mark),
+  outOf: mark.marks,
+});
+
+export const earnedText = (mark: ItemMark): string => words('homework').marked.earned(earnedOf(mark));
 
 /** Said of an item that earned less or more than it was first marked with, was left out, or was helped with. */
 export function itemVerdict(mark: ItemMark): VNode {
+  const { verdict: w } = words('homework').marked;
   const { answered, hint, overrides } = mark;
+  const stands = answered === 'none' ? w.notAnswered : mark.mark.correct ? w.right : w.notAllRight;
   return (
     <>
-      <p class={mark.mark.correct ? 'verdict right' : 'verdict wrong'}>
-        {answered === 'none' ? 'Not answered.' : mark.mark.correct ? 'Right.' : 'Not all right.'}{' '}
-        {earnedText(mark)}.
-      </p>
-      {hint && <p>The hint was asked for.</p>}
+      <p class={mark.mark.correct ? 'verdict right' : 'verdict wrong'}>{stands(earnedOf(mark))}</p>
+      {hint && <p>{w.hint}</p>}
       {overrides.map(({ earned, reason, at }) => (
         <p key={at} class="because">
-          Marked by the tutor on {dayText(at)} with {shownMarks(earned)}: {reason}
+          {w.byTutor({ at, earned, reason })}
         </p>
       ))}
     </>

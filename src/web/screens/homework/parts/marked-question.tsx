@@ -5,6 +5,7 @@ import { Player } from '../../../parts/player.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import type { Ground } from '../../../start.ts';
 import { lastCircuit } from '../../../try-circuit.ts';
+import { words } from '../../../words.ts';
 import { AnswerForm } from '../../practise/answer-form.tsx';
 import { Explained } from '../../practise/explained.tsx';
 import { stepsAsked, touchableOf } from '../../practise/on-drawing.ts';
@@ -65,6 +66,7 @@ function Talk({
 
 /** A question with its mark: what is right, why, and the run in steps. */
 export function MarkedQuestion({ ground, question, mark, cells, bar, ...rest }: Props) {
+  const w = words('homework');
   const shown = useMarkedDrawing(ground, question, mark);
   const [about, setAbout] = useState<readonly string[]>([]);
   useEffect(() => setAbout([]), [question]);
@@ -78,7 +80,7 @@ export function MarkedQuestion({ ground, question, mark, cells, bar, ...rest }: 
     <div class="question known looked-through">
       <div class="desk">
         <div class="title-block">
-          <h1>{question.circuit.title ?? shown?.asked.title ?? 'A circuit'}</h1>
+          <h1>{question.circuit.title ?? shown?.asked.title ?? w.marked.untitled}</h1>
           {cells.map((cell, at) => (
             <p key={cell} class={at === 0 ? 'cell wide' : 'cell'}>
               {cell}
@@ -96,7 +98,7 @@ export function MarkedQuestion({ ground, question, mark, cells, bar, ...rest }: 
           />
         ) : (
           <p class="waiting" role="status">
-            Drawing…
+            {words('first').parts.drawing.underWay}
           </p>
         )}
       </div>

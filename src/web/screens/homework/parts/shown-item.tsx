@@ -4,6 +4,7 @@ import { Board } from '../../../parts/board.tsx';
 import { Drawing } from '../../../parts/drawing.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import type { Ground } from '../../../start.ts';
+import { words } from '../../../words.ts';
 import { AnswerForm } from '../../practise/answer-form.tsx';
 import { Situation } from '../../practise/situation.tsx';
 import { useDrawnAsked } from './use-drawn.ts';
@@ -24,6 +25,8 @@ export function ShownItem({
   title: string;
   children?: ComponentChildren;
 }) {
+  const { drawing } = words('first').parts;
+  const { marked } = words('homework');
   const drawn = useDrawnAsked(ground, question);
   // Nothing was answered here: what stands there is what is right.
   const parts = new Map(mark.parts.map((part) => [part.item, { ...part, correct: true }]));
@@ -35,12 +38,12 @@ export function ShownItem({
           <Board>
             <Drawing
               drawn={drawn}
-              description={`Control drawing: ${question.circuit.title ?? asked.title}, at rest.`}
+              description={drawing.atRest(question.circuit.title ?? asked.title)}
               {...(question.kind === 'meter' ? { meter: parts.get('volts')?.right ?? '' } : {})}
             />
           </Board>
         ) : (
-          <p class="waiting">Drawing…</p>
+          <p class="waiting">{drawing.underWay}</p>
         )}
       </div>
       <div class="talk">
@@ -48,7 +51,7 @@ export function ShownItem({
         <h3>{unbroken(asked.task)}</h3>
         <AnswerForm asked={asked} chosen={new Map()} onChoose={() => undefined} parts={parts} />
         <details class="in-words">
-          <summary>Why</summary>
+          <summary>{marked.why}</summary>
           <ul>
             {mark.explanation.map(({ text }) => (
               <li key={text}>{unbroken(text)}</li>

@@ -1,20 +1,21 @@
-import { shownMarks } from './item-verdict.tsx';
+import { words } from '../../../words.ts';
 import { ShareCell } from './share-cell.tsx';
 import type { LearnerReport } from './types.ts';
 
 /** One paper's marks by skill. */
 export function SkillTable({ skills }: { skills: LearnerReport['skills'] }) {
+  const w = words('homework').marked;
   return (
     <table class="schedule">
-      <caption>By skill</caption>
+      <caption>{w.bySkill}</caption>
       <thead>
         <tr>
-          <th scope="col">Skill</th>
+          <th scope="col">{w.skill}</th>
           <th scope="col" class="minor">
-            Items
+            {w.items}
           </th>
-          <th scope="col">Marks</th>
-          <th scope="col">Share</th>
+          <th scope="col">{w.marks}</th>
+          <th scope="col">{w.share}</th>
         </tr>
       </thead>
       <tbody>
@@ -22,9 +23,7 @@ export function SkillTable({ skills }: { skills: LearnerReport['skills'] }) {
           <tr key={skill}>
             <th scope="row">{title}</th>
             <td class="number minor">{items}</td>
-            <td class="number">
-              {shownMarks(earned)} of {outOf}
-            </td>
+            <td class="number">{w.marksOf({ earned, outOf })}</td>
             <ShareCell share={share} />
           </tr>
         ))}

@@ -1,4 +1,5 @@
 import type { Bank, Topic } from '../../../../../shared/bank.ts';
+import { set, words } from '../../../words.ts';
 
 interface Props {
   readonly bank: Bank;
@@ -44,20 +45,16 @@ function OfTopic({ topic, chosen, onChange }: { topic: Topic } & Omit<Props, 'ba
 
 /** Topics of the banks with their skills, to be ticked: a topic ticks all of its skills. */
 export function ChooseSkills({ bank, chosen, onChange }: Props) {
+  const { form: w } = words('sets');
   // In the banks' order, whatever was ticked first.
   const inOrder = bank.topics.flatMap(({ skills }) => skills.map(({ id }) => id));
   const change = (skills: readonly string[]): void => onChange(inOrder.filter((id) => skills.includes(id)));
   return (
     <fieldset class="topics">
       <legend>
-        What it asks{' '}
-        <span class="of">
-          {chosen.length === 0
-            ? 'choose topics or single skills'
-            : chosen.length === 1
-              ? '1 skill'
-              : `${chosen.length} skills, taking turns`}
-        </span>
+        {set(chosen.length === 0 ? w.asks : w.asksSkills(chosen.length), {
+          of: (text) => <span class="of">{text}</span>,
+        })}
       </legend>
       {bank.topics.map((topic) => (
         <OfTopic key={topic.id} topic={topic} chosen={chosen} onChange={change} />

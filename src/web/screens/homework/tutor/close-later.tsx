@@ -2,10 +2,12 @@ import { useState } from 'preact/hooks';
 import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
-import { fieldText, momentOf, whenText } from '../moments.ts';
+import { words } from '../../../words.ts';
+import { fieldText, momentOf } from '../moments.ts';
 
 /** Gives everybody longer, as long as the set has not closed. Earlier is not to be had: learners were told the time. */
 export function CloseLater({ view, onMoved }: { view: SetView; onMoved: (view: SetView) => void }) {
+  const w = words('sets').one.closeLater;
   const { id, closesAt } = view.set;
   const [text, setText] = useState(fieldText(closesAt));
   const { busy, failure, run } = useAct();
@@ -16,7 +18,7 @@ export function CloseLater({ view, onMoved }: { view: SetView; onMoved: (view: S
   };
   return (
     <details class="in-words">
-      <summary>Let it close later</summary>
+      <summary>{w.title}</summary>
       <form
         class="row"
         onSubmit={(event) => {
@@ -25,7 +27,7 @@ export function CloseLater({ view, onMoved }: { view: SetView; onMoved: (view: S
         }}
       >
         <label class="field">
-          Closes, instead of {whenText(closesAt)}
+          {w.closes(closesAt)}
           <input
             type="datetime-local"
             required
@@ -35,7 +37,7 @@ export function CloseLater({ view, onMoved }: { view: SetView; onMoved: (view: S
           />
         </label>
         <button type="submit" class="button" disabled={busy || wanted === undefined || wanted <= closesAt}>
-          {busy ? 'Moving…' : 'Close later'}
+          {busy ? w.busy : w.close}
         </button>
       </form>
       {failure && (

@@ -3,7 +3,8 @@ import type { CompetenceView } from '../../../../../shared/homework-views.ts';
 import type { ProofsWanted } from '../../../../../shared/issued.ts';
 import { call, save } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
-import { dayText } from '../moments.ts';
+import { dayOf } from '../../../parts/moment.ts';
+import { set, words } from '../../../words.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import type { Competence as Cell } from '../parts/types.ts';
@@ -17,12 +18,13 @@ const SOON = 7;
 const REACHABLE = { tabIndex: 0 } as const;
 
 function CellOf({ cell }: { cell: Cell }) {
+  const w = words('sets').competence.cells;
   if (cell.kind === 'not-yet')
-    return <td class="stands not-yet">{cell.begun ? 'begun' : <span class="away">not yet</span>}</td>;
+    return <td class="stands not-yet">{cell.begun ? w.begun : <span class="away">{w.notYet}</span>}</td>;
   return (
     <td class={`stands ${cell.kind}`}>
-      {cell.kind}
-      <span class="of">{dayText(cell.provenAt)}</span>
+      {w[cell.kind]}
+      <span class="of">{dayOf(cell.provenAt)}</span>
     </td>
   );
 }
@@ -31,6 +33,7 @@ const wantedIn = (value: string): ProofsWanted => (value === 'supervised' ? valu
 
 /** What one person has proven, to be printed. */
 function Evidence({ person, name, proofs }: { person: string; name: string; proofs: ProofsWanted }) {
+  const w = words('sets').competence;
   const { busy, failure, run } = useAct();
   return (
     <>
@@ -40,12 +43,12 @@ function Evidence({ person, name, proofs }: { person: string; name: string; proo
         disabled={busy}
         onClick={() =>
           run(() =>
-            save('evidencePdf', fileName(name, 'evidence.pdf'), { params: { person }, query: { proofs } }),
+            save('evidencePdf', fileName(name, w.evidenceFile), { params: { person }, query: { proofs } }),
           )
         }
-        aria-label={`Evidence of ${name}, PDF`}
+        aria-label={w.evidenceOf(name)}
       >
-        {busy ? 'Being made…' : 'Evidence'}
+        {busy ? w.evidenceBusy : w.evidence}
       </button>
       {failure && <span role="alert">{failure}</span>}
     </>
@@ -53,15 +56,16 @@ function Evidence({ person, name, proofs }: { person: string; name: string; proo
 }
 
 function Matrix({ view }: { view: CompetenceView }) {
+  const w = words('sets').competence;
   const nameOf = namesOf(view.people);
   const { skills, rows } = view.matrix;
   return (
-    <section class="grid-scroll" aria-label="Skills by people" {...REACHABLE}>
+    <section class="grid-scroll" aria-label={w.byPeople} {...REACHABLE}>
       <table class="schedule grid">
-        <caption>Skills by people, on {dayText(view.matrix.at)}</caption>
+        <caption>{w.byPeopleOn(view.matrix.at)}</caption>
         <thead>
           <tr>
-            <th scope="col">Person</th>
+            <th scope="col">{w.person}</th>
             {skills.map(({ id, title }) => (
               <th key={id} scope="col" class="on-end">
                 <span>{title}</span>
@@ -89,6 +93,7 @@ function Matrix({ view }: { view: CompetenceView }) {
 
 /** Who holds which skill, who is losing it, and whose refresher is due. */
 export function Competence({ class: of }: { class: string }) {
+  const { competence: w, common } = words('sets');
   const [days, setDays] = useState(SOON);
   const [proofs, setProofs] = useState<ProofsWanted>('any');
   const { fetched, again } = useFetched(`${of} ${days} ${proofs}`, () =>
@@ -96,27 +101,22 @@ export function Competence({ class: of }: { class: string }) {
   );
   return (
     <div class="homework wide">
-      <Head title="Who can do what" />
-      <p>
-        <strong>Held</strong>: proven on two different circuits and, by the memory model, not forgotten; with
-        the day. <strong>Fading</strong>: proven, and a refresher is due. From homework, and from questions of
-        practice that were issued to the learner; what else was practised proves nothing. It shows that
-        somebody read drawings rightly on those days; it is no authorisation to work on a panel.
-      </p>
+      <Head title={w.title} />
+      <p>{set(w.means, { strong: (text) => <strong>{text}</strong> })}</p>
       <label class="field">
-        Proofs that count
+        {w.proofs}
         <select value={proofs} onChange={({ currentTarget }) => setProofs(wantedIn(currentTarget.value))}>
-          <option value="any">Homework and issued practice</option>
-          <option value="supervised">Only what was sat under supervision</option>
+          <option value="any">{w.anyProof}</option>
+          <option value="supervised">{w.supervisedOnly}</option>
         </select>
       </label>
-      <Show of={fetched} again={again} waiting="Reckoning…">
+      <Show of={fetched} again={again} waiting={common.reckoning}>
         {(view) => (
           <>
             <Matrix view={view} />
             <Refreshers view={view} days={days} onDays={setDays} />
             <p>
-              <a href={addressOf({ at: 'sets', class: of })}>Sets of the class</a>
+              <a href={addressOf({ at: 'sets', class: of })}>{common.setsOfClass}</a>
             </p>
           </>
         )}

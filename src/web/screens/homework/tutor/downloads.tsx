@@ -1,19 +1,14 @@
 import { useState } from 'preact/hooks';
 import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call, save, wordsOf } from '../../../api.ts';
+import { words } from '../../../words.ts';
 import { fileName } from './words.ts';
 
-const FILES = [
-  { route: 'papersPdf', label: 'Papers to print', rest: 'papers.pdf' },
-  { route: 'keyPdf', label: 'Answers to all papers', rest: 'answers.pdf' },
-  { route: 'marksCsv', label: 'Marks as a table (CSV)', rest: 'marks.csv' },
-  { route: 'statements', label: 'Statements (xAPI)', rest: 'statements.json' },
-  { route: 'package30', label: 'Sample as a package (QTI 3.0)', rest: 'qti-3.0.zip' },
-  { route: 'package22', label: 'Sample as a package (QTI 2.2)', rest: 'qti-2.2.zip' },
-] as const;
+const FILES = ['papersPdf', 'keyPdf', 'marksCsv', 'statements', 'package30', 'package22'] as const;
+type File = (typeof FILES)[number];
 
 /** Files that take everybody's paper: those that are missing are drawn first. */
-const OF_PAPERS: ReadonlySet<string> = new Set(['papersPdf', 'keyPdf']);
+const OF_PAPERS: ReadonlySet<File> = new Set<File>(['papersPdf', 'keyPdf']);
 
 interface Drawn {
   readonly made: number;
@@ -25,7 +20,7 @@ async function drawAll(set: string, onDrawn: (drawn: Drawn) => void): Promise<vo
   for (let before = -1; ; ) {
     const drawn = await call('prepareHomework', { params: { set } });
     if (drawn.made >= drawn.of) return;
-    if (drawn.made === before) throw new Error('No more papers could be drawn just now. Try again.');
+    if (drawn.made === before) throw new Error(words('sets').one.downloads.stuck);
     before = drawn.made;
     onDrawn(drawn);
   }
@@ -33,45 +28,45 @@ async function drawAll(set: string, onDrawn: (drawn: Drawn) => void): Promise<vo
 
 /** Files to take away. A long one says that it is being made. */
 export function Downloads({ view }: { view: SetView }) {
-  const [making, setMaking] = useState('');
+  const w = words('sets').one.downloads;
+  const [making, setMaking] = useState<File>();
   const [drawn, setDrawn] = useState<Drawn>();
   const [failure, setFailure] = useState('');
   const { id, title } = view.set;
-  const fetchFile = async ({ route, label, rest }: (typeof FILES)[number]): Promise<void> => {
-    setMaking(label);
+  const fetchFile = async (route: File): Promise<void> => {
+    setMaking(route);
     setFailure('');
     await (OF_PAPERS.has(route) ? drawAll(id, setDrawn) : Promise.resolve())
       .then(() => setDrawn(undefined))
-      .then(() => save(route, fileName(title, rest), { params: { set: id } }))
-      .catch((error: unknown) => setFailure(`${label}: ${wordsOf(error)}`))
+      .then(() => save(route, fileName(title, w.files[route]), { params: { set: id } }))
+      .catch((error: unknown) => setFailure(w.failed({ file: w.labels[route], why: wordsOf(error) })))
       .finally(() => {
-        setMaking('');
+        setMaking(undefined);
         setDrawn(undefined);
       });
   };
   return (
     <section class="downloads">
-      <h2>To take away</h2>
+      <h2>{w.title}</h2>
       <div class="row">
         {FILES.map((file) => (
           <button
-            key={file.route}
+            key={file}
             type="button"
             class="button plain"
-            disabled={making !== ''}
+            disabled={making !== undefined}
             onClick={() => fetchFile(file)}
           >
-            {file.label}
+            {w.labels[file]}
           </button>
         ))}
       </div>
       <p role="status">
-        {making &&
-          (drawn ? `${making}: drawing the papers, ${drawn.made} of ${drawn.of}…` : `${making}: being made…`)}
+        {making && (drawn ? w.drawing({ file: w.labels[making], ...drawn }) : w.making(w.labels[making]))}
       </p>
       {making && (
         <progress
-          aria-label={`${making} is being made`}
+          aria-label={w.progress(w.labels[making])}
           {...(drawn ? { max: drawn.of, value: drawn.made } : {})}
         />
       )}

@@ -1,8 +1,12 @@
 /** A set as it stands in the form, and the wish that it becomes. */
 import type { Bank } from '../../../../../shared/bank.ts';
 import type { HomeworkWish } from '../../../../../shared/homework-views.ts';
-import { beginsFormula, NO_FORMULA } from '../../../../../shared/new-names.ts';
+import { beginsFormula } from '../../../../../shared/new-names.ts';
+import { words } from '../../../words.ts';
 import { fieldText, momentOf, typedMoment, usualTimes } from '../moments.ts';
+
+/** As the contract has it. */
+const MOST_SKILLS = 40;
 
 export interface Draft {
   readonly title: string;
@@ -62,23 +66,22 @@ export function draftOf(wish: HomeworkWish, { topics }: Bank): Draft {
 
 /** What is sent, or what is still wrong with it, in words. */
 export function wishOf(draft: Draft): HomeworkWish | { readonly problem: string } {
+  const { problems } = words('sets').form;
   const { title, skills, level, counts, help, review, supervised } = draft;
   const [items, marksEach, attempts] = [draft.items, draft.marksEach, draft.attempts].map(Number);
   const leftOut = [draft.opensAt, draft.closesAt].find((text) => typedMoment(text).kind === 'left-out');
   const opensAt = momentOf(draft.opensAt);
   const closesAt = momentOf(draft.closesAt);
-  if (title.trim() === '') return { problem: 'Give the set a title.' };
-  if (beginsFormula(title)) return { problem: `A title ${NO_FORMULA}.` };
-  if (skills.length === 0) return { problem: 'Choose at least one skill.' };
-  if (skills.length > 40) return { problem: 'Choose at most 40 skills.' };
+  if (title.trim() === '') return { problem: problems.noTitle };
+  if (beginsFormula(title)) return { problem: problems.formula };
+  if (skills.length === 0) return { problem: problems.noSkill };
+  if (skills.length > MOST_SKILLS) return { problem: problems.manySkills(MOST_SKILLS) };
   if (leftOut !== undefined)
     return {
-      problem: `There is no ${leftOut.slice(11, 16)} on ${leftOut.slice(0, 10)}: the clocks are put forward over it. Choose another time.`,
+      problem: problems.leftOut({ day: leftOut.slice(0, 10), time: leftOut.slice(11, 16) }),
     };
-  if (opensAt === undefined || closesAt === undefined)
-    return { problem: 'Say when the set opens and when it closes.' };
-  if (closesAt <= opensAt)
-    return { problem: 'The set closes before it opens. Choose a closing time that is later.' };
+  if (opensAt === undefined || closesAt === undefined) return { problem: problems.noTimes };
+  if (closesAt <= opensAt) return { problem: problems.closesFirst };
   return {
     title: title.trim(),
     topics: [],

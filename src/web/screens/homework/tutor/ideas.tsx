@@ -3,6 +3,7 @@ import type { SetReport } from '../../../../../shared/homework-views.ts';
 import type { Asked } from '../../../../../shared/question.ts';
 import { unbroken } from '../../../parts/unbroken.ts';
 import type { Ground } from '../../../start.ts';
+import { words } from '../../../words.ts';
 import { ShownItem } from '../parts/shown-item.tsx';
 import { namesOf } from './names.ts';
 
@@ -10,6 +11,7 @@ type Idea = SetReport['report']['ideas'][number];
 
 /** The smallest drawing on which an idea showed, for the board: what was answered there, and what is right. */
 function Example({ ground, example }: { ground: Ground; example: NonNullable<Idea['example']> }) {
+  const w = words('sets').report.ideas;
   const { question } = example.item;
   const [asked, setAsked] = useState<Asked>();
   useEffect(() => {
@@ -22,7 +24,7 @@ function Example({ ground, example }: { ground: Ground; example: NonNullable<Ide
       here = false;
     };
   }, [ground, question]);
-  if (!asked) return <p class="waiting">Drawing…</p>;
+  if (!asked) return <p class="waiting">{words('first').parts.drawing.underWay}</p>;
   const labels = new Map(asked.items.map(({ item, label }) => [item, label]));
   const wrong = example.mark.parts.filter(({ correct, given }) => !correct && given !== undefined);
   return (
@@ -34,10 +36,10 @@ function Example({ ground, example }: { ground: Ground; example: NonNullable<Ide
       title={question.circuit.title ?? asked.title}
     >
       <div class="idea">
-        <p>This was answered:</p>
+        <p>{w.answered}</p>
         <ul>
           {wrong.map(({ item, given }) => (
-            <li key={item}>{unbroken(`${labels.get(item) ?? item}: ${given}`)}</li>
+            <li key={item}>{unbroken(w.given({ label: labels.get(item) ?? item, given: given ?? '' }))}</li>
           ))}
         </ul>
       </div>
@@ -46,19 +48,17 @@ function Example({ ground, example }: { ground: Ground; example: NonNullable<Ide
 }
 
 function IdeaEntry({ ground, idea, nameOf }: { ground: Ground; idea: Idea; nameOf: (id: string) => string }) {
+  const w = words('sets').report.ideas;
   const [open, setOpen] = useState(false);
   return (
     <li>
       <p>
         <strong>{idea.idea}</strong> {idea.advice}
       </p>
-      <p class="quiet">
-        {idea.learners.length === 1 ? '1 learner' : `${idea.learners.length} learners`},{' '}
-        {idea.times === 1 ? '1 answer' : `${idea.times} answers`}: {idea.learners.map(nameOf).join(', ')}
-      </p>
+      <p class="quiet">{w.shownIn({ times: idea.times, names: idea.learners.map(nameOf) })}</p>
       {idea.example && (
         <details class="in-words" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
-          <summary>An example for the board</summary>
+          <summary>{w.example}</summary>
           {open && <Example ground={ground} example={idea.example} />}
         </details>
       )}
@@ -68,12 +68,13 @@ function IdeaEntry({ ground, idea, nameOf }: { ground: Ground; idea: Idea; nameO
 
 /** The commonest wrong ideas of a class, each with a drawing to speak about. */
 export function Ideas({ ground, report: { report, people } }: { ground: Ground; report: SetReport }) {
+  const w = words('sets').report.ideas;
   const nameOf = namesOf(people);
   return (
     <section>
-      <h2>Commonest wrong ideas</h2>
+      <h2>{w.title}</h2>
       {report.ideas.length === 0 ? (
-        <p>No answer was explained by one wrong idea alone.</p>
+        <p>{w.none}</p>
       ) : (
         <ol class="set-list">
           {report.ideas.map((idea) => (

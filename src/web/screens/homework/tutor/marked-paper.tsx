@@ -4,7 +4,7 @@ import { codeInGroups } from '../../../../homework/paper-code.ts';
 import { ApiFailure, call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
 import type { Ground } from '../../../start.ts';
-import { whenText } from '../moments.ts';
+import { words } from '../../../words.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { ItemBar } from '../parts/item-bar.tsx';
@@ -23,6 +23,8 @@ interface ItemProps {
 
 /** The tutor's own mark, with the reason that is kept. */
 function OwnMark({ marked, at, onMarked }: ItemProps) {
+  const { papers, common } = words('sets');
+  const w = papers.ownMark;
   const item = marked.mark.items[at]!;
   const [earned, setEarned] = useState(shownMarks(earnedIn(item)));
   const [reason, setReason] = useState('');
@@ -49,9 +51,9 @@ function OwnMark({ marked, at, onMarked }: ItemProps) {
         run(keep);
       }}
     >
-      <h2>Give it another mark</h2>
+      <h2>{w.title}</h2>
       <label class="field narrow">
-        Marks of {item.marks}
+        {w.marks(item.marks)}
         <input
           type="number"
           inputMode="decimal"
@@ -64,7 +66,7 @@ function OwnMark({ marked, at, onMarked }: ItemProps) {
         />
       </label>
       <label class="field">
-        Reason; the learner reads it
+        {w.reason}
         <textarea
           rows={2}
           maxLength={1000}
@@ -73,14 +75,14 @@ function OwnMark({ marked, at, onMarked }: ItemProps) {
           onInput={({ currentTarget }) => setReason(currentTarget.value)}
         />
       </label>
-      <p class="quiet">The first mark stays beside it.</p>
+      <p class="quiet">{w.firstStays}</p>
       {failure && (
         <p class="refused" role="alert">
           {failure}
         </p>
       )}
       <button type="submit" class="button" disabled={busy || reason.trim() === ''}>
-        {busy ? 'Keeping…' : 'Keep this mark'}
+        {busy ? common.keeping : w.keep}
       </button>
     </form>
   );
@@ -96,7 +98,11 @@ function Item({ ground, set, marked, at, onMarked }: ItemProps & { ground: Groun
       ground={ground}
       question={question}
       mark={mark.mark}
-      cells={[marked.name, `Item ${at + 1} of ${last + 1}`, earnedText(mark)]}
+      cells={[
+        marked.name,
+        words('homework').common.itemOf({ number: at + 1, count: last + 1 }),
+        earnedText(mark),
+      ]}
       verdict={itemVerdict(mark)}
       bar={<ItemBar at={at} last={last} to={to} />}
     >
@@ -105,24 +111,17 @@ function Item({ ground, set, marked, at, onMarked }: ItemProps & { ground: Groun
   );
 }
 
-const TRIED_IN = { practice: 'in practice', 'try-it': 'in Try it', write: 'in Write' } as const;
-
 /** Circuits of the paper that were to be marked or run elsewhere while it was open. They weren't. */
 function Tried({ marked: { tried } }: { marked: MarkedPaper }) {
+  const w = words('sets').papers.tried;
   if (tried.length === 0) return null;
   return (
     <section>
-      <h2>Tried elsewhere</h2>
-      <p class="quiet">
-        While the paper was open, circuits of these items were put into practice, Try it or Write. They were
-        not marked or run there.
-      </p>
+      <h2>{w.title}</h2>
+      <p class="quiet">{w.ofOne}</p>
       <ul>
         {tried.map(({ item, place, firstAt, lastAt, times }) => (
-          <li key={`${item} ${place}`}>
-            Item {item + 1} {TRIED_IN[place]}: {whenText(firstAt)}
-            {times > 1 ? `; ${times} times in all, last ${whenText(lastAt)}` : ''}
-          </li>
+          <li key={`${item} ${place}`}>{w.in[place]({ item: item + 1, firstAt, lastAt, times })}</li>
         ))}
       </ul>
     </section>
@@ -130,6 +129,8 @@ function Tried({ marked: { tried } }: { marked: MarkedPaper }) {
 }
 
 function Whole({ set, marked }: { set: string; marked: MarkedPaper }) {
+  const { one: w } = words('sets').papers;
+  const { common } = words('homework');
   const { total, skills, ideas, attempt } = marked.report;
   return (
     <div class="homework">
@@ -137,11 +138,11 @@ function Whole({ set, marked }: { set: string; marked: MarkedPaper }) {
         title={marked.name}
         cells={[
           marked.title,
-          `${shownMarks(total.earned)} of ${total.outOf} marks`,
-          `${Math.round(100 * total.share)} %`,
-          attempt > 1 ? `Attempt ${attempt}` : null,
-          `Paper ${codeInGroups(marked.code)}`,
-          marked.submittedAt === null ? 'Not handed in' : `Handed in ${whenText(marked.submittedAt)}`,
+          w.marks(total),
+          words('first').parts.share(total.share),
+          attempt > 1 ? common.attempt(attempt) : null,
+          w.paper(codeInGroups(marked.code)),
+          marked.submittedAt === null ? w.notHandedIn : common.handedIn(marked.submittedAt),
         ]}
       />
       <ItemTable
@@ -149,26 +150,22 @@ function Whole({ set, marked }: { set: string; marked: MarkedPaper }) {
         mark={marked.mark}
         to={(item) => addressOf({ at: 'marked', set, paper: marked.id, item })}
       />
-      {marked.mark.items.some(({ overrides }) => overrides.length > 0) && (
-        <p class="quiet">* marked by the tutor; the reason stands with the item.</p>
-      )}
+      {marked.mark.items.some(({ overrides }) => overrides.length > 0) && <p class="quiet">{w.byTutor}</p>}
       <Tried marked={marked} />
       <SkillTable skills={skills} />
       {ideas.length > 0 && (
         <section>
-          <h2>Wrong ideas that show</h2>
+          <h2>{w.ideas}</h2>
           <ul>
             {ideas.map(({ id, idea, times }) => (
-              <li key={id}>
-                {idea} ({times === 1 ? 'once' : `${times} times`})
-              </li>
+              <li key={id}>{w.idea({ idea, times })}</li>
             ))}
           </ul>
         </section>
       )}
       <p class="row">
-        <a href={addressOf({ at: 'set', set })}>The set</a>
-        <a href={addressOf({ at: 'report', set })}>Report on the class</a>
+        <a href={addressOf({ at: 'set', set })}>{w.set}</a>
+        <a href={addressOf({ at: 'report', set })}>{w.report}</a>
       </p>
     </div>
   );

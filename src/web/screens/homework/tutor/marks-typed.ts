@@ -1,3 +1,5 @@
+import { words } from '../../../words.ts';
+
 /** Reads marks as people type them: a comma or a point, nothing where an item was left out. */
 export function marksTyped(
   texts: readonly string[],
@@ -13,7 +15,7 @@ export function marksTyped(
     const outOf = places[at]?.marks ?? 0;
     const number = /^\d{0,3}([.,]\d{0,2})?$/.test(bare) ? Number(bare.replace(',', '.')) : Number.NaN;
     if (!Number.isFinite(number) || number > outOf)
-      return { problem: `Item ${at + 1} has marks from 0 to ${outOf}. Correct ${bare}.`, at };
+      return { problem: words('sets').typed.wrong({ number: at + 1, outOf, typed: bare }), at };
     marks.push(number);
   }
   return { marks };

@@ -1,5 +1,6 @@
 import type { PaperRow } from '../../../../../shared/homework-views.ts';
 import { CODE_LETTERS, readCode } from '../../../../homework/paper-code.ts';
+import { words } from '../../../words.ts';
 
 /** What a whole code has at least, counted before it is read. */
 const WHOLE = 9;
@@ -15,7 +16,7 @@ export function paperTyped(
   const read = readCode(code);
   if (read.ok) {
     const row = papers.find((each) => each.code === read.value);
-    return row ? { row, amiss: '' } : { amiss: 'No paper of this set has this code so far.' };
+    return row ? { row, amiss: '' } : { amiss: words('sets').typed.noPaper };
   }
   const typed = [...code.toUpperCase()].filter((letter) => /[\p{L}\p{N}]/u.test(letter));
   const stray = typed.some((letter) => !CODE_LETTERS.includes(letter));

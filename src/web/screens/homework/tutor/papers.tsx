@@ -1,28 +1,24 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { PaperRow, SetView } from '../../../../../shared/homework-views.ts';
 import { codeInGroups } from '../../../../homework/paper-code.ts';
+import type { PaperStands } from '../../../../words/en/page/sets/papers.ts';
 import { call } from '../../../api.ts';
-import { whenText } from '../moments.ts';
+import { set, words } from '../../../words.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
-import { shownMarks } from '../parts/item-verdict.tsx';
 import { ShareCell } from '../parts/share-cell.tsx';
 import { addressOf } from '../where.ts';
 
-/** How a paper stands, in words. */
-function standsText({ begunAt, submittedAt, markedAt, saved }: PaperRow, closed: boolean): string {
-  if (submittedAt !== null) return `handed in ${whenText(submittedAt)}`;
-  if (markedAt !== null) return 'closed with answers saved';
-  if (closed) return saved > 0 ? 'closed with answers saved' : 'nothing handed in';
-  if (begunAt === null) return 'not begun';
-  return saved === 0 ? 'begun' : `working, ${saved === 1 ? '1 item' : `${saved} items`} answered`;
+function standsOf({ begunAt, submittedAt, markedAt, saved }: PaperRow, closed: boolean): PaperStands {
+  if (submittedAt !== null) return { kind: 'handed-in', at: submittedAt };
+  if (markedAt !== null) return { kind: 'closed-with-answers' };
+  if (closed) return { kind: saved > 0 ? 'closed-with-answers' : 'nothing-handed-in' };
+  if (begunAt === null) return { kind: 'not-begun' };
+  return saved === 0 ? { kind: 'begun' } : { kind: 'working', items: saved };
 }
-
-/** That circuits of the paper were to be marked or run elsewhere while it was open. */
-const triedText = (items: number): string =>
-  items === 1 ? '; tried 1 item elsewhere' : `; tried ${items} items elsewhere`;
 
 /** Everybody's papers: who has begun, who has handed in, what it came to. */
 export function Papers({ view, round }: { view: SetView /** Another one: look again. */; round: number }) {
+  const { papers: w, common } = words('sets');
   const { id, attempts } = view.set;
   const { fetched, again } = useFetched(id, () => call('homeworkPapers', { params: { set: id } }));
   const closed = view.state === 'closed';
@@ -37,31 +33,29 @@ export function Papers({ view, round }: { view: SetView /** Another one: look ag
         <section>
           {waiting > 0 && (
             <p role="status" class="row">
-              <span>
-                {waiting} {waiting === 1 ? 'paper is' : 'papers are'} still being marked.
-              </span>
+              <span>{w.stillBeingMarked(waiting)}</span>
               <button type="button" class="button plain" onClick={again}>
-                Look again
+                {common.lookAgain}
               </button>
             </p>
           )}
           {papers.length > 0 && (
             <table class="schedule">
-              <caption>Papers</caption>
+              <caption>{w.caption}</caption>
               <thead>
                 <tr>
-                  <th scope="col">Learner</th>
+                  <th scope="col">{common.learner}</th>
                   {attempts > 1 && (
                     <th scope="col" class="minor">
-                      Attempt
+                      {w.attempt}
                     </th>
                   )}
                   <th scope="col" class="minor">
-                    Code
+                    {w.code}
                   </th>
-                  <th scope="col">Stands</th>
-                  <th scope="col">Marks</th>
-                  <th scope="col">Per cent</th>
+                  <th scope="col">{w.stands}</th>
+                  <th scope="col">{w.marks}</th>
+                  <th scope="col">{w.perCent}</th>
                 </tr>
               </thead>
               <tbody>
@@ -79,14 +73,20 @@ export function Papers({ view, round }: { view: SetView /** Another one: look ag
                     {attempts > 1 && <td class="number minor">{row.attempt}</td>}
                     <td class="code minor">{codeInGroups(row.code)}</td>
                     <td>
-                      {row.attempt > 1 && <span class="narrow-only">attempt {row.attempt}, </span>}
-                      {standsText(row, closed)}
-                      {row.tried > 0 && <span class="tried">{triedText(row.tried)}</span>}
+                      {set(
+                        w.standsSo({
+                          attempt: row.attempt,
+                          stands: standsOf(row, closed),
+                          tried: row.tried,
+                        }),
+                        {
+                          attempt: (text) => <span class="narrow-only">{text}</span>,
+                          tried: (text) => <span class="tried">{text}</span>,
+                        },
+                      )}
                     </td>
-                    <td class="number">
-                      {row.total ? `${shownMarks(row.total.earned)} of ${row.total.outOf}` : '–'}
-                    </td>
-                    <ShareCell share={row.total?.share ?? null} none="not marked" />
+                    <td class="number">{row.total ? w.marksOf(row.total) : w.noMarks}</td>
+                    <ShareCell share={row.total?.share ?? null} none={w.notMarked} />
                   </tr>
                 ))}
               </tbody>

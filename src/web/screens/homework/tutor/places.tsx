@@ -1,31 +1,29 @@
 import type { Bank } from '../../../../../shared/bank.ts';
+import { set, words } from '../../../words.ts';
 import type { ClassReport } from '../parts/types.ts';
-
-/** To two places; what rounds to nothing has no sign. */
-const figure = (value: number | null): string =>
-  value === null ? '–' : (Math.round(100 * value) / 100 || 0).toFixed(2);
 
 /** Below this a place tells hardly anything. Common practice, no source. */
 const TELLS_LITTLE = 0.1;
 
 /** What each place told: how easy it was, and whether it tells who can do it. */
 export function Places({ bank, report }: { bank: Bank; report: ClassReport }) {
+  const w = words('sets').report.places;
   const titles = new Map(bank.topics.flatMap(({ skills }) => skills.map(({ id, title }) => [id, title])));
   return (
     <section>
       <table class="schedule places">
-        <caption>What each place told</caption>
+        <caption>{w.caption}</caption>
         <thead>
           <tr>
-            <th scope="col">Place</th>
-            <th scope="col">Skill</th>
-            <th scope="col">Facility</th>
-            <th scope="col">Discrimination</th>
+            <th scope="col">{w.place}</th>
+            <th scope="col">{w.skill}</th>
+            <th scope="col">{w.facility}</th>
+            <th scope="col">{w.discrimination}</th>
             <th scope="col" class="minor">
-              Best less weakest
+              {w.upperLower}
             </th>
             <th scope="col" class="minor">
-              Left out
+              {w.leftOut}
             </th>
           </tr>
         </thead>
@@ -36,17 +34,13 @@ export function Places({ bank, report }: { bank: Bank; report: ClassReport }) {
               <tr key={place}>
                 <td class="number">{place}</td>
                 <th scope="row">{titles.get(skill) ?? skill}</th>
-                <td class="number">{figure(facility)}</td>
+                <td class="number">{w.figure(facility)}</td>
                 <td class={little ? 'number little' : 'number'}>
-                  {figure(discrimination)}
-                  {little && (
-                    <>
-                      {' '}
-                      <span class="of">tells little</span>
-                    </>
-                  )}
+                  {little
+                    ? set(w.tellsLittle(discrimination), { of: (text) => <span class="of">{text}</span> })
+                    : w.figure(discrimination)}
                 </td>
-                <td class="number minor">{figure(upperLower)}</td>
+                <td class="number minor">{w.figure(upperLower)}</td>
                 <td class="number minor">{leftOut}</td>
               </tr>
             );
@@ -54,18 +48,10 @@ export function Places({ bank, report }: { bank: Bank; report: ClassReport }) {
         </tbody>
       </table>
       <ul class="quiet notes">
-        <li>
-          Facility: the mean mark as a share of the full one. Near 1 everybody can do it, near 0 nobody.
-        </li>
-        <li>
-          Discrimination: how marks here go with marks on the rest of the paper. Near or below 0 the place
-          tells nothing of who can do it.
-        </li>
-        <li>Best less weakest: the mean share in the best 27 % less that in the weakest 27 %.</li>
-        <li>
-          Cronbach’s alpha over the places is {figure(report.alpha)}: how far they measure one thing. Below
-          some 30 learners none of these figures says much.
-        </li>
+        <li>{w.notes.facility}</li>
+        <li>{w.notes.discrimination}</li>
+        <li>{w.notes.upperLower}</li>
+        <li>{w.notes.alpha(report.alpha)}</li>
       </ul>
     </section>
   );

@@ -1,8 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { call, wordsOf } from '../../../api.ts';
+import { words } from '../../../words.ts';
 
 /** How far making the papers has come. The page asks again and again: between two questions nothing is under way. */
 export function Prepare({ set, onMade }: { set: string; onMade: () => void }) {
+  const w = words('sets').one.prepare;
   const [stand, setStand] = useState<{ made: number; of: number }>();
   const [failure, setFailure] = useState('');
   const [round, setRound] = useState(0);
@@ -20,7 +22,7 @@ export function Prepare({ set, onMade }: { set: string; onMade: () => void }) {
           told.current();
           return;
         }
-        if (before === now.made) throw new Error('No more papers could be made just now. Try again.');
+        if (before === now.made) throw new Error(words('sets').one.prepare.stuck);
         before = now.made;
       }
     };
@@ -35,22 +37,18 @@ export function Prepare({ set, onMade }: { set: string; onMade: () => void }) {
       {stand && stand.made < stand.of && (
         <>
           <label>
-            Drawing the papers: {stand.made} of {stand.of}
+            {w.drawing(stand)}
             <progress max={stand.of} value={stand.made} />
           </label>
-          <p class="quiet">
-            This may be left: whoever begins earlier gets a paper at once, and looking here again goes on.
-          </p>
+          <p class="quiet">{w.mayBeLeft}</p>
         </>
       )}
-      {stand && stand.made >= stand.of && (
-        <p>{stand.of === 0 ? 'There is nobody in the class yet.' : `All ${stand.of} papers are made.`}</p>
-      )}
+      {stand && stand.made >= stand.of && <p>{stand.of === 0 ? w.nobody : w.made(stand.of)}</p>}
       {failure && (
         <p class="refused">
           {failure}{' '}
           <button type="button" class="button plain" onClick={() => setRound(round + 1)}>
-            Try again
+            {words('first').frame.tryAgain}
           </button>
         </p>
       )}

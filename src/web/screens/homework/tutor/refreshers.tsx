@@ -1,15 +1,11 @@
 import type { CompetenceView } from '../../../../../shared/homework-views.ts';
-import { dayText } from '../moments.ts';
+import { dayOf } from '../../../parts/moment.ts';
+import { set, words } from '../../../words.ts';
 import { namesOf } from './names.ts';
 import { byPerson, type PersonsRefreshers } from './refreshers-by-person.ts';
 
-function Day({ at, now }: { at: number; now: number }) {
-  return at <= now ? (
-    <span class="day overdue">since {dayText(at)}</span>
-  ) : (
-    <span class="day">{dayText(at)}</span>
-  );
-}
+const overdueDay = (text: string) => <span class="day overdue">{text}</span>;
+const comingDay = (text: string) => <span class="day">{text}</span>;
 
 function OfPerson({
   of: { person, due, overdue },
@@ -22,6 +18,7 @@ function OfPerson({
   titleOf: (id: string) => string;
   now: number;
 }) {
+  const w = words('sets').competence.refreshers;
   const [first] = due;
   return (
     <li>
@@ -29,12 +26,15 @@ function OfPerson({
         <summary>
           <strong>{nameOf(person)}</strong>
           <span>
-            {due.length === 1 ? '1 skill' : `${due.length} skills`}
-            {overdue > 0 && <span class="overdue">, {overdue} overdue</span>}
+            {set(w.skills({ skills: due.length, overdue }), {
+              overdue: (text) => <span class="overdue">{text}</span>,
+            })}
           </span>
           {first && (
             <span>
-              {first.dueAt <= now ? 'overdue' : 'first on'} <Day at={first.dueAt} now={now} />
+              {first.dueAt <= now
+                ? set(w.firstOverdue(first.dueAt), { since: overdueDay })
+                : set(w.firstOn(first.dueAt), { day: comingDay })}
             </span>
           )}
         </summary>
@@ -42,7 +42,7 @@ function OfPerson({
           {due.map(({ skill, dueAt }) => (
             <li key={skill}>
               <span>{titleOf(skill)}</span>
-              <Day at={dueAt} now={now} />
+              {dueAt <= now ? overdueDay(w.since(dueAt)) : comingDay(dayOf(dueAt))}
             </li>
           ))}
         </ul>
@@ -61,24 +61,25 @@ export function Refreshers({
   days: number;
   onDays: (days: number) => void;
 }) {
+  const w = words('sets').competence.refreshers;
   const titles = new Map(view.matrix.skills.map(({ id, title }) => [id, title]));
   const nameOf = namesOf(view.people);
   const people = byPerson(view.refreshers, view.matrix.at);
   return (
     <section>
-      <h2>Refreshers due</h2>
+      <h2>{w.title}</h2>
       <label class="field narrow">
-        Within
+        {w.within}
         <select value={days} onChange={({ currentTarget }) => onDays(Number(currentTarget.value))}>
           {[7, 30, 90, 365].map((count) => (
             <option key={count} value={count}>
-              {count} days
+              {w.days(count)}
             </option>
           ))}
         </select>
       </label>
       {people.length === 0 ? (
-        <p>None.</p>
+        <p>{w.none}</p>
       ) : (
         <ul class="set-list refreshers">
           {people.map((of) => (

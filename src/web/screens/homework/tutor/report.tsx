@@ -1,6 +1,7 @@
 import type { PaperRow, SetReport } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import type { Ground } from '../../../start.ts';
+import { set as elements, words } from '../../../words.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import type { Concern } from '../parts/types.ts';
@@ -13,27 +14,21 @@ import { stateText } from './words.ts';
 
 /** Why to speak to somebody, in words. */
 export function concernText(concern: Concern): string {
+  const w = words('sets').report.lookAfter.concern;
   switch (concern.kind) {
     case 'nothing-handed-in':
-      return 'handed in nothing';
+      return w.nothingHandedIn;
     case 'half-left-out':
-      return `answered only ${concern.answered} of ${concern.items} items`;
+      return w.halfLeftOut(concern);
     case 'low-marks':
-      return `${Math.round(100 * concern.share)} % of the marks`;
+      return w.lowMarks(concern.share);
     case 'firm-idea':
-      return `one wrong idea ${concern.times} times: ${concern.idea}`;
+      return w.firmIdea(concern);
   }
 }
 
-/** Why there are no figures of somebody. */
-const STANDS = {
-  marked: '',
-  waiting: 'waiting to be marked',
-  open: 'still open',
-  nothing: 'nothing handed in',
-};
-
 function LookAfter({ report: { report, people } }: { report: SetReport }) {
+  const w = words('sets').report.lookAfter;
   const nameOf = namesOf(people);
   if (report.lookAfter.length === 0) return null;
   const absent = report.lookAfter.filter(({ concerns }) =>
@@ -42,16 +37,21 @@ function LookAfter({ report: { report, people } }: { report: SetReport }) {
   const others = report.lookAfter.filter((each) => !absent.includes(each));
   return (
     <section>
-      <h2>Whom to look after</h2>
+      <h2>{w.title}</h2>
       <ul class="set-list">
         {others.map(({ learner, concerns }) => (
           <li key={learner}>
-            <strong>{nameOf(learner)}</strong>: {concerns.map(concernText).join('; ')}.
+            {elements(w.why, {
+              name: <strong>{nameOf(learner)}</strong>,
+              concerns: w.concerns(concerns.map(concernText)),
+            })}
           </li>
         ))}
         {absent.length > 0 && (
           <li>
-            <strong>{absent.map(({ learner }) => nameOf(learner)).join(', ')}</strong>: handed in nothing.
+            {elements(w.absent, {
+              names: <strong>{w.names(absent.map(({ learner }) => nameOf(learner)))}</strong>,
+            })}
           </li>
         )}
       </ul>
@@ -61,27 +61,25 @@ function LookAfter({ report: { report, people } }: { report: SetReport }) {
 
 /** Circuits of papers that were to be marked or run elsewhere while the papers were open. They weren't. */
 function Tried({ set, papers }: { set: string; papers: readonly PaperRow[] }) {
+  const w = words('sets').papers.tried;
   const tried = papers.filter((row) => row.tried > 0);
   if (tried.length === 0) return null;
   return (
     <section>
-      <h2>Tried elsewhere</h2>
-      <p class="quiet">
-        While the paper was open, circuits of it were put into practice, Try it or Write. They were not marked
-        or run there. A marked paper says where and when.
-      </p>
+      <h2>{w.title}</h2>
+      <p class="quiet">{w.ofAll}</p>
       <ul class="set-list">
         {tried.map((row) => (
           <li key={row.id}>
-            {row.total ? (
-              <a class="onward" href={addressOf({ at: 'marked', set, paper: row.id, item: null })}>
-                {row.name}
-              </a>
-            ) : (
-              <strong>{row.name}</strong>
-            )}
-            : {row.tried === 1 ? '1 item' : `${row.tried} items`}
-            {row.attempt > 1 ? ` of attempt ${row.attempt}` : ''}
+            {elements(w.by({ items: row.tried, attempt: row.attempt }), {
+              name: row.total ? (
+                <a class="onward" href={addressOf({ at: 'marked', set, paper: row.id, item: null })}>
+                  {row.name}
+                </a>
+              ) : (
+                <strong>{row.name}</strong>
+              ),
+            })}
           </li>
         ))}
       </ul>
@@ -96,16 +94,17 @@ function Skills({
   report: SetReport;
   papers: readonly PaperRow[];
 }) {
+  const { report: w, common } = words('sets');
   const nameOf = namesOf(people);
   const paperOf = (learner: string): PaperRow | undefined =>
     papers.findLast((row) => row.learner === learner && row.total !== null);
   if (report.skills.length === 0) return null;
   return (
     <SkillGrid
-      caption="Skills by learners"
-      rows="Learner"
+      caption={w.skills.caption}
+      rows={common.learner}
       columns={[
-        { key: 'total', title: 'All' },
+        { key: 'total', title: w.skills.all },
         ...report.skills.map(({ skill, title }) => ({ key: skill, title })),
       ]}
       lines={report.rows.map(({ learner, stands, total, shares }) => {
@@ -116,15 +115,13 @@ function Skills({
           name: paper ? (
             <a href={addressOf({ at: 'marked', set: set.id, paper: paper.id, item: null })}>{name}</a>
           ) : (
-            <>
-              {name} <span class="stands-so">{STANDS[stands]}</span>
-            </>
+            elements(w.skills.stands[stands], { name, so: (text) => <span class="stands-so">{text}</span> })
           ),
           shares: [total?.share ?? null, ...shares],
         };
       })}
       mean={{
-        name: 'Mean of those who handed in',
+        name: w.skills.mean,
         shares: [
           meanOf(report.rows.map(({ total }) => total?.share ?? null)),
           ...report.skills.map(({ share }) => share),
@@ -141,6 +138,7 @@ function meanOf(shares: readonly (number | null)[]): number | null {
 
 /** What a set says of its class. */
 export function Report({ ground, set }: { ground: Ground; set: string }) {
+  const { report: w, common } = words('sets');
   const { fetched, again } = useFetched(set, async () => {
     const [report, { papers }] = await Promise.all([
       call('homeworkReport', { params: { set } }),
@@ -150,39 +148,25 @@ export function Report({ ground, set }: { ground: Ground; set: string }) {
   });
   return (
     <div class="homework wide">
-      <Show of={fetched} again={again} waiting="Marking and reckoning…">
+      <Show of={fetched} again={again} waiting={w.marking}>
         {({ report, papers }) => (
           <>
             <Head
               title={report.set.title}
-              cells={[
-                'Report',
-                `${report.report.handedIn} of ${report.report.learners} handed in`,
-                stateText(report.state, report.set),
-              ]}
+              cells={[w.report, w.handedIn(report.report), stateText(report.state, report.set)]}
             />
             {report.waiting > 0 && (
               <p role="status" class="row">
-                <span>
-                  {report.waiting === 1
-                    ? '1 paper is still to be marked; it is not in these figures.'
-                    : `${report.waiting} papers are still to be marked; they are not in these figures.`}
-                </span>
+                <span>{w.waiting(report.waiting)}</span>
                 <button type="button" class="button plain" onClick={again}>
-                  Look again
+                  {common.lookAgain}
                 </button>
               </p>
             )}
             <LookAfter report={report} />
             <Tried set={set} papers={papers} />
             {report.report.handedIn === 0 ? (
-              <p>
-                {report.waiting > 0
-                  ? 'What was handed in is still to be marked.'
-                  : report.state === 'closed'
-                    ? 'Nobody handed anything in.'
-                    : 'Nobody has handed anything in yet.'}
-              </p>
+              <p>{report.waiting > 0 ? w.allWaiting : report.state === 'closed' ? w.nobody : w.nobodyYet}</p>
             ) : (
               <>
                 <Skills report={report} papers={papers} />
@@ -191,7 +175,7 @@ export function Report({ ground, set }: { ground: Ground; set: string }) {
               </>
             )}
             <p class="row">
-              <a href={addressOf({ at: 'set', set })}>Back to the set</a>
+              <a href={addressOf({ at: 'set', set })}>{common.backToSet}</a>
             </p>
           </>
         )}

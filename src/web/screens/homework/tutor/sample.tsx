@@ -1,5 +1,6 @@
 import { call } from '../../../api.ts';
 import type { Ground } from '../../../start.ts';
+import { words } from '../../../words.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { ShownItem } from '../parts/shown-item.tsx';
@@ -10,27 +11,22 @@ const MOST = 1000;
 
 /** A paper as a learner would get one, with the right answers. */
 export function Sample({ ground, set, number }: { ground: Ground; set: string; number: number }) {
+  const { one, common } = words('sets');
+  const w = one.sample;
   const { fetched, again } = useFetched(`${set} ${number}`, () =>
     call('sampleHomework', { params: { set }, query: { number } }),
   );
   return (
     <div class="homework wide">
-      <Show of={fetched} again={again} waiting="Drawing a sample paper…">
+      <Show of={fetched} again={again} waiting={w.drawing}>
         {({ title, items }) => (
           <>
-            <Head
-              title={title}
-              cells={[
-                `Sample paper ${number}`,
-                `${items.length} items`,
-                'with the right answers; nobody gets it',
-              ]}
-            />
+            <Head title={title} cells={[w.title(number), one.items(items.length), w.nobodys]} />
             <p class="row">
               <a class="button" href={addressOf({ at: 'sample', set, number: (number % MOST) + 1 })}>
-                Another sample
+                {w.another}
               </a>
-              <a href={addressOf({ at: 'set', set })}>Back to the set</a>
+              <a href={addressOf({ at: 'set', set })}>{common.backToSet}</a>
             </p>
             {items.map(({ place, item, question, mark }) => (
               <ShownItem
@@ -39,7 +35,7 @@ export function Sample({ ground, set, number }: { ground: Ground; set: string; n
                 question={item.question}
                 asked={question.asked}
                 mark={mark}
-                title={`${place}. ${item.question.circuit.title ?? question.asked.title}`}
+                title={w.item({ place, title: item.question.circuit.title ?? question.asked.title })}
               />
             ))}
           </>

@@ -3,13 +3,13 @@ import type { Bank } from '../../../../../shared/bank.ts';
 import type { HomeworkWish } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
+import { words } from '../../../words.ts';
 import { clockNote } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { goTo } from '../where.ts';
 import { ChooseSkills } from './choose-skills.tsx';
 import { type Draft, draftOf, freshDraft, wishOf } from './draft.ts';
-import { COUNTS, HELP, LEVELS, REVIEW } from './words.ts';
 
 type Of = { readonly class: string } | { readonly set: string };
 
@@ -65,8 +65,8 @@ function ChoiceField<N extends 'level' | 'help' | 'review' | 'counts'>({
   onChange,
   label,
   name,
-  words,
-}: FieldProps<N> & { words: Readonly<Record<HomeworkWish[N], string>> }) {
+  texts,
+}: FieldProps<N> & { texts: Readonly<Record<HomeworkWish[N], string>> }) {
   return (
     <label class="field">
       {label}
@@ -74,7 +74,7 @@ function ChoiceField<N extends 'level' | 'help' | 'review' | 'counts'>({
         value={draft[name]}
         onChange={({ currentTarget }) => onChange({ [name]: currentTarget.value } as Partial<Draft>)}
       >
-        {Object.entries<string>(words).map(([value, text]) => (
+        {Object.entries<string>(texts).map(([value, text]) => (
           <option key={value} value={value}>
             {text}
           </option>
@@ -85,6 +85,7 @@ function ChoiceField<N extends 'level' | 'help' | 'review' | 'counts'>({
 }
 
 function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
+  const { form: w, states } = words('sets');
   const [draft, setDraft] = useState(before);
   const { busy, failure, run } = useAct();
   const [told, setTold] = useState('');
@@ -109,7 +110,7 @@ function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
       }}
     >
       <label class="field">
-        Title
+        {w.title}
         <input
           type="text"
           maxLength={120}
@@ -120,24 +121,24 @@ function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
       </label>
       <ChooseSkills bank={bank} chosen={draft.skills} onChange={(skills) => onChange({ skills })} />
       <fieldset class="fields">
-        <legend>How much</legend>
-        <NumberField {...shared} label="Items" name="items" most={60} />
-        <NumberField {...shared} label="Marks for each" name="marksEach" most={100} />
-        <ChoiceField {...shared} label="Size" name="level" words={LEVELS} />
+        <legend>{w.howMuch}</legend>
+        <NumberField {...shared} label={w.items} name="items" most={60} />
+        <NumberField {...shared} label={w.marksEach} name="marksEach" most={100} />
+        <ChoiceField {...shared} label={w.level} name="level" texts={states.levels} />
       </fieldset>
       <fieldset class="fields">
-        <legend>When</legend>
-        <TimeField {...shared} label="Opens" name="opensAt" />
-        <TimeField {...shared} label="Closes" name="closesAt" />
+        <legend>{w.times}</legend>
+        <TimeField {...shared} label={w.opens} name="opensAt" />
+        <TimeField {...shared} label={w.closes} name="closesAt" />
       </fieldset>
       <fieldset class="fields">
-        <legend>How</legend>
-        <NumberField {...shared} label="Attempts" name="attempts" most={10} />
+        <legend>{w.how}</legend>
+        <NumberField {...shared} label={w.attempts} name="attempts" most={10} />
         {Number(draft.attempts) > 1 && (
-          <ChoiceField {...shared} label="Of several" name="counts" words={COUNTS} />
+          <ChoiceField {...shared} label={w.counts} name="counts" texts={states.counts} />
         )}
-        <ChoiceField {...shared} label="Help" name="help" words={HELP} />
-        <ChoiceField {...shared} label="Marks and answers are shown" name="review" words={REVIEW} />
+        <ChoiceField {...shared} label={w.help} name="help" texts={states.help} />
+        <ChoiceField {...shared} label={w.review} name="review" texts={states.review} />
         <div class="whole-row">
           <label class="tick">
             <input
@@ -146,16 +147,14 @@ function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
               aria-describedby="supervised-note"
               onChange={({ currentTarget }) => onChange({ supervised: currentTarget.checked })}
             />
-            Sat under supervision
+            {w.supervised}
           </label>
           <p class="quiet" id="supervised-note">
-            Tick it where somebody watches the class at work: evidence then says so of what was shown.
+            {w.supervisedNote}
           </p>
         </div>
       </fieldset>
-      <p class="quiet">
-        Every learner gets other circuits, equally hard. Nobody sees the set before you issue it.
-      </p>
+      <p class="quiet">{w.others}</p>
       {(told || failure) && (
         <p class="refused" role="alert">
           {told || failure}
@@ -163,7 +162,7 @@ function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
       )}
       <div class="row">
         <button type="submit" class="button main" disabled={busy}>
-          {busy ? 'Finding questions…' : 'Keep as draft'}
+          {busy ? w.keeping : w.keep}
         </button>
       </div>
     </form>
@@ -172,6 +171,7 @@ function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
 
 /** A new set, or a draft that is made anew. */
 export function SetForm({ bank, of }: { bank: Bank; of: Of }) {
+  const { form: w } = words('sets');
   const { fetched, again } = useFetched('set' in of ? of.set : of.class, async () => {
     if ('set' in of) {
       const { wish } = await call('homework', { params: { set: of.set } });
@@ -181,7 +181,7 @@ export function SetForm({ bank, of }: { bank: Bank; of: Of }) {
   });
   return (
     <div class="homework">
-      <Head title={'set' in of ? 'Change the draft' : 'New homework set'} />
+      <Head title={'set' in of ? w.change : w.new} />
       <Show of={fetched} again={again}>
         {(before) => <Form bank={bank} of={of} before={before} />}
       </Show>

@@ -3,6 +3,7 @@ import type { Bank } from '../../../../../shared/bank.ts';
 import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
+import { words } from '../../../words.ts';
 import { whenText } from '../moments.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
@@ -11,42 +12,44 @@ import { CloseLater } from './close-later.tsx';
 import { Downloads } from './downloads.tsx';
 import { Papers } from './papers.tsx';
 import { Prepare } from './prepare.tsx';
-import { COUNTS, HELP, KINDS, LEVELS, REVIEW, stateText } from './words.ts';
+import { stateText } from './words.ts';
 
 const titlesOf = ({ topics }: Bank): ReadonlyMap<string, string> =>
   new Map(topics.flatMap(({ skills }) => skills.map(({ id, title }) => [id, title])));
 
 function Facts({ view }: { view: SetView }) {
+  const { states, one } = words('sets');
+  const w = one.facts;
   const { set, wish } = view;
   return (
     <dl class="facts">
       <div>
-        <dt>Opens</dt>
+        <dt>{w.opens}</dt>
         <dd>{whenText(set.opensAt)}</dd>
       </div>
       <div>
-        <dt>Closes</dt>
+        <dt>{w.closes}</dt>
         <dd>{whenText(set.closesAt)}</dd>
       </div>
       <div>
-        <dt>Size</dt>
-        <dd>{LEVELS[wish.level]}</dd>
+        <dt>{w.size}</dt>
+        <dd>{states.levels[wish.level]}</dd>
       </div>
       <div>
-        <dt>Attempts</dt>
-        <dd>{set.attempts === 1 ? 'One' : `${set.attempts}: ${COUNTS[set.counts].toLowerCase()}`}</dd>
+        <dt>{w.attempts}</dt>
+        <dd>{set.attempts === 1 ? w.oneAttempt : w.several[set.counts](set.attempts)}</dd>
       </div>
       <div>
-        <dt>Help</dt>
-        <dd>{HELP[set.help]}</dd>
+        <dt>{w.help}</dt>
+        <dd>{states.help[set.help]}</dd>
       </div>
       <div>
-        <dt>Marks and answers</dt>
-        <dd>{REVIEW[set.review]}</dd>
+        <dt>{w.review}</dt>
+        <dd>{states.review[set.review]}</dd>
       </div>
       <div>
-        <dt>Supervision</dt>
-        <dd>{set.supervised ? 'Sat under supervision' : 'None'}</dd>
+        <dt>{w.supervision}</dt>
+        <dd>{set.supervised ? w.supervised : w.notSupervised}</dd>
       </div>
     </dl>
   );
@@ -54,21 +57,22 @@ function Facts({ view }: { view: SetView }) {
 
 /** The places of the set, as a list of parts. */
 function Places({ view, bank }: { view: SetView; bank: Bank }) {
+  const w = words('sets').one.places;
   const titles = titlesOf(bank);
   return (
     <details class="in-words" open={view.state === 'draft'}>
-      <summary>What each place asks</summary>
+      <summary>{w.title}</summary>
       <table class="schedule">
         <thead>
           <tr>
-            <th scope="col">Place</th>
-            <th scope="col">Skill</th>
-            <th scope="col">Asked for</th>
+            <th scope="col">{w.place}</th>
+            <th scope="col">{w.skill}</th>
+            <th scope="col">{w.askedFor}</th>
             <th scope="col" class="minor">
-              Hard
+              {w.hard}
             </th>
             <th scope="col" class="minor">
-              Marks
+              {w.marks}
             </th>
           </tr>
         </thead>
@@ -77,8 +81,8 @@ function Places({ view, bank }: { view: SetView; bank: Bank }) {
             <tr key={`${at} ${skill}`}>
               <td class="number">{at + 1}</td>
               <th scope="row">{titles.get(skill) ?? skill}</th>
-              <td>{KINDS[kind]}</td>
-              <td class="number minor">{difficulty.toFixed(1)}</td>
+              <td>{w.kinds[kind]}</td>
+              <td class="number minor">{w.difficulty(difficulty)}</td>
               <td class="number minor">{marks}</td>
             </tr>
           ))}
@@ -90,6 +94,8 @@ function Places({ view, bank }: { view: SetView; bank: Bank }) {
 
 /** Erasing a draft, or withdrawing what was issued: asked once more. */
 function Withdraw({ view }: { view: SetView }) {
+  const { one, common } = words('sets');
+  const w = one.withdraw;
   const [sure, setSure] = useState(false);
   const { busy, failure, run } = useAct();
   const draft = view.state === 'draft';
@@ -103,15 +109,15 @@ function Withdraw({ view }: { view: SetView }) {
       {sure ? (
         <span class="row">
           <button type="button" class="button" disabled={busy} onClick={() => run(act)}>
-            {draft ? 'Erase it' : 'Withdraw it: learners no longer see it'}
+            {draft ? w.draftSure : w.issuedSure}
           </button>
           <button type="button" class="button plain" onClick={() => setSure(false)}>
-            Leave it
+            {common.leaveIt}
           </button>
         </span>
       ) : (
         <button type="button" class="button plain" onClick={() => setSure(true)}>
-          {draft ? 'Erase the draft' : 'Withdraw'}
+          {draft ? w.draft : w.issued}
         </button>
       )}
       {failure && (
@@ -124,6 +130,7 @@ function Withdraw({ view }: { view: SetView }) {
 }
 
 function DraftActs({ view, onIssued }: { view: SetView; onIssued: (view: SetView) => void }) {
+  const { one: w } = words('sets');
   const [sure, setSure] = useState(false);
   const { busy, failure, run } = useAct();
   const { id } = view.set;
@@ -132,26 +139,19 @@ function DraftActs({ view, onIssued }: { view: SetView; onIssued: (view: SetView
       <div class="row">
         {sure ? null : (
           <button type="button" class="button main" onClick={() => setSure(true)}>
-            Issue to the class
+            {w.issue.ask}
           </button>
         )}
         <a class="button" href={addressOf({ at: 'sample', set: id, number: 1 })}>
-          Sample paper
+          {w.sample.link}
         </a>
-        <a href={addressOf({ at: 'change', set: id })}>Change</a>
+        <a href={addressOf({ at: 'change', set: id })}>{w.change}</a>
         <Withdraw view={view} />
       </div>
       {sure && (
         <section class="sure" aria-labelledby="issuing">
-          <h2 id="issuing">Issue “{view.set.title}”?</h2>
-          <p>
-            {view.set.opensAt <= Date.now()
-              ? 'Learners of the class see it, and may begin, at once.'
-              : `Learners of the class see it at once, and may begin on ${whenText(view.set.opensAt)}.`}{' '}
-            Once issued, it stays as it is: skills, items, marks, opening time, attempts, help, supervision
-            and when marks are shown. It may close later than {whenText(view.set.closesAt)}, never earlier;
-            and it can be withdrawn.
-          </p>
+          <h2 id="issuing">{w.issue.title(view.set.title)}</h2>
+          <p>{view.set.opensAt <= Date.now() ? w.issue.now(view.set.closesAt) : w.issue.later(view.set)}</p>
           <div class="row">
             <button
               type="button"
@@ -159,10 +159,10 @@ function DraftActs({ view, onIssued }: { view: SetView; onIssued: (view: SetView
               disabled={busy}
               onClick={() => run(async () => onIssued(await call('issueHomework', { params: { set: id } })))}
             >
-              {busy ? 'Issuing…' : 'Issue it as it is'}
+              {busy ? w.issue.busy : w.issue.sure}
             </button>
             <button type="button" class="button plain" onClick={() => setSure(false)}>
-              Look at it again
+              {w.issue.back}
             </button>
           </div>
         </section>
@@ -177,18 +177,19 @@ function DraftActs({ view, onIssued }: { view: SetView; onIssued: (view: SetView
 }
 
 function Issued({ view, onMoved }: { view: SetView; onMoved: (view: SetView) => void }) {
+  const { one: w } = words('sets');
   const { id } = view.set;
   const [round, setRound] = useState(0);
   return (
     <>
       <div class="row">
         <a class="button main" href={addressOf({ at: 'report', set: id })}>
-          Report
+          {w.report}
         </a>
         <a class="button" href={addressOf({ at: 'sample', set: id, number: 1 })}>
-          Sample paper
+          {w.sample.link}
         </a>
-        <a href={addressOf({ at: 'typed', set: id })}>Type in marks from paper</a>
+        <a href={addressOf({ at: 'typed', set: id })}>{w.typeMarks}</a>
         <Withdraw view={view} />
       </div>
       {view.state !== 'withdrawn' && <Prepare set={id} onMade={() => setRound((before) => before + 1)} />}
@@ -201,6 +202,7 @@ function Issued({ view, onMoved }: { view: SetView; onMoved: (view: SetView) => 
 
 /** One set: what it is, and everything that is done with it. */
 export function SetScreen({ bank, set }: { bank: Bank; set: string }) {
+  const { one: w } = words('sets');
   const { fetched, again, put } = useFetched(set, () => call('homework', { params: { set } }));
   return (
     <div class="homework wide">
@@ -211,8 +213,8 @@ export function SetScreen({ bank, set }: { bank: Bank; set: string }) {
               title={view.set.title}
               cells={[
                 stateText(view.state, view.set),
-                `${view.set.places.length} items`,
-                `${view.set.places.reduce((sum, { marks }) => sum + marks, 0)} marks`,
+                w.items(view.set.places.length),
+                w.marks(view.set.places.reduce((sum, { marks }) => sum + marks, 0)),
               ]}
             />
             {view.issuedAt === null ? (
@@ -223,7 +225,7 @@ export function SetScreen({ bank, set }: { bank: Bank; set: string }) {
             <Facts view={view} />
             <Places view={view} bank={bank} />
             <p>
-              <a href={addressOf({ at: 'sets', class: view.class })}>All sets of the class</a>
+              <a href={addressOf({ at: 'sets', class: view.class })}>{w.all}</a>
             </p>
           </>
         )}

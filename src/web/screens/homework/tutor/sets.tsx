@@ -2,26 +2,28 @@ import type { SetRow } from '../../../../../shared/homework-views.ts';
 import type { ClassSummary } from '../../../../../shared/people.ts';
 import { call } from '../../../api.ts';
 import { me } from '../../../me.ts';
+import { set as elements, words } from '../../../words.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { addressOf, goTo } from '../where.ts';
 import { stateText } from './words.ts';
 
 function Schedule({ sets }: { sets: readonly SetRow[] }) {
+  const w = words('sets').list;
   return (
     <table class="schedule">
-      <caption>Sets, the newest first</caption>
+      <caption>{w.caption}</caption>
       <thead>
         <tr>
-          <th scope="col">Set</th>
-          <th scope="col">Stands</th>
+          <th scope="col">{w.set}</th>
+          <th scope="col">{w.stands}</th>
           <th scope="col" class="minor">
-            Items
+            {w.items}
           </th>
           <th scope="col" class="minor">
-            Marks
+            {w.marks}
           </th>
-          <th scope="col">Handed in</th>
+          <th scope="col">{w.handedIn}</th>
         </tr>
       </thead>
       <tbody>
@@ -33,7 +35,7 @@ function Schedule({ sets }: { sets: readonly SetRow[] }) {
             <td>{stateText(set.state, set)}</td>
             <td class="number minor">{set.items}</td>
             <td class="number minor">{set.outOf}</td>
-            <td class="number">{set.issuedAt === null ? '–' : `${set.handedIn} of ${set.learners}`}</td>
+            <td class="number">{set.issuedAt === null ? w.notIssued : w.handedInOf(set)}</td>
           </tr>
         ))}
       </tbody>
@@ -42,18 +44,16 @@ function Schedule({ sets }: { sets: readonly SetRow[] }) {
 }
 
 function OfClass({ chosen, classes }: { chosen: ClassSummary; classes: readonly ClassSummary[] }) {
+  const w = words('sets').list;
   const { fetched, again } = useFetched(chosen.id, () =>
     call('classHomework', { params: { class: chosen.id } }),
   );
   return (
     <>
-      <Head
-        title="Homework"
-        cells={[chosen.title, chosen.learners === 1 ? '1 learner' : `${chosen.learners} learners`]}
-      />
+      <Head title={words('homework').common.homework} cells={[chosen.title, w.learners(chosen.learners)]} />
       {classes.length > 1 && (
         <label class="field">
-          Class
+          {w.class}
           <select
             value={chosen.id}
             onChange={({ currentTarget }) => goTo({ at: 'sets', class: currentTarget.value })}
@@ -68,15 +68,13 @@ function OfClass({ chosen, classes }: { chosen: ClassSummary; classes: readonly 
       )}
       <p class="row">
         <a class="button main" href={addressOf({ at: 'new', class: chosen.id })}>
-          New set
+          {w.newSet}
         </a>
-        <a href={addressOf({ at: 'term', class: chosen.id })}>All sets together</a>
-        <a href={addressOf({ at: 'competence', class: chosen.id })}>Who can do what</a>
+        <a href={addressOf({ at: 'term', class: chosen.id })}>{w.allTogether}</a>
+        <a href={addressOf({ at: 'competence', class: chosen.id })}>{w.whoCan}</a>
       </p>
       <Show of={fetched} again={again}>
-        {({ sets }) =>
-          sets.length === 0 ? <p>No sets yet. A new one takes two minutes.</p> : <Schedule sets={sets} />
-        }
+        {({ sets }) => (sets.length === 0 ? <p>{w.none}</p> : <Schedule sets={sets} />)}
       </Show>
     </>
   );
@@ -84,6 +82,7 @@ function OfClass({ chosen, classes }: { chosen: ClassSummary; classes: readonly 
 
 /** The homework of a class as a schedule. */
 export function Sets({ wanted }: { wanted: string | null }) {
+  const w = words('sets').list;
   const { fetched, again } = useFetched('classes', () => call('classes'));
   const alsoLearns = me.value.person?.classes.some(({ manner }) => manner === 'learner') ?? false;
   return (
@@ -96,17 +95,15 @@ export function Sets({ wanted }: { wanted: string | null }) {
             <OfClass chosen={chosen} classes={classes} />
           ) : (
             <>
-              <Head title="Homework" />
-              <p>
-                There is no class yet. <a href="#/classes">Make one first</a>, then set it homework.
-              </p>
+              <Head title={words('homework').common.homework} />
+              <p>{elements(w.noClass, { classes: (text) => <a href="#/classes">{text}</a> })}</p>
             </>
           );
         }}
       </Show>
       {alsoLearns && (
         <p>
-          <a href={addressOf({ at: 'mine' })}>My own homework</a>
+          <a href={addressOf({ at: 'mine' })}>{w.myOwn}</a>
         </p>
       )}
     </div>

@@ -2,24 +2,20 @@ import { useRef, useState } from 'preact/hooks';
 import type { PaperRow, SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
+import { set, words } from '../../../words.ts';
 import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
-import { shownMarks } from '../parts/item-verdict.tsx';
 import { addressOf } from '../where.ts';
 import { marksTyped } from './marks-typed.ts';
 import { paperTyped } from './paper-typed.ts';
 
-interface Kept {
-  readonly code: string;
-  readonly text: string;
-}
-
 function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] }) {
+  const { typed: w, common } = words('sets');
   const { id, places } = view.set;
   const blank = places.map(() => '');
   const [code, setCode] = useState('');
   const [marks, setMarks] = useState<readonly string[]>(blank);
-  const [kept, setKept] = useState<readonly Kept[]>([]);
+  const [kept, setKept] = useState<readonly string[]>([]);
   const [told, setTold] = useState('');
   const { busy, failure, run } = useAct();
   const codeField = useRef<HTMLInputElement>(null);
@@ -41,7 +37,7 @@ function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] })
       params: { set: id },
       body: { code, marks: [...typed.marks] },
     });
-    setKept([{ code, text: `${name}: ${shownMarks(total.earned)} of ${total.outOf} marks` }, ...kept]);
+    setKept([w.kept({ code, name, earned: total.earned, outOf: total.outOf }), ...kept]);
     setCode('');
     setMarks(blank);
     codeField.current?.focus();
@@ -56,7 +52,7 @@ function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] })
         }}
       >
         <label class="field">
-          Code on the paper
+          {w.code}
           <input
             ref={codeField}
             type="text"
@@ -75,20 +71,20 @@ function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] })
         </label>
         <p class="whose" role="status">
           {found
-            ? `${found.name}${found.attempt > 1 ? `, attempt ${found.attempt}` : ''}${found.total ? ' (has marks already; these replace them)' : ''}`
+            ? w.whose({ name: found.name, attempt: found.attempt, hasMarks: found.total !== null })
             : amiss}
         </p>
         <div class="cells" ref={cells}>
           {places.map(({ marks: outOf }, at) => (
             <label key={`${at} ${outOf}`}>
               <span>
-                {at + 1} <span class="of">of {outOf}</span>
+                {set(w.cell({ number: at + 1, outOf }), { of: (text) => <span class="of">{text}</span> })}
               </span>
               <input
                 type="text"
                 inputMode="decimal"
                 autocomplete="off"
-                aria-label={`Marks for item ${at + 1}, of ${outOf}; empty where it was left out`}
+                aria-label={w.marksFor({ number: at + 1, outOf })}
                 value={marks[at] ?? ''}
                 onInput={({ currentTarget: { value } }) =>
                   setMarks(marks.map((each, place) => (place === at ? value : each)))
@@ -110,14 +106,12 @@ function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] })
           </p>
         )}
         <button type="submit" class="button main" disabled={busy || code.trim() === ''}>
-          {busy ? 'Keeping…' : 'Keep, and the next paper'}
+          {busy ? common.keeping : w.keep}
         </button>
       </form>
-      <ol class="kept" reversed aria-label="Kept just now" aria-live="polite">
-        {kept.map(({ code: of, text }) => (
-          <li key={`${of} ${text}`}>
-            {of}, {text}
-          </li>
+      <ol class="kept" reversed aria-label={w.keptNow} aria-live="polite">
+        {kept.map((text) => (
+          <li key={text}>{text}</li>
         ))}
       </ol>
     </>
@@ -125,11 +119,12 @@ function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] })
 }
 
 /** Marks of papers that were written on paper, by their codes: many of them, by keyboard. */
-export function TypedMarks({ set }: { set: string }) {
-  const { fetched, again } = useFetched(set, async () => {
+export function TypedMarks({ set: id }: { set: string }) {
+  const { typed: w, common } = words('sets');
+  const { fetched, again } = useFetched(id, async () => {
     const [view, { papers }] = await Promise.all([
-      call('homework', { params: { set } }),
-      call('homeworkPapers', { params: { set } }),
+      call('homework', { params: { set: id } }),
+      call('homeworkPapers', { params: { set: id } }),
     ]);
     return { view, papers };
   });
@@ -138,14 +133,11 @@ export function TypedMarks({ set }: { set: string }) {
       <Show of={fetched} again={again}>
         {({ view, papers }) => (
           <>
-            <Head title="Marks from paper" cells={[view.set.title]} />
-            <p>
-              Type the code, then the marks item by item: Enter or the space bar goes on, an empty place was
-              left out, Enter at the last one keeps the paper and begins the next.
-            </p>
+            <Head title={w.title} cells={[view.set.title]} />
+            <p>{w.how}</p>
             <Entry view={view} papers={papers} />
             <p>
-              <a href={addressOf({ at: 'set', set })}>Back to the set</a>
+              <a href={addressOf({ at: 'set', set: id })}>{common.backToSet}</a>
             </p>
           </>
         )}
