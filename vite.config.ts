@@ -28,7 +28,8 @@ function precache(): Plugin {
 }
 
 /** Other parts speak by what these bring, but they are always there before them: one script instead of three. */
-const WORDS_OF_FIRST = /\/src\/words\/(speech|en\/(speech|page\/(first|frame|moments|parts|practise)))\.ts$/;
+const WORDS_OF_FIRST =
+  /\/src\/words\/(clocks|speech|en\/(speech|page\/(first|frame|homework-told|moments|parts|practise)))\.ts$/;
 
 /** The engine, and the words of the first screens with what of the bundler they stand on. */
 const EARLY = /^assets\/(worker|first|rolldown-runtime)-[^.]+\.js$/;

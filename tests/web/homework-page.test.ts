@@ -17,7 +17,7 @@ import { marksTyped } from '../../src/web/screens/homework/tutor/marks-typed.ts'
 import { byPerson } from '../../src/web/screens/homework/tutor/refreshers-by-person.ts';
 import { addressOf, type Where, whereOf } from '../../src/web/screens/homework/where.ts';
 import { touchableOf } from '../../src/web/screens/practise/on-drawing.ts';
-import { words } from '../../src/web/words.ts';
+import { left } from '../../src/words/en/page/homework/common.ts';
 import { everyKind } from '../browser/support/every-kind.ts';
 
 const questions = [...everyKind()].map(([name, { question }]) => [name, question] as const);
@@ -115,7 +115,7 @@ describe('times', () => {
 
   it('that are left are never said to be more than they are', () => {
     const MINUTE = 60_000;
-    const leftText = (milliseconds: number): string => words('homework').common.left(leftOf(milliseconds));
+    const leftText = (milliseconds: number): string => left(leftOf(milliseconds));
     expect(leftText(0)).toBe('none');
     expect(leftText(MINUTE - 1)).toBe('less than a minute');
     expect(leftText(MINUTE)).toBe('1 minute');

@@ -34,6 +34,7 @@ export const joining = {
       `There twice: ${names.join(', ')}. That is all right for two people of one name.`,
     adding: 'Adding…',
     add: 'Add',
-    addSeveral: (count: number) => speech.plural(count, { one: 'Add # learner', other: 'Add # learners' }),
+    addSeveral: (count: number) =>
+      speech.plural(count, { one: 'Add 1 learner', other: `Add ${count} learners` }),
   },
 };

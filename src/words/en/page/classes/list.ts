@@ -17,7 +17,7 @@ export const list = {
   fromTo: ({ from, to }: { from: number; to: number }) => `${moments.day(from)} to ${moments.day(to)}`,
   noIntake: '–',
   none: 'No class yet. A new class has a joining code: print slips with it, and learners join by themselves.',
-  ended: (count: number) => speech.plural(count, { one: '# class ended', other: '# classes ended' }),
+  ended: (count: number) => speech.plural(count, { one: '1 class ended', other: `${count} classes ended` }),
   endedOnes: 'Classes that have ended',
   make: 'Make the class',
   back: 'Back',

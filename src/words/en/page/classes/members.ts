@@ -2,15 +2,14 @@
 import { speech } from '../../speech.ts';
 
 export const members = {
-  learners: (count: number) => speech.plural(count, { one: '# learner', other: '# learners' }),
+  learners: (count: number) => speech.plural(count, { one: '1 learner', other: `${count} learners` }),
   nobodyYet: 'Nobody yet. <code>Hand out the joining code</code>, or <byName>add learners by name</byName>.',
   findName: 'Find a name',
   found: ({ shown, count }: { shown: number; count: number }) => `${shown} of ${count}`,
   without: (count: number) =>
     speech.plural(count, {
-      one: '# has no password yet, and need a link for any other device: <slips>print slips with links for them</slips>.',
-      other:
-        '# have no password yet, and need a link for any other device: <slips>print slips with links for them</slips>.',
+      one: '1 has no password yet, and need a link for any other device: <slips>print slips with links for them</slips>.',
+      other: `${count} have no password yet, and need a link for any other device: <slips>print slips with links for them</slips>.`,
     }),
   tutors: (count: number) => speech.plural(count, { one: 'Tutor', other: 'Tutors' }),
   noTutor: 'Nobody.',
@@ -24,7 +23,7 @@ export const members = {
   signedOut: (places: number) =>
     places === 0
       ? 'Was signed in nowhere.'
-      : speech.plural(places, { one: 'Signed out in # place.', other: 'Signed out in # places.' }),
+      : speech.plural(places, { one: 'Signed out in 1 place.', other: `Signed out in ${places} places.` }),
   newLinkMeans: (name: string) =>
     `For a forgotten password, or another device. When it is used, ${name} is signed out elsewhere and chooses a password anew. A link made before no longer works.`,
   signOutMeans: (name: string) =>

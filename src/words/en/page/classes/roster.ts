@@ -20,9 +20,8 @@ export const roster = {
     nobody: 'Everybody has a password: nobody needs a link.',
     means: (count: number) =>
       speech.plural(count, {
-        one: '# learner has no password yet. Each gets a slip with name and link; links handed over before stop working.',
-        other:
-          '# learners have no password yet. Each gets a slip with name and link; links handed over before stop working.',
+        one: '1 learner has no password yet. Each gets a slip with name and link; links handed over before stop working.',
+        other: `${count} learners have no password yet. Each gets a slip with name and link; links handed over before stop working.`,
       }),
   },
   give: {

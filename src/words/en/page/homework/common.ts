@@ -2,7 +2,7 @@
 
 import { speech } from '../../speech.ts';
 import { moments } from '../moments.ts';
-import { items, marks } from './figures.ts';
+import { marks } from './figures.ts';
 
 const { when } = moments;
 
@@ -30,9 +30,7 @@ export function left(time: Left): string {
 export const common = {
   homework: 'Homework',
   fetching: 'Fetching…',
-  left,
   marks,
-  items,
   /** Of a time that is typed. */
   clocks: {
     leftOut: 'There is no such time: the clocks are put forward over it. Choose another.',
