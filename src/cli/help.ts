@@ -1,4 +1,4 @@
-import type { Argument, Command, HelpConfiguration } from 'commander';
+import { type Argument, type Command, type HelpConfiguration, Option } from 'commander';
 import type { CommandWords } from '../words/commands.ts';
 import type { Io } from './io.ts';
 import { wrapText } from './style.ts';
@@ -18,6 +18,13 @@ export const helpAfter = (
     ...examples.map((example) => `  ${example.replaceAll('\n', '\n      ')}`),
     ...notes.flatMap((note) => ['', wrapText(note, columns)]),
   ].join('\n');
+
+/** An option that takes several values. The parser sees that by itself only where a plain letter stands before the dots. */
+export function severalOf(option: string, value: string, told: string): Option {
+  const several = new Option(`${option} <${value}...>`, told);
+  several.variadic = true;
+  return several;
+}
 
 /** `<file>`, `[names...]`. */
 function placeOf(argument: Argument): string {

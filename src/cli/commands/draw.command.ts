@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { helpAfter } from '../help.ts';
+import { helpAfter, severalOf } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../program.ts';
 import type { DrawOptions } from './draw.ts';
@@ -17,7 +17,7 @@ export function addDraw(program: Command, io: Io, running: Running): void {
     .argument(`<${values.file}>`, given.arguments.circuit)
     .option(`-o, --output <${values.file}>`, help.options.output)
     .option(`--do <${values.acts}>`, help.options.acts)
-    .option(`--fault <${values.fault}...>`, given.options.fault)
+    .addOption(severalOf('--fault', values.fault, given.options.fault))
     .option('--steps', help.options.steps)
     .option(`--sheet <${values.number}>`, help.options.sheet)
     .addOption(

@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { helpAfter } from '../help.ts';
+import { helpAfter, severalOf } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { ServeOptions } from './serve.ts';
 
@@ -15,7 +15,7 @@ export function addServe(program: Command, io: Io): void {
     .description(help.description)
     .option(`--port <${values.number}>`, help.options.port, '8024')
     .option(`--host <${values.address}>`, help.options.host, '127.0.0.1')
-    .option(`--allow-host <${values.name}...>`, help.options.allowHost)
+    .addOption(severalOf('--allow-host', values.name, help.options.allowHost))
     .option('--class', help.options.class)
     .option(`--address <${values.url}>`, help.options.address)
     .option('--behind-proxy', help.options.behindProxy)

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../help.ts';
+import { helpAfter, severalOf } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../program.ts';
 import type { SolveOptions } from './solve.ts';
@@ -36,7 +36,7 @@ export function addSolve(program: Command, io: Io, running: Running): void {
     .description(help.description)
     .argument(`<${values.file}>`, given.arguments.circuit)
     .option(`--do <${values.acts}>`, given.options.acts)
-    .option(`--fault <${values.fault}...>`, help.options.fault)
+    .addOption(severalOf('--fault', values.fault, help.options.fault))
     .option('--dead', help.options.dead)
     .option('--json', help.options.json)
     .addHelpText(

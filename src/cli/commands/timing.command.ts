@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { helpAfter } from '../help.ts';
+import { helpAfter, severalOf } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../program.ts';
 import type { TimingOptions } from './timing.ts';
@@ -16,7 +16,7 @@ export function addTiming(program: Command, io: Io, running: Running): void {
     .description(help.description)
     .argument(`<${values.file}>`, given.arguments.circuit)
     .requiredOption(`--do <${values.acts}>`, given.options.acts)
-    .option(`--fault <${values.fault}...>`, given.options.fault)
+    .addOption(severalOf('--fault', values.fault, given.options.fault))
     .option(`-o, --output <${values.file}>`, help.options.output)
     .addOption(
       new Option(`--width <${values.width}>`, given.options.width).choices(['phone', 'screen', 'a4']),

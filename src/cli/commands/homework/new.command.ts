@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { helpAfter, severalOf } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../program.ts';
 import type { NewOptions } from './new.ts';
@@ -15,8 +15,8 @@ export function addNew(homework: Command, io: Io, running: Running): void {
       .description(help.description)
       .argument(`<${values.class}>`, given.arguments.class)
       .requiredOption(`--title <${values.text}>`, help.options.title)
-      .option(`--topic <${values.id}...>`, help.options.topic)
-      .option(`--skill <${values.id}...>`, help.options.skill)
+      .addOption(severalOf('--topic', values.id, help.options.topic))
+      .addOption(severalOf('--skill', values.id, help.options.skill))
       .option(`--items <${values.number}>`, help.options.items, '10')
       .addOption(
         new Option(`--level <${values.level}>`, help.options.level)
