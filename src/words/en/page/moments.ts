@@ -13,7 +13,7 @@ export const moments = {
   day: (at: number) => speech.moment(at, DAY),
   /** `8 Dec 2026, 20:05` */
   dayAndTime: (at: number) => `${speech.moment(at, DAY)}, ${speech.moment(at, TIME)}`,
-  /** `Tue, 8 Dec`: a day of these weeks. */
+  /** `Tue 8 Dec`: a day of these weeks. */
   weekday: (at: number) => speech.moment(at, WEEKDAY),
   /**
    * `Tue 8 Dec, 20:00`: always with the weekday, because that is how people keep a date; on a day on which the clocks change with
