@@ -64,7 +64,6 @@ const isAhead = (said: unknown): said is Ahead =>
 const isSettings = (said: unknown): said is Settings => ((said as Settings | undefined)?.changedAt ?? 0) > 0;
 
 const erasing = spoken(['progress'], () => import('./local/erase.ts'));
-const homeworkErasing = spoken(['homework'], () => import('./screens/homework/kept/erase.ts'));
 
 export class Learner {
   /** In whose name the answers are. */
@@ -196,7 +195,7 @@ export class Learner {
   /** Why homework is in the way of erasing: answers that the server has not got, and that only this device has. */
   private async homeworkWaits(): Promise<string | undefined> {
     if (me.value.mode !== 'class') return undefined;
-    const { homeworkLeft } = await homeworkErasing();
+    const { homeworkLeft } = await import('./screens/homework/kept/erase.ts');
     return homeworkLeft(this.id);
   }
 

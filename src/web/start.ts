@@ -6,7 +6,6 @@ import { Local } from './local/database.ts';
 import { askMe, become, before, keepMeeting, learnerOf, me, meet, roleOf } from './me.ts';
 import type { Supply } from './supply.ts';
 import { loadTheme } from './theme.ts';
-import { spoken } from './words.ts';
 
 /** Everything the screens stand on. */
 export interface Ground {
@@ -49,9 +48,6 @@ async function somebody(asked: ReturnType<typeof askMe>): Promise<boolean> {
   }
   return me.value.mode === 'solo' || me.value.person !== null;
 }
-
-const homeworkTold = spoken(['homework'], () => import('./screens/homework/tell-open.ts'));
-const homeworkKept = spoken(['homework'], () => import('./screens/homework/kept/own-outbox.ts'));
 
 const NONE = { guard: undefined, supply: undefined };
 
@@ -108,11 +104,9 @@ export async function start(): Promise<Opened> {
     keepNewer().catch(() => undefined);
     // Homework answered on this device may still wait, though nobody opens the homework.
     if (me.value.mode === 'class' && roleOf(me.value) === 'learner')
-      homeworkTold()
-        .then(({ tellOpen }) => tellOpen())
-        .catch(() => undefined);
+      import('./screens/homework/tell-open.ts').then(({ tellOpen }) => tellOpen()).catch(() => undefined);
     if (me.value.mode === 'class')
-      homeworkKept()
+      import('./screens/homework/kept/own-outbox.ts')
         .then(({ outboxOf }) => outboxOf(id))
         .catch(() => undefined);
   };
