@@ -2,7 +2,9 @@ import type { CommandWords } from '../words/commands.ts';
 
 /** How a command meets the world: handed in, so that tests run commands without a terminal. */
 export interface Io {
-  /** What is said, in the language of whoever reads it. */
+  /** The language of whoever reads: `en`. */
+  readonly language: string;
+  /** What is said, in that language. */
   readonly words: CommandWords;
   /** Prints one piece of text with a newline. */
   out(text: string): void;

@@ -1,8 +1,10 @@
-import { COMMAND_LANGUAGES, type CommandWords } from '../words/commands.ts';
+import { COMMAND_LANGUAGES } from '../words/commands.ts';
+import type { Io } from './io.ts';
 
-/** The words in the language that the terminal is set to; in English where there are none in it. */
-export function ownWords(environment: NodeJS.ProcessEnv): Promise<CommandWords> {
+/** The language that the terminal is set to, and the words in it; English where there are none. */
+export async function ownWords(environment: NodeJS.ProcessEnv): Promise<Pick<Io, 'language' | 'words'>> {
   const { LC_ALL, LC_MESSAGES, LANG } = environment;
-  const [language = ''] = (LC_ALL || LC_MESSAGES || LANG || '').split(/[_.@]/);
-  return COMMAND_LANGUAGES[Object.hasOwn(COMMAND_LANGUAGES, language) ? language : 'en']!();
+  const [wanted = ''] = (LC_ALL || LC_MESSAGES || LANG || '').split(/[_.@]/);
+  const language = Object.hasOwn(COMMAND_LANGUAGES, wanted) ? wanted : 'en';
+  return { language, words: await COMMAND_LANGUAGES[language]!() };
 }

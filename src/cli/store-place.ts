@@ -8,6 +8,7 @@ import {
   storeFile,
 } from '../store/index.ts';
 import type { CommandWords } from '../words/commands.ts';
+import { say } from '../words/statement.ts';
 import { practiceFile } from './files.ts';
 import { type Io, UsageError } from './io.ts';
 
@@ -29,15 +30,20 @@ export function storePlace(io: Io, folder: string | undefined): StorePlace {
 }
 
 /** What the user has to know of a store that fails, in words. */
-function storeTrouble(thrown: unknown, place: StorePlace, { store: said }: CommandWords): unknown {
+function storeTrouble(
+  thrown: unknown,
+  place: StorePlace,
+  { kept: { failures }, store: said }: CommandWords,
+): unknown {
   const error = thrown instanceof UsageError ? null : failureOf(thrown);
   if (!error) return thrown;
   // The address of a database may have a password in it.
   const where = place.kind === 'file' ? place.file : said.theDatabase;
-  const { message: told, detail } = error;
+  const { detail } = error;
+  const told = say(failures.wrong, error.said);
   return new UsageError(
     detail ? said.failedWith({ where, told, detail }) : said.failed({ where, told }),
-    error.hint,
+    say(failures.right, error.said),
   );
 }
 

@@ -4,7 +4,6 @@ import { createReadStream, writeFileSync } from 'node:fs';
 import { availableParallelism, homedir } from 'node:os';
 import { createInterface, type Interface } from 'node:readline';
 import type { Readable } from 'node:stream';
-import type { CommandWords } from '../words/commands.ts';
 import { MOST_BYTES } from './files.ts';
 import type { Io } from './io.ts';
 import { whenStopped } from './until-stopped.ts';
@@ -37,8 +36,8 @@ async function wholeOf(stream: Readable): Promise<Uint8Array> {
   return Buffer.concat(pieces);
 }
 
-/** The real terminal, on which these words are said. `close` lets the program end. */
-export function terminalIo(words: CommandWords): Io & { close(): void } {
+/** The real terminal, on which that language is spoken. `close` lets the program end. */
+export function terminalIo(spoken: Pick<Io, 'language' | 'words'>): Io & { close(): void } {
   const { stdin, stdout, env } = process;
   const interactive = Boolean(stdin.isTTY && stdout.isTTY);
   let reader: Interface | undefined;
@@ -75,7 +74,7 @@ export function terminalIo(words: CommandWords): Io & { close(): void } {
   /** Back to the beginning of the line, and rid of what is on it. */
   const AFRESH = `\r${String.fromCharCode(27)}[K`;
   return {
-    words,
+    ...spoken,
     ...(stderr.isTTY && env['TERM'] !== 'dumb'
       ? {
           status: (text: string) => void stderr.write(`${AFRESH}${text}`),

@@ -6,6 +6,7 @@ import type { Bank } from '../../shared/bank.ts';
 import { everyRoute } from '../../shared/every-route.ts';
 import { type Course, courseOf } from '../practice/index.ts';
 import type { Store } from '../store/index.ts';
+import type { ServerWords } from '../words/server.ts';
 import { addRoute } from './add-route.ts';
 import { replyToClientError } from './client-error.ts';
 import { apiFailureOf, toldTo } from './failure-of.ts';
@@ -36,6 +37,8 @@ export type LogLevel = 'silent' | 'error' | 'warn' | 'info' | 'debug';
 export interface ServerOptions {
   readonly store: Store;
   readonly bank: Bank;
+  /** What is told to those who ask, of what they ask for and why it is refused. */
+  readonly said: ServerWords;
   /** Where the built page is; an explanation is shown when it isn't there. */
   readonly folder: string;
   readonly version: string;
@@ -108,7 +111,7 @@ function missing(request: FastifyRequest): ApiFailure {
  * On `close()` requests that have begun are finished, further ones on open connections are refused.
  */
 export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
-  const { store, bank, version, log } = options;
+  const { store, bank, said, version, log } = options;
   const transport = new Transport(options.class);
   const app = Fastify({
     logger: log && log.level !== 'silent' ? { ...log } : false,
@@ -120,7 +123,8 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     onProtoPoisoning: 'error',
     onConstructorPoisoning: 'error',
     clientErrorHandler: replyToClientError,
-    frameworkErrors: (error, _request, reply) => sendFailure(reply as FastifyReply, apiFailureOf(error)),
+    frameworkErrors: (error, _request, reply) =>
+      sendFailure(reply as FastifyReply, apiFailureOf(error, said)),
   });
   let stopping = false;
   const work = options.work ?? new WorkThreads();
@@ -130,6 +134,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     store,
     bank,
     course: courseFrom(bank),
+    said,
     version,
     now,
     guard: new Guard(store, now),
@@ -166,7 +171,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     if (stopping) reply.header('connection', 'close');
   });
   app.setErrorHandler((error, request, reply) => {
-    const failure = toldTo(service.mode, apiFailureOf(error));
+    const failure = toldTo(service.mode, apiFailureOf(error, said), said);
     // Whoever hung up in the middle of a request gets no reply, and nothing is wrong here.
     if (request.raw.destroyed && !request.raw.complete)
       request.log.info({ reason: 'hung up' }, 'request aborted');

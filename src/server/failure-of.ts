@@ -1,6 +1,8 @@
 import type { FastifyError } from 'fastify';
 import type { z } from 'zod';
 import { failureOf, NoSuchPerson } from '../store/index.ts';
+import type { ServerWords } from '../words/server.ts';
+import { say } from '../words/statement.ts';
 import type { Gate } from './people/gate.ts';
 import { ApiFailure } from './problems.ts';
 import { JobEnded } from './work/work.ts';
@@ -38,10 +40,15 @@ function refusalOf(code: string, statusCode: number, message: string): ApiFailur
 }
 
 /** What to tell the client of anything that was thrown; a fault of the program tells nothing of itself. */
-export function apiFailureOf(error: unknown): ApiFailure {
+export function apiFailureOf(error: unknown, { store: { failures } }: ServerWords): ApiFailure {
   if (error instanceof ApiFailure) return error;
   const store = failureOf(error);
-  if (store) return new ApiFailure('store-unavailable', store.message, store.hint);
+  if (store)
+    return new ApiFailure(
+      'store-unavailable',
+      say(failures.wrong, store.said),
+      say(failures.right, store.said),
+    );
   // Erased after the session was looked up.
   if (error instanceof NoSuchPerson)
     return new ApiFailure('sign-in-first', 'Nobody has signed in.', 'Sign in, then ask again.');
@@ -69,12 +76,16 @@ export function apiFailureOf(error: unknown): ApiFailure {
  * A failure as it is told: where people sign in, those who are told of the database can't do anything about it, and are told what
  * they can do. What would help is in the log.
  */
-export const toldTo = (mode: Gate['mode'], failure: ApiFailure): ApiFailure =>
+export const toldTo = (
+  mode: Gate['mode'],
+  failure: ApiFailure,
+  { troubles: { storeAway } }: ServerWords,
+): ApiFailure =>
   mode === 'solo' || failure.code !== 'store-unavailable'
     ? failure
     : new ApiFailure(
         'store-unavailable',
-        `Nothing can be kept or looked up at this moment. ${failure.message}`,
-        'Leave this open and try again in a few minutes: what was acknowledged is kept. If it lasts, tell your tutor, or whoever runs the server.',
+        storeAway.wrong(failure.message),
+        storeAway.right,
         failure.retryAfter,
       );

@@ -1,6 +1,7 @@
 import type { Bank } from '../../shared/bank.ts';
 import type { Course } from '../practice/index.ts';
 import type { Store } from '../store/index.ts';
+import type { ServerWords } from '../words/server.ts';
 import type { Guard } from './homework/guard.ts';
 import type { Intake } from './intake.ts';
 import type { Gate } from './people/gate.ts';
@@ -14,6 +15,8 @@ export interface Service extends Gate {
   readonly bank: Bank;
   /** The bank, ready for practising. */
   readonly course: Course;
+  /** What is told to those who ask. */
+  readonly said: ServerWords;
   readonly intake: Intake;
   readonly guard: Guard;
   readonly version: string;

@@ -19,21 +19,19 @@ async function checkAnswers(db: Kysely<Tables>, { learner, answers }: LearnerSum
     if (rows.length === 0) break;
     for (const row of rows) {
       if (row.number !== expected)
-        faults.push({ learner, message: `Answer ${expected} is missing; after it comes ${row.number}.` });
+        faults.push({ learner, fault: { says: 'answerMissing', missing: expected, next: row.number } });
       expected = row.number + 1;
+      const { number, id } = row;
       const entry = entryOf(row);
       if (entry.kind === 'unreadable')
-        faults.push({ learner, message: `Answer ${row.number} (${row.id}) can't be read. ${entry.message}` });
+        faults.push({ learner, fault: { says: 'answerUnreadable', number, id, why: entry.message } });
       else if (entry.record.id !== row.id || entry.record.learner !== learner)
-        faults.push({ learner, message: `Answer ${row.number} (${row.id}) holds another answer's record.` });
+        faults.push({ learner, fault: { says: 'anothersRecord', number, id } });
     }
     after = rows.at(-1)!.number;
   }
   if (expected - 1 !== answers)
-    faults.push({
-      learner,
-      message: `There should be ${answers} answers and the last one is ${expected - 1}.`,
-    });
+    faults.push({ learner, fault: { says: 'otherCount', answers, last: expected - 1 } });
   return faults;
 }
 
@@ -52,10 +50,7 @@ async function checkRecalls(db: Kysely<Tables>, learner: string): Promise<Fault[
     .execute();
   const unreadable = rows
     .filter(({ attempt_json }) => !attemptIn(attempt_json))
-    .map(({ number, id }) => ({
-      learner,
-      message: `What the memory needs of answer ${number} (${id}) can't be read; its share counts.`,
-    }));
+    .map(({ number, id }): Fault => ({ learner, fault: { says: 'attemptUnreadable', number, id } }));
   const derived = deriveAll(rows.map(historyLine));
   const bySkill = new Map(kept.map((row) => [row.skill, row]));
   const wrong = [...derived].filter(([skill, recall]) => {
@@ -63,10 +58,9 @@ async function checkRecalls(db: Kysely<Tables>, learner: string): Promise<Fault[
     return row?.recall_json !== '' && !isDeepStrictEqual(row ? recallIn(row) : null, recall);
   });
   const extra = kept.filter(({ skill }) => !derived.has(skill));
-  const states = [...wrong.map(([skill]) => skill), ...extra.map(({ skill }) => skill)].map((skill) => ({
-    learner,
-    message: `The recall state of ${skill} isn't the one that the answers lead to; rebuilding mends that.`,
-  }));
+  const states = [...wrong.map(([skill]) => skill), ...extra.map(({ skill }) => skill)].map(
+    (skill): Fault => ({ learner, fault: { says: 'otherRecall', skill } }),
+  );
   return [...unreadable, ...states];
 }
 
@@ -82,10 +76,7 @@ async function checkPeople(db: Kysely<Tables>): Promise<Fault[]> {
     select learner from (
       select learner from histories where person is null union select learner from papers where person is null
     ) as nobodys where learner <> ${ALONE} and exists (select id from people)`.execute(db);
-  return rows.map(({ learner }) => ({
-    learner,
-    message: 'Something of them is kept and there is no such person; polewise learner erase takes it away.',
-  }));
+  return rows.map(({ learner }) => ({ learner, fault: { says: 'noSuchPerson' } }));
 }
 
 /** Answers, recall states and settings that belong to nobody. */
@@ -94,9 +85,6 @@ export async function checkOrphans(db: Kysely<Tables>): Promise<Fault[]> {
     select learner from (
       select learner from answers union select learner from recalls union select learner from settings
     ) as named where learner not in (select learner from histories)`.execute(db);
-  const nobodys = rows.map(({ learner }) => ({
-    learner,
-    message: 'Something of them is kept and they have no history.',
-  }));
+  const nobodys = rows.map(({ learner }): Fault => ({ learner, fault: { says: 'noHistory' } }));
   return [...nobodys, ...(await checkPeople(db))];
 }

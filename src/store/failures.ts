@@ -1,4 +1,6 @@
-/** What goes wrong with a store although the program is right: told in words, with what helps. */
+/** What goes wrong with a store although the program is right. */
+import type { StoreWords } from '../words/en/store.ts';
+import type { StatementOf } from '../words/statement.ts';
 
 export type StoreFailureCode =
   | 'no-store'
@@ -12,66 +14,45 @@ export type StoreFailureCode =
   | 'file-exists'
   | 'no-such-folder';
 
+/** What went wrong, to be told with what helps. */
+export type StoreFailureSaid = StatementOf<StoreWords['failures']['wrong']>;
+
 export class StoreFailure extends Error {
   readonly code: StoreFailureCode;
-  /** What would help. */
-  readonly hint: string;
+  readonly said: StoreFailureSaid;
   /** What the database said, for whoever runs it: it may name users and paths. */
   readonly detail: string;
 
-  constructor(code: StoreFailureCode, message: string, hint: string, cause?: unknown) {
-    super(message, { cause });
+  constructor(code: StoreFailureCode, said: StoreFailureSaid, cause?: unknown) {
+    super(code, { cause });
     this.code = code;
-    this.hint = hint;
+    this.said = said;
     this.detail = cause instanceof Error ? cause.message : '';
   }
 }
 
 /** Nothing is there, where only something that is there was wanted. */
-export const noStore = (): StoreFailure =>
-  new StoreFailure(
-    'no-store',
-    'There is no store here.',
-    'Check --data, POLEWISE_DATA and DATABASE_URL. polewise serve, drill and class new begin a store; nothing else does.',
-  );
+export const noStore = (): StoreFailure => new StoreFailure('no-store', { says: 'noStore' });
 
 /** Codes of the two databases, by how they begin, and what they mean here. SQLite: sqlite.org/rescode.html; PostgreSQL: appendix A of its manual. */
 const MEANINGS: readonly (readonly [
   prefixes: readonly string[],
   code: StoreFailureCode,
-  message: string,
-  hint: string,
+  said: StoreFailureSaid,
 ])[] = [
-  [
-    ['SQLITE_NOTADB'],
-    'not-a-store',
-    'The file is not a database.',
-    'Name the file that this program made, or another place for a new one.',
-  ],
-  [
-    ['SQLITE_FULL', '53100'],
-    'store-full',
-    'There is no room left on the disk.',
-    'Make room; what was kept is unharmed, and what was refused can be sent again.',
-  ],
+  [['SQLITE_NOTADB'], 'not-a-store', { says: 'notAStore' }],
+  [['SQLITE_FULL', '53100'], 'store-full', { says: 'full' }],
   [
     ['SQLITE_BUSY', 'SQLITE_LOCKED', '55P03', '40001', '40P01', '53300', '57014', '25P03'],
     'store-busy',
-    'Another program is using the store.',
-    'Try again in a moment.',
+    { says: 'busy' },
   ],
   [
     ['SQLITE_READONLY', 'SQLITE_PERM', 'SQLITE_AUTH', '25006', '42501'],
     'store-read-only',
-    'The store may not be written.',
-    'Check who owns the data folder, or what the database user may do.',
+    { says: 'readOnly' },
   ],
-  [
-    ['SQLITE_CORRUPT', 'XX001', 'XX002'],
-    'store-damaged',
-    'The store is damaged.',
-    'Stop, copy the data folder aside, and put the newest backup back (docs/backup.md).',
-  ],
+  [['SQLITE_CORRUPT', 'XX001', 'XX002'], 'store-damaged', { says: 'damaged' }],
   [
     [
       'SQLITE_CANTOPEN',
@@ -97,8 +78,7 @@ const MEANINGS: readonly (readonly [
       '53',
     ],
     'store-unreachable',
-    'The store cannot be reached.',
-    'Check the data folder, or that the database runs and DATABASE_URL is right.',
+    { says: 'unreachable' },
   ],
 ];
 
@@ -117,8 +97,8 @@ export function failureOf(error: unknown): StoreFailure | null {
     ([prefixes]) => code !== '' && prefixes.some((prefix) => code.startsWith(prefix)),
   );
   if (!meaning) return null;
-  const [, kind, message, hint] = meaning;
-  return new StoreFailure(kind, message, hint, error);
+  const [, kind, said] = meaning;
+  return new StoreFailure(kind, said, error);
 }
 
 /** A database that isn't there now and may be soon: not started yet, starting, stopping, full of connections, out of reach. */

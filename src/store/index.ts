@@ -1,5 +1,5 @@
 /** What is kept, on SQLite or PostgreSQL. */
-export { failureOf, StoreFailure, type StoreFailureCode } from './failures.ts';
+export { failureOf, StoreFailure, type StoreFailureCode, type StoreFailureSaid } from './failures.ts';
 export type {
   Handed,
   HomeworkStore,

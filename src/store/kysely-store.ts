@@ -190,7 +190,7 @@ export class KyselyStore implements Store {
 
   async check(progress?: Progress): Promise<readonly Fault[]> {
     const structure = await this.backend.structureFaults();
-    const faults = structure.map((message): Fault => ({ learner: null, message }));
+    const faults = structure.map((found): Fault => ({ learner: null, fault: { says: 'database', found } }));
     faults.push(...(await checkOrphans(this.db)));
     await this.eachLearner(progress, async (learner) => {
       faults.push(...(await checkLearner(this.db, learner)));

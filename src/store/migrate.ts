@@ -23,11 +23,6 @@ export async function migrate(
   if (!begins && (await migrator.getMigrations()).every(({ executedAt }) => !executedAt)) throw noStore();
   const { error } = upTo ? await migrator.migrateTo(upTo) : await migrator.migrateToLatest();
   if (error instanceof Error && /^corrupted migrations/.test(error.message))
-    throw new StoreFailure(
-      'store-from-later',
-      'The store was last used by a later version of this program.',
-      'Use that version, or put back a backup from before.',
-      error,
-    );
+    throw new StoreFailure('store-from-later', { says: 'fromLater' }, error);
   if (error) throw error;
 }

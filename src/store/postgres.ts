@@ -65,11 +65,7 @@ const postgresBackend = (clearing: Clearing): Backend => ({
     return [];
   },
   async backup() {
-    throw new StoreFailure(
-      'store-unreachable',
-      'A PostgreSQL store is backed up with its own tools.',
-      'Use pg_dump --format=custom with the same address (docs/backup.md).',
-    );
+    throw new StoreFailure('store-unreachable', { says: 'ownTools' });
   },
 });
 

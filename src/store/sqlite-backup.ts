@@ -55,11 +55,10 @@ function finishCopy(part: string): void {
     copy.pragma('secure_delete = ON');
     const [result] = copy.pragma('quick_check') as { quick_check: string }[];
     if (result?.quick_check !== 'ok')
-      throw new StoreFailure(
-        'store-damaged',
-        `The copy is damaged: ${result?.quick_check}.`,
-        'Check the disk, and the store itself with `polewise rebuild --check`.',
-      );
+      throw new StoreFailure('store-damaged', {
+        says: 'copyDamaged',
+        found: String(result?.quick_check),
+      });
     const rename = copy.prepare('update histories set history = ? where learner = ?');
     const learners = copy.prepare('select learner from histories').pluck().all();
     copy.transaction(() => {
@@ -81,18 +80,9 @@ export async function backupSqlite(
   progress?: Progress,
   signal?: AbortSignal,
 ): Promise<void> {
-  if (existsSync(file))
-    throw new StoreFailure(
-      'file-exists',
-      `There is a file ${file} already.`,
-      'Name one that is not there yet.',
-    );
+  if (existsSync(file)) throw new StoreFailure('file-exists', { says: 'fileExists', file });
   if (!existsSync(dirname(file)))
-    throw new StoreFailure(
-      'no-such-folder',
-      `There is no folder ${dirname(file)}.`,
-      'Name a file in one that is there.',
-    );
+    throw new StoreFailure('no-such-folder', { says: 'noSuchFolder', folder: dirname(file) });
   const part = `${file}.part`;
   rmSync(part, { force: true });
   try {

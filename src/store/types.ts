@@ -3,6 +3,8 @@ import type { Recall, SkillAnswer } from '../../shared/memory.ts';
 import type { AnswerLine, AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import type { Settings } from '../../shared/settings.ts';
+import type { StoreWords } from '../words/en/store.ts';
+import type { StatementOf } from '../words/statement.ts';
 import type { HomeworkStore } from './homework/index.ts';
 import type { IssuedQuestions } from './issued-questions.ts';
 import type { People } from './people/index.ts';
@@ -89,7 +91,7 @@ export interface LearnerSummary {
 /** Something in the store that isn't as it should be. */
 export interface Fault {
   readonly learner: string | null;
-  readonly message: string;
+  readonly fault: StatementOf<StoreWords['faults']>;
 }
 
 /** Told after each learner in work that goes through all of them. */

@@ -8,6 +8,7 @@ import { dirname, join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { createServer } from '../../src/server/index.ts';
 import { openStore, storeFile } from '../../src/store/index.ts';
+import { server as said } from '../../src/words/en/server/index.ts';
 import { launch } from '../browser/support/chromium.ts';
 import { buildPage } from '../support/build-page.ts';
 import { LOST, longHistory } from '../support/long-history.ts';
@@ -82,7 +83,7 @@ export async function bench(): Promise<Row[]> {
       const store = await openStore({ kind: 'file', file: storeFile(data) });
       const records = longHistory(count, Date.now());
       await store.keepAnswers(records);
-      const app = await createServer({ store, bank: ownBank(), folder, version: '0.0.0-bench' });
+      const app = await createServer({ store, bank: ownBank(), said, folder, version: '0.0.0-bench' });
       const address = await app.listen({ host: '127.0.0.1', port: 0 });
       rows.push(...(await opened(browser, address, records.length)));
       await app.close();

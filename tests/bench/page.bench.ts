@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { createServer } from '../../src/server/index.ts';
 import { openStore, storeFile } from '../../src/store/index.ts';
+import { server as said } from '../../src/words/en/server/index.ts';
 import { launch } from '../browser/support/chromium.ts';
 import { buildPage } from '../support/build-page.ts';
 import { ownBank } from '../support/own-bank.ts';
@@ -146,7 +147,7 @@ export async function bench(): Promise<Row[]> {
   const folder = await buildPage(join(mkdtempSync(join(tmpdir(), 'polewise-page-')), 'web'));
   const data = mkdtempSync(join(tmpdir(), 'polewise-bench-'));
   const store = await openStore({ kind: 'file', file: storeFile(data) });
-  const app = await createServer({ store, bank: ownBank(), folder, version: '0.0.0-bench' });
+  const app = await createServer({ store, bank: ownBank(), said, folder, version: '0.0.0-bench' });
   const address = await app.listen({ host: '127.0.0.1', port: 0 });
   const browser = await launch();
   try {

@@ -44,6 +44,7 @@ export function fakeIo(options: FakeOptions = {}): { readonly io: Io; printed():
   let clock = options.now ?? Date.UTC(2026, 2, 2, 9);
   const left = [...lines];
   const io: Io = {
+    language: 'en',
     words: options.words ?? commands,
     out: (text) => {
       out += `${text}\n`;

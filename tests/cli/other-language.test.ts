@@ -93,6 +93,7 @@ describe('in another language', () => {
     [['class', 'slips', 'x']],
     [['class', 'slips', 'x', '--out', 'x.txt']],
     [['class', 'roster', 'x']],
+    [['class', 'tutor', 'x']],
     [['draw', 'fan.txt', '--width', 'wide']],
     [['draw', 'fan.txt', '--width', 'phone']],
     [['draw', 'fan.txt', '--sheet', '7']],
@@ -151,7 +152,7 @@ describe('the language of the terminal', () => {
   it.each([{}, { LANG: 'en_GB.UTF-8' }, { LANG: 'xx_XX.UTF-8' }, { LANG: 'constructor' }, { LC_ALL: 'C' }])(
     'is one that there is: %o',
     async (environment) => {
-      expect(await ownWords(environment)).toBe(commands);
+      expect(await ownWords(environment)).toEqual({ language: 'en', words: commands });
     },
   );
 });

@@ -46,6 +46,7 @@ async function run(
   let out = '';
   let err = '';
   const io: Io = {
+    language: 'en',
     words: commands,
     out: (text) => {
       out += `${text}\n`;

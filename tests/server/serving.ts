@@ -17,6 +17,7 @@ import { createServer, type ServerOptions } from '../../src/server/index.ts';
 import { API_PROBLEMS } from '../../src/server/problems.ts';
 import { workHere } from '../../src/server/work/work.ts';
 import { openStore, type Store, storeFile } from '../../src/store/index.ts';
+import { server as said } from '../../src/words/en/server/index.ts';
 import { DAY, MORNING } from '../support/answers.ts';
 import { ownBank } from '../support/own-bank.ts';
 
@@ -54,6 +55,7 @@ export async function serving(
   const app = await createServer({
     store,
     bank: ownBank(),
+    said,
     folder: join(folder, 'not-built'),
     version: '0.0.0-test',
     work: workHere,

@@ -4,6 +4,8 @@ import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { failureOf, openPostgresStore } from '../../src/store/index.ts';
 import type { Tables } from '../../src/store/schema.ts';
+import { store as words } from '../../src/words/en/store.ts';
+import { say } from '../../src/words/statement.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
 import { startPostgres, type TestPostgres } from '../support/postgres.ts';
 import { storeContract } from './store-contract.ts';
@@ -26,10 +28,9 @@ storeContract('PostgreSQL', {
 
 describe('a store in PostgreSQL', () => {
   it('says in words that no database answers', async () => {
-    await expect(openPostgresStore('postgres://nobody@127.0.0.1:1/none')).rejects.toMatchObject({
-      code: 'store-unreachable',
-      hint: expect.stringContaining('DATABASE_URL'),
-    });
+    const failure = await openPostgresStore('postgres://nobody@127.0.0.1:1/none').then(() => null, failureOf);
+    expect(failure?.code).toBe('store-unreachable');
+    expect(say(words.failures.right, failure!.said)).toContain('DATABASE_URL');
     await expect(openPostgresStore('postgres://')).rejects.toMatchObject({ code: 'store-unreachable' });
   });
 
@@ -65,7 +66,8 @@ describe('a store in PostgreSQL', () => {
 
   it('refers to its own tools for a backup', async () => {
     const store = await openPostgresStore(await postgres.fresh());
-    await expect(store.backup('never')).rejects.toMatchObject({ hint: expect.stringContaining('pg_dump') });
+    await expect(store.backup('never')).rejects.toMatchObject({ said: { says: 'ownTools' } });
+    expect(words.failures.right.ownTools).toContain('pg_dump');
     await store.close();
   });
 });

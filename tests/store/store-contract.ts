@@ -10,6 +10,8 @@ import { lineOf } from '../../src/practice/index.ts';
 import { openStore, type Store, StoreFailure, type StorePlace } from '../../src/store/index.ts';
 import { migrate } from '../../src/store/migrate.ts';
 import type { Tables } from '../../src/store/schema.ts';
+import { store as words } from '../../src/words/en/store.ts';
+import { say } from '../../src/words/statement.ts';
 import { answerWith, DAY, MORNING } from '../support/answers.ts';
 import { writeAtOnce } from '../support/writers.ts';
 
@@ -32,6 +34,10 @@ async function textOf(pieces: AsyncIterable<string>): Promise<string> {
   for await (const piece of pieces) text += piece;
   return text;
 }
+
+/** What a check finds, as it is told. */
+const faultsIn = async (store: Store): Promise<readonly string[]> =>
+  (await store.check()).map(({ learner, fault }) => `${learner}: ${say(words.faults, fault)}`);
 
 const numbersOf = (kept: readonly { number: number }[]): readonly number[] =>
   kept.map(({ number }) => number);
@@ -347,7 +353,7 @@ export function storeContract(name: string, database: Database): void {
         const fewer = new Map(Object.entries(remembered(records.slice(1))));
         await store.replaceRecalls('me', fewer);
         expect(await store.recallsOf('me')).toEqual(fewer);
-        expect((await store.check()).map(({ message }) => message).join()).toContain('changeover');
+        expect((await faultsIn(store)).join()).toContain('changeover');
       }));
 
     it('goes on with a recall state that can be read no more when the next answer comes', () =>
@@ -403,10 +409,9 @@ export function storeContract(name: string, database: Database): void {
         await onTables(place, (db) =>
           db.updateTable('answers').set({ attempt_json: '{' }).where('id', 'in', ['a2', 'b1']).execute(),
         );
-        const faults = await store.check();
-        expect(faults.map(({ learner, message }) => [learner, message])).toEqual([
-          ['me', "What the memory needs of answer 2 (a2) can't be read; its share counts."],
-          ['other', "What the memory needs of answer 1 (b1) can't be read; its share counts."],
+        expect(await faultsIn(store)).toEqual([
+          "me: What the memory needs of answer 2 (a2) can't be read; its share counts.",
+          "other: What the memory needs of answer 1 (b1) can't be read; its share counts.",
         ]);
         // Nothing of the history is kept back for it: neither its lines nor what follows from the next answer.
         await store.keepAnswer(answerWith({ id: 'a0', at: MORNING - DAY, share: 0 }));
@@ -441,10 +446,10 @@ export function storeContract(name: string, database: Database): void {
         expect(await store.answersOf('me')).toEqual(records.slice(0, 1));
         await store.rebuildRecalls('me');
         expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(remembered(records));
-        expect((await store.check()).map(({ message }) => message.slice(0, 13))).toEqual([
-          'Answer 2 (a2)',
-          'Answer 3 (a3)',
-          'Answer 4 (a4)',
+        expect((await faultsIn(store)).map((told) => told.slice(0, 17))).toEqual([
+          'me: Answer 2 (a2)',
+          'me: Answer 3 (a3)',
+          'me: Answer 4 (a4)',
         ]);
         const text = await textOf(store.exportOf('me'));
         const kept = learnerExport.parse(JSON.parse(text)).answers.map(({ record }) => record);
@@ -546,8 +551,7 @@ export function storeContract(name: string, database: Database): void {
           await db.deleteFrom('answers').where('number', '=', 2).execute();
           await db.insertInto('settings').values({ learner: 'stray', settings_json: '{}' }).execute();
         });
-        const messages = (await store.check()).map(({ learner, message }) => `${learner}: ${message}`);
-        expect(messages).toEqual([
+        expect(await faultsIn(store)).toEqual([
           expect.stringContaining('stray: '),
           expect.stringContaining('me: Answer 2 is missing'),
           expect.stringContaining('me: The recall state of changeover'),
@@ -652,7 +656,7 @@ export function storeContract(name: string, database: Database): void {
         [MORNING, true, null],
         [MORNING, true, null],
       ]);
-      expect((await store.check()).filter(({ message }) => message.includes('recall'))).toEqual([]);
+      expect((await faultsIn(store)).filter((told) => told.includes('recall'))).toEqual([]);
       expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(
         remembered(records.map((record) => (record.id === 'ahead' ? { ...record, at: arrived } : record))),
       );

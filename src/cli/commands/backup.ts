@@ -1,5 +1,6 @@
 import { failureOf } from '../../store/index.ts';
 import type { CommandWords } from '../../words/commands.ts';
+import { say } from '../../words/statement.ts';
 import { type Io, UsageError } from '../io.ts';
 import { progressOf, withStore } from '../store-place.ts';
 import { whenStopped } from '../until-stopped.ts';
@@ -9,7 +10,11 @@ export interface BackupOptions {
 }
 
 /** What went wrong with the file that is made; the store it is made of is open and well. */
-function targetTrouble(thrown: unknown, file: string, { backup: said, files }: CommandWords): unknown {
+function targetTrouble(
+  thrown: unknown,
+  file: string,
+  { backup: said, files, kept: { failures } }: CommandWords,
+): unknown {
   const failure = failureOf(thrown);
   if (!failure) return thrown;
   switch (failure.code) {
@@ -20,11 +25,11 @@ function targetTrouble(thrown: unknown, file: string, { backup: said, files }: C
     case 'store-unreachable':
     case 'store-read-only':
       return new UsageError(
-        files.mayNotBeWritten.wrong({ file, why: failure.detail || failure.message }),
+        files.mayNotBeWritten.wrong({ file, why: failure.detail || say(failures.wrong, failure.said) }),
         said.mayNotBeWritten,
       );
     default:
-      return new UsageError(failure.message, failure.hint);
+      return new UsageError(say(failures.wrong, failure.said), say(failures.right, failure.said));
   }
 }
 

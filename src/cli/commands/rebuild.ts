@@ -2,6 +2,7 @@ import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Mark } from '../../../shared/question.ts';
 import { markAnswer } from '../../questions/index.ts';
 import type { Store } from '../../store/index.ts';
+import { say } from '../../words/statement.ts';
 import type { Io } from '../io.ts';
 import { progressOf, withStore } from '../store-place.ts';
 
@@ -23,10 +24,12 @@ function markAgain({ question, answer }: AnswerRecord): Mark | null {
 }
 
 async function check(store: Store, io: Io): Promise<0 | 1> {
-  const { rebuild: said, progress } = io.words;
+  const { kept, rebuild: said, progress } = io.words;
   const faults = await store.check(progressOf(io, progress.lookedThrough));
-  for (const { learner, message: told } of faults)
+  for (const { learner, fault } of faults) {
+    const told = say(kept.faults, fault);
     io.err(learner === null ? told : said.faultOf({ learner, told }));
+  }
   io.out(faults.length === 0 ? said.allWell : said.faultsFound(faults.length));
   return faults.length === 0 ? 0 : 1;
 }

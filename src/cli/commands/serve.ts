@@ -3,6 +3,8 @@ import { dirname, join } from 'node:path';
 import { createServer, type LogLevel, shownFirstRunKey } from '../../server/index.ts';
 import type { Store, StoreFailure, StorePlace } from '../../store/index.ts';
 import type { CommandWords } from '../../words/commands.ts';
+import { SERVER_LANGUAGES } from '../../words/server.ts';
+import { say } from '../../words/statement.ts';
 import { openCourse, ownBanks } from '../course.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
@@ -67,11 +69,13 @@ export async function serve(options: ServeOptions, io: Io): Promise<void> {
   const port = readPort(options.port, io);
   const reach = reachOf(options, io.words);
   const { bank } = await openCourse(io, options.banks);
+  const told = await SERVER_LANGUAGES[io.language]!();
   const folder = join(dirname(ownBanks(io)), 'dist', 'web');
   const use = async (store: Store, place: StorePlace): Promise<void> => {
     const app = await createServer({
       store,
       bank,
+      said: told,
       folder,
       version: ownVersion(),
       ...reach,
@@ -91,6 +95,7 @@ export async function serve(options: ServeOptions, io: Io): Promise<void> {
     }
     io.out(said.stopped);
   };
-  const onAway = ({ message, detail }: StoreFailure): void => io.err(said.waiting({ told: message, detail }));
+  const onAway = ({ said: what, detail }: StoreFailure): void =>
+    io.err(said.waiting({ told: say(io.words.kept.failures.wrong, what), detail }));
   await withNewStore(io, options.data, use, { onAway });
 }

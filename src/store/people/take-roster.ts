@@ -2,6 +2,8 @@
 import type { Kysely, Transaction } from 'kysely';
 import { MOST_IN_CLASS, type RosterLine } from '../../../shared/api-people.ts';
 import type { Manner, Member, Person } from '../../../shared/people.ts';
+import type { StoreWords } from '../../words/en/store.ts';
+import type { StatementOf } from '../../words/statement.ts';
 import type { Tables } from '../schema.ts';
 import { insertMember, learnersIn, lockClass, membersOf } from './classes.ts';
 import { Names } from './look-alike.ts';
@@ -16,10 +18,12 @@ export interface WantedMember {
   readonly manner: Manner;
 }
 
+export type PassedOver = StatementOf<StoreWords['passedOver']>;
+
 export interface TakenRoster {
   readonly lines: readonly RosterLine[];
-  /** Who was passed over, and why, in words. */
-  readonly passedOver: readonly string[];
+  /** Who was passed over, and why. */
+  readonly passedOver: readonly PassedOver[];
 }
 
 export interface RosterManner {
@@ -32,7 +36,7 @@ export interface RosterManner {
 type Step =
   | { readonly kind: 'join'; readonly person: Person }
   | { readonly kind: 'make' }
-  | { readonly kind: 'pass'; readonly why: string };
+  | { readonly kind: 'pass'; readonly why: PassedOver };
 
 /** Thrown to undo what was done, and told as a result outside. */
 class Undone extends Error {
@@ -64,16 +68,11 @@ async function stepFor(db: Kysely<Tables>, wanted: WantedMember, asAdmin: boolea
   const { name, signIn, manner } = wanted;
   const bySignIn = await personBy(db, 'sign_in', signIn);
   const person = bySignIn ?? (asAdmin ? await personBy(db, 'id', wanted.id) : null);
-  if (person && !asAdmin)
-    return {
-      kind: 'pass',
-      why: `${name}: somebody signs in as ${signIn} already; let them join by the code.`,
-    };
-  if (manner === 'tutor' && !asAdmin)
-    return { kind: 'pass', why: `${name}: tutors are brought in by an administrator.` };
+  if (person && !asAdmin) return { kind: 'pass', why: { says: 'signInTaken', name, signIn: String(signIn) } };
+  if (manner === 'tutor' && !asAdmin) return { kind: 'pass', why: { says: 'tutor', name } };
   if (!person) return { kind: 'make' };
   if (manner === 'tutor' && person.role === 'learner')
-    return { kind: 'pass', why: `${name}: is a learner; an administrator can change the role first.` };
+    return { kind: 'pass', why: { says: 'isLearner', name } };
   return { kind: 'join', person };
 }
 
@@ -88,7 +87,7 @@ async function takeAll(
   const names = new Names(members.map((member) => member.name));
   const taken = new Set<string>();
   const lines: RosterLine[] = [];
-  const passedOver: string[] = [];
+  const passedOver: PassedOver[] = [];
   for (const one of wanted) {
     const { name, manner, signIn } = one;
     const known = memberFor(members, taken, one);
@@ -99,9 +98,7 @@ async function takeAll(
     }
     const alike = names.alike(name);
     if (alike !== undefined) {
-      passedOver.push(
-        `${name}: looks like ${alike}, who is in the class; write it as it is there, or add an initial.`,
-      );
+      passedOver.push({ says: 'looksLike', name, other: alike });
       continue;
     }
     names.add(name);
@@ -113,7 +110,7 @@ async function takeAll(
     const person =
       step.kind === 'join' ? step.person : await insertPerson(db, { name, role: manner, signIn }, now);
     if (!person) {
-      passedOver.push(`${name}: somebody has begun to sign in as ${signIn} at this very moment.`);
+      passedOver.push({ says: 'signInBegun', name, signIn: String(signIn) });
       continue;
     }
     const isNew = await insertMember(db, id, person.id, manner, now);

@@ -5,13 +5,22 @@
 import { createInterface } from 'node:readline';
 import { createServer } from '../../../src/server/index.ts';
 import { openStore, storeFile } from '../../../src/store/index.ts';
+import { server as said } from '../../../src/words/en/server/index.ts';
 import { ownBank } from '../../support/own-bank.ts';
 
 const [folder = '', data = '', port = '0', names = ''] = process.argv.slice(2);
 let ahead = 0;
 const now = (): number => Date.now() + ahead;
 const store = await openStore({ kind: 'file', file: storeFile(data) }, { now });
-const app = await createServer({ store, bank: ownBank(), folder, version: '0.0.0-test', class: {}, now });
+const app = await createServer({
+  store,
+  bank: ownBank(),
+  said,
+  folder,
+  version: '0.0.0-test',
+  class: {},
+  now,
+});
 const { persons, classes, joining, sessions } = store.people;
 
 async function somebody(name: string, role: 'learner' | 'tutor') {

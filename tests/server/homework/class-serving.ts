@@ -15,6 +15,7 @@ import { createServer } from '../../../src/server/index.ts';
 import { API_PROBLEMS } from '../../../src/server/problems.ts';
 import { workHere } from '../../../src/server/work/work.ts';
 import { openStore, type Store, type StorePlace, storeFile } from '../../../src/store/index.ts';
+import { server as said } from '../../../src/words/en/server/index.ts';
 import { CLOSES, course, HOUR, OPENS } from '../../homework/course.ts';
 
 type ReplyOf<R extends ApiRoute> = R['reply'] extends z.ZodType ? z.output<R['reply']> : never;
@@ -112,6 +113,7 @@ export const serverOn = (store: Store, clock: { readonly now: number }): Promise
   createServer({
     store,
     bank: course.bank,
+    said,
     folder: '/nowhere',
     version: '0.0.0-test',
     class: {},

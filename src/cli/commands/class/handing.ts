@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { RosterIn } from '../../../../shared/api-people.ts';
 import { zipFiles } from '../../../homework/index.ts';
 import { oneRosterFiles, rosterCsv, wantedIn } from '../../../server/index.ts';
+import { say } from '../../../words/statement.ts';
 import { readGiven } from '../../files.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
@@ -56,7 +57,7 @@ async function takeRoster(name: string, options: RosterOptions & { in: string },
     if (taken === null || taken === 'class-full') throw new UsageError(full.wrong, full.right);
     for (const { name: called, manner, result } of taken.lines)
       io.out(said.line({ name: called, manner: said.manners[manner], result: said.results[result] }));
-    for (const why of taken.passedOver) io.out(said.passedOver(why));
+    for (const why of taken.passedOver) io.out(said.passedOver(say(io.words.kept.passedOver, why)));
     if (options.look) io.out(said.nothingChanged);
   });
   return 0;

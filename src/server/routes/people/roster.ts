@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { peopleRoutes } from '../../../../shared/api-people.ts';
 import { zipFiles } from '../../../homework/index.ts';
+import { say } from '../../../words/statement.ts';
 import { addRoute } from '../../add-route.ts';
 import { checkTeaches } from '../../people/may.ts';
 import { refusal } from '../../people/refusals.ts';
@@ -13,7 +14,7 @@ const ROSTER_BYTES = 4 * 1024 * 1024;
 
 /** Rosters, both ways. */
 export function addRoster(app: FastifyInstance, service: Service): void {
-  const { store } = service;
+  const { said, store } = service;
   const { classes, joining } = store.people;
 
   addRoute(
@@ -29,7 +30,8 @@ export function addRoster(app: FastifyInstance, service: Service): void {
       const taken = await joining.byRoster(params.class, wanted.value, manner);
       if (taken === null) throw noSuchThing();
       if (taken === 'class-full') throw refusal('class-full');
-      return { result: 'taken', kept: !look, ...taken };
+      const passedOver = taken.passedOver.map((why) => say(said.store.passedOver, why));
+      return { result: 'taken', kept: !look, lines: taken.lines, passedOver };
     },
     { bodyLimit: ROSTER_BYTES },
   );

@@ -1,5 +1,6 @@
 /** What the commands say: in their help, while they run, and when something is refused. */
 import { madeUp } from '../demo.ts';
+import { store as kept } from '../store.ts';
 import { ask } from './ask.ts';
 import { backup } from './backup.ts';
 import { bank } from './bank.ts';
@@ -59,6 +60,7 @@ export const commands = {
   files,
   given,
   help,
+  kept,
   madeUp,
   marks,
   moments,
