@@ -24,7 +24,7 @@ async function checkAnswers(db: Kysely<Tables>, { learner, answers }: LearnerSum
       const { number, id } = row;
       const entry = entryOf(row);
       if (entry.kind === 'unreadable')
-        faults.push({ learner, fault: { says: 'answerUnreadable', number, id, why: entry.message } });
+        faults.push({ learner, fault: { says: 'answerUnreadable', number, id, why: entry.why } });
       else if (entry.record.id !== row.id || entry.record.learner !== learner)
         faults.push({ learner, fault: { says: 'anothersRecord', number, id } });
     }

@@ -29,7 +29,7 @@ export function entryOf(row: EntryRow): AnswerEntry {
   const { number, id } = row;
   const arrivedAt = row.arrived_at;
   const reading = readRecord(row.record_json, row.record_version);
-  if (!reading.ok) return { kind: 'unreadable', number, id, arrivedAt, message: reading.message };
+  if (!reading.ok) return { kind: 'unreadable', number, id, arrivedAt, why: reading.why };
   const correctedMark = correctedMarkIn(row.corrected_mark_json);
   return { kind: 'answer', number, id, arrivedAt, record: reading.record, correctedMark };
 }

@@ -5,6 +5,8 @@
  * still doesn't read makes that one answer unreadable and nothing else: number, moment, skill and attempt stand beside it.
  */
 import { type AnswerRecord, answerRecord } from '../../shared/practice.ts';
+import type { StoreWords } from '../words/en/store.ts';
+import type { StatementOf } from '../words/statement.ts';
 
 /** The form written now. */
 export const RECORD_VERSION = 1;
@@ -12,27 +14,30 @@ export const RECORD_VERSION = 1;
 /** STEPS[n - 1] makes a record of version n into one of version n + 1. */
 const STEPS: readonly ((record: unknown) => unknown)[] = [];
 
+/** Why a record can't be read. */
+export type UnreadableSaid = StatementOf<StoreWords['unreadable']>;
+
 export type RecordReading =
   | { readonly ok: true; readonly record: AnswerRecord }
-  | { readonly ok: false; readonly message: string };
+  | { readonly ok: false; readonly why: UnreadableSaid };
 
 export const writeRecord = (record: AnswerRecord): string => JSON.stringify(record);
 
 /** Reads the text of a record of any version, or says why it can't be read. */
 export function readRecord(text: string, version: number): RecordReading {
   if (version > RECORD_VERSION)
-    return {
-      ok: false,
-      message: `It was written by a later version (form ${version}, known ${RECORD_VERSION}).`,
-    };
+    return { ok: false, why: { says: 'fromLater', form: version, known: RECORD_VERSION } };
   let value: unknown;
   try {
     value = STEPS.slice(version - 1).reduce((older, step) => step(older), JSON.parse(text));
   } catch {
-    return { ok: false, message: 'Its text is not JSON, or not of the form it is said to have.' };
+    return { ok: false, why: { says: 'noJson' } };
   }
   const reading = answerRecord.safeParse(value);
   if (reading.success) return { ok: true, record: reading.data };
   const [issue] = reading.error.issues;
-  return { ok: false, message: `At ${issue?.path.join('.') || 'its top'}: ${issue?.message ?? 'unknown'}.` };
+  return {
+    ok: false,
+    why: { says: 'notOfForm', at: issue?.path.join('.') ?? '', why: issue?.message ?? '' },
+  };
 }

@@ -8,6 +8,7 @@ import type { StatementOf } from '../words/statement.ts';
 import type { HomeworkStore } from './homework/index.ts';
 import type { IssuedQuestions } from './issued-questions.ts';
 import type { People } from './people/index.ts';
+import type { UnreadableSaid } from './record-text.ts';
 import type { Whose } from './whose.ts';
 
 /** What became of an answer: kept now, or there already; either way on the disk, under this number. */
@@ -55,7 +56,7 @@ export interface ProvingAnswer {
 /** An answer as kept. One that an older or a later version wrote may be unreadable; its text is still there. */
 export type AnswerEntry =
   | (Entry & { readonly kind: 'answer'; readonly record: AnswerRecord; readonly correctedMark: Mark | null })
-  | (Entry & { readonly kind: 'unreadable'; readonly message: string });
+  | (Entry & { readonly kind: 'unreadable'; readonly why: UnreadableSaid });
 
 export interface EntryPage {
   /** Names the history; null when nothing was ever kept. After erasing there is a new one. */

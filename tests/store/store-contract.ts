@@ -437,7 +437,9 @@ export function storeContract(name: string, database: Database): void {
         await spoil(4, { record_json: 'not JSON' });
         const { entries } = await store.entriesAfter('me', 0, 10);
         expect(entries.map(({ kind }) => kind)).toEqual(['answer', 'unreadable', 'unreadable', 'unreadable']);
-        expect(entries.map((entry) => (entry.kind === 'unreadable' ? entry.message : ''))).toEqual([
+        expect(
+          entries.map((entry) => (entry.kind === 'unreadable' ? say(words.unreadable, entry.why) : '')),
+        ).toEqual([
           '',
           expect.stringMatching(/^At at: /),
           expect.stringContaining('later version'),

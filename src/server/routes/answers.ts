@@ -1,6 +1,8 @@
 import type { FastifyInstance } from 'fastify';
 import { type AnswerResult, answerBatchEnvelope, apiRoutes, type KeptAnswer } from '../../../shared/api.ts';
 import type { AnswerEntry } from '../../store/index.ts';
+import type { ServerWords } from '../../words/server.ts';
+import { say } from '../../words/statement.ts';
 import { addRoute } from '../add-route.ts';
 import { type CheckedAnswer, checkAnswer } from '../check-answer.ts';
 import { type LookedAt, lookAtAnswers } from '../practice/look-at-answers.ts';
@@ -44,15 +46,15 @@ async function resultsOf(
   });
 }
 
-function keptAnswer(entry: AnswerEntry): KeptAnswer {
+function keptAnswer(entry: AnswerEntry, { store: { unreadable } }: ServerWords): KeptAnswer {
   const { number, arrivedAt } = entry;
   return entry.kind === 'answer'
     ? { kind: 'answer', number, arrivedAt, answer: entry.record, correctedMark: entry.correctedMark }
-    : { kind: 'unreadable', number, arrivedAt, id: entry.id, message: entry.message };
+    : { kind: 'unreadable', number, arrivedAt, id: entry.id, message: say(unreadable, entry.why) };
 }
 
 export function addAnswers(app: FastifyInstance, service: Service): void {
-  const { store } = service;
+  const { said, store } = service;
   addRoute(
     app,
     service,
@@ -62,7 +64,8 @@ export function addAnswers(app: FastifyInstance, service: Service): void {
   );
   addRoute(app, service, apiRoutes.answers, async ({ query, person }) => {
     const page = await store.entriesAfter(person.id, query.after, query.limit);
-    return { history: page.history, last: page.last, answers: page.entries.map(keptAnswer) };
+    const answers = page.entries.map((entry) => keptAnswer(entry, said));
+    return { history: page.history, last: page.last, answers };
   });
   addRoute(app, service, apiRoutes.lines, ({ query, person }) =>
     store.linesAfter(person.id, query.after, query.limit),

@@ -1,4 +1,5 @@
 /** What becomes of a store, and what is found in it. */
+import { type StatementOf, say } from '../statement.ts';
 
 /** What goes wrong with a store although the program is right: what it is, and what helps. */
 const failures = {
@@ -33,12 +34,21 @@ const failures = {
   },
 };
 
+/** Why an answer that is kept can't be read. */
+const unreadable = {
+  fromLater: ({ form, known }: { form: number; known: number }) =>
+    `It was written by a later version (form ${form}, known ${known}).`,
+  noJson: 'Its text is not JSON, or not of the form it is said to have.',
+  /** `why` is said by whatever reads values. */
+  notOfForm: ({ at, why }: { at: string; why: string }) => `At ${at || 'its top'}: ${why || 'unknown'}.`,
+};
+
 /** What isn't as it should be. */
 const faults = {
   answerMissing: ({ missing, next }: { missing: number; next: number }) =>
     `Answer ${missing} is missing; after it comes ${next}.`,
-  answerUnreadable: ({ number, id, why }: { number: number; id: string; why: string }) =>
-    `Answer ${number} (${id}) can't be read. ${why}`,
+  answerUnreadable: (answer: { number: number; id: string; why: StatementOf<typeof unreadable> }) =>
+    `Answer ${answer.number} (${answer.id}) can't be read. ${say(unreadable, answer.why)}`,
   anothersRecord: ({ number, id }: { number: number; id: string }) =>
     `Answer ${number} (${id}) holds another answer's record.`,
   otherCount: ({ answers, last }: { answers: number; last: number }) =>
@@ -67,6 +77,6 @@ const passedOver = {
     `${name}: somebody has begun to sign in as ${signIn} at this very moment.`,
 };
 
-export const store = { failures, faults, passedOver };
+export const store = { failures, faults, passedOver, unreadable };
 
 export type StoreWords = typeof store;
