@@ -6,7 +6,7 @@ import { z } from 'zod';
 import { paperItem } from './homework.ts';
 import { circuitId, moment, skillId } from './memory.ts';
 import { learnerId } from './practice.ts';
-import { mark } from './question.ts';
+import { toldMark } from './question.ts';
 
 const share = z.number().min(0).max(1);
 const count = z.number().int().min(0);
@@ -92,7 +92,7 @@ export const classReport = z.strictObject({
     z.strictObject({
       ...ideaShown,
       shownIn,
-      example: z.strictObject({ item: paperItem, mark }).nullable(),
+      example: z.strictObject({ item: paperItem, mark: toldMark }).nullable(),
     }),
   ),
   places: z.array(

@@ -7,10 +7,10 @@ import {
   homeworkSet,
   paper,
   paperItem,
-  paperMark,
   publicPaper,
   reviewAllowed,
   savedAnswer,
+  toldPaperMark,
   triedElsewhere,
   triedPlace,
 } from './homework.ts';
@@ -28,7 +28,7 @@ import { newSetTitle } from './new-names.ts';
 import { classId } from './people.ts';
 import { learnerId } from './practice.ts';
 
-import { answer, mark, publicQuestion } from './question.ts';
+import { answer, publicQuestion, toldMark } from './question.ts';
 
 /** The name of one paper in addresses; it tells nothing of whose it is. */
 export const paperId = z
@@ -218,7 +218,7 @@ export const paperReview = z.strictObject({
   paper,
   /** The answers that count. */
   answers: z.array(savedAnswer),
-  mark: paperMark,
+  mark: toldPaperMark,
   report: learnerReport,
   submittedAt: moment.nullable(),
 });
@@ -240,7 +240,7 @@ export const samplePaper = z.strictObject({
       item: paperItem,
       question: publicQuestion,
       /** What is right and why; as if nothing had been answered. */
-      mark,
+      mark: toldMark,
     }),
   ),
 });

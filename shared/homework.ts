@@ -5,7 +5,7 @@
 import { z } from 'zod';
 import { circuitId, moment, skillId } from './memory.ts';
 import { learnerId } from './practice.ts';
-import { answer, mark, publicQuestion, question, questionKind } from './question.ts';
+import { answer, mark, publicQuestion, question, questionKind, toldMark } from './question.ts';
 
 /** The name of a homework set; made where it is stored. */
 export const homeworkId = z
@@ -144,6 +144,12 @@ export const paperMark = z.strictObject({
   items: z.array(itemMark).min(1),
 });
 
+/** The same in words, with the explanations. */
+export const toldPaperMark = z.strictObject({
+  ...paperMark.shape,
+  items: z.array(z.strictObject({ ...itemMark.shape, mark: toldMark })).min(1),
+});
+
 export type HomeworkPlace = Readonly<z.infer<typeof homeworkPlace>>;
 export type HomeworkSet = Readonly<z.infer<typeof homeworkSet>>;
 export type Seat = Readonly<z.infer<typeof seat>>;
@@ -156,3 +162,5 @@ export type TriedPlace = z.infer<typeof triedPlace>;
 export type TriedElsewhere = Readonly<z.infer<typeof triedElsewhere>>;
 export type ItemMark = Readonly<z.infer<typeof itemMark>>;
 export type PaperMark = Readonly<z.infer<typeof paperMark>>;
+export type ToldPaperMark = Readonly<z.infer<typeof toldPaperMark>>;
+export type ToldItemMark = ToldPaperMark['items'][number];

@@ -1,7 +1,7 @@
 /** What is kept of one answered question: everything, so that it can be shown and marked again years later. */
 import { z } from 'zod';
 import { attempt, circuitId, grade, moment, skillAnswer, skillId } from './memory.ts';
-import { answer, mark, question, wrongIdea } from './question.ts';
+import { answer, mark, question } from './question.ts';
 
 /** Who answered: on a machine of one's own simply `me`. */
 export const learnerId = z.string().min(1).max(64);
@@ -22,16 +22,16 @@ export const answerRecord = z.strictObject({
 });
 
 /**
- * The same in short, as the place counts it that keeps it: all that memory and screens need. The record, with its circuit
- * and explanation, is a hundred times larger.
+ * The same in short, as the place counts it that keeps it: all that memory and screens need. The record, with its circuit,
+ * is a hundred times larger.
  */
 export const answerLine = z.strictObject({
   ...skillAnswer.shape,
   /** Order of arrival within the learner, from 1 and without gaps; null where it hasn't arrived yet. */
   number: z.number().int().min(1).nullable(),
   correct: z.boolean(),
-  /** The wrong idea, where one alone explains the answer. */
-  idea: wrongIdea.nullable(),
+  /** The id of the wrong idea, where one alone explains the answer. */
+  idea: mark.shape.misconceptions.element.nullable(),
 });
 
 export type AnswerRecord = Readonly<z.infer<typeof answerRecord>>;

@@ -99,10 +99,16 @@ export const answer = z.discriminatedUnion('kind', [
 export const askedItem = z.strictObject({
   /** The key of `states`, or `choice`, `volts`. */
   item: z.string(),
-  /** How it is named: `-H1 "Fan healthy"`. */
+  /** How it is named: `-H1 "Fan healthy"`; with the moment before it, where it is asked for several. */
   label: z.string(),
-  /** The possible answers, in the order in which they are offered; empty where a number is asked. */
+  /** The moment alone: `after 2 (press -S1 ("Start"))`. */
+  moment: z.string().optional(),
+  /** What is asked without its moment, whole and in its parts: `-H1` and `Fan healthy`. */
+  named: z.strictObject({ label: z.string(), name: z.string(), text: z.string().optional() }).optional(),
+  /** The possible answers in words, in the order in which they are offered; empty where a number is asked. */
   choices: z.array(z.string()).max(16),
+  /** The same as an answer holds them: the names of states; of a pair of terminals both, `-K3:11 -K3:14`. */
+  values: z.array(z.string()).max(16),
   /** Of the number. */
   unit: z.literal('V').optional(),
   /** Devices and terminals to point at on the drawing. */
@@ -130,13 +136,37 @@ export const publicQuestion = z.strictObject({
   asked,
 });
 
+/**
+ * Something that was or could be answered, as data: `{ says: "lit" }`, `{ says: "volts", volts: 24 }`. Which there are, the
+ * words of the answers say (src/words/en/answers.ts); one that a later version wrote is kept as it is.
+ */
+export const answerData = z
+  .object({ says: z.string().min(1).max(40) })
+  .catchall(z.union([z.string().max(200), z.number()]));
+
 export const markPart = z.strictObject({
   /** What was asked: the key of `states`, or `choice`, `volts`. */
   item: z.string(),
-  /** What was answered, in words; absent when it was left out. */
+  /** What was answered; absent when it was left out. */
+  given: answerData.optional(),
+  right: answerData,
+  correct: z.boolean(),
+});
+
+/** A mark as it is kept: data only. Why the right answer is right follows from the question. */
+export const mark = z.strictObject({
+  /** Share of the parts that are right, 0 to 1, after the kind's own rule against guessing. */
+  share: z.number().min(0).max(1),
+  correct: z.boolean(),
+  parts: z.array(markPart),
+  /** Ids of the wrong ideas that give exactly this answer; empty when none does, or the answer is right. */
+  misconceptions: z.array(z.string().min(1).max(60)),
+});
+
+export const toldPart = z.strictObject({
+  ...markPart.shape,
   given: z.string().optional(),
   right: z.string(),
-  correct: z.boolean(),
 });
 
 export const explanationStep = z.strictObject({
@@ -148,12 +178,11 @@ export const explanationStep = z.strictObject({
 /** A wrong idea that gives exactly this answer. */
 export const wrongIdea = z.strictObject({ id: z.string(), idea: z.string(), advice: z.string() });
 
-export const mark = z.strictObject({
-  /** Share of the parts that are right, 0 to 1, after the kind's own rule against guessing. */
-  share: z.number().min(0).max(1),
+/** A mark in words, with everything that goes with it. */
+export const toldMark = z.strictObject({
+  share: mark.shape.share,
   correct: z.boolean(),
-  parts: z.array(markPart),
-  /** Wrong ideas that give exactly this answer; empty when none does, or the answer is right. */
+  parts: z.array(toldPart),
   misconceptions: z.array(wrongIdea),
   explanation: z.array(explanationStep),
   /** What in the answer couldn't be understood: something that wasn't asked, a word that is no state. It earns nothing. */
@@ -166,7 +195,10 @@ export type QuestionOf<K extends QuestionKind> = Extract<Question, { kind: K }>;
 export type Answer = Readonly<z.infer<typeof answer>>;
 export type AnswerOf<K extends QuestionKind> = Extract<Answer, { kind: K }>;
 export type MarkPart = Readonly<z.infer<typeof markPart>>;
-export type ExplanationStep = Readonly<z.infer<typeof explanationStep>>;
+export type ToldPart = Readonly<z.infer<typeof toldPart>>;
+export type ToldStep = Readonly<z.infer<typeof explanationStep>>;
+export type ToldMark = Readonly<z.infer<typeof toldMark>>;
+export type WrongIdea = Readonly<z.infer<typeof wrongIdea>>;
 export type Mark = Readonly<z.infer<typeof mark>>;
 export type AskedItem = Readonly<z.infer<typeof askedItem>>;
 export type Asked = Readonly<z.infer<typeof asked>>;

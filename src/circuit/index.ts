@@ -13,11 +13,12 @@ export { readCircuitJson } from './json.ts';
 export { LIMITS } from './limits.ts';
 export { readActs, writeActs } from './notation/acts.ts';
 export { readFaults, writeFaults } from './notation/faults.ts';
-export { actInWords, faultInWords, timeInWords } from './notation/in-words.ts';
+export { actInWords, timeInWords } from './notation/in-words.ts';
 export { type ReadCircuit, readCircuit, readCircuitWithPlaces } from './notation/read-circuit.ts';
 export { writeCircuit } from './notation/write-circuit.ts';
 export { type Place, type Places, placeOf, problemOf } from './places.ts';
 export { checkRules, drawingRules, type Rule } from './rules/index.ts';
+export { actSaid, faultSaid, named } from './said.ts';
 export { unsound } from './soundness/index.ts';
 export {
   entryOf,

@@ -1,9 +1,9 @@
-import type { Mark } from '../../shared/question.ts';
+import type { ToldMark } from '../../shared/question.ts';
 import type { Io } from './io.ts';
 import { styleFor, wrapText } from './style.ts';
 
 /** A mark as it is read in a terminal: part by part, the wrong idea behind it, then why the right answer is right. */
-export function markText(mark: Mark, io: Pick<Io, 'colour' | 'columns' | 'words'>): string {
+export function markText(mark: ToldMark, io: Pick<Io, 'colour' | 'columns' | 'words'>): string {
   const { marks: said } = io.words;
   const style = styleFor(io);
   const right = mark.parts.filter(({ correct }) => correct).length;

@@ -106,5 +106,6 @@ export {
   upperLower,
 } from './reports/statistics.ts';
 export { type TermReport, type TermRow, type TermWork, termReport } from './reports/term-report.ts';
+export { tellClassReport, tellLearnerReport, tellTermReport } from './reports/told.ts';
 export { checkSet, mayReview, type Phase, phaseOf } from './set.ts';
 export { mayRemember, nextAttempt, type PaperTimes, type Standing, standingOf } from './standing.ts';

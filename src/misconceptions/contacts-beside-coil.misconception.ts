@@ -20,9 +20,6 @@ function sheetsOf(circuit: Circuit): ReadonlyMap<string, number> {
 
 export const contactsBesideCoil: Misconception = {
   id: 'contacts-beside-coil',
-  idea: 'You moved only the contacts on the sheet of their coil; those of the same relay on other sheets stayed at rest.',
-  advice:
-    'The coil moves every contact that carries its designation, on whatever sheet it is drawn. The list under the coil says where they are.',
   source: 'shown by published training texts and forums',
   changePlan: (plan, circuit) => {
     const sheets = sheetsOf(circuit);

@@ -3,9 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const delaysExchanged: Misconception = {
   id: 'delays-exchanged',
-  idea: 'You took an on-delay for an off-delay, or an off-delay for an on-delay.',
-  advice:
-    'An on-delay waits before it operates and releases at once. An off-delay operates at once and waits before it releases.',
   source: 'common practice, no source',
   changePlan: (plan) =>
     withMechanisms(plan, (mechanism) => {

@@ -29,9 +29,6 @@ function reachedFrom(plan: Plan, starts: readonly number[]): ReadonlySet<number>
 
 export const returnIgnored: Misconception = {
   id: 'return-ignored',
-  idea: 'You followed the current to the load and not back from it: the return side is interrupted.',
-  advice:
-    'A current path goes from one pole of the supply through the load to the other pole. Follow the return as carefully as the feed.',
   source: 'common practice, no source',
   changePlan: (plan) => {
     const returns = plan.supplies.map(({ poles }) => poles.at(-1)!.node);

@@ -4,9 +4,6 @@ import type { Misconception } from './types.ts';
 
 export const sealForgotten: Misconception = {
   id: 'seal-forgotten',
-  idea: 'You forgot the seal-in: you let the relay release when the button was let go.',
-  advice:
-    "Look for the relay's own make contact beside the start button. Once the relay has operated, that contact feeds its coil until something else in the path opens.",
   source: 'common practice, no source',
   changePlan: (plan) => {
     const feeds = feedsOf(plan);

@@ -5,9 +5,6 @@ import type { Misconception } from './types.ts';
 
 export const sealWhereNone: Misconception = {
   id: 'seal-where-none',
-  idea: 'You let the relay hold itself after the button was let go, although nothing seals it in.',
-  advice:
-    'A relay stays operated only while its coil is fed. Without a make contact of its own across the button, letting go releases it.',
   source: 'common practice, no source',
   changePlan: (plan, circuit) => {
     const buttons = namesOf(circuit, (kind) => kind === 'push-button');

@@ -43,9 +43,6 @@ function followers(plan: Plan): ReadonlySet<number> {
 
 export const secondRelayAsDrawn: Misconception = {
   id: 'second-relay-as-drawn',
-  idea: 'You stopped after the first relay: a relay that is fed through its contacts was left where it is drawn.',
-  advice:
-    'When a relay has moved, look for coils that its contacts feed, move those relays too, and go on until nothing changes.',
   source: 'common practice, no source',
   changePlan: (plan) => {
     const left = followers(plan);

@@ -7,12 +7,8 @@ import type { Plan } from '../solver/index.ts';
  * other. At least one of the two functions is there.
  */
 export interface Misconception {
-  /** Stable: `make-for-break`. Kept in records of answers. */
+  /** Stable: `make-for-break`. Kept in records of answers; the words of the ideas tell it to learners. */
   readonly id: string;
-  /** The wrong idea in one plain sentence, told to the learner whose answer matches it. */
-  readonly idea: string;
-  /** What to do instead, in one or two sentences. */
-  readonly advice: string;
   /** FACTS-style: a published source, or "common practice, no source". */
   readonly source: string;
   /** The plan as someone with this idea sees it; undefined when the idea makes no difference to this circuit's plan. */

@@ -1,5 +1,6 @@
 import type { Grade, Help, Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
+import type { Problem } from '../../shared/problem.ts';
 import type { Answer, Mark } from '../../shared/question.ts';
 import { afterAnswer, gradeOf, type Recalls, recallOf } from '../memory/index.ts';
 import { markAnswer } from '../questions/index.ts';
@@ -17,6 +18,8 @@ export interface Given {
 
 export interface Judged {
   readonly mark: Mark;
+  /** What in the answer couldn't be understood. */
+  readonly problems: readonly Problem[];
   readonly grade: Grade;
   /** Why this grade, in words. */
   readonly because: string;
@@ -28,13 +31,13 @@ export interface Judged {
 /** Marks an answer and works out what it says about the memory. Nothing is kept: that is the store's. */
 export function judge(task: Task, given: Given, recalls: Recalls): Judged {
   const { id, learner, at, answer, help, secondsUsed } = given;
-  const mark = markAnswer(task.question, answer);
+  const { mark, problems } = markAnswer(task.question, answer);
   const attempt = { share: mark.share, help, secondsUsed, secondsExpected: task.secondsExpected };
   const { grade, because } = gradeOf(attempt);
   const { skill, circuit, question } = task;
   const record: AnswerRecord = { id, learner, at, skill, circuit, question, answer, mark, attempt, grade };
   const recall = afterAnswer(recallOf(recalls, skill), { id, skill, circuit, at, attempt });
-  return { mark, grade, because, record, recall };
+  return { mark, problems, grade, because, record, recall };
 }
 
 /** A record as the history of the memory needs it. */

@@ -4,7 +4,7 @@ import type { Mark } from '../../shared/question.ts';
 /** What a line says of a mark. */
 export function inShort({ correct, misconceptions }: Mark): Pick<AnswerLine, 'correct' | 'idea'> {
   const [only, another] = misconceptions;
-  return { correct, idea: only && !another ? only : null };
+  return { correct, idea: only !== undefined && another === undefined ? only : null };
 }
 
 /** An answer in short, before it has arrived where it is kept. */

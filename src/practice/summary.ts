@@ -17,8 +17,6 @@ export interface Summary {
   /** Wrong ideas by how often they showed, the commonest first. */
   readonly ideas: readonly {
     readonly id: string;
-    readonly idea: string;
-    readonly advice: string;
     readonly times: number;
   }[];
   readonly returns: readonly (Return & { readonly title: string })[];
@@ -42,18 +40,17 @@ export function summarise(
       held: isHeld(recallOf(recalls, skill), at),
     };
   });
-  const ideas = new Map<string, { id: string; idea: string; advice: string; times: number }>();
+  const times = new Map<string, number>();
   // An answer that several ideas explain speaks for none of them in particular.
   for (const { mark } of answers) {
-    if (mark.misconceptions.length !== 1) continue;
-    const [found] = mark.misconceptions;
-    const before = ideas.get(found!.id);
-    if (before) before.times++;
-    else ideas.set(found!.id, { ...found!, times: 1 });
+    const [id, another] = mark.misconceptions;
+    if (id !== undefined && another === undefined) times.set(id, (times.get(id) ?? 0) + 1);
   }
   return {
     skills,
-    ideas: [...ideas.values()].sort((one, other) => other.times - one.times),
+    ideas: [...times]
+      .map(([id, count]) => ({ id, times: count }))
+      .sort((one, other) => other.times - one.times),
     returns: forecast(course.graph, recalls).map((entry) => ({ ...entry, title: titleOf(entry.skill) })),
   };
 }

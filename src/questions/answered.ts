@@ -1,12 +1,18 @@
 /** What a question that stands there may still need: its mark, and a hint. A module of its own, for the page fetches it later. */
-import type { Answer, Mark, Question } from '../../shared/question.ts';
+import type { Answer, Question } from '../../shared/question.ts';
+import type { HintSaid } from '../words/index.ts';
 import { explainerOf } from './explain/explainers.ts';
 import { markWith } from './marking.ts';
 import { kindOf } from './registry.ts';
+import type { ExplanationStep, Marking } from './said.ts';
 
 /** Marks an answer: part by part, with the wrong ideas that give exactly this answer, and why the right one is right. */
-export const markAnswer = (question: Question, answer: Answer): Mark =>
+export const markAnswer = (question: Question, answer: Answer): Marking =>
   markWith(kindOf(question.kind), question, answer);
 
 /** The first thing to look at. It doesn't tell the answer. */
-export const hintFor = (question: Question): string => explainerOf(question.kind).hint(question);
+export const hintFor = (question: Question): HintSaid => explainerOf(question.kind).hint(question);
+
+/** Why the right answer is right. */
+export const explain = (question: Question): readonly ExplanationStep[] =>
+  explainerOf(question.kind).explain(question);

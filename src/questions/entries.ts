@@ -1,7 +1,9 @@
 /** Questions that ask how several things stand: what each of them asks for, one by one. */
-import type { AnswerOf, AskedItem, QuestionOf } from '../../shared/question.ts';
-import { actInWords } from '../circuit/index.ts';
-import { type ItemKind, itemKind, labelOf, liveState, offered, stateOf } from './items.ts';
+import type { AnswerOf, QuestionOf } from '../../shared/question.ts';
+import { actSaid } from '../circuit/index.ts';
+import type { Moment, StateName } from '../words/index.ts';
+import { type ItemKind, itemKind, liveState, namedItem, offered, stateOf } from './items.ts';
+import type { ItemSaid } from './said.ts';
 import type { Solve } from './solving.ts';
 
 export type StatesKind = 'lamp-states' | 'input-states' | 'relay-states' | 'sequence' | 'still-live';
@@ -16,7 +18,7 @@ export interface Entry {
   readonly kind: ItemKind;
   /** How many acts have been done. */
   readonly after: number;
-  readonly choices: readonly string[];
+  readonly choices: readonly StateName[];
 }
 
 const named = (question: StatesQuestion): readonly { key: string; item: string; after: number }[] => {
@@ -29,8 +31,8 @@ const named = (question: StatesQuestion): readonly { key: string; item: string; 
 /** What is asked and the circuit has; `strayItems` are the others. */
 export function entriesOf(question: StatesQuestion): readonly Entry[] {
   const { circuit, scenario, kind } = question;
-  const choices = new Map<ItemKind, readonly string[]>();
-  const choicesOf = (what: ItemKind): readonly string[] => {
+  const choices = new Map<ItemKind, readonly StateName[]>();
+  const choicesOf = (what: ItemKind): readonly StateName[] => {
     const known = choices.get(what);
     if (known) return known;
     const made = offered(what, circuit, scenario);
@@ -44,10 +46,10 @@ export function entriesOf(question: StatesQuestion): readonly Entry[] {
 }
 
 /** How everything asked stands for whoever solves it so; undefined where that comes to nothing. */
-export function statesBy(question: StatesQuestion, solve: Solve): Record<string, string> | undefined {
+export function statesBy(question: StatesQuestion, solve: Solve): Record<string, StateName> | undefined {
   const { circuit, scenario } = question;
   const entries = entriesOf(question);
-  const states: Record<string, string> = {};
+  const states: Record<string, StateName> = {};
   for (const after of new Set(entries.map((entry) => entry.after))) {
     const acts = scenario.acts.slice(0, after);
     const standpoint = solve(
@@ -64,19 +66,22 @@ export function statesBy(question: StatesQuestion, solve: Solve): Record<string,
   return states;
 }
 
-/** `at the start`, `after 2 (release -S1 ("Start"))`. */
-export function momentInWords({ circuit, scenario }: StatesQuestion, after: number): string {
+/** The point of the scenario after so many acts. */
+export function momentAt({ circuit, scenario }: StatesQuestion, after: number): Moment {
   const act = scenario.acts[after - 1];
-  return act ? `after ${after} (${actInWords(act, circuit)})` : 'at the start';
+  return act ? { after, act: actSaid(act, circuit) } : { after };
 }
 
-export const itemsOf = (question: StatesQuestion): AskedItem[] =>
+export const itemsOf = (question: StatesQuestion): ItemSaid[] =>
   entriesOf(question).map(({ key, item, after, choices }) => {
-    const label = labelOf(question.circuit, item);
+    const named = namedItem(question.circuit, item);
     return {
       item: key,
-      label: question.kind === 'sequence' ? `${momentInWords(question, after)}: ${label}` : label,
-      choices: [...choices],
+      label:
+        question.kind === 'sequence'
+          ? { says: 'itemAfter', moment: momentAt(question, after), item: named }
+          : { says: 'item', ...named },
+      choices: choices.map((says) => ({ says })),
       about: [item],
     };
   });

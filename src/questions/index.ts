@@ -1,13 +1,16 @@
 /** Questions on circuits: proposed, asked, marked and explained, each by its kind. */
 
 import type { Checked, Problem } from '../../shared/problem.ts';
-import type { Answer, Asked, PublicQuestion, Question, QuestionKind } from '../../shared/question.ts';
+import type { Answer, PublicQuestion, Question, QuestionKind } from '../../shared/question.ts';
 import type { Draft, Random } from '../generator/index.ts';
+import type { AskingWords, Words } from '../words/index.ts';
 import { readerOf } from './answer/readers.ts';
 import { KINDS, kindOf } from './registry.ts';
+import type { QuestionSaid } from './said.ts';
 import { rightSolver } from './solving.ts';
+import { tellQuestion } from './told.ts';
 
-export { hintFor, markAnswer } from './answered.ts';
+export { explain, hintFor, markAnswer } from './answered.ts';
 export { answerBelieving } from './believing.ts';
 export { circuitsTold } from './circuits-told.ts';
 export { type ItemKind, itemKind, STATES } from './items.ts';
@@ -16,6 +19,8 @@ export { shareOf } from './marking.ts';
 export { readingOf } from './meter.kind.ts';
 export { QUESTION_PROBLEMS, type QuestionCode } from './problem-codes.ts';
 export { KINDS } from './registry.ts';
+export type { ExplanationStep, Marking, QuestionSaid } from './said.ts';
+export { tellAnswer, tellIdea, tellMark, tellPart, tellQuestion, tellSteps } from './told.ts';
 export { completed } from './wiring-choices.ts';
 
 /**
@@ -38,15 +43,15 @@ export function proposeQuestion(
 export const checkQuestion = (question: Question): readonly Problem[] =>
   kindOf(question.kind).check(question, rightSolver());
 
-/** The question in words, for page and terminal alike. It doesn't depend on the right answer. */
-export const askQuestion = (question: Question): Asked => kindOf(question.kind).ask(question);
+/** What the question has to say. It doesn't depend on the right answer. */
+export const askQuestion = (question: Question): QuestionSaid => kindOf(question.kind).ask(question);
 
 /** What may be sent before the question is answered: how it was made is left out, for that makes it again. */
-export const publicQuestion = (question: Question): PublicQuestion => ({
+export const publicQuestion = (words: AskingWords, question: Question): PublicQuestion => ({
   kind: question.kind,
   circuit: question.circuit,
   scenario: question.scenario,
-  asked: askQuestion(question),
+  asked: tellQuestion(words, askQuestion(question)),
 });
 
 /**
@@ -63,9 +68,9 @@ export function rightAnswer(question: Question): Answer {
 /** An answer in which nothing is answered: it earns nothing. */
 export const blankAnswer = (question: Question): Answer => kindOf(question.kind).blank;
 
-/** Reads a typed answer. Forgiving; what it can't make out it says, all of it at once. */
-export const readAnswer = (question: Question, text: string): Checked<Answer> =>
-  readerOf(question.kind)(question, text);
+/** Reads an answer typed in a language. Forgiving; what it can't make out it says, all of it at once. */
+export const readAnswer = (words: Words, question: Question, text: string): Checked<Answer> =>
+  readerOf(question.kind)(question, text, words);
 
 /** Seconds that somebody who can do it takes, reading included. */
 export const secondsExpected = (question: Question): number =>

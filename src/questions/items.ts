@@ -1,15 +1,16 @@
-/** What can be asked about: lamps and other loads, inputs, relays, terminals; and the words for how each can stand. */
+/** What can be asked about: lamps and other loads, inputs, relays, terminals; and how each can stand. */
 import type { Circuit, Device } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
 import { anatomyOf, deviceOf, parseTerminalRef } from '../circuit/index.ts';
 import { distance, type Machine, type Network, type State, solveNetwork } from '../solver/index.ts';
+import type { Named, StateName } from '../words/index.ts';
 import { mayBeBetween } from './may-be-between.ts';
 import type { Standpoint } from './solving.ts';
 
 export type ItemKind = 'lamp' | 'load' | 'input' | 'relay' | 'terminal';
 
-/** The words for how each can stand. The first two are always possible. */
-export const STATES: Readonly<Record<ItemKind, readonly string[]>> = {
+/** How each can stand. The first two are always possible. */
+export const STATES: Readonly<Record<ItemKind, readonly StateName[]>> = {
   lamp: ['lit', 'dark', 'dim', 'flashing'],
   load: ['on', 'off', 'weak', 'pulsing'],
   input: ['1', '0', 'undefined', 'changing'],
@@ -18,9 +19,9 @@ export const STATES: Readonly<Record<ItemKind, readonly string[]>> = {
 };
 
 /** States of what gets a part of its voltage. */
-const BETWEEN: ReadonlySet<string> = new Set(['dim', 'weak', 'undefined']);
+const BETWEEN: ReadonlySet<StateName> = new Set<StateName>(['dim', 'weak', 'undefined']);
 /** States of what never rests. */
-const RESTLESS: ReadonlySet<string> = new Set(['flashing', 'pulsing', 'changing']);
+const RESTLESS: ReadonlySet<StateName> = new Set<StateName>(['flashing', 'pulsing', 'changing']);
 
 const OTHER_LOADS: ReadonlySet<Device['kind']> = new Set(['sounder', 'valve', 'motor']);
 
@@ -39,20 +40,20 @@ export function itemKind(circuit: Circuit, item: string): Exclude<ItemKind, 'ter
   return anatomyOf(device).loads.some(({ mechanism }) => mechanism !== undefined) ? 'relay' : undefined;
 }
 
-/** `-H1 "Fan healthy"`, `-A1:I2 "Fan tripped"`; a device without a text by its designation alone. */
-export function labelOf(circuit: Circuit, item: string): string {
+/** An item with its text, `-A1:I2` and "Fan tripped"; a terminal has none. */
+export function namedItem(circuit: Circuit, item: string): Named {
   const place = parseTerminalRef(item);
   const device = deviceOf(circuit, place?.device ?? item);
   const text =
     device?.kind === 'inputs' && place ? device.points[Number(place.terminal.slice(1)) - 1] : device?.text;
-  return text && !(place && device?.kind !== 'inputs') ? `${item} "${text}"` : item;
+  return text && !(place && device?.kind !== 'inputs') ? { name: item, text } : { name: item };
 }
 
 /** Whether a flasher is drawn, so that something may flash. */
 const hasFlasher = (circuit: Circuit): boolean => circuit.devices.some(({ kind }) => kind === 'flasher');
 
 /** The states to choose from for an item of this kind in this circuit. They don't depend on the right answer. */
-export function offered(kind: ItemKind, circuit: Circuit, scenario: Scenario): readonly string[] {
+export function offered(kind: ItemKind, circuit: Circuit, scenario: Scenario): readonly StateName[] {
   const between = mayBeBetween(circuit, scenario);
   const restless = hasFlasher(circuit);
   return STATES[kind].filter(
@@ -63,7 +64,7 @@ export function offered(kind: ItemKind, circuit: Circuit, scenario: Scenario): r
 const LOAD_WORDS = { lit: 'on', dark: 'off', dim: 'weak', flashing: 'pulsing' } as const;
 
 /** How an item stands, in the words of `STATES`. */
-export function stateOf({ readings, changing }: Standpoint, item: string): string {
+export function stateOf({ readings, changing }: Standpoint, item: string): StateName {
   const { lamps, loads, inputs, coils } = readings;
   const lamp = lamps[item];
   if (lamp) return lamp;
@@ -94,7 +95,7 @@ function networkOf(machine: Machine, state: State): Network {
  * Whether a terminal has a voltage against the return of its own supply: live, dead, or `undefined` between. One that
  * nothing joins to a supply is dead here; on site nothing is until it has been proved.
  */
-export function liveState({ machine, state }: Standpoint, terminal: string): string {
+export function liveState({ machine, state }: Standpoint, terminal: string): StateName {
   const { volts, reference } = networkOf(machine, state);
   const node = machine.plan.nodeOf.get(terminal)!;
   let most = 0;

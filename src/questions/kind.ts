@@ -1,10 +1,15 @@
 import type { Problem } from '../../shared/problem.ts';
-import type { AnswerOf, Asked, MarkPart, QuestionKind, QuestionOf } from '../../shared/question.ts';
+import type { AnswerOf, MarkPart, QuestionKind, QuestionOf } from '../../shared/question.ts';
 import type { Draft, Random } from '../generator/index.ts';
+import type { AnswerSaid } from '../words/index.ts';
+import type { QuestionSaid } from './said.ts';
 import type { Solve, Solver } from './solving.ts';
 
 /** One part of an answer, and how many answers there were to choose from. */
-export interface Part extends MarkPart {
+export interface Part extends Omit<MarkPart, 'given' | 'right'> {
+  /** What was answered; absent when it was left out. */
+  readonly given?: AnswerSaid;
+  readonly right: AnswerSaid;
   /** 0: a number was asked, which nobody guesses. */
   readonly choices: number;
 }
@@ -22,15 +27,14 @@ export interface Parts {
  */
 export interface Kind<K extends QuestionKind> {
   readonly kind: K;
-  readonly title: string;
   /** A good question of this kind on a draft, or undefined when the draft has none. */
   propose(draft: Draft, random: Random): QuestionOf<K> | undefined;
   /** An answer in which nothing is answered. */
   readonly blank: AnswerOf<K>;
   /** What keeps a question from having exactly one right answer; empty when nothing does. */
   check(question: QuestionOf<K>, solver: Solver): Problem[];
-  /** The question in words. */
-  ask(question: QuestionOf<K>): Asked;
+  /** What the question has to say. */
+  ask(question: QuestionOf<K>): QuestionSaid;
   /** What somebody answers who solves circuits in this way; undefined when they come to no answer. */
   answerBy(question: QuestionOf<K>, solve: Solve): AnswerOf<K> | undefined;
   /** Compares an answer with the right one, part by part. Whatever it holds is data, never an exception. */

@@ -1,14 +1,12 @@
 import { chooseItems } from './choosing.ts';
 import type { Kind } from './kind.ts';
-import { howToList, statesKind } from './states-kind.ts';
+import { statesKind, yesAndNo } from './states-kind.ts';
 
 /** Which lamps are lit? */
 export const lampStates: Kind<'lamp-states'> = {
   ...statesKind('lamp-states', {
-    title: 'Lamps',
-    task: ({ asked }) =>
-      asked.length > 1 ? 'How does each of these stand in the end?' : 'How does it stand in the end?',
-    how: (question) => howToList(question, 'lamp'),
+    task: ({ asked }) => ({ says: 'task', count: asked.length }),
+    how: yesAndNo,
   }),
   propose(draft, random) {
     const { circuit, scenario, family } = draft;

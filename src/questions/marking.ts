@@ -1,11 +1,11 @@
 /** The rule for part marks, and which wrong ideas give an answer. docs/questions.md says the same in words. */
 
 import type { Problem } from '../../shared/problem.ts';
-import type { Answer, Mark, Question } from '../../shared/question.ts';
+import type { Answer, Question } from '../../shared/question.ts';
 import { MISCONCEPTIONS } from '../misconceptions/index.ts';
 import { problemIn } from './answer/read-states.ts';
-import { explainerOf } from './explain/explainers.ts';
 import type { Kind, Part } from './kind.ts';
+import type { Marking } from './said.ts';
 import { rightSolver, wrongSolve } from './solving.ts';
 
 /**
@@ -23,7 +23,7 @@ export function shareOf(parts: readonly Part[]): number {
   return Math.max(0, Math.min(1, marks / parts.length));
 }
 
-const withoutChoices = ({ choices: _, ...part }: Part): Mark['parts'][number] => part;
+const withoutChoices = ({ choices: _, ...part }: Part): Omit<Part, 'choices'> => part;
 
 /** Whether two answers are the same in every part; left out counts as different from anything. */
 function same(kind: Kind<Question['kind']>, question: Question, one: Answer, other: Answer): boolean {
@@ -32,7 +32,7 @@ function same(kind: Kind<Question['kind']>, question: Question, one: Answer, oth
 }
 
 /** Marks an answer. Whatever the answer holds, it is marked and reported, never thrown. */
-export function markWith(kind: Kind<Question['kind']>, question: Question, answer: Answer): Mark {
+export function markWith(kind: Kind<Question['kind']>, question: Question, answer: Answer): Marking {
   const solver = rightSolver();
   const right = kind.answerBy(question, solver.solve);
   if (!right) throw new RangeError('the question has no right answer; checkQuestion tells why');
@@ -59,11 +59,12 @@ export function markWith(kind: Kind<Question['kind']>, question: Question, answe
           );
         });
   return {
-    share: shareOf(parts),
-    correct,
-    parts: parts.map(withoutChoices),
-    misconceptions: misconceptions.map(({ id, idea, advice }) => ({ id, idea, advice })),
-    explanation: explainerOf(kind.kind).explain(question),
+    mark: {
+      share: shareOf(parts),
+      correct,
+      parts: parts.map(withoutChoices),
+      misconceptions: misconceptions.map(({ id }) => id),
+    },
     problems: [...other, ...problems],
   };
 }

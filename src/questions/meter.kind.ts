@@ -2,12 +2,13 @@ import type { Problem } from '../../shared/problem.ts';
 import type { QuestionOf } from '../../shared/question.ts';
 import { meter } from '../solver/index.ts';
 import { problemIn } from './answer/read-states.ts';
-import { type Reading, readingText, sameReading } from './answer/volts.ts';
+import { type Reading, readingSaid, sameReading } from './answer/volts.ts';
 import { measuringCautions } from './ask/cautions.ts';
 import { situationOf } from './ask/situation.ts';
 import { uncertain } from './check-states.ts';
 import type { Kind } from './kind.ts';
 import { proposePoints } from './meter-points.ts';
+import type { KindSaid } from './said.ts';
 import type { Standpoint } from './solving.ts';
 import { timeFor } from './time-expected.ts';
 
@@ -24,12 +25,9 @@ export function readingOf(standpoint: Stands, points: readonly [string, string])
 const isAlternating = ({ circuit }: QuestionOf<'meter'>): boolean =>
   circuit.supplies.every(({ current }) => current !== 'DC');
 
-const TITLE = 'Meter';
-
 /** What does the meter read between two points? */
 export const meterKind: Kind<'meter'> = {
   kind: 'meter',
-  title: TITLE,
   blank: { kind: 'meter' },
   propose({ circuit, scenario, family }, random) {
     const found = proposePoints(circuit, scenario, random);
@@ -50,22 +48,22 @@ export const meterKind: Kind<'meter'> = {
       return [problemIn('question-asked-twice', 'Both points are the same.', 'Measure between two points.')];
     return uncertain(question, solver);
   },
-  ask({ circuit, scenario, points }) {
-    const [first, second] = points;
+  ask({ circuit, scenario, points: [first, second] }) {
     return {
-      title: TITLE,
+      kind: 'meter',
       situation: situationOf(circuit, scenario),
-      task: `A voltmeter is put between ${first} and ${second} (the second is its reference). What does it read?`,
+      besides: [],
+      task: { says: 'task', first, second } satisfies KindSaid<'meter'>,
+      how: { says: 'how' } satisfies KindSaid<'meter'>,
       items: [
         {
           item: 'volts',
-          label: `${first} against ${second}`,
+          label: { says: 'against', first, second },
           choices: [],
           unit: 'V',
           about: [first, second],
         },
       ],
-      how: 'Write the number of volts; or "nothing" where the two points have no common reference. With direct current the sign counts.',
       cautions: measuringCautions(circuit),
     };
   },
@@ -75,7 +73,7 @@ export const meterKind: Kind<'meter'> = {
   },
   parts(question, answer, right) {
     const truth = right.volts ?? null;
-    const part = { item: 'volts', right: readingText(truth), choices: 0 };
+    const part = { item: 'volts', right: readingSaid(truth), choices: 0 };
     if (answer.volts === undefined) return { parts: [{ ...part, correct: false }], problems: [] };
     const given = answer.volts !== null && isAlternating(question) ? Math.abs(answer.volts) : answer.volts;
     const usable = given === null || Number.isFinite(given);
@@ -83,7 +81,7 @@ export const meterKind: Kind<'meter'> = {
       parts: [
         {
           ...part,
-          given: usable ? readingText(given) : 'no number',
+          given: usable ? readingSaid(given) : { says: 'noNumber' },
           correct: usable && sameReading(given, truth, question.tolerance),
         },
       ],

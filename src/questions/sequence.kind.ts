@@ -1,5 +1,5 @@
 import type { QuestionOf } from '../../shared/question.ts';
-import { timerNote } from './ask/situation.ts';
+import { hasTimers } from './ask/situation.ts';
 import { itemKind, stateOf } from './items.ts';
 import type { Kind } from './kind.ts';
 import { rightSolver, type Standpoint } from './solving.ts';
@@ -15,10 +15,8 @@ const MOST_ASKED = 12;
 /** How do lamps, inputs and relays stand after each of several acts? */
 export const sequence: Kind<'sequence'> = {
   ...statesKind('sequence', {
-    title: 'Step by step',
-    task: ({ circuit }) => `How do these stand, each after the acts so far?${timerNote(circuit)}`,
-    how: () =>
-      'Write it step by step: after 1: H1 …, H2 …; after 2: H1 … (0 is the start). Or write all the states in the order of the list.',
+    task: ({ circuit }) => ({ says: 'task', timers: hasTimers(circuit) }),
+    how: () => ({ says: 'how' }),
   }),
   propose({ circuit, scenario, family, lamps, inputs, relays }, random) {
     const count = scenario.acts.length;

@@ -1,5 +1,4 @@
 /** What all kinds have in common that ask how several things stand. */
-import type { Asked } from '../../shared/question.ts';
 import { compareStates } from './answer/compare-states.ts';
 import { situationOf } from './ask/situation.ts';
 import { checkStates } from './check-states.ts';
@@ -12,42 +11,41 @@ import {
   statesBy,
 } from './entries.ts';
 import type { Kind } from './kind.ts';
+import type { KindSaid, QuestionSaid } from './said.ts';
 import { timeFor } from './time-expected.ts';
-
-interface Wording<Q> {
-  readonly title: string;
-  readonly task: (question: Q) => string;
-  readonly how: (question: Q) => string;
-  readonly cautions?: (question: Q) => string[];
-}
 
 type QuestionFor<K extends StatesKind> = Extract<StatesQuestion, { kind: K }>;
 
-/** How an answer is typed, without an example that could be the right one. */
-export const howToList = (question: StatesQuestion, what: string): string => {
-  const [first = { choices: ['', ''] }] = entriesOf(question);
-  const [yes, no] = first.choices;
-  return `Write each ${what} with its state, or the states in this order; or only those that are ${yes}: the others then count as ${no}. "None" says that of all.`;
-};
+interface Wording<K extends StatesKind> {
+  readonly task: (question: QuestionFor<K>) => KindSaid<K>;
+  readonly how: (question: QuestionFor<K>) => KindSaid<K>;
+  readonly cautions?: (question: QuestionFor<K>) => QuestionSaid['cautions'];
+}
+
+/** How an answer is typed: with its state, or those that are `yes` and the others `no`. */
+export function yesAndNo(question: StatesQuestion) {
+  const [yes, no] = entriesOf(question)[0]!.choices;
+  return { says: 'how', yes: { says: yes! }, no: { says: no! } } as const;
+}
 
 /** A kind but for its `propose`. */
 export function statesKind<K extends StatesKind>(
   kind: K,
-  { title, task, how, cautions = () => [] }: Wording<QuestionFor<K>>,
+  { task, how, cautions = () => [] }: Wording<K>,
 ): Omit<Kind<K>, 'propose'> {
   const answerOf = (states: Record<string, string>) =>
     ({ kind, states }) as Extract<StatesAnswer, { kind: K }>;
   const built = {
     kind,
-    title,
     blank: answerOf({}),
     check: checkStates,
-    ask: (question: QuestionFor<K>): Asked => ({
-      title,
+    ask: (question: QuestionFor<K>): QuestionSaid => ({
+      kind,
       situation: situationOf(question.circuit, question.scenario),
+      besides: [],
       task: task(question),
-      items: itemsOf(question),
       how: how(question),
+      items: itemsOf(question),
       cautions: cautions(question),
     }),
     answerBy(question: QuestionFor<K>, solve: Parameters<Kind<K>['answerBy']>[1]) {

@@ -7,7 +7,7 @@ import { balanced } from './choosing.ts';
 import { liveState } from './items.ts';
 import type { Kind } from './kind.ts';
 import { certain, rightSolver, type Standpoint } from './solving.ts';
-import { howToList, statesKind } from './states-kind.ts';
+import { statesKind, yesAndNo } from './states-kind.ts';
 
 const MOST = 6;
 
@@ -32,10 +32,8 @@ function candidates({ machine }: Standpoint, circuit: QuestionOf<'still-live'>['
 /** Which terminals still are live with an isolator open or a breaker tripped? */
 export const stillLive: Kind<'still-live'> = {
   ...statesKind('still-live', {
-    title: 'Still live',
-    task: () =>
-      'Which of these terminals still are live? Live means: a meter between the terminal and the return of its own supply (N or L-) shows a voltage. What nothing joins to a supply counts as dead here.',
-    how: (question) => howToList(question, 'terminal'),
+    task: () => ({ says: 'task' }),
+    how: yesAndNo,
     cautions: ({ circuit }) => isolatingCautions(circuit),
   }),
   propose({ circuit, scenario, family }, random) {

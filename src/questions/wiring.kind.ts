@@ -1,11 +1,13 @@
 import type { Problem } from '../../shared/problem.ts';
 import type { QuestionOf } from '../../shared/question.ts';
-import { actInWords } from '../circuit/index.ts';
+import { actSaid } from '../circuit/index.ts';
+import type { AnswerSaid, Wanted } from '../words/index.ts';
 import { problemIn } from './answer/read-states.ts';
 import { isolatingCautions } from './ask/cautions.ts';
-import { listed, situationOf } from './ask/situation.ts';
-import { labelOf } from './items.ts';
+import { situationOf } from './ask/situation.ts';
+import { namedItem } from './items.ts';
 import type { Kind } from './kind.ts';
+import type { KindSaid } from './said.ts';
 import { certain, type Solver } from './solving.ts';
 import { timeFor } from './time-expected.ts';
 import { completed, loadState, workingChoices } from './wiring-choices.ts';
@@ -13,23 +15,17 @@ import { proposeWiring } from './wiring-proposal.ts';
 
 type Wiring = QuestionOf<'wiring'>;
 
-const TITLE = 'Wiring';
+export const choiceSaid = ([first, second]: Wiring['choices'][number]): AnswerSaid => ({
+  says: 'pair',
+  first,
+  second,
+});
 
-export const choiceText = ([first, second]: Wiring['choices'][number]): string => `${first} and ${second}`;
-
-const SAID: Readonly<Record<string, string>> = { '0': 'reads 0', '1': 'reads 1' };
-
-/** `-H1 "Fan healthy" is lit at the start`. */
-export function wantedInWords({ circuit }: Wiring, { acts, load, state }: Wiring['wanted'][number]): string {
-  const when =
-    acts.length === 0
-      ? 'at the start'
-      : `after: ${listed(
-          acts.map((act) => actInWords(act, circuit)),
-          'then',
-        )}`;
-  return `${labelOf(circuit, load)} ${SAID[state] ?? `is ${state}`} ${when}`;
-}
+const wantedSaid = ({ circuit }: Wiring, { acts, load, state }: Wiring['wanted'][number]): Wanted => ({
+  load: namedItem(circuit, load),
+  state: { says: state },
+  acts: acts.map((act) => actSaid(act, circuit)),
+});
 
 function check(question: Wiring, solver: Solver): Problem[] {
   const { nodeOf } = solver.machine(question.circuit, question.scenario).plan;
@@ -81,30 +77,33 @@ function check(question: Wiring, solver: Solver): Problem[] {
 /** Which terminals have to be wired so that the circuit does what is stated? */
 export const wiring: Kind<'wiring'> = {
   kind: 'wiring',
-  title: TITLE,
   blank: { kind: 'wiring' },
   propose: proposeWiring,
   check,
   ask(question) {
     const { circuit, scenario, ends, choices, wanted } = question;
+    const [from, to] = ends;
+    const besides: KindSaid<'wiring'>[] = [
+      { says: 'looseEnds', from, to },
+      { says: 'wantedFollows' },
+      ...wanted.map(
+        (each, index) => ({ says: 'wanted', number: index + 1, ...wantedSaid(question, each) }) as const,
+      ),
+    ];
     return {
-      title: TITLE,
-      situation: [
-        ...situationOf(circuit, scenario),
-        `Two conductors are not connected yet: the one from ${ends[0]} and the one to ${ends[1]}.`,
-        'This is wanted:',
-        ...wanted.map((each, index) => `${index + 1}. ${wantedInWords(question, each)}.`),
-      ],
-      task: 'To which two terminals do they have to be connected?',
+      kind: 'wiring',
+      situation: situationOf(circuit, scenario),
+      besides,
+      task: { says: 'task' } satisfies KindSaid<'wiring'>,
+      how: { says: 'how', choices: choices.length } satisfies KindSaid<'wiring'>,
       items: [
         {
           item: 'choice',
-          label: `from ${ends[0]}, to ${ends[1]}`,
-          choices: choices.map(choiceText),
+          label: { says: 'fromTo', from, to },
+          choices: choices.map(choiceSaid),
           about: [...ends],
         },
       ],
-      how: `Write the number of the choice (1 to ${choices.length}), or its two terminals.`,
       cautions: isolatingCautions(circuit),
     };
   },
@@ -113,13 +112,13 @@ export const wiring: Kind<'wiring'> = {
     return working.length === 1 ? { kind: 'wiring', choice: working[0]! } : undefined;
   },
   parts({ choices }, { choice }, right) {
-    const part = { item: 'choice', right: choiceText(choices[right.choice!]!), choices: choices.length };
+    const part = { item: 'choice', right: choiceSaid(choices[right.choice!]!), choices: choices.length };
     if (choice === undefined) return { parts: [{ ...part, correct: false }], problems: [] };
     const given = choices[choice];
     return given
-      ? { parts: [{ ...part, given: choiceText(given), correct: choice === right.choice }], problems: [] }
+      ? { parts: [{ ...part, given: choiceSaid(given), correct: choice === right.choice }], problems: [] }
       : {
-          parts: [{ ...part, given: `choice ${choice + 1}`, correct: false }],
+          parts: [{ ...part, given: { says: 'choice', number: choice + 1 }, correct: false }],
           problems: [
             problemIn(
               'answer-no-such-choice',

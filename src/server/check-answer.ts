@@ -1,5 +1,6 @@
 import type { AnswerResult, ApiProblemCode } from '../../shared/api.ts';
 import { type AnswerRecord, answerRecord } from '../../shared/practice.ts';
+import { withMarkOfToday } from '../practice/older-marks.ts';
 import { issueText } from './failure-of.ts';
 import { firstWrong, type Issue } from './first-wrong.ts';
 import { type Size, sizeOf } from './size-of.ts';
@@ -38,15 +39,17 @@ const badForm = (value: unknown, issue: Issue | undefined): CheckedAnswer =>
   );
 
 /** Looks at one answer as it was sent, in steps; a refused one says why. */
-export function* checkAnswer(value: unknown, learner: string): Generator<undefined, CheckedAnswer> {
-  if (!sizeOf(value, MOST_IN_ANSWER))
+export function* checkAnswer(sent: unknown, learner: string): Generator<undefined, CheckedAnswer> {
+  if (!sizeOf(sent, MOST_IN_ANSWER))
     return refused(
-      value,
+      sent,
       'answer-too-large',
       `The answer has more than ${MOST_IN_ANSWER.values} values or ${MOST_IN_ANSWER.letters} letters.`,
       'Circuits of this size can not be practised.',
     );
   yield undefined;
+  // A page of an earlier version may still be open, or have been without network since.
+  const value = withMarkOfToday(sent);
   const wrongPiece = yield* firstWrong(answerRecord, value);
   if (wrongPiece) return badForm(value, wrongPiece);
   const reading = answerRecord.safeParse(value);

@@ -6,6 +6,7 @@ import type { Bank } from '../../shared/bank.ts';
 import { everyRoute } from '../../shared/every-route.ts';
 import { type Course, courseOf } from '../practice/index.ts';
 import type { Store } from '../store/index.ts';
+import type { Words } from '../words/index.ts';
 import type { ServerWords } from '../words/server.ts';
 import { addRoute } from './add-route.ts';
 import { replyToClientError } from './client-error.ts';
@@ -39,6 +40,8 @@ export interface ServerOptions {
   readonly bank: Bank;
   /** What is told to those who ask, of what they ask for and why it is refused. */
   readonly said: ServerWords;
+  /** What the server tells, in the language of those who use it. */
+  readonly words: Words;
   /** Where the built page is; an explanation is shown when it isn't there. */
   readonly folder: string;
   readonly version: string;
@@ -111,7 +114,7 @@ function missing(request: FastifyRequest): ApiFailure {
  * On `close()` requests that have begun are finished, further ones on open connections are refused.
  */
 export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
-  const { store, bank, said, version, log } = options;
+  const { store, bank, said, words, version, log } = options;
   const transport = new Transport(options.class);
   const app = Fastify({
     logger: log && log.level !== 'silent' ? { ...log } : false,
@@ -135,6 +138,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     bank,
     course: courseFrom(bank),
     said,
+    words,
     version,
     now,
     guard: new Guard(store, now),

@@ -24,7 +24,7 @@ function isMarkable({ circuit: { devices, paths }, scenario: { acts } }: AnswerR
 
 /** For a question that has no right answer, or none that is found in time: nothing can be earned by it. */
 export const worthless = ({ mark, circuit }: AnswerRecord): Found => ({
-  mark: { ...mark, share: 0, correct: false, parts: [], misconceptions: [], explanation: [] },
+  mark: { ...mark, share: 0, correct: false, parts: [], misconceptions: [] },
   circuit,
 });
 
@@ -32,7 +32,7 @@ function lookAt(record: AnswerRecord): Found {
   const { question, answer } = record;
   if (!isMarkable(question)) return worthless(record);
   try {
-    return { mark: markAnswer(question, answer), circuit: fingerprint(question.circuit) };
+    return { mark: markAnswer(question, answer).mark, circuit: fingerprint(question.circuit) };
   } catch {
     // A question of anybody's making. Whatever is wrong with it, the answers beside it have to be kept.
     return worthless(record);

@@ -1,8 +1,6 @@
 /** Answers in short, read from the columns beside their records: a history without its circuits and explanations. */
 import type { Kysely } from 'kysely';
 import { type Attempt, attempt, type SkillAnswer } from '../../shared/memory.ts';
-import type { AnswerLine } from '../../shared/practice.ts';
-import { wrongIdea } from '../../shared/question.ts';
 import type { Tables } from './schema.ts';
 import type { LinePage } from './types.ts';
 
@@ -48,15 +46,6 @@ export function historyLine(row: HistoryRow): HistoryLine {
   return { id, number, skill, circuit, at: counts_at, attempt: attemptOf(row) };
 }
 
-function ideaIn(text: string | null): AnswerLine['idea'] {
-  if (text === null) return null;
-  try {
-    return wrongIdea.parse(JSON.parse(text));
-  } catch {
-    return null;
-  }
-}
-
 /** See `Store.linesAfter`. */
 export async function linesAfter(
   db: Kysely<Tables>,
@@ -66,7 +55,7 @@ export async function linesAfter(
 ): Promise<LinePage> {
   const rows = await db
     .selectFrom('answers')
-    .select([...HISTORY_COLUMNS, 'correct', 'idea_json'])
+    .select([...HISTORY_COLUMNS, 'correct', 'idea'])
     .where('learner', '=', learner)
     .where('number', '>', after)
     .orderBy('number')
@@ -82,10 +71,10 @@ export async function linesAfter(
     history: history?.history ?? null,
     last: history?.answers ?? 0,
     corrections: history?.corrections ?? 0,
-    lines: rows.map(({ correct, idea_json, ...row }) => ({
+    lines: rows.map(({ correct, idea, ...row }) => ({
       ...historyLine(row),
       correct: correct === 1,
-      idea: ideaIn(idea_json),
+      idea,
     })),
   };
 }

@@ -53,9 +53,9 @@ function numbered(record: AnswerRecord, number: number, found: Found | undefined
 }
 
 /** What the columns say of a mark. */
-export function shortColumns(mark: Mark): Pick<Tables['answers'], 'correct' | 'idea_json'> {
+export function shortColumns(mark: Mark): Pick<Tables['answers'], 'correct' | 'idea'> {
   const { correct, idea } = inShort(mark);
-  return { correct: correct ? 1 : 0, idea_json: idea && JSON.stringify(idea) };
+  return { correct: correct ? 1 : 0, idea };
 }
 
 /** The numbers of those of these ids that are kept already. */

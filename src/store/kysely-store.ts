@@ -4,6 +4,7 @@ import type { Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import type { Settings } from '../../shared/settings.ts';
+import type { Words } from '../words/index.ts';
 import type { Backend } from './backend.ts';
 import { checkLearner, checkOrphans } from './check-store.ts';
 import { correctMarksOf } from './correct-marks.ts';
@@ -136,8 +137,8 @@ export class KyselyStore implements Store {
     return db.selectFrom('histories').select(['learner', 'answers']).orderBy('learner').execute();
   }
 
-  exportOf(learner: string): AsyncIterable<string> {
-    return exportPieces(this.db, this, learner, this.now());
+  exportOf(learner: string, words: Words): AsyncIterable<string> {
+    return exportPieces(this.db, this, learner, { words, now: this.now() });
   }
 
   erase(learner: string): Promise<{ readonly answers: number }> {

@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import type { Words } from '../words/index.ts';
 import { exportedPapers } from './homework/export-papers.ts';
 import { exportedPerson } from './people/person-export.ts';
 import { rowsAfter } from './read-entries.ts';
@@ -22,7 +23,7 @@ export async function* exportPieces(
   db: Kysely<Tables>,
   store: Pick<Store, 'recallsOf' | 'settingsOf' | 'entriesAfter' | 'issued'>,
   learner: string,
-  now: number,
+  { words, now }: { readonly words: Words; readonly now: number },
 ): AsyncGenerator<string> {
   const { history, last } = await store.entriesAfter(learner, 0, 1);
   const head = {
@@ -51,7 +52,7 @@ export async function* exportPieces(
   }
   yield `],"issued":${JSON.stringify(await store.issued.all(learner))},"papers":[`;
   let first = true;
-  for await (const paper of exportedPapers(db, learner, now)) {
+  for await (const paper of exportedPapers(db, learner, words, now)) {
     yield `${first ? '' : ','}\n${JSON.stringify(paper)}`;
     first = false;
   }

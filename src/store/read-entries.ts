@@ -1,5 +1,6 @@
 import type { Kysely, Selectable } from 'kysely';
 import { type Mark, mark } from '../../shared/question.ts';
+import { markOfToday } from '../practice/older-marks.ts';
 import { readRecord } from './record-text.ts';
 import type { AnswersTable, Tables } from './schema.ts';
 import type { AnswerEntry, EntryPage } from './types.ts';
@@ -19,7 +20,7 @@ type EntryRow = Pick<Selectable<AnswersTable>, (typeof ENTRY_COLUMNS)[number]>;
 function correctedMarkIn(text: string | null): Mark | null {
   if (text === null) return null;
   try {
-    return mark.parse(JSON.parse(text));
+    return mark.parse(markOfToday(JSON.parse(text)));
   } catch {
     return null;
   }

@@ -5,14 +5,15 @@
  * still doesn't read makes that one answer unreadable and nothing else: number, moment, skill and attempt stand beside it.
  */
 import { type AnswerRecord, answerRecord } from '../../shared/practice.ts';
+import { withMarkOfToday } from '../practice/older-marks.ts';
 import type { StoreWords } from '../words/en/store.ts';
 import type { StatementOf } from '../words/statement.ts';
 
 /** The form written now. */
-export const RECORD_VERSION = 1;
+export const RECORD_VERSION = 2;
 
 /** STEPS[n - 1] makes a record of version n into one of version n + 1. */
-const STEPS: readonly ((record: unknown) => unknown)[] = [];
+const STEPS: readonly ((record: unknown) => unknown)[] = [withMarkOfToday];
 
 /** Why a record can't be read. */
 export type UnreadableSaid = StatementOf<StoreWords['unreadable']>;

@@ -20,7 +20,7 @@ export interface HistoriesTable {
 
 /**
  * Answers. `record_json` never changes and is the truth; what stands beside it is taken from it, except that a corrected
- * mark changes `corrected_mark_json`, `share`, `grade`, `attempt_json`, `correct` and `idea_json`.
+ * mark changes `corrected_mark_json`, `share`, `grade`, `attempt_json`, `correct` and `idea`.
  */
 export interface AnswersTable {
   learner: string;
@@ -49,7 +49,7 @@ export interface AnswersTable {
   /** 1: everything is right, by the mark that holds. */
   correct: number;
   /** `wrongIdea` of shared/question.ts, where one alone explains the answer. */
-  idea_json: string | null;
+  idea: string | null;
   /** Where people sign in: what makes it a proof of what its learner can do; null where it proves nothing. */
   proof: ProofSource | null;
   /** When it counts as given then: never before its question was issued, nor after it arrived. */

@@ -4,6 +4,7 @@ import type { AnswerLine, AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import type { Settings } from '../../shared/settings.ts';
 import type { StoreWords } from '../words/en/store.ts';
+import type { Words } from '../words/index.ts';
 import type { StatementOf } from '../words/statement.ts';
 import type { HomeworkStore } from './homework/index.ts';
 import type { IssuedQuestions } from './issued-questions.ts';
@@ -175,7 +176,7 @@ export interface Store {
   /** Everyone of whom something is kept, by name. */
   learners(): Promise<readonly LearnerSummary[]>;
   /** Everything kept about one learner, as the text of one JSON value (`learnerExport` of shared/api.ts) in pieces. */
-  exportOf(learner: string): AsyncIterable<string>;
+  exportOf(learner: string, words: Words): AsyncIterable<string>;
   /**
    * Erases everything about one learner for good, the person included; docs/backup.md says what that means on each
    * database.

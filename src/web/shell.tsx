@@ -16,7 +16,7 @@ const later = {
     import('./screens/homework/homework.tsx').then(({ Homework }) => Homework),
   ),
   lessons: spoken(['lessons'], () => import('./screens/lessons/lessons.tsx').then(({ Lessons }) => Lessons)),
-  progress: spoken(['progress'], () =>
+  progress: spoken(['progress', 'ideas'], () =>
     import('./screens/progress/progress.tsx').then(({ Progress }) => Progress),
   ),
   try: spoken(['try'], () => import('./screens/try/try-it.tsx').then(({ TryIt }) => TryIt)),

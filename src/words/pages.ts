@@ -1,4 +1,5 @@
 /** The page's words, by language and part: each part is fetched with the screens that speak it. */
+import type { IdeaWords } from './en/ideas.ts';
 import type { AccountWords } from './en/page/account.ts';
 import type { BenchWords } from './en/page/bench.ts';
 import type { ClassesWords } from './en/page/classes.ts';
@@ -15,6 +16,8 @@ export interface PageWords {
   readonly first: FirstWords;
   readonly lessons: LessonsWords;
   readonly progress: ProgressWords;
+  /** Wrong ideas, where answers are looked back at. */
+  readonly ideas: IdeaWords;
   readonly account: AccountWords;
   readonly enter: EnterWords;
   readonly try: TryWords;
@@ -36,6 +39,7 @@ export const PAGE_LANGUAGES: Readonly<Record<string, PageLanguage>> = {
     first: () => import('./en/page/first.ts').then(({ first }) => first),
     lessons: () => import('./en/page/lessons.ts').then(({ lessons }) => lessons),
     progress: () => import('./en/page/progress.ts').then(({ progress }) => progress),
+    ideas: () => import('./en/ideas.ts').then(({ ideas }) => ideas),
     account: () => import('./en/page/account.ts').then(({ account }) => account),
     enter: () => import('./en/page/enter.ts').then(({ enter }) => enter),
     try: () => import('./en/page/try.ts').then(({ tryIt }) => tryIt),

@@ -6,6 +6,8 @@ export type Forms = Readonly<Partial<Record<Intl.LDMLPluralRule, string>> & { ot
 export interface Speech {
   /** BCP 47, `en-GB`. */
   readonly tag: string;
+  /** The language alone, `en`. */
+  readonly language: string;
   /** `a, b and c`. */
   readonly and: (items: readonly string[]) => string;
   /** `a, b or c`. */
@@ -52,6 +54,7 @@ export function speechOf(tag: string): Speech {
     (forms[rules.select(count)] ?? forms.other).replaceAll('#', number(count));
   return {
     tag,
+    language: tag.split('-', 1)[0]!,
     and: (items) => and().format(items),
     or: (items) => or().format(items),
     number,

@@ -5,8 +5,9 @@ import type { FixedQuestion, Topic } from '../../shared/bank.ts';
 import { bank as bankSchema } from '../../shared/bank.ts';
 import { readBank } from '../../src/banks/index.ts';
 import { checkSkills } from '../../src/memory/index.ts';
-import { checkQuestion, markAnswer } from '../../src/questions/index.ts';
+import { checkQuestion } from '../../src/questions/index.ts';
 import { solve } from '../../src/solver/index.ts';
+import { markAnswer } from '../support/in-english.ts';
 
 const folder = new URL('../../question-banks/', import.meta.url);
 const files = readdirSync(folder)

@@ -2,6 +2,7 @@
  * Homework under load: a class that hands in within one minute over HTTP, and reports through the store. Papers have real
  * sizes; those of a term are copies of some that were made.
  */
+
 import { mkdtempSync, rmSync } from 'node:fs';
 import { Agent, request } from 'node:http';
 import { tmpdir } from 'node:os';
@@ -18,6 +19,7 @@ import { setReport, termOf } from '../../src/server/homework/reports.ts';
 import { draftSet, issueSet } from '../../src/server/homework/sets.ts';
 import { settlePaper } from '../../src/server/homework/settle.ts';
 import { openSqliteStore, type Store, storeFile } from '../../src/store/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { ownBank } from '../support/own-bank.ts';
 import { median, type Row } from './row.ts';
 import { served } from './served.ts';
@@ -35,7 +37,7 @@ export const course = (() => {
   return made.value;
 })();
 
-export const deskOn = (store: Store): Desk => ({ store, course, now: Date.now });
+export const deskOn = (store: Store): Desk => ({ store, course, words: english, now: Date.now });
 
 export interface Class {
   readonly id: string;

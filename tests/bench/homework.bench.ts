@@ -1,4 +1,5 @@
 /** What homework costs: papers for a class, marking one, reports, prints. One core; the figures of issue 5 are for two. */
+
 import { performance } from 'node:perf_hooks';
 import type { Paper } from '../../shared/homework.ts';
 import {
@@ -11,6 +12,7 @@ import {
 } from '../../src/homework/index.ts';
 import { answerKeyPdf, classPapersPdf } from '../../src/homework/print/index.ts';
 import { blankAnswer, rightAnswer } from '../../src/questions/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { course, places, seats, setOf } from '../homework/course.ts';
 import { codeFor } from '../homework/print/class-to-print.ts';
 import { median, type Row } from './row.ts';
@@ -29,7 +31,7 @@ async function printRows(): Promise<readonly Row[]> {
   const all = papersFor(set, seats(30));
   if (!all.ok) throw new Error(JSON.stringify(all.problems));
   const papers = all.value.map((paper, index) => ({ paper, name: paper.learner, code: codeFor(index) }));
-  const request = { set, className: 'Benchmark', papers, made: new Date(0) };
+  const request = { words: english, set, className: 'Benchmark', papers, made: new Date(0) };
   const from = performance.now();
   await classPapersPdf({ ...request, closes: 'at the end' });
   const between = performance.now();

@@ -2,12 +2,14 @@
  * What somebody with a long history waits for on a new device: a phone with a processor four times slowed, on a slow mobile
  * network. The question is looked at: it has to be the one that is due.
  */
+
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { createServer } from '../../src/server/index.ts';
 import { openStore, storeFile } from '../../src/store/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { server as said } from '../../src/words/en/server/index.ts';
 import { launch } from '../browser/support/chromium.ts';
 import { buildPage } from '../support/build-page.ts';
@@ -83,7 +85,14 @@ export async function bench(): Promise<Row[]> {
       const store = await openStore({ kind: 'file', file: storeFile(data) });
       const records = longHistory(count, Date.now());
       await store.keepAnswers(records);
-      const app = await createServer({ store, bank: ownBank(), said, folder, version: '0.0.0-bench' });
+      const app = await createServer({
+        store,
+        bank: ownBank(),
+        said,
+        words: english,
+        folder,
+        version: '0.0.0-bench',
+      });
       const address = await app.listen({ host: '127.0.0.1', port: 0 });
       rows.push(...(await opened(browser, address, records.length)));
       await app.close();

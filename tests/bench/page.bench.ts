@@ -1,10 +1,12 @@
 /** What a learner waits for on the page, with a processor slowed four times; and how much script practising needs. */
+
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { createServer } from '../../src/server/index.ts';
 import { openStore, storeFile } from '../../src/store/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { server as said } from '../../src/words/en/server/index.ts';
 import { launch } from '../browser/support/chromium.ts';
 import { buildPage } from '../support/build-page.ts';
@@ -147,7 +149,14 @@ export async function bench(): Promise<Row[]> {
   const folder = await buildPage(join(mkdtempSync(join(tmpdir(), 'polewise-page-')), 'web'));
   const data = mkdtempSync(join(tmpdir(), 'polewise-bench-'));
   const store = await openStore({ kind: 'file', file: storeFile(data) });
-  const app = await createServer({ store, bank: ownBank(), said, folder, version: '0.0.0-bench' });
+  const app = await createServer({
+    store,
+    bank: ownBank(),
+    said,
+    words: english,
+    folder,
+    version: '0.0.0-bench',
+  });
   const address = await app.listen({ host: '127.0.0.1', port: 0 });
   const browser = await launch();
   try {

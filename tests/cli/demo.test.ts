@@ -1,15 +1,17 @@
 /** The made-up class: every report has something to look at, and all of it holds against the solver. */
+
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { GROUPS } from '../../src/cli/demo/made-up-people.ts';
 import { courseOf } from '../../src/practice/index.ts';
-import { markAnswer } from '../../src/questions/index.ts';
 import type { Desk } from '../../src/server/homework/desk.ts';
 import { competenceOf, setReport, termOf } from '../../src/server/homework/reports.ts';
 import { openStore, type Store, storeFile } from '../../src/store/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { madeUp } from '../../src/words/en/demo.ts';
+import { markAnswer } from '../support/in-english.ts';
 import { ownBank } from '../support/own-bank.ts';
 import { runCommand } from './fake-io.ts';
 
@@ -28,7 +30,7 @@ beforeAll(async () => {
   store = await openStore({ kind: 'file', file: storeFile(data) }, { now: () => NOW });
   const course = courseOf(ownBank());
   if (!course.ok) throw new Error(JSON.stringify(course.problems));
-  desk = { store, course: course.value, now: () => NOW };
+  desk = { store, course: course.value, words: english, now: () => NOW };
 });
 afterAll(async () => {
   await store?.close();

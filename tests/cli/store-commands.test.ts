@@ -151,7 +151,7 @@ describe('rebuild', () => {
     expect(askQuestion(record.question).items.map(({ item }) => item)).toEqual(['-H1', '-H2']);
     const forged = { ...right, id: 'b', mark: { ...record.mark, share: 0, correct: false } };
     const store = await openSqliteStore(storeFile(data));
-    const mark = markAnswer(right.question, right.answer);
+    const { mark } = markAnswer(right.question, right.answer);
     await store.keepAnswers([
       { ...right, mark },
       { ...forged, attempt: { ...forged.attempt, share: 0 } },

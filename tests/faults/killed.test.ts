@@ -2,6 +2,7 @@
  * A server that dies without warning, fifty times, while learners practise and work on their homework: what it
  * acknowledged is there, once, in the order in which it was given.
  */
+
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -17,6 +18,7 @@ import { beginPaper } from '../../src/server/homework/learner.ts';
 import { draftSet, issueSet } from '../../src/server/homework/sets.ts';
 import { settlePaper } from '../../src/server/homework/settle.ts';
 import { openStore, type Store, storeFile } from '../../src/store/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { type Served, served } from '../server/served.ts';
 import { answerWith, DAY, MORNING } from '../support/answers.ts';
 import { ownBank } from '../support/own-bank.ts';
@@ -36,7 +38,7 @@ const open = (): Promise<Store> => openStore({ kind: 'file', file: storeFile(fol
 const deskOn = (store: Store): Desk => {
   const course = courseOf(ownBank());
   if (!course.ok) throw new Error(JSON.stringify(course.problems));
-  return { store, course: course.value, now: Date.now };
+  return { store, course: course.value, words: english, now: Date.now };
 };
 
 /** A learner's device: what it still has to send, and what it was told. */

@@ -16,8 +16,12 @@ import {
   type ShownIdea,
   type TermReport,
   type Total,
+  tellClassReport,
+  tellLearnerReport,
+  tellTermReport,
   termReport,
 } from '../../src/homework/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { believing, notAtAll, rightly, work } from './class-work.ts';
 import { course, OPENS, places, setOf } from './course.ts';
 
@@ -29,14 +33,18 @@ type Fixed<T> = T extends (infer E)[] | readonly (infer E)[]
     : T;
 
 type Told<S extends z.ZodType> = Fixed<z.output<S>>;
+type Bare<S extends z.ZodType> = Omit<Told<S>, 'ideas' | 'lookAfter'>;
 
 describe('the schemas of reports', () => {
   it('are the types of the reports', () => {
     expectTypeOf<Told<typeof told.paperTotal>>().toEqualTypeOf<Fixed<Total>>();
-    expectTypeOf<Told<typeof told.shownIdea>>().toEqualTypeOf<Fixed<ShownIdea>>();
-    expectTypeOf<Told<typeof told.learnerReport>>().toEqualTypeOf<Fixed<LearnerReport>>();
-    expectTypeOf<Told<typeof told.classReport>>().toEqualTypeOf<Fixed<ClassReport>>();
-    expectTypeOf<Told<typeof told.termReport>>().toEqualTypeOf<Fixed<TermReport>>();
+    // Ideas are told in words, which the reports themselves haven't got.
+    expectTypeOf<Omit<Told<typeof told.shownIdea>, 'idea' | 'advice'>>().toEqualTypeOf<Fixed<ShownIdea>>();
+    expectTypeOf<Bare<typeof told.learnerReport>>().toEqualTypeOf<Omit<Fixed<LearnerReport>, 'ideas'>>();
+    expectTypeOf<Bare<typeof told.classReport>>().toEqualTypeOf<
+      Omit<Fixed<ClassReport>, 'ideas' | 'lookAfter'>
+    >();
+    expectTypeOf<Bare<typeof told.termReport>>().toEqualTypeOf<Omit<Fixed<TermReport>, 'ideas'>>();
     expectTypeOf<Told<typeof told.competenceMatrix>>().toEqualTypeOf<Fixed<CompetenceMatrix>>();
     expectTypeOf<Told<typeof told.refresher>>().toEqualTypeOf<Fixed<Refresher>>();
     expectTypeOf<HomeworkWish['level']>().toEqualTypeOf<Level>();
@@ -45,12 +53,15 @@ describe('the schemas of reports', () => {
   it('take reports as they are made', () => {
     const set = setOf(places(['status-lamps', 'make-contact'], 4));
     const { papers, marks, learners } = work(set, [rightly, believing('make-for-break'), notAtAll]);
-    const report = classReport({ set, course, learners: [...learners, 'absent'], marks, papers });
+    const report = tellClassReport(
+      english,
+      classReport({ set, course, learners: [...learners, 'absent'], marks, papers }),
+    );
     expect(told.classReport.parse(report)).toEqual(report);
-    const term = termReport({ course, learners, sets: [{ set, marks }] });
+    const term = tellTermReport(english, termReport({ course, learners, sets: [{ set, marks }] }));
     expect(told.termReport.parse(term)).toEqual(term);
     for (const mark of marks) {
-      const own = learnerReport(mark, course);
+      const own = tellLearnerReport(english, learnerReport(mark, course));
       expect(told.learnerReport.parse(own)).toEqual(own);
     }
     const attempt = {

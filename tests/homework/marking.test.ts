@@ -52,7 +52,7 @@ describe('marking a paper', () => {
   it('gives nothing for what was left out, and still says why the right answer is right', () => {
     const mark = marked([save(1, right(1))]);
     expect(totalOf(mark)).toEqual({ earned: 2, outOf: 10, share: 0.2, answered: 1, items: 5 });
-    for (const item of mark.items) expect(item.mark.explanation.length).toBeGreaterThan(0);
+    for (const item of mark.items) expect(item.mark.parts.length).toBeGreaterThan(0);
     expect(mark.items[0]).toMatchObject({ answered: 'none', secondsUsed: null });
   });
 

@@ -12,6 +12,7 @@ import {
   toleranceOf,
 } from '../../src/homework/index.ts';
 import { rightAnswer } from '../../src/questions/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { course, places, seats, setOf } from './course.ts';
 
 const ALL = [...course.skills.keys()];
@@ -159,7 +160,7 @@ describe('a paper before submission', () => {
 
   it('has nothing of how it was made', () => {
     for (const [index, paper] of papers.entries()) {
-      const sent = publicPaper(whole, paper);
+      const sent = publicPaper(english, whole, paper);
       expect(publicSchema.safeParse(sent).success).toBe(true);
       const text = JSON.stringify(sent);
       expect(text).not.toContain(seats(8)[index]!.seed);
@@ -177,7 +178,7 @@ describe('a paper before submission', () => {
   it('has no right answer in it', () => {
     for (const paper of papers)
       for (const [index, { question }] of paper.items.entries()) {
-        const text = JSON.stringify(publicPaper(whole, paper).items[index]);
+        const text = JSON.stringify(publicPaper(english, whole, paper).items[index]);
         expect(text).not.toContain(JSON.stringify(rightAnswer(question)));
         const answer = rightAnswer(question);
         if ('states' in answer) expect(text).not.toContain(JSON.stringify(answer.states));
@@ -204,7 +205,7 @@ describe('a paper before submission', () => {
               question: { ...item.question, seed: text, family: text },
             })),
           };
-          expect(publicPaper(whole, changed)).toEqual(publicPaper(whole, paper));
+          expect(publicPaper(english, whole, changed)).toEqual(publicPaper(english, whole, paper));
         },
       ),
       { numRuns: 20 },

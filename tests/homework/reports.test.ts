@@ -79,7 +79,7 @@ describe('a class report', () => {
     const [first] = report.ideas;
     expect(first).toMatchObject({ id: idea, learners: [learners[2], learners[3]] });
     const { example } = first!;
-    expect(example!.mark.misconceptions.map(({ id }) => id)).toEqual([idea]);
+    expect(example!.mark.misconceptions).toEqual([idea]);
     expect(example!.mark.correct).toBe(false);
     expect(JSON.stringify(example)).not.toContain('learner-');
     const length = (at: { learner: string; item: number }): number =>

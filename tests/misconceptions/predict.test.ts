@@ -1,9 +1,12 @@
 /** What predictions are: left out, without an answer, and the same however they are come to. */
+
 import { describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
 import { MISCONCEPTIONS, predict, predictAll, predictor, viewOf } from '../../src/misconceptions/index.ts';
+import { tellIdea } from '../../src/questions/index.ts';
 import { machineOf, planOf, play, readState } from '../../src/solver/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { THREE_CIRCUITS } from './circuits/all.ts';
 import { circuitOf, scenarioOf } from './reading.ts';
 
@@ -142,7 +145,8 @@ describe('a misconception', () => {
   });
 
   it('has words for the learner and names where it is known from', () => {
-    for (const { id, idea, advice, source } of MISCONCEPTIONS) {
+    for (const { id, source } of MISCONCEPTIONS) {
+      const { idea, advice } = tellIdea(english, id);
       expect(id).toMatch(/^[a-z]+(-[a-z]+)+$/);
       expect(idea).toMatch(/^You .*\.$/);
       expect(advice).toMatch(/\.$/);

@@ -9,12 +9,14 @@ import { unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import type { Answer, Question } from '../../shared/question.ts';
 import { paperFor, type QtiVersion, qtiFiles, qtiPackage } from '../../src/homework/index.ts';
-import { askQuestion, markAnswer, rightAnswer } from '../../src/questions/index.ts';
+import { rightAnswer } from '../../src/questions/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { course, places, seats, setOf } from '../homework/course.ts';
 import { faultsIn, inOldNames } from '../homework/qti/check-structure.ts';
 import { MANIFEST_MODELS, MODELS } from '../homework/qti/content-models.ts';
 import { type Responses, scoreOf } from '../homework/qti/score.ts';
 import { only, readXml, type Tree, walk } from '../homework/qti/tree.ts';
+import { askQuestion, markAnswer } from '../support/in-english.ts';
 
 const HTML: ReadonlySet<string> = new Set(['p', 'div', 'img', 'em', 'ul', 'li']);
 const VERSIONS: readonly QtiVersion[] = ['3.0', '2.2'];
@@ -33,7 +35,13 @@ const items = (() => {
   return made.value.items;
 })();
 
-const request = (version: QtiVersion) => ({ version, id: 'week-40', title: set.title, items });
+const request = (version: QtiVersion) => ({
+  words: english,
+  version,
+  id: 'week-40',
+  title: set.title,
+  items,
+});
 const packages = { '3.0': qtiFiles(request('3.0')), '2.2': qtiFiles(request('2.2')) };
 
 /** In the names of 2.2, whichever version it is. */

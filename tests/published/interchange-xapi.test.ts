@@ -2,9 +2,11 @@
  * Statements against the Experience API 1.0.3 (ADL, 2016, part two: data; from memory): the properties a statement must
  * have, those it may have, and the form of each. Verbs and activity types are those of the ADL vocabulary.
  */
+
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { isoDuration, overrideMark, xapiStatements } from '../../src/homework/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { believing, rightly, work } from '../homework/class-work.ts';
 import { CLOSES, places, setOf } from '../homework/course.ts';
 
@@ -59,6 +61,7 @@ const { marks } = work(set, [
 
 const sent = (index: number) =>
   xapiStatements({
+    words: english,
     set,
     mark: marks[index]!,
     base: 'https://class.example/homework',
@@ -109,7 +112,7 @@ describe('xAPI statements', () => {
     const ideas = sent(1).flatMap(
       ({ result }) => result.extensions?.['https://class.example/homework/extensions/misconceptions'] ?? [],
     );
-    const own = marks[1]!.items.flatMap(({ mark }) => mark.misconceptions.map(({ id }) => id));
+    const own = marks[1]!.items.flatMap(({ mark }) => mark.misconceptions);
     expect(ideas).toEqual(own);
   });
 
@@ -117,6 +120,7 @@ describe('xAPI statements', () => {
     const changed = overrideMark(marks[2]!, 5, { earned: 2, reason: 'Shown.', by: 't', at: CLOSES });
     if (!changed.ok) throw new Error('refused');
     const last = xapiStatements({
+      words: english,
       set,
       mark: changed.value,
       base: 'https://class.example/homework',

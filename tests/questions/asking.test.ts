@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Question } from '../../shared/question.ts';
-import { askQuestion, checkQuestion, rightAnswer, secondsExpected } from '../../src/questions/index.ts';
+import { checkQuestion, rightAnswer, secondsExpected } from '../../src/questions/index.ts';
 import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
+import { askQuestion } from '../support/in-english.ts';
 import { FIXED, INPUTS, LAMPS, LINE, LIVE, METER, STEPS, WIRING } from './fixed.ts';
 
 const codes = (question: Question): string[] => checkQuestion(question).map(({ code }) => code);
@@ -38,7 +39,9 @@ describe('a question in words', () => {
     expect(asked.items[0]).toEqual({
       item: '-H1',
       label: '-H1 "Bin 2 not full"',
+      named: { label: '-H1 "Bin 2 not full"', name: '-H1', text: 'Bin 2 not full' },
       choices: ['lit', 'dark', 'dim'],
+      values: ['lit', 'dark', 'dim'],
       about: ['-H1'],
     });
   });
@@ -80,11 +83,16 @@ describe('a question in words', () => {
   it('names the step beside each item of a sequence', () => {
     expect(
       askQuestion(STEPS)
-        .items.map(({ item, label }) => [item, label])
+        .items.map(({ item, label, moment, named }) => [item, label, moment, named?.label])
         .slice(1, 3),
     ).toEqual([
-      ['0 -K2', 'at the start: -K2'],
-      ['1 -H1', 'after 1 (make the contact -B1 ("Bin 2 full")): -H1 "Bin 2 not full"'],
+      ['0 -K2', 'at the start: -K2', 'at the start', '-K2'],
+      [
+        '1 -H1',
+        'after 1 (make the contact -B1 ("Bin 2 full")): -H1 "Bin 2 not full"',
+        'after 1 (make the contact -B1 ("Bin 2 full"))',
+        '-H1 "Bin 2 not full"',
+      ],
     ]);
   });
 
@@ -96,7 +104,14 @@ describe('a question in words', () => {
       '2. -H1 "Bin 2 not full" is dark after: make the contact -B1 ("Bin 2 full").',
     ]);
     expect(askQuestion(METER).items).toEqual([
-      { item: 'volts', label: '-K1:11 against -K1:12', choices: [], unit: 'V', about: ['-K1:11', '-K1:12'] },
+      {
+        item: 'volts',
+        label: '-K1:11 against -K1:12',
+        choices: [],
+        values: [],
+        unit: 'V',
+        about: ['-K1:11', '-K1:12'],
+      },
     ]);
   });
 

@@ -1,4 +1,5 @@
 /** What every kind of question keeps, over fresh questions of every family. */
+
 import { describe, expect, it } from 'vitest';
 import {
   asked as askedSchema,
@@ -8,19 +9,17 @@ import {
   type QuestionKind,
   questionKind,
   question as questionSchema,
+  toldMark,
 } from '../../shared/question.ts';
 import { supplyTerminals } from '../../src/circuit/index.ts';
 import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
 import { historyOf } from '../../src/questions/explain/history.ts';
+import * as core from '../../src/questions/index.ts';
 import {
-  askQuestion,
   blankAnswer,
   checkQuestion,
-  hintFor,
   KINDS,
-  markAnswer,
   publicQuestion,
-  readAnswer,
   rightAnswer,
   secondsExpected,
   shareOf,
@@ -28,6 +27,8 @@ import {
 import { kindOf } from '../../src/questions/registry.ts';
 import { rightSolver, wrongSolve } from '../../src/questions/solving.ts';
 import { advance, copyState, type Machine, type State } from '../../src/solver/index.ts';
+import { english } from '../../src/words/en/core.ts';
+import { askQuestion, hintFor, markAnswer, readAnswer } from '../support/in-english.ts';
 import { freshQuestions } from './fresh.ts';
 import { faultsOf, isOpen, openIn, pathsIn } from './paths-in-text.ts';
 import { withOneWrongPart } from './wrong-answers.ts';
@@ -85,7 +86,7 @@ describe.each(questionKind.options)('a %s question', (kind) => {
       expect(rightAnswer(again), about).toEqual(rightAnswer(question));
       const asked = askQuestion(question);
       expect(askedSchema.parse(jsonCopy(asked)), about).toEqual(asked);
-      const shown = publicQuestion(question);
+      const shown = publicQuestion(english, question);
       expect(publicSchema.parse(jsonCopy(shown)), about).toEqual(shown);
       expect(JSON.stringify(shown), about).not.toContain(question.seed);
     });
@@ -94,7 +95,9 @@ describe.each(questionKind.options)('a %s question', (kind) => {
   it('gives the right answer all marks, and no wrong idea', () => {
     each((question, about) => {
       const mark = markAnswer(question, rightAnswer(question));
-      expect(markSchema.parse(jsonCopy(mark)), about).toEqual(mark);
+      expect(toldMark.parse(jsonCopy(mark)), about).toEqual(mark);
+      const kept = core.markAnswer(question, rightAnswer(question)).mark;
+      expect(markSchema.parse(jsonCopy(kept)), about).toEqual(kept);
       expect(mark, about).toMatchObject({ share: 1, correct: true, misconceptions: [], problems: [] });
       expect(
         mark.parts.map(({ item }) => item),

@@ -1,10 +1,14 @@
 /** docs/questions.md, docs/misconceptions.md and their rows of docs/errors.md say what the source does. */
+
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { questionKind } from '../../shared/question.ts';
 import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
-import { markAnswer, QUESTION_PROBLEMS, readAnswer, shareOf } from '../../src/questions/index.ts';
+import { QUESTION_PROBLEMS, shareOf } from '../../src/questions/index.ts';
+import type { Part } from '../../src/questions/kind.ts';
+import { english } from '../../src/words/en/core.ts';
 import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
+import { markAnswer, readAnswer } from '../support/in-english.ts';
 import { LAMPS } from './fixed.ts';
 
 const page = (name: string): string => readFileSync(new URL(`../../docs/${name}`, import.meta.url), 'utf8');
@@ -25,21 +29,26 @@ describe('docs/questions.md', () => {
   it('has the shares that the rule for part marks gives', () => {
     const share = (right: number, wrong: number, out: number): number =>
       shareOf([
-        ...Array.from({ length: right }, () => ({
+        ...Array.from<unknown, Part>({ length: right }, () => ({
           item: 'x',
-          right: 'r',
-          given: 'r',
+          right: { says: 'lit' },
+          given: { says: 'lit' },
           correct: true,
           choices: 2,
         })),
-        ...Array.from({ length: wrong }, () => ({
+        ...Array.from<unknown, Part>({ length: wrong }, () => ({
           item: 'x',
-          right: 'r',
-          given: 'w',
+          right: { says: 'lit' },
+          given: { says: 'dark' },
           correct: false,
           choices: 2,
         })),
-        ...Array.from({ length: out }, () => ({ item: 'x', right: 'r', correct: false, choices: 2 })),
+        ...Array.from<unknown, Part>({ length: out }, () => ({
+          item: 'x',
+          right: { says: 'lit' },
+          correct: false,
+          choices: 2,
+        })),
       ]);
     const told = rows(page('questions.md')).filter(([, value]) => /^[01](?:\.[0-9]+)?$/.test(value ?? ''));
     expect(told.map(([, value]) => Number(value))).toEqual(
@@ -94,7 +103,8 @@ describe('docs/misconceptions.md', () => {
       MISCONCEPTIONS.map(({ id }) => `\`${id}\``),
     );
     sections.forEach((section, index) => {
-      const { idea, advice, source } = MISCONCEPTIONS[index]!;
+      const { id, source } = MISCONCEPTIONS[index]!;
+      const { idea, advice } = english.ideas[id as keyof typeof english.ideas];
       const words = section.replace(/\s+/g, ' ');
       for (const said of [idea, advice, `Source: ${source}.`]) expect(words).toContain(said);
     });

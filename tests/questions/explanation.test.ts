@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Question } from '../../shared/question.ts';
 import type { Scenario } from '../../shared/scenario.ts';
-import { blankAnswer, checkQuestion, hintFor, markAnswer, rightAnswer } from '../../src/questions/index.ts';
+import { blankAnswer, checkQuestion, rightAnswer } from '../../src/questions/index.ts';
 import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
+import { hintFor, markAnswer } from '../support/in-english.ts';
 
 const explained = (question: Question): string[] => {
   expect(checkQuestion(question)).toEqual([]);

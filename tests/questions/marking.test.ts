@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Answer, mark as markSchema, type Question } from '../../shared/question.ts';
-import { blankAnswer, markAnswer, rightAnswer, shareOf } from '../../src/questions/index.ts';
+import { type Answer, type Question, toldMark } from '../../shared/question.ts';
+import { blankAnswer, rightAnswer, shareOf } from '../../src/questions/index.ts';
 import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
+import { markAnswer } from '../support/in-english.ts';
 import { FIXED, INPUTS, LAMPS, LINE, LIVE, METER, RELAYS, STEPS, WIRING } from './fixed.ts';
 
 const given = (question: Question, states: Record<string, string>) =>
@@ -45,9 +46,9 @@ describe('part marks', () => {
   });
 
   it('take less for a wrong part with more to choose from', () => {
-    const part = { item: 'x', right: 'a' };
-    const right = { ...part, given: 'a', correct: true };
-    const wrong = { ...part, given: 'b', correct: false };
+    const part = { item: 'x', right: { says: 'lit' } } as const;
+    const right = { ...part, given: { says: 'lit' }, correct: true } as const;
+    const wrong = { ...part, given: { says: 'dark' }, correct: false } as const;
     const of = (choices: number): number =>
       shareOf([
         { ...right, choices },
@@ -69,8 +70,8 @@ describe('part marks', () => {
       shareOf(
         [a, b].map((right) => ({
           item: 'x',
-          right: 'r',
-          given: right ? 'r' : 'w',
+          right: { says: 'lit' },
+          given: { says: right ? 'lit' : 'dark' },
           correct: right === 1,
           choices: 2,
         })),
@@ -160,7 +161,7 @@ describe('what cannot be understood in an answer', () => {
     fc.assert(
       fc.property(fc.constantFrom(...FIXED), answer, (question, value) => {
         const mark = markAnswer(question, value);
-        expect(markSchema.safeParse(mark).success).toBe(true);
+        expect(toldMark.safeParse(mark).success).toBe(true);
         expect(mark.correct).toBe(mark.parts.every(({ correct }) => correct));
         if (mark.correct) expect(mark.share).toBe(1);
       }),

@@ -1,7 +1,8 @@
 /** Many questions together: no pattern of answers earns anything. */
 import { describe, expect, it } from 'vitest';
 import type { Answer, Question, QuestionKind } from '../../shared/question.ts';
-import { askQuestion, markAnswer, rightAnswer } from '../../src/questions/index.ts';
+import { rightAnswer } from '../../src/questions/index.ts';
+import { askQuestion, markAnswer } from '../support/in-english.ts';
 import { freshQuestions } from './fresh.ts';
 
 const COUNT = 50;

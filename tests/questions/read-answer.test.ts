@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Answer, answer as answerSchema, type Question } from '../../shared/question.ts';
-import { QUESTION_PROBLEMS, readAnswer, STATES } from '../../src/questions/index.ts';
+import { QUESTION_PROBLEMS, STATES } from '../../src/questions/index.ts';
+import { readAnswer } from '../support/in-english.ts';
 import { FIXED, INPUTS, LAMPS, LIVE, METER, RELAYS, STEPS, WIRING } from './fixed.ts';
 
 const states = (question: Question, text: string): Record<string, string> => {

@@ -1,6 +1,7 @@
 /** Answers that differ from the right one in one place. */
 import type { Answer, Question } from '../../shared/question.ts';
-import { askQuestion, rightAnswer } from '../../src/questions/index.ts';
+import { rightAnswer } from '../../src/questions/index.ts';
+import { askQuestion } from '../support/in-english.ts';
 
 export function withOneWrongPart(question: Question): Answer[] {
   const right = rightAnswer(question);

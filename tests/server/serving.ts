@@ -1,4 +1,5 @@
 /** A server for a test: a store in a folder of its own, the real banks, and replies held against the contract. */
+
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -17,6 +18,7 @@ import { createServer, type ServerOptions } from '../../src/server/index.ts';
 import { API_PROBLEMS } from '../../src/server/problems.ts';
 import { workHere } from '../../src/server/work/work.ts';
 import { openStore, type Store, storeFile } from '../../src/store/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { server as said } from '../../src/words/en/server/index.ts';
 import { DAY, MORNING } from '../support/answers.ts';
 import { ownBank } from '../support/own-bank.ts';
@@ -54,6 +56,7 @@ export async function serving(
   const store = wrap(own);
   const app = await createServer({
     store,
+    words: english,
     bank: ownBank(),
     said,
     folder: join(folder, 'not-built'),

@@ -1,4 +1,5 @@
 /** What any store does with homework, run over each database. */
+
 import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { learnerExport } from '../../shared/api.ts';
@@ -7,6 +8,7 @@ import { homeworkWish } from '../../shared/homework-views.ts';
 import { markFromShort, markPaper, papersFor, totalOf } from '../../src/homework/index.ts';
 import { blankAnswer, rightAnswer } from '../../src/questions/index.ts';
 import type { HomeworkStore, KeptSet, NewSave, Store } from '../../src/store/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { CLOSES, HOUR, OPENS, places, seats, setOf } from '../homework/course.ts';
 
 export interface Opened {
@@ -473,7 +475,7 @@ export function homeworkContract(opening: Opening): void {
       await homework.mark(whole, markPaper(whole.paper, new Map()));
       const exported = async () => {
         let text = '';
-        for await (const piece of store!.exportOf(PAPERS[0]!.learner)) text += piece;
+        for await (const piece of store!.exportOf(PAPERS[0]!.learner, english)) text += piece;
         return { text, value: learnerExport.parse(JSON.parse(text)) };
       };
       const before = await exported();

@@ -1,7 +1,9 @@
 /** What the store does for people, run over each database. */
+
 import { describe, expect, it } from 'vitest';
 import { learnerExport } from '../../shared/api.ts';
 import { LINK_LASTS, openStore, SESSION_LASTS, type Store } from '../../src/store/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
 import type { Database } from './store-contract.ts';
 
@@ -196,7 +198,7 @@ export function peopleContract(name: string, database: PeopleDatabase): void {
           await store.keepAnswer(answerWith({ id: 'one', at: MORNING, learner: id }));
         }
         let text = '';
-        for await (const piece of store.exportOf(fern!)) text += piece;
+        for await (const piece of store.exportOf(fern!, english)) text += piece;
         expect(learnerExport.parse(JSON.parse(text)).person).toEqual({
           name: 'Fern',
           role: 'learner',

@@ -36,15 +36,6 @@ const misting = ((): Circuit => {
   return reading.value;
 })();
 
-const EXPLANATION = [
-  'The breaker -F1 is closed, so -F1:2 is joined to A:L.',
-  '-B2 is made: the current goes through -B2:13-14 to the coil of -K2, and -K2 operates.',
-  '-S1 is pressed: the current goes through -S2:11-12 and -S1:13-14 to the coil of -K1, and -K1 operates.',
-  'With -K1 operated the pole 21-22-24 is over at 24, and with -K2 operated the pole 11-12-14 is over at 14.',
-  'So -Y1:A1 is joined to A:L, and with it -H1:X1: -H1 is lit.',
-  '-K2:12 is joined to nothing while -K2 has operated: -H2 is dark.',
-].map((text) => ({ text, about: ['-F1', '-K2', '-K1', '-H1'] }));
-
 export interface Wanted {
   readonly id: string;
   readonly at: number;
@@ -61,21 +52,20 @@ function markOf(share: 0 | 0.5 | 1): Mark {
     share,
     correct: share === 1,
     parts: [
-      { item: '-H1', given: share > 0 ? 'lit' : 'dark', right: 'lit', correct: share > 0 },
-      { item: '-H2', given: share === 1 ? 'dark' : 'lit', right: 'dark', correct: share === 1 },
+      {
+        item: '-H1',
+        given: { says: share > 0 ? 'lit' : 'dark' },
+        right: { says: 'lit' },
+        correct: share > 0,
+      },
+      {
+        item: '-H2',
+        given: { says: share === 1 ? 'dark' : 'lit' },
+        right: { says: 'dark' },
+        correct: share === 1,
+      },
     ],
-    misconceptions:
-      share === 1
-        ? []
-        : [
-            {
-              id: 'both-legs-closed',
-              idea: 'Both legs of a changeover closed at once.',
-              advice: 'Follow one.',
-            },
-          ],
-    explanation: EXPLANATION,
-    problems: [],
+    misconceptions: share === 1 ? [] : ['both-legs-closed'],
   };
 }
 
@@ -119,7 +109,7 @@ export function answerWith({
     },
     answer: {
       kind: 'lamp-states',
-      states: Object.fromEntries(mark.parts.map(({ item, given }) => [item, given!])),
+      states: Object.fromEntries(mark.parts.map(({ item, given }) => [item, given!.says])),
     },
     mark,
     attempt,

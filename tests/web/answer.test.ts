@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Asked, Question } from '../../shared/question.ts';
-import { askQuestion, blankAnswer, rightAnswer } from '../../src/questions/index.ts';
+import { blankAnswer, rightAnswer } from '../../src/questions/index.ts';
 import { answerOf, NOTHING, voltsOf } from '../../src/web/screens/practise/answer.ts';
+import { askQuestion } from '../support/in-english.ts';
 import { ownBank } from '../support/own-bank.ts';
 
 const questions: readonly Question[] = ownBank().topics.flatMap(({ questions: all }) =>
@@ -14,7 +15,7 @@ function chosenFor(asked: Asked, question: Question): Map<string, string> {
   if (answer.kind === 'meter')
     return new Map([['volts', answer.volts == null ? NOTHING : String(answer.volts).replace('.', ',')]]);
   if (answer.kind === 'wiring')
-    return new Map([[asked.items[0]?.item ?? '', asked.items[0]?.choices[answer.choice ?? -1] ?? '']]);
+    return new Map([[asked.items[0]?.item ?? '', asked.items[0]?.values[answer.choice ?? -1] ?? '']]);
   return new Map(Object.entries(answer.states));
 }
 

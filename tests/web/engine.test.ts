@@ -9,6 +9,7 @@ import { laterHandlers } from '../../src/web/engine/later-handlers.ts';
 import type { Handlers, Prepared, View } from '../../src/web/engine/messages.ts';
 import { Opened } from '../../src/web/engine/opened.ts';
 import { practiceHandlers } from '../../src/web/engine/practice-handlers.ts';
+import { english } from '../../src/words/en/core.ts';
 import { everyKind } from '../browser/support/every-kind.ts';
 import { rewritten } from '../generator/renaming.ts';
 import { ownBank } from '../support/own-bank.ts';
@@ -20,8 +21,8 @@ const DAY = 86_400_000;
 let engine: Handlers;
 
 beforeEach(() => {
-  const held = new Opened();
-  engine = { ...practiceHandlers(held), ...laterHandlers(held) };
+  const held = new Opened(english);
+  engine = { ...practiceHandlers(held), ...laterHandlers(held, english) };
   engine.open({ bank: ownBank() });
 });
 
@@ -273,13 +274,13 @@ B:L+ -F2:1-2 -K1:21-24 B:L-
   });
 
   it('says in words that no bank has been opened', () => {
-    const unopened = practiceHandlers(new Opened());
+    const unopened = practiceHandlers(new Opened(english));
     expect(() => unopened.placing({ answers: [] })).toThrow('The question bank has not been opened.');
   });
 });
 
 describe('circuits of open papers', () => {
-  const guarded = /homework paper of yours that is open/;
+  const guarded = /on an open paper/;
 
   it('are neither marked, run, drawn in a state nor hinted at, however they are named', () => {
     const { task } = prepared(0, { only: skills[1]! });

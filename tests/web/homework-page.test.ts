@@ -1,10 +1,11 @@
 /** What the homework screens work out without a browser: answers in part, questions as sent, addresses, times, marks typed. */
+import { english } from '../../src/words/en/core.ts';
 import 'fake-indexeddb/auto';
 import './support/words.ts';
 import { describe, expect, it } from 'vitest';
 import type { LearnerSet } from '../../shared/homework-views.ts';
 import type { Answer, Question } from '../../shared/question.ts';
-import { blankAnswer, markAnswer, publicQuestion, rightAnswer } from '../../src/questions/index.ts';
+import { blankAnswer, publicQuestion, rightAnswer } from '../../src/questions/index.ts';
 import { asQuestion } from '../../src/web/screens/homework/kept/as-question.ts';
 import { answeredOf, answerSoFar, chosenOf } from '../../src/web/screens/homework/kept/chosen.ts';
 import { KeptHomework } from '../../src/web/screens/homework/kept/database.ts';
@@ -19,11 +20,12 @@ import { addressOf, type Where, whereOf } from '../../src/web/screens/homework/w
 import { touchableOf } from '../../src/web/screens/practise/on-drawing.ts';
 import { left } from '../../src/words/en/page/homework/common.ts';
 import { everyKind } from '../browser/support/every-kind.ts';
+import { markAnswer } from '../support/in-english.ts';
 
 const questions = [...everyKind()].map(([name, { question }]) => [name, question] as const);
 
 describe.each(questions)('a question in homework: %s', (_, question) => {
-  const sent = publicQuestion(question);
+  const sent = publicQuestion(english, question);
   const put = asQuestion(sent);
 
   it('can be answered rightly from what was sent before it is answered', () => {
@@ -50,7 +52,7 @@ describe.each(questions)('a question in homework: %s', (_, question) => {
     expect(answeredOf(sent.asked, new Map())).toBe('none');
     const [first, ...others] = sent.asked.items;
     if (!first || first.choices.length === 0) return;
-    const chosen = new Map([[first.item, first.choices[0] ?? '']]);
+    const chosen = new Map([[first.item, first.values[0] ?? '']]);
     expect(answeredOf(sent.asked, chosen)).toBe(others.length > 0 ? 'part' : 'all');
     const mark = markAnswer(question, answerSoFar(put, sent.asked, chosen));
     expect(mark.problems).toEqual([]);
@@ -62,7 +64,7 @@ describe('a meter that shows nothing', () => {
   it('is an answer, and a half-typed number is none', () => {
     const [, meter] = questions.find(([, { kind }]) => kind === 'meter') ?? [];
     if (!meter) throw new Error('no meter question was found');
-    const { asked } = publicQuestion(meter);
+    const { asked } = publicQuestion(english, meter);
     const answer = (text: string): Answer => answerSoFar(meter, asked, new Map([['volts', text]]));
     expect(answer('nothing')).toEqual({ kind: 'meter', volts: null });
     expect(answer('-')).toEqual({ kind: 'meter' });

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import type { Question } from '../../shared/question.ts';
-import { askQuestion } from '../../src/questions/index.ts';
 import { answerOf } from '../../src/web/screens/practise/answer.ts';
 import {
   conductorsLaid,
@@ -10,6 +9,7 @@ import {
   wire,
 } from '../../src/web/screens/practise/on-drawing.ts';
 import { everyKind } from '../browser/support/every-kind.ts';
+import { askQuestion } from '../support/in-english.ts';
 
 const kinds = everyKind();
 
@@ -66,7 +66,7 @@ describe('a wiring on its drawing', () => {
   });
 
   it('shows what the form has chosen', () => {
-    const chosen = new Map([['choice', asked.items[0]!.choices[1]!]]);
+    const chosen = new Map([['choice', asked.items[0]!.values[1]!]]);
     expect(conductorsLaid(question, asked, chosen).map(([, terminal]) => terminal)).toEqual(
       question.choices[1],
     );
@@ -93,7 +93,7 @@ describe('a sequence on its drawing', () => {
     const chosen = new Map<string, string>();
     for (const [after, entries] of steps) {
       expect(openStep(asked, chosen)).toBe(after);
-      for (const { item } of entries) chosen.set(item.item, item.choices[0]!);
+      for (const { item } of entries) chosen.set(item.item, item.values[0]!);
     }
     expect(openStep(asked, chosen)).toBe(steps.at(-1)![0]);
     expect(answerOf(question, asked, chosen)).toBeDefined();

@@ -1,6 +1,16 @@
 /** Whether the solver says the same as the author. */
 import type { QuestionKind } from '../../../shared/question.ts';
-import { checkQuestion, KINDS, type Kind, markAnswer, rightAnswer } from '../../questions/index.ts';
+import {
+  checkQuestion,
+  explain,
+  KINDS,
+  type Kind,
+  markAnswer,
+  rightAnswer,
+  tellAnswer,
+} from '../../questions/index.ts';
+import { english } from '../../words/en/core.ts';
+import { say } from '../../words/index.ts';
 import { BANK_LIMITS } from '../limits.ts';
 import type { BankReport } from '../report.ts';
 import type { Spot } from '../source.ts';
@@ -53,18 +63,21 @@ function isConfirmed(asked: AskedQuestion, spot: Spot, report: BankReport): bool
 }
 
 function reportWrong({ question, answer, answered }: AskedQuestion, spot: Spot, report: BankReport): void {
-  const { parts, explanation, problems } = markAnswer(question, answer);
+  const { mark, problems } = markAnswer(question, answer);
+  const explanation = explain(question);
   report.within(
     problems.map(({ code, message, hint }) => ({ code, message, hint })),
     spot,
   );
-  for (const { item, given, right } of parts.filter(({ correct }) => !correct)) {
+  for (const { item, given, right } of mark.parts.filter(({ correct }) => !correct)) {
     const steps = explanation.filter(({ about }) => about.includes(item.split(' ').at(-1)!));
-    const why = (steps.length > 0 ? steps : explanation).slice(0, STEPS_TOLD).map(({ text }) => text);
+    const why = (steps.length > 0 ? steps : explanation)
+      .slice(0, STEPS_TOLD)
+      .map(({ said }) => say(english.explaining, said));
     report.add(
       'bank-not-confirmed',
       answered.get(item)?.spot ?? spot,
-      `The solver doesn't confirm "${given ?? 'nothing'}" for ${answered.get(item)?.text ?? item}: it says "${right}".`,
+      `The solver doesn't confirm "${given ? tellAnswer(english, given) : 'nothing'}" for ${answered.get(item)?.text ?? item}: it says "${tellAnswer(english, right)}".`,
       `Why: ${why.join(' ')}`,
     );
   }

@@ -3,7 +3,8 @@ import { questionKind } from '../../../shared/question.ts';
 import { families, generate, randomOf } from '../../generator/index.ts';
 import { newRecall } from '../../memory/index.ts';
 import { nextTask } from '../../practice/index.ts';
-import { askQuestion, proposeQuestion, rightAnswer } from '../../questions/index.ts';
+import { askQuestion, proposeQuestion, rightAnswer, tellQuestion } from '../../questions/index.ts';
+import { coreWordsOf } from '../core-words.ts';
 import { openCourse } from '../course.ts';
 import { type Io, UsageError } from '../io.ts';
 import { wholeNumber } from '../numbers.ts';
@@ -85,6 +86,6 @@ export async function printQuestion(options: AskOptions, io: Io): Promise<void> 
   const question = options.skill
     ? await fromSkill(io, options, options.skill, seed)
     : fromFamily(io, family, kinds, size, seed);
-  const shown = { question, asked: askQuestion(question) };
+  const shown = { question, asked: tellQuestion(await coreWordsOf(io), askQuestion(question)) };
   io.out(JSON.stringify(options.withAnswer ? { ...shown, answer: rightAnswer(question) } : shown, null, 2));
 }

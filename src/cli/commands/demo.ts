@@ -1,5 +1,6 @@
 import { existsSync, rmSync } from 'node:fs';
 import { storeFile } from '../../store/index.ts';
+import { coreWordsOf } from '../core-words.ts';
 import { openCourse } from '../course.ts';
 import { DEMO_PASSWORD, fillDemo } from '../demo/fill-demo.ts';
 import { ADMINISTRATOR, GROUPS, TUTOR } from '../demo/made-up-people.ts';
@@ -18,6 +19,7 @@ async function fill(folder: string, io: Io): Promise<void> {
   const now = io.now();
   const clock = { at: now };
   const course = await openCourse(io);
+  const core = await coreWordsOf(io);
   const told = progressOf(io, io.words.progress.madeUp);
   const progress = (share: number): void => told(Math.round(share * 100), 100);
   const clockNow = (): number => clock.at;
@@ -25,7 +27,13 @@ async function fill(folder: string, io: Io): Promise<void> {
     io,
     folder,
     (store) =>
-      fillDemo({ desk: { store, course, now: clockNow }, words: io.words.madeUp, clock, now, progress }),
+      fillDemo({
+        desk: { store, course, words: core, now: clockNow },
+        words: io.words.madeUp,
+        clock,
+        now,
+        progress,
+      }),
     { now: clockNow },
   );
 }

@@ -3,6 +3,7 @@ import { Readable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import type { Store } from '../../store/index.ts';
 import type { CommandWords } from '../../words/commands.ts';
+import { coreWordsOf } from '../core-words.ts';
 import { type Io, UsageError } from '../io.ts';
 import { withStore } from '../store-place.ts';
 
@@ -27,15 +28,14 @@ async function known(store: Store, learner: string, { learner: said }: CommandWo
   );
 }
 
-async function writeExport(
-  store: Store,
-  learner: string,
-  file: string,
-  { learner: said }: CommandWords,
-): Promise<void> {
+async function writeExport(store: Store, learner: string, file: string, io: Io): Promise<void> {
+  const { learner: said } = io.words;
   try {
     // Never over a file that is there.
-    await pipeline(Readable.from(store.exportOf(learner)), createWriteStream(file, { flags: 'wx' }));
+    await pipeline(
+      Readable.from(store.exportOf(learner, await coreWordsOf(io))),
+      createWriteStream(file, { flags: 'wx' }),
+    );
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
     if (code === 'EEXIST') throw new UsageError(said.fileThere.wrong(file), said.fileThere.right);
@@ -81,9 +81,9 @@ export const exportLearner = (name: string, { data, out }: ExportOptions, io: Io
   withStore(io, data, async (store) => {
     await known(store, name, io.words);
     if (out) {
-      await writeExport(store, name, out, io.words);
+      await writeExport(store, name, out, io);
       io.out(io.words.learner.exported({ name, file: out }));
-    } else for await (const piece of store.exportOf(name)) io.out(piece.trim());
+    } else for await (const piece of store.exportOf(name, await coreWordsOf(io))) io.out(piece.trim());
   });
 
 /** Erases everything about one learner, once it is sure that this is wanted. */

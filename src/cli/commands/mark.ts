@@ -7,7 +7,8 @@ import {
   question as questionSchema,
 } from '../../../shared/question.ts';
 import { readCircuitJson } from '../../circuit/index.ts';
-import { checkQuestion, markAnswer, readAnswer } from '../../questions/index.ts';
+import { checkQuestion, explain, markAnswer, readAnswer, tellMark } from '../../questions/index.ts';
+import { coreWordsOf } from '../core-words.ts';
 import { readGiven } from '../files.ts';
 import { type Io, UsageError } from '../io.ts';
 import { markText } from '../mark-text.ts';
@@ -48,12 +49,13 @@ async function readQuestion(
 /** Marks an answer to a question; gives the exit code. */
 export async function markFile(file: string, options: MarkOptions, io: Io): Promise<0 | 2> {
   const { mark: said } = io.words;
+  const words = await coreWordsOf(io);
   const { question, answer } = await readQuestion(io, file);
   const circuit = readCircuitJson(question.circuit);
   const problems = circuit.ok ? checkQuestion(question) : circuit.problems;
   if (problems.length > 0) return reportProblems(problems, file, io);
   const read: Checked<Answer> | undefined =
-    options.answer !== undefined ? readAnswer(question, options.answer) : undefined;
+    options.answer !== undefined ? readAnswer(words, question, options.answer) : undefined;
   if (read && !read.ok) return reportProblems(read.problems, '--answer', io);
   const chosen = read?.ok ? read.value : answer;
   if (!chosen) throw new UsageError(said.noAnswer.wrong, said.noAnswer.right);
@@ -63,7 +65,7 @@ export async function markFile(file: string, options: MarkOptions, io: Io): Prom
       said.anotherKind.right,
     );
   }
-  const mark = markAnswer(question, chosen);
+  const mark = tellMark(words, markAnswer(question, chosen), explain(question));
   io.out(options.json ? JSON.stringify(mark, null, 2) : markText(mark, io));
   return 0;
 }

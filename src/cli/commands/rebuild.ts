@@ -16,7 +16,7 @@ export interface RebuildOptions {
 /** The mark that the solver gives today; null for a question that it can't answer any more. */
 function markAgain({ question, answer }: AnswerRecord): Mark | null {
   try {
-    return markAnswer(question, answer);
+    return markAnswer(question, answer).mark;
   } catch (error) {
     if (error instanceof RangeError) return null;
     throw error;

@@ -1,8 +1,10 @@
 /** The drill: question after question in the terminal until the count is reached or the learner stops. */
+
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Recalls } from '../../memory/index.ts';
 import { type Course, nextTask, summarise } from '../../practice/index.ts';
 import type { Store } from '../../store/index.ts';
+import { coreWordsOf } from '../core-words.ts';
 import type { Io } from '../io.ts';
 import { styleFor } from '../style.ts';
 import { place, wantsPlacing } from './placement.ts';
@@ -68,5 +70,5 @@ export async function runDrill(options: DrillOptions, io: Io): Promise<void> {
     seen.add(task.circuit);
     if (number + 1 < count && !(await goesOn(io))) break;
   }
-  io.out(summaryText(summarise(course, given, recalls, io.now()), given.length, io));
+  io.out(summaryText(summarise(course, given, recalls, io.now()), given.length, await coreWordsOf(io), io));
 }

@@ -3,8 +3,18 @@ import { nanoid } from 'nanoid';
 import type { Answer } from '../../../shared/question.ts';
 import type { Recalls } from '../../memory/index.ts';
 import { type Judged, judge, type Task } from '../../practice/index.ts';
-import { askQuestion, blankAnswer, hintFor, readAnswer } from '../../questions/index.ts';
+import {
+  askQuestion,
+  blankAnswer,
+  explain,
+  hintFor,
+  readAnswer,
+  tellMark,
+  tellQuestion,
+} from '../../questions/index.ts';
 import type { Store } from '../../store/index.ts';
+import { say, type Words } from '../../words/index.ts';
+import { coreWordsOf } from '../core-words.ts';
 import type { Io } from '../io.ts';
 import { markText } from '../mark-text.ts';
 import { questionText } from '../question-text.ts';
@@ -27,7 +37,7 @@ const STOP: ReadonlySet<string> = new Set(['stop', 'quit', 'exit', 'end']);
 export const stops = (line: string): boolean => STOP.has(line.trim().toLowerCase());
 
 /** Asks until there is an answer that can be read; undefined when the learner stops. */
-async function replyTo(task: Task, io: Io): Promise<Reply | undefined> {
+async function replyTo(task: Task, words: Words, io: Io): Promise<Reply | undefined> {
   const style = styleFor(io);
   const shownAt = io.now();
   let hint = false;
@@ -41,11 +51,11 @@ async function replyTo(task: Task, io: Io): Promise<Reply | undefined> {
     }
     if (line === '?') {
       hint = true;
-      io.out(wrapText(hintFor(task.question), io.columns));
+      io.out(wrapText(say(words.hints, hintFor(task.question)), io.columns));
       continue;
     }
     if (PASS.has(line.toLowerCase())) return { answer: undefined, hint, seconds };
-    const answer = readAnswer(task.question, line);
+    const answer = readAnswer(words, task.question, line);
     if (answer.ok) return { answer: answer.value, hint, seconds };
     for (const { message, hint: right } of answer.problems)
       io.out(wrapText(`${message} ${right}`, io.columns));
@@ -62,8 +72,10 @@ export async function put(
   { store, recalls }: { readonly store: Store; readonly recalls: Recalls },
   io: Io,
 ): Promise<Judged | undefined> {
-  io.out(questionText(task.question.circuit, askQuestion(task.question), io, heading));
-  const reply = await replyTo(task, io);
+  const words = await coreWordsOf(io);
+  const asked = tellQuestion(words, askQuestion(task.question));
+  io.out(questionText(task.question.circuit, asked, io, heading));
+  const reply = await replyTo(task, words, io);
   if (!reply) return undefined;
   const judged = judge(
     task,
@@ -78,7 +90,7 @@ export async function put(
     recalls,
   );
   await store.keepAnswer(judged.record);
-  io.out(`\n${markText(judged.mark, io)}`);
+  io.out(`\n${markText(tellMark(words, judged, explain(task.question)), io)}`);
   if (task.because) io.out(`\n${wrapText(task.because, io.columns)}`);
   io.out('');
   return judged;

@@ -1,4 +1,6 @@
 import type { Summary } from '../../practice/index.ts';
+import { tellIdea } from '../../questions/index.ts';
+import type { Words } from '../../words/index.ts';
 import type { Io } from '../io.ts';
 import { styleFor, wrapText } from '../style.ts';
 import { whenInWords } from '../when.ts';
@@ -7,7 +9,7 @@ import { whenInWords } from '../when.ts';
 const NAMED = 8;
 
 /** What a practice came to: what went well, what didn't, and what comes back when. */
-export function summaryText(summary: Summary, answered: number, io: Io): string {
+export function summaryText(summary: Summary, answered: number, words: Words, io: Io): string {
   const { summary: said } = io.words.drill;
   const style = styleFor(io);
   if (answered === 0) return said.nothingAnswered;
@@ -23,7 +25,8 @@ export function summaryText(summary: Summary, answered: number, io: Io): string 
   if (work.length > 0) lines.push('', style.strong(said.needsWork), ...work.map(row));
   if (ideas.length > 0) {
     lines.push('', style.strong(said.ideas));
-    for (const { idea, advice, times } of ideas) {
+    for (const { id, times } of ideas) {
+      const { idea, advice } = tellIdea(words, id);
       const told = times > 1 ? said.ideaOften({ idea, advice, times }) : said.idea({ idea, advice });
       lines.push(wrapText(`  ${told}`, io.columns, '    '));
     }

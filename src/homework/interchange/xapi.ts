@@ -3,6 +3,8 @@
  * Verbs and activity types are those of the ADL vocabulary.
  */
 import type { HomeworkSet, ItemMark, PaperMark } from '../../../shared/homework.ts';
+import { tellAnswer } from '../../questions/index.ts';
+import type { Words } from '../../words/index.ts';
 import { earnedOf, totalOf } from '../marking/totals.ts';
 
 /** Sent with every request as the header X-Experience-API-Version; statements themselves don't carry it. */
@@ -49,6 +51,7 @@ export interface XapiStatement {
 }
 
 export interface XapiRequest {
+  readonly words: Words;
   readonly set: HomeworkSet;
   readonly mark: PaperMark;
   /** Where sets are found, an absolute IRI without a slash at its end; ids of activities begin with it. */
@@ -78,12 +81,16 @@ const scoreOf = (raw: number, max: number): XapiStatement['result']['score'] => 
   max,
 });
 
-const responseOf = ({ mark }: ItemMark): string =>
-  mark.parts.flatMap(({ item, given }) => (given === undefined ? [] : [`${item}: ${given}`])).join('; ');
+const responseOf = (words: Words, { mark }: ItemMark): string =>
+  mark.parts
+    .flatMap(({ item, given }) =>
+      given ? [words.interchange.given({ item, answer: tellAnswer(words, given) })] : [],
+    )
+    .join('; ');
 
 /** The statements of one marked paper, those of the items first. */
 export function xapiStatements(request: XapiRequest): readonly XapiStatement[] {
-  const { set, mark, base, account, at, uuidFor } = request;
+  const { words, set, mark, base, account, at, uuidFor } = request;
   const timestamp = new Date(at).toISOString();
   const actor = { objectType: 'Agent' as const, account };
   const setActivity: XapiActivity = {
@@ -95,7 +102,7 @@ export function xapiStatements(request: XapiRequest): readonly XapiStatement[] {
   const attempt = { [extension('attempt')]: mark.attempt };
   const items = mark.items.flatMap((item, index): XapiStatement[] => {
     if (item.answered === 'none') return [];
-    const ideas = item.mark.misconceptions.map(({ id }) => id);
+    const ideas = item.mark.misconceptions;
     return [
       {
         id: uuidFor(index),
@@ -112,7 +119,7 @@ export function xapiStatements(request: XapiRequest): readonly XapiStatement[] {
         result: {
           score: scoreOf(earnedOf(item), item.marks),
           success: item.mark.correct,
-          response: responseOf(item),
+          response: responseOf(words, item),
           ...(item.secondsUsed === null ? {} : { duration: isoDuration(item.secondsUsed) }),
           ...(ideas.length > 0 ? { extensions: { [extension('misconceptions')]: ideas } } : {}),
         },

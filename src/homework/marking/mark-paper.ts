@@ -10,7 +10,7 @@ function answeredIn({ parts }: Mark): ItemMark['answered'] {
 }
 
 function markItem({ skill, circuit, marks, question }: PaperItem, saved: SavedAnswer | undefined): ItemMark {
-  const mark = markAnswer(question, saved?.answer ?? blankAnswer(question));
+  const { mark } = markAnswer(question, saved?.answer ?? blankAnswer(question));
   return {
     skill,
     circuit,

@@ -4,7 +4,6 @@
  * whole mark is a hundred times as long.
  */
 import type { HomeworkSet, ItemMark, Paper, PaperItem, PaperMark } from '../../../shared/homework.ts';
-import { MISCONCEPTIONS } from '../../misconceptions/index.ts';
 import { earnedOf } from './totals.ts';
 
 /** Earned, answered (index in ANSWERED), overrides, hops of the drawing, and the idea that alone explains the answer. */
@@ -32,18 +31,11 @@ export const shortMark = (paper: Paper, { items }: PaperMark): ShortMark =>
       item.overrides.length,
       hopsOf(paper.items[index]!),
     ] as const;
-    return misconceptions.length === 1 ? [...head, misconceptions[0]!.id] : head;
+    return misconceptions.length === 1 ? [...head, misconceptions[0]!] : head;
   });
 
-type Idea = ItemMark['mark']['misconceptions'][number];
-
-const IDEAS: ReadonlyMap<string, Idea> = new Map(
-  MISCONCEPTIONS.map(({ id, idea, advice }) => [id, { id, idea, advice }]),
-);
 /** One for all that have none: there are hundreds of thousands of them. */
 const NOTHING = Object.freeze<never[]>([]) as never[];
-/** An idea that only an earlier version knew has but its name. */
-const ideaOf = (id: string): Idea => IDEAS.get(id) ?? { id, idea: id, advice: '' };
 
 type Place = HomeworkSet['places'][number];
 
@@ -59,9 +51,7 @@ function itemFrom({ skill, marks }: Place, [earned, answered, , , idea]: ShortIt
       share: earned / marks,
       correct: earned === marks,
       parts: NOTHING,
-      misconceptions: idea === undefined ? NOTHING : [ideaOf(idea)],
-      explanation: NOTHING,
-      problems: NOTHING,
+      misconceptions: idea === undefined ? NOTHING : [idea],
     },
     overrides: NOTHING,
   };
@@ -71,7 +61,7 @@ type Learner = { readonly learner: string; readonly attempt: number };
 
 /**
  * Makes marks of one set's short ones, which reports read as the whole ones: marks, answered, ideas. Not in them: parts,
- * explanations, the circuit, times, and who changed what; overrides are in the share already. Items that say the same are
+ * the circuit, times, and who changed what; overrides are in the share already. Items that say the same are
  * one and the same object, because a term has a hundred thousand of them.
  */
 export function marksFromShort({

@@ -9,6 +9,7 @@ import type {
 } from '../../../shared/homework.ts';
 import type { Checked, Problem } from '../../../shared/problem.ts';
 import { publicQuestion, secondsExpected } from '../../questions/index.ts';
+import type { Words } from '../../words/index.ts';
 import { homeworkProblem } from '../problem-codes.ts';
 import { finish } from '../steps.ts';
 import { type Candidate, candidateFor } from './candidate.ts';
@@ -177,13 +178,13 @@ export function paperAgain(set: HomeworkSet, seat: Seat, draws: readonly number[
   return { set: set.id, learner: seat.learner, attempt: seat.attempt, items };
 }
 
-/** What may be sent before submission. */
-export const publicPaper = (set: HomeworkSet, { attempt, items }: Paper): PublicPaper => ({
+/** What may be sent before submission, in words. */
+export const publicPaper = (words: Words, set: HomeworkSet, { attempt, items }: Paper): PublicPaper => ({
   set: set.id,
   title: set.title,
   attempt,
   opensAt: set.opensAt,
   closesAt: set.closesAt,
   help: set.help,
-  items: items.map(({ marks, question }) => ({ marks, question: publicQuestion(question) })),
+  items: items.map(({ marks, question }) => ({ marks, question: publicQuestion(words, question) })),
 });

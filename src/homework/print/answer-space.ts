@@ -1,5 +1,6 @@
 /** Where a pen answers: squares to tick for each thing asked and each state, lines for terminals, a line for volts. */
 import type { Asked, AskedItem, PublicQuestion } from '../../../shared/question.ts';
+import type { Words } from '../../words/index.ts';
 import { gap, type Piece, textPiece } from './flow.ts';
 import { mm, type Pen } from './pen.ts';
 
@@ -91,10 +92,8 @@ function writingLine(pen: Pen, before: string, x: number, y: number, length: num
 /** Steps of a sequence: what is asked after how many acts, apart from the words for that moment. */
 function byMoment(items: readonly AskedItem[]): { readonly moment: string; readonly lines: Line[] }[] {
   const groups: { moment: string; lines: Line[] }[] = [];
-  items.forEach(({ item, label, choices }, index) => {
-    const at = label.lastIndexOf(`: ${item.slice(item.indexOf(' ') + 1)}`);
-    const moment = at < 0 ? '' : label.slice(0, at);
-    const line = { label: `${index + 1}.  ${at < 0 ? label : label.slice(at + 2)}`, choices };
+  items.forEach(({ label, choices, moment = '', named }, index) => {
+    const line = { label: `${index + 1}.  ${named?.label ?? label}`, choices };
     const last = groups.at(-1);
     if (last?.moment === moment) last.lines.push(line);
     else groups.push({ moment, lines: [line] });
@@ -104,9 +103,9 @@ function byMoment(items: readonly AskedItem[]): { readonly moment: string; reado
 
 const HOW = { size: 8, quiet: true };
 
-function wiringSpace(pen: Pen, { items, how }: Asked, width: number): Piece[] {
-  const [{ label, choices }] = items as [AskedItem];
-  const [from = '', to = ''] = label.replace(/^from /, '').split(', to ');
+function wiringSpace(pen: Pen, { paper: { space } }: Words, { items, how }: Asked, width: number): Piece[] {
+  const [{ about, choices }] = items as [AskedItem];
+  const [from = '', to = ''] = about;
   const numbered = choices.map((choice, index) => `${index + 1}.  ${choice}`);
   const widest = Math.max(...numbered.map((text) => pen.width(text, LABEL))) + mm(8);
   const columns = Math.max(1, Math.floor(width / widest));
@@ -128,25 +127,25 @@ function wiringSpace(pen: Pen, { items, how }: Asked, width: number): Piece[] {
       height: ROW + mm(2),
       tag: 'P',
       draw: (on, x, y) => {
-        const next = writingLine(on, 'Number of the choice', x, y + mm(1), mm(12));
-        const then = writingLine(on, `or   ${from} to`, next, y + mm(1), mm(24));
-        writingLine(on, 'and', then, y + mm(1), mm(24), `to ${to}`);
+        const next = writingLine(on, space.numberOfChoice, x, y + mm(1), mm(12));
+        const then = writingLine(on, space.orFromTo(from), next, y + mm(1), mm(24));
+        writingLine(on, space.and, then, y + mm(1), mm(24), space.toEnd(to));
       },
     },
     textPiece(pen, how, { width, ...HOW }),
   ];
 }
 
-function meterSpace(pen: Pen, { items, how }: Asked, width: number): Piece[] {
+function meterSpace(pen: Pen, { paper: { space } }: Words, { items, how }: Asked, width: number): Piece[] {
   const [{ label }] = items as [AskedItem];
   return [
     {
       height: ROW + mm(2),
       tag: 'P',
       draw: (on, x, y) => {
-        const next = writingLine(on, `${label}:`, x, y + mm(1), mm(28), 'V');
+        const next = writingLine(on, space.reading(label), x, y + mm(1), mm(28), 'V');
         on.box(next, y + mm(1.4) + BASE - SQUARE, SQUARE, SQUARE, 0.7);
-        on.write('nothing', next + SQUARE + mm(1.4), y + mm(1) + BASE, CHOICE);
+        on.write(space.nothing, next + SQUARE + mm(1.4), y + mm(1) + BASE, CHOICE);
       },
     },
     textPiece(pen, how, { width, ...HOW }),
@@ -154,7 +153,7 @@ function meterSpace(pen: Pen, { items, how }: Asked, width: number): Piece[] {
 }
 
 /** Places to answer a question with a pen, in a width. */
-export function answerSpace(pen: Pen, { kind, asked }: PublicQuestion, width: number): Piece[] {
+export function answerSpace(pen: Pen, words: Words, { kind, asked }: PublicQuestion, width: number): Piece[] {
   switch (kind) {
     case 'lamp-states':
     case 'input-states':
@@ -168,8 +167,8 @@ export function answerSpace(pen: Pen, { kind, asked }: PublicQuestion, width: nu
         ...tickLines(pen, lines, width),
       ]);
     case 'wiring':
-      return wiringSpace(pen, asked, width);
+      return wiringSpace(pen, words, asked, width);
     case 'meter':
-      return meterSpace(pen, asked, width);
+      return meterSpace(pen, words, asked, width);
   }
 }

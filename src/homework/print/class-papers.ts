@@ -1,5 +1,6 @@
 /** A class's papers to print: each with name and code, its drawings, and places to answer with a pen. */
 import type { HomeworkSet, Paper } from '../../../shared/homework.ts';
+import type { Words } from '../../words/index.ts';
 import { codeInGroups } from '../paper-code.ts';
 import { publicPaper } from '../papers/paper.ts';
 import { FOOT, foot, type Out, PAGE, type Printing, printing, WIDTH } from './document.ts';
@@ -18,6 +19,7 @@ export interface PrintedPaper {
 }
 
 export interface ClassPapersRequest {
+  readonly words: Words;
   readonly set: HomeworkSet;
   readonly className: string;
   /** The closing time in words, in the reader's own time zone. */
@@ -30,12 +32,8 @@ export interface ClassPapersRequest {
   readonly out?: Out;
 }
 
-const HOW =
-  'Tick one square for each thing asked. What is left out costs nothing; a wrong tick costs what guessing would gain on average. Write with ink.';
-const STRANGE =
-  'The name has letters that cannot be printed here: write it in by hand. The code says whose paper this is.';
-
 type Titles = Omit<PrintedPaper, 'paper'> & {
+  readonly words: Words;
   readonly set: string;
   readonly className: string;
   readonly closes: string;
@@ -44,42 +42,43 @@ type Titles = Omit<PrintedPaper, 'paper'> & {
 };
 
 function firstBlock(titles: Titles, page: string): Row[] {
-  const { set, className, name, code, closes, attempt, marks } = titles;
+  const { words, set, className, name, code, closes, attempt, marks } = titles;
+  const { page: pageLabel, papers: say } = words.paper;
   return [
     {
       height: mm(16),
       cells: [
-        { label: 'Homework', text: set, share: 116, face: 'bold', size: 15 },
-        { label: 'Code', text: codeInGroups(code), share: 62, face: 'code', size: 22 },
+        { label: say.homework, text: set, share: 116, face: 'bold', size: 15 },
+        { label: say.code, text: codeInGroups(code), share: 62, face: 'code', size: 22 },
       ],
     },
     {
       height: mm(11),
       cells: [
-        { label: 'Name', text: name, share: 116, face: 'bold', size: 12 },
-        { label: 'Class', text: className, share: 62 },
+        { label: say.name, text: name, share: 116, face: 'bold', size: 12 },
+        { label: say.className, text: className, share: 62 },
       ],
     },
     {
       height: mm(11),
       cells: [
-        { label: 'Closes', text: closes, share: 78 },
-        { label: 'Attempt', text: String(attempt), share: 16 },
-        { label: 'Page', text: page, share: 22 },
-        { label: 'Marks earned', text: `of ${marks}`, share: 62, right: true },
+        { label: say.closes, text: closes, share: 78 },
+        { label: say.attempt, text: String(attempt), share: 16 },
+        { label: pageLabel, text: page, share: 22 },
+        { label: say.marksEarned, text: say.ofMarks(marks), share: 62, right: true },
       ],
     },
   ];
 }
 
-const nextBlock = ({ set, name, code }: Titles, page: string): Row[] => [
+const nextBlock = ({ words: { paper }, set, name, code }: Titles, page: string): Row[] => [
   {
     height: mm(10),
     cells: [
-      { label: 'Homework', text: set, share: 58, size: 9 },
-      { label: 'Name', text: name, share: 50, size: 9, face: 'bold' },
-      { label: 'Code', text: codeInGroups(code), share: 48, size: 15, face: 'code' },
-      { label: 'Page', text: page, share: 22, size: 10 },
+      { label: paper.papers.homework, text: set, share: 58, size: 9 },
+      { label: paper.papers.name, text: name, share: 50, size: 9, face: 'bold' },
+      { label: paper.papers.code, text: codeInGroups(code), share: 48, size: 15, face: 'code' },
+      { label: paper.page, text: page, share: 22, size: 10 },
     ],
   },
 ];
@@ -87,11 +86,21 @@ const nextBlock = ({ set, name, code }: Titles, page: string): Row[] => [
 const GAP = mm(3.5);
 
 function printPaper(print: Printing, request: ClassPapersRequest, { name, code, paper }: PrintedPaper): void {
-  const { set, className, closes } = request;
+  const { words, set, className, closes } = request;
   const { pen } = print;
-  const { title, attempt, items } = publicPaper(set, paper);
+  const say = words.paper.papers;
+  const { title, attempt, items } = publicPaper(words, set, paper);
   const marks = items.reduce((sum, item) => sum + item.marks, 0);
-  const titles: Titles = { set: title, className, closes, name: nameShown(name), code, attempt, marks };
+  const titles: Titles = {
+    words,
+    set: title,
+    className,
+    closes,
+    name: nameShown(name),
+    code,
+    attempt,
+    marks,
+  };
   const first = heightOfRows(firstBlock(titles, ''));
   const next = heightOfRows(nextBlock(titles, ''));
   const room = (page: number): number =>
@@ -100,21 +109,23 @@ function printPaper(print: Printing, request: ClassPapersRequest, { name, code, 
   const most = room(1) * 0.72;
   const how = { width: WIDTH, size: 8, quiet: true };
   const before: Block = [
-    textPiece(pen, HOW, how),
-    ...(shownOf(name).whole ? [] : [textPiece(pen, STRANGE, how)]),
+    textPiece(pen, say.how, how),
+    ...(shownOf(name).whole ? [] : [textPiece(pen, say.strangeName, how)]),
     gap(mm(2)),
   ];
-  const blocks = items.map((item, index) => itemBlock(pen, { number: index + 1, ...item }, WIDTH, most));
+  const blocks = items.map((item, index) =>
+    itemBlock(pen, words, { number: index + 1, ...item }, WIDTH, most),
+  );
   const [opening = [], ...others] = blocks;
   const pages = paginate([[...before, ...opening], ...others], room);
   pages.forEach((pieces, index) => {
-    const page = `${index + 1} of ${pages.length}`;
+    const page = words.paper.pageOf({ page: index + 1, of: pages.length });
     const rows = index === 0 ? firstBlock(titles, page) : nextBlock(titles, page);
     print.page((on) => {
       titleBlock(on, rows);
-      foot(on, `${codeInGroups(code)}, page ${page}`);
+      foot(on, words, say.foot({ code: codeInGroups(code), page }));
     });
-    if (index === 0) print.entry(`${name}, ${codeInGroups(code)}`);
+    if (index === 0) print.entry(say.entry({ name, code: codeInGroups(code) }));
     print.place(pieces, PAGE.left, PAGE.top + heightOfRows(rows) + GAP);
   });
 }
@@ -124,8 +135,9 @@ function printPaper(print: Printing, request: ClassPapersRequest, { name, code, 
  * (`publicPaper`) gets to the print, so nothing in it tells an answer.
  */
 export async function classPapersPdf(request: ClassPapersRequest): Promise<Uint8Array> {
-  const { set, className, papers, made, out } = request;
-  const print = printing(`${set.title}: ${className}`, made, out);
+  const { words, set, className, papers, made, out } = request;
+  const title = words.paper.papers.title({ set: set.title, className });
+  const print = printing(words, title, made, out);
   for await (const paper of papers) printPaper(print, request, paper);
   return print.end();
 }

@@ -2,6 +2,7 @@
 import PDFDocument from 'pdfkit';
 import { bytesOf } from '../../drawing/pdf/bytes-of.ts';
 import type { Doc } from '../../drawing/pdf/draw-picture.ts';
+import type { Words } from '../../words/index.ts';
 import type { Placed } from './flow.ts';
 import { shown } from './letters.ts';
 import { mm, Pen } from './pen.ts';
@@ -16,10 +17,6 @@ export const PAGE = {
   bottom: mm(12),
 } as const;
 export const WIDTH = PAGE.width - PAGE.left - PAGE.right;
-
-/** What stands at the foot of every page (docs/paper.md). */
-export const SAFETY =
-  'This teaches reading drawings. It is no instruction to work on live equipment. Where measuring or isolating is touched: isolate, lock off, prove dead with a proved tester, mind supplies from elsewhere that stay live, follow local codes and licensed practice.';
 
 export interface Printing {
   readonly pen: Pen;
@@ -44,12 +41,12 @@ const handedOut = (doc: Doc, out: Out): Promise<Uint8Array> =>
   });
 
 /** @param made - written into the file: equal input gives equal pages */
-export function printing(title: string, made: Date, out?: Out): Printing {
+export function printing(words: Words, title: string, made: Date, out?: Out): Printing {
   const doc = new PDFDocument({
     autoFirstPage: false,
     pdfVersion: '1.5',
     tagged: true,
-    lang: 'en',
+    lang: words.speech.language,
     displayTitle: true,
     info: { Title: shown(title), CreationDate: made, ModDate: made },
   });
@@ -81,14 +78,14 @@ export function printing(title: string, made: Date, out?: Out): Printing {
   };
 }
 
-/** The foot of a page: what this is and is not, and on the right what page it is. */
-export function foot(pen: Pen, right: string): void {
+/** The foot of a page: what this is and is not (docs/paper.md), and on the right what page it is. */
+export function foot(pen: Pen, { paper }: Words, right: string): void {
   const y = PAGE.height - PAGE.bottom - mm(7);
   pen.line(PAGE.left, y, PAGE.left + WIDTH, y);
   const small = { size: 6.5, quiet: true };
   const bold = { size: 8, face: 'bold' } as const;
   const space = pen.width(right, bold);
-  pen.wrap(SAFETY, WIDTH - space - mm(8), small).forEach((line, index) => {
+  pen.wrap(paper.safety, WIDTH - space - mm(8), small).forEach((line, index) => {
     pen.write(line, PAGE.left, y + mm(3) + index * mm(2.8), small);
   });
   pen.write(right, PAGE.left + WIDTH - space, y + mm(4.4), bold);

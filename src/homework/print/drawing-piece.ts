@@ -2,6 +2,7 @@
 import type { Circuit } from '../../../shared/circuit.ts';
 import { describe, layOut, PROFILES, picturesOf, type Scene, type SceneSheet } from '../../drawing/index.ts';
 import { drawPicture, SCALE } from '../../drawing/pdf/draw-picture.ts';
+import type { Words } from '../../words/index.ts';
 import { gap, type Piece } from './flow.ts';
 import { mm, PALETTE, type Pen } from './pen.ts';
 
@@ -39,13 +40,14 @@ const sheetAt = ({ sheets }: Scene, index: number): SceneSheet => sheets[index]!
 const highest = (scene: Scene, row: readonly number[]): number =>
   Math.max(...row.map((index) => sheetAt(scene, index).height));
 
-const nameOf = ({ sheet, title }: SceneSheet): string => `Sheet ${sheet}${title ? `: ${title}` : ''}`;
+const nameOf = ({ sheet, title }: SceneSheet, { paper }: Words): string =>
+  title ? paper.sheetTitled({ sheet, title }) : paper.sheet(sheet);
 
 /**
  * The drawing at rest in a width, as large as drawings on paper are (capitals of 2 mm), and smaller only where it would be
  * higher than `most`. Nothing of it depends on a scenario.
  */
-export function drawingPieces(circuit: Circuit, width: number, most: number): Piece[] {
+export function drawingPieces(circuit: Circuit, words: Words, width: number, most: number): Piece[] {
   const { scene, rows } = laidOut(circuit, width);
   const { picture } = picturesOf(scene);
   const head = scene.sheets.length > 1 ? HEAD : 0;
@@ -69,7 +71,10 @@ export function drawingPieces(circuit: Circuit, width: number, most: number): Pi
             const drawn = picture(index);
             if (place > 0) pen.line(x - BETWEEN / 2, y, x - BETWEEN / 2, y + height, 0.4);
             if (head > 0)
-              pen.write(nameOf(sheetAt(scene, index)), x + mm(1.5), y + mm(3.2), { size: 7.5, quiet: true });
+              pen.write(nameOf(sheetAt(scene, index), words), x + mm(1.5), y + mm(3.2), {
+                size: 7.5,
+                quiet: true,
+              });
             drawPicture(pen.doc, drawn, PALETTE, { x, y: y + head, scale });
             x += drawn.width * scale + BETWEEN;
           });

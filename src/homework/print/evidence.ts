@@ -1,8 +1,9 @@
 /** What one person has shown, on paper: the skills, and the drawings that proved each that is held, with what was answered. */
 
-import type { ProofSource, ProofsWanted } from '../../../shared/issued.ts';
+import type { ProofsWanted } from '../../../shared/issued.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
-import { askQuestion } from '../../questions/index.ts';
+import { askQuestion, tellAnswer, tellQuestion } from '../../questions/index.ts';
+import type { Words } from '../../words/index.ts';
 import { FOOT, foot, PAGE, printing, WIDTH } from './document.ts';
 import { drawingPieces } from './drawing-piece.ts';
 import { type Block, besides, gap, type Piece, paginate, textPiece } from './flow.ts';
@@ -12,6 +13,7 @@ import { type Proof, type Proving, proofsOf, type SkillStanding } from './provin
 import { heightOfRows, type Row, titleBlock } from './title-block.ts';
 
 export interface EvidenceRequest {
+  readonly words: Words;
   readonly person: { readonly name: string };
   readonly organisation?: string;
   /** The day it was made, in words. */
@@ -27,35 +29,15 @@ export interface EvidenceRequest {
   readonly answers: readonly Proving[];
 }
 
-const STATES = { held: 'held', fading: 'fading', 'not-yet': 'not yet' } as const;
-
-/** Where a proof comes from. */
-const SOURCES: Readonly<Record<ProofSource, string>> = {
-  issued: 'practice, question issued to the learner',
-  homework: 'homework',
-  supervised: 'homework under supervision',
-};
-
-const WHOSE: Readonly<Record<ProofsWanted, string>> = {
-  any: 'It counts what was issued to this learner and answered in its time: homework, and questions of practice. What else was practised is the learner’s own and proves nothing. Beside each drawing stands where the proof comes from.',
-  supervised: 'It counts only homework that was sat under supervision, by the word of its tutor.',
-};
-
-const MEANS = [
-  'Held: answered wholly right and without help on two different drawings, and by the model of memory not forgotten since. Fading: proven once, and now less than 90 % likely to be answered rightly; a refresher is due. Not yet: not proven, or lost since.',
-  'It shows that somebody read these drawings rightly on those days. It does not show that somebody can work safely on a panel, and is no authorisation to.',
-  'Who sat at the device is known only where somebody was watching. The drawings are made by a program, and the right answers are worked out by its solver.',
-];
-
 /** The first letters of a fingerprint are enough to find the circuit by. */
 const short = (circuit: string): string => circuit.slice(0, 8);
 
 const COLUMNS = [
-  { title: 'Skill', width: mm(68) },
-  { title: 'State', width: mm(18) },
-  { title: 'Proven', width: mm(28) },
-  { title: 'On', width: mm(34) },
-  { title: 'Refresher due', width: mm(30) },
+  { title: 'skill', width: mm(68) },
+  { title: 'state', width: mm(18) },
+  { title: 'proven', width: mm(28) },
+  { title: 'on', width: mm(34) },
+  { title: 'refresherDue', width: mm(30) },
 ] as const;
 
 function tableRow(pen: Pen, cells: readonly string[], heading = false): Piece {
@@ -102,23 +84,33 @@ function numbered(
 
 function skillRow(
   pen: Pen,
+  { paper: { evidence: say } }: Words,
   { id, title, competence }: SkillStanding,
   proofs: ReadonlyMap<string, readonly Numbered[]>,
   day: EvidenceRequest['day'],
 ): Piece {
   if (competence.kind === 'not-yet')
-    return tableRow(pen, [title, STATES['not-yet'], '', competence.begun ? 'begun' : 'not begun', '']);
+    return tableRow(pen, [title, say.states['not-yet'], '', competence.begun ? say.begun : say.notBegun, '']);
   const own = proofs.get(id);
   const on = own
-    ? `drawings ${own.map(({ number }) => number).join(' and ')}`
-    : `circuits ${competence.provenOn.map(short).join(' and ')}`;
-  return tableRow(pen, [title, STATES[competence.kind], day(competence.provenAt), on, day(competence.dueAt)]);
+    ? say.onDrawings(own.map(({ number }) => number))
+    : say.onCircuits(competence.provenOn.map(short));
+  return tableRow(pen, [
+    title,
+    say.states[competence.kind],
+    day(competence.provenAt),
+    on,
+    day(competence.dueAt),
+  ]);
 }
 
 const ANSWERED = { asked: mm(88), given: mm(42) };
 
-function answerRows(pen: Pen, { question, mark }: AnswerRecord): Piece[] {
-  const labels = new Map(askQuestion(question).items.map(({ item, label }) => [item, label]));
+function answerRows(pen: Pen, words: Words, { question, mark }: AnswerRecord): Piece[] {
+  const say = words.paper.evidence;
+  const labels = new Map(
+    tellQuestion(words, askQuestion(question)).items.map(({ item, label }) => [item, label]),
+  );
   const line = (texts: readonly [string, string, string], heading = false): Piece => {
     const style = heading ? { size: 7, quiet: true } : { size: 9 };
     const last = WIDTH - ANSWERED.asked - ANSWERED.given;
@@ -136,9 +128,13 @@ function answerRows(pen: Pen, { question, mark }: AnswerRecord): Piece[] {
     ]);
   };
   return [
-    line(['Asked', 'Answered', 'Right'], true),
+    line([say.asked, say.answered, say.right], true),
     ...mark.parts.map(({ item, given, right }) =>
-      line([labels.get(item) ?? item, given ?? 'left out', right]),
+      line([
+        labels.get(item) ?? item,
+        given ? tellAnswer(words, given) : say.leftOut,
+        tellAnswer(words, right),
+      ]),
     ),
   ];
 }
@@ -160,41 +156,51 @@ function heading(text: string, beside: string): Piece {
 
 function proofBlock(
   pen: Pen,
+  words: Words,
   title: string,
   { number, circuit, answer }: Numbered,
   day: EvidenceRequest['day'],
   most: number,
 ): Block {
+  const say = words.paper.evidence;
   if (!answer)
     return [
-      heading(`Drawing ${number}: ${title}`, short(circuit)),
-      textPiece(pen, 'This drawing is not among the answers that were given for this print.', {
+      heading(say.drawing({ number, title }), short(circuit)),
+      textPiece(pen, say.notGiven, {
         width: WIDTH,
         size: 9,
       }),
       gap(mm(4)),
     ];
   const { question, attempt } = answer.record;
-  const { situation, task } = askQuestion(question);
-  const share = `${Math.round(attempt.share * 100)} % right${attempt.help.hint ? ', after the hint' : ''}`;
+  const { situation, task } = tellQuestion(words, askQuestion(question));
+  const share = say.share({ percent: Math.round(attempt.share * 100), hint: attempt.help.hint });
   return [
-    heading(`Drawing ${number}: ${title}`, `${day(answer.record.at)}   circuit ${short(circuit)}`),
-    ...drawingPieces(question.circuit, WIDTH, most),
+    heading(
+      say.drawing({ number, title }),
+      say.dated({ day: day(answer.record.at), circuit: short(circuit) }),
+    ),
+    ...drawingPieces(question.circuit, words, WIDTH, most),
     gap(mm(1)),
     ...situationPieces(pen, situation, WIDTH, 9),
     textPiece(pen, task, { width: WIDTH, size: 9.5, face: 'bold' }),
     gap(mm(1)),
-    ...answerRows(pen, answer.record),
+    ...answerRows(pen, words, answer.record),
     gap(mm(0.5)),
-    textPiece(pen, `${share}; ${SOURCES[answer.source]}`, { width: WIDTH, size: 8, quiet: true }),
+    textPiece(pen, say.shareFrom({ share, source: say.sources[answer.source] }), {
+      width: WIDTH,
+      size: 8,
+      quiet: true,
+    }),
     gap(mm(5)),
   ];
 }
 
 /** Evidence for one person as a PDF, with name and date on every page, and what it shows and doesn't show. */
 export function evidencePdf(request: EvidenceRequest): Promise<Uint8Array> {
-  const { person, organisation, madeAt, made, day, skills, wanted, answers } = request;
-  const print = printing(`Evidence: ${person.name}, ${madeAt}`, made);
+  const { words, person, organisation, madeAt, made, day, skills, wanted, answers } = request;
+  const { evidence: say, page: pageLabel, pageOf } = words.paper;
+  const print = printing(words, say.title({ name: person.name, madeAt }), made);
   const { pen } = print;
   const proofs = numbered(skills, answers);
   const rowsOf = (page: string): Row[] => [
@@ -202,15 +208,15 @@ export function evidencePdf(request: EvidenceRequest): Promise<Uint8Array> {
       height: mm(12),
       cells: [
         {
-          label: 'Evidence of skills in reading control drawings',
+          label: say.head,
           text: person.name,
           share: 88,
           face: 'bold',
           size: 14,
         },
-        { label: 'Organisation', text: organisation ?? '', share: 46 },
-        { label: 'Made', text: madeAt, share: 26, size: 10 },
-        { label: 'Page', text: page, share: 18, size: 10 },
+        { label: say.organisation, text: organisation ?? '', share: 46 },
+        { label: say.made, text: madeAt, share: 26, size: 10 },
+        { label: pageLabel, text: page, share: 18, size: 10 },
       ],
     },
   ];
@@ -220,29 +226,29 @@ export function evidencePdf(request: EvidenceRequest): Promise<Uint8Array> {
     [
       tableRow(
         pen,
-        COLUMNS.map(({ title }) => title),
+        COLUMNS.map(({ title }) => say[title]),
         true,
       ),
     ],
-    ...skills.map((skill): Block => [skillRow(pen, skill, proofs, day)]),
+    ...skills.map((skill): Block => [skillRow(pen, words, skill, proofs, day)]),
     [
       gap(mm(3)),
-      ...[WHOSE[wanted], ...MEANS].flatMap((text) => [
+      ...[say.wanted[wanted], ...say.means].flatMap((text) => [
         textPiece(pen, text, { width: WIDTH, size: 9 }),
         gap(mm(1.5)),
       ]),
       gap(mm(3)),
     ],
     ...skills.flatMap(({ id, title }) =>
-      (proofs.get(id) ?? []).map((proof) => proofBlock(pen, title, proof, day, room * 0.6)),
+      (proofs.get(id) ?? []).map((proof) => proofBlock(pen, words, title, proof, day, room * 0.6)),
     ),
   ];
   const pages = paginate(blocks, () => room);
   pages.forEach((pieces, index) => {
-    const page = `${index + 1} of ${pages.length}`;
+    const page = pageOf({ page: index + 1, of: pages.length });
     print.page((on) => {
       titleBlock(on, rowsOf(page));
-      foot(on, `${madeAt}, page ${page}`);
+      foot(on, words, say.foot({ madeAt, page }));
     });
     print.place(pieces, PAGE.left, top);
   });

@@ -1,5 +1,6 @@
 /** One item of a printed paper: number and marks, the drawing, the question in words, places to answer, a box for the mark. */
 import type { PublicQuestion } from '../../../shared/question.ts';
+import type { Words } from '../../words/index.ts';
 import { answerSpace } from './answer-space.ts';
 import { drawingPieces } from './drawing-piece.ts';
 import { type Block, gap, type Piece, textPiece } from './flow.ts';
@@ -21,10 +22,16 @@ export function situationPieces(pen: Pen, situation: readonly string[], width: n
 const HEAD = mm(9);
 const BOX = mm(26);
 
-const marksInWords = (marks: number): string => `${marks} ${marks === 1 ? 'mark' : 'marks'}`;
+interface Head {
+  readonly number: number;
+  readonly kind: string;
+  readonly subject: string;
+  readonly marks: number;
+}
 
 /** `3  Lamps  2 marks`, and on the right the box for the mark: earned of so many. */
-function head(number: number, kind: string, subject: string, marks: number, width: number): Piece {
+function head({ paper: { papers } }: Words, { number, kind, subject, marks }: Head, width: number): Piece {
+  const worth = papers.marks(marks);
   return {
     height: HEAD,
     tag: 'H2',
@@ -34,7 +41,6 @@ function head(number: number, kind: string, subject: string, marks: number, widt
       pen.write(String(number), x, base, { size: 14, face: 'bold' });
       const at = x + mm(9);
       pen.write(kind, at, base, { size: 11, face: 'bold' });
-      const worth = marksInWords(marks);
       const after = at + pen.width(kind, { size: 11, face: 'bold' }) + mm(4);
       pen.write(worth, after, base, { size: 9.5 });
       const from = after + pen.width(worth, { size: 9.5 }) + mm(4);
@@ -42,8 +48,8 @@ function head(number: number, kind: string, subject: string, marks: number, widt
       pen.write(pen.cut(subject, room, { size: 8.5 }), from, base, { size: 8.5, quiet: true });
       pen.box(x + width - BOX, y, BOX, mm(7.6), 0.8);
       pen.line(x + width - BOX / 2, y, x + width - BOX / 2, y + mm(7.6), 0.4);
-      pen.write('earned', x + width - BOX + mm(1.2), y + mm(2.6), { size: 6, quiet: true });
-      pen.write(`of ${marks}`, x + width - BOX / 2 + mm(2), y + mm(5.4), { size: 10 });
+      pen.write(papers.earned, x + width - BOX + mm(1.2), y + mm(2.6), { size: 6, quiet: true });
+      pen.write(papers.ofMarks(marks), x + width - BOX / 2 + mm(2), y + mm(5.4), { size: 10 });
     },
   };
 }
@@ -58,26 +64,27 @@ export interface ItemToPrint {
 /** @param most - how high a drawing may be */
 export function itemBlock(
   pen: Pen,
+  words: Words,
   { number, marks, question }: ItemToPrint,
   width: number,
   most: number,
 ): Block {
   const { circuit, asked } = question;
   return [
-    head(number, asked.title, circuit.title ?? '', marks, width),
-    ...drawingPieces(circuit, width, most),
+    head(words, { number, kind: asked.title, subject: circuit.title ?? '', marks }, width),
+    ...drawingPieces(circuit, words, width, most),
     gap(mm(1)),
     ...situationPieces(pen, asked.situation, width),
     ...(asked.cautions.length > 0
       ? [
           gap(mm(1)),
-          textPiece(pen, `Caution: ${asked.cautions.join(' ')}`, { width, size: 7.5, quiet: true }),
+          textPiece(pen, words.paper.caution(asked.cautions.join(' ')), { width, size: 7.5, quiet: true }),
         ]
       : []),
     gap(mm(1.5)),
     textPiece(pen, asked.task, { width, size: 10, face: 'bold' }),
     gap(mm(1)),
-    ...answerSpace(pen, question, width),
+    ...answerSpace(pen, words, question, width),
     gap(mm(5)),
   ];
 }

@@ -1,4 +1,5 @@
 /** Slips to cut out and hand over: how to join a class, with the class's code or with a link of one's own. */
+import type { Words } from '../../words/index.ts';
 import { PAGE, printing } from './document.ts';
 import { mm, type Pen } from './pen.ts';
 import { drawQr } from './qr.ts';
@@ -11,6 +12,7 @@ export interface JoiningSlip {
 }
 
 export interface JoiningSlipsRequest {
+  readonly words: Words;
   readonly className: string;
   /** The class's joining code as it is to be printed, in groups. */
   readonly code: string;
@@ -51,6 +53,7 @@ function drawSlip(
   top: number,
 ): void {
   const { className, code, address } = request;
+  const say = request.words.paper.slips;
   const x = left + PAD;
   const width = WIDE - 2 * PAD;
   const beside = link === null ? width : width - SQUARE - mm(1);
@@ -60,40 +63,20 @@ function drawSlip(
   y += mm(5);
   if (name !== null) {
     const whose = { size: 10 };
-    pen.write(pen.cut(`for ${name}`, beside, whose), x, y, whose);
+    pen.write(pen.cut(say.for(name), beside, whose), x, y, whose);
     y += mm(5);
   }
   y += mm(1);
   if (link === null) {
-    y = steps(
-      pen,
-      [
-        `Open ${address} in a browser, on a phone or a computer.`,
-        'Say that you want to join a class, and type the code below.',
-        'Choose a name to be seen by, a sign-in name and a password.',
-      ],
-      x,
-      y,
-      width,
-    );
+    y = steps(pen, say.byCode(address), x, y, width);
     const large = { size: 20, face: 'code' } as const;
     const base = Math.max(y + mm(6), top + HIGH - PAD - mm(1));
-    pen.write('Code', x, base, { size: 7, quiet: true });
+    pen.write(say.code, x, base, { size: 7, quiet: true });
     pen.write(code, x + mm(9), base, large);
     return;
   }
   drawQr(pen, link, left + WIDE - PAD - SQUARE + mm(2), top + PAD - mm(3), SQUARE);
-  y = steps(
-    pen,
-    [
-      'Scan the square, or type the link below. It works once, and only for you.',
-      'Choose a password, so that you can come in again.',
-      `From then on: ${address}`,
-    ],
-    x,
-    y,
-    beside,
-  );
+  y = steps(pen, say.byLink(address), x, y, beside);
   const small = { size: 6.5 } as const;
   const lines = pen.wrap(link, width, small);
   const base = Math.max(y + mm(1), top + HIGH - PAD + mm(2.5) - lines.length * mm(2.8));
@@ -111,8 +94,8 @@ function cuts(pen: Pen): void {
 
 /** Slips as a PDF, ten a page, with lines to cut along. */
 export function joiningSlipsPdf(request: JoiningSlipsRequest): Promise<Uint8Array> {
-  const { className, slips, made } = request;
-  const print = printing(`Joining slips: ${className}`, made);
+  const { words, className, slips, made } = request;
+  const print = printing(words, words.paper.slips.title(className), made);
   const each = COLUMNS * ROWS;
   for (let from = 0; from < Math.max(1, slips.length); from += each) {
     print.page(cuts);

@@ -1,7 +1,16 @@
 /** The answers to a paper as whoever marks it by hand needs them: what is right, how much each part is worth, and why. */
 import type { Paper, PaperItem } from '../../../shared/homework.ts';
-import type { Answer, ExplanationStep, Question } from '../../../shared/question.ts';
-import { askQuestion, markAnswer, rightAnswer } from '../../questions/index.ts';
+import type { Answer, Question } from '../../../shared/question.ts';
+import {
+  askQuestion,
+  type ExplanationStep,
+  explain,
+  markAnswer,
+  rightAnswer,
+  tellAnswer,
+  tellSteps,
+} from '../../questions/index.ts';
+import { type AnswerSaid, say, type Words } from '../../words/index.ts';
 
 export interface KeyItem {
   /** From 1. */
@@ -17,75 +26,98 @@ export interface KeyItem {
   readonly why: string;
 }
 
-const listed = (states: Readonly<Record<string, string>>): string =>
+type States = Readonly<Record<string, string>>;
+
+const standing = (words: Words, item: string, state: string): string =>
+  words.paper.key.standing({ item, state: say(words.answers, { says: state } as AnswerSaid) });
+
+const listed = (words: Words, states: States): string =>
   Object.entries(states)
-    .map(([item, state]) => `${item} ${state}`)
+    .map(([item, state]) => standing(words, item, state))
     .join(', ');
 
 /** `after 1: -H1 lit, -H3 dark; after 2: …`. */
-function byStep(states: Readonly<Record<string, string>>): string {
+function byStep(words: Words, states: States): string {
   const steps = new Map<string, string[]>();
   for (const [key, state] of Object.entries(states)) {
     const [after = '', item = ''] = key.split(' ');
-    steps.set(after, [...(steps.get(after) ?? []), `${item} ${state}`]);
+    steps.set(after, [...(steps.get(after) ?? []), standing(words, item, state)]);
   }
   return [...steps]
-    .map(([after, list]) => `${after === '0' ? 'start' : `after ${after}`}: ${list.join(', ')}`)
+    .map(([after, list]) => words.paper.key.step({ after: Number(after), list: list.join(', ') }))
     .join('; ');
 }
 
-function inWords(question: Question, right: Answer, told: string): Pick<KeyItem, 'answer' | 'note'> {
+function inWords(
+  words: Words,
+  question: Question,
+  right: Answer,
+  told: string,
+): Pick<KeyItem, 'answer' | 'note'> {
+  const { key } = words.paper;
   switch (right.kind) {
     case 'sequence':
-      return { answer: byStep(right.states), note: '' };
+      return { answer: byStep(words, right.states), note: '' };
     case 'wiring':
-      return { answer: told, note: `choice ${(right.choice ?? 0) + 1}` };
+      return { answer: told, note: key.choice((right.choice ?? 0) + 1) };
     case 'meter': {
       const near = question.kind === 'meter' ? Number(question.tolerance.toFixed(2)) : 0;
       const note =
-        right.volts === null ? 'or 0 V' : `within ${near} V${right.volts === 0 ? ', or nothing' : ''}`;
+        right.volts === null ? key.orZero : right.volts === 0 ? key.withinOrNothing(near) : key.within(near);
       return { answer: told, note };
     }
     default:
-      return { answer: listed(right.states), note: '' };
+      return { answer: listed(words, right.states), note: '' };
   }
 }
 
 const hundredths = (value: number): string => String(Math.round(value * 100) / 100);
 
 /** The rule of `markAnswer` in figures: right minus wrong, so that guessing gains nothing. */
-function worth(choices: readonly number[], marks: number): string {
-  if (choices.length === 1) return 'all or nothing';
+function worth({ paper: { key } }: Words, choices: readonly number[], marks: number): string {
+  if (choices.length === 1) return key.allOrNothing;
   const part = marks / choices.length;
-  const costs = [...new Set(choices)]
-    .sort((one, other) => one - other)
-    .map((count) => {
-      const cost = hundredths(part / (count - 1));
-      return new Set(choices).size > 1 ? `${cost} of ${count}` : cost;
-    });
-  return `each right +${hundredths(part)}, wrong −${costs.join(' or ')}`;
+  const counts = [...new Set(choices)].sort((one, other) => one - other);
+  return key.each({
+    right: hundredths(part),
+    costs: counts.map((of) => ({
+      cost: hundredths(part / (of - 1)),
+      ...(counts.length > 1 ? { of } : {}),
+    })),
+  });
 }
 
 /** What says nothing new: the acts, which stand in the question, and what has been said. */
-const SAID = /^[0-9]+\. |as said above\.$|^Connected to |^On site /;
+const SAID: ReadonlySet<ExplanationStep['said']['says']> = new Set<ExplanationStep['said']['says']>([
+  'act',
+  'actAlone',
+  'actMovesNothing',
+  'hasOperatedAsSaid',
+  'isAtRestAsSaid',
+  'connectedTo',
+  'onSite',
+]);
 
-function whyOf({ kind }: Question, steps: readonly ExplanationStep[]): string {
-  const telling = steps.map(({ text }) => text).filter((text) => !SAID.test(text));
+function whyOf(words: Words, { kind }: Question, steps: readonly ExplanationStep[]): string {
+  const telling = steps.filter(({ said }) => !SAID.has(said.says));
   // A meter's reading is explained by where it ends.
-  return (kind === 'meter' ? telling.slice(-2) : telling).join(' ');
+  return tellSteps(words, kind === 'meter' ? telling.slice(-2) : telling)
+    .map(({ text }) => text)
+    .join(' ');
 }
 
-function keyItem({ question, marks }: PaperItem, index: number): KeyItem {
+function keyItem(words: Words, { question, marks }: PaperItem, index: number): KeyItem {
   const right = rightAnswer(question);
-  const { parts, explanation } = markAnswer(question, right);
+  const { parts } = markAnswer(question, right).mark;
   const choices = askQuestion(question).items.map((item) => item.choices.length);
   return {
     number: index + 1,
     marks,
-    ...inWords(question, right, parts[0]!.right),
-    each: worth(choices, marks),
-    why: whyOf(question, explanation),
+    ...inWords(words, question, right, tellAnswer(words, parts[0]!.right)),
+    each: worth(words, choices, marks),
+    why: whyOf(words, question, explain(question)),
   };
 }
 
-export const keyOf = ({ items }: Paper): readonly KeyItem[] => items.map(keyItem);
+export const keyOf = (words: Words, { items }: Paper): readonly KeyItem[] =>
+  items.map((item, index) => keyItem(words, item, index));

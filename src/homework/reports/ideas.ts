@@ -3,8 +3,6 @@ import type { PaperMark } from '../../../shared/homework.ts';
 
 export interface ShownIdea {
   readonly id: string;
-  readonly idea: string;
-  readonly advice: string;
   /** Answers that this idea alone explains. */
   readonly times: number;
   /** Learners who gave one. */
@@ -18,21 +16,19 @@ export interface ShownIdea {
  * them in particular and isn't counted.
  */
 export function ideasIn(marks: Iterable<PaperMark>): readonly ShownIdea[] {
-  const found = new Map<string, { idea: string; advice: string; shownIn: ShownIdea['shownIn'][number][] }>();
+  const found = new Map<string, ShownIdea['shownIn'][number][]>();
   for (const { learner, items } of marks) {
     items.forEach(({ mark: { misconceptions } }, item) => {
-      if (misconceptions.length !== 1) return;
-      const { id, idea, advice } = misconceptions[0]!;
-      const known = found.get(id) ?? { idea, advice, shownIn: [] };
-      known.shownIn.push({ learner, item });
-      found.set(id, known);
+      const [id, another] = misconceptions;
+      if (id === undefined || another !== undefined) return;
+      const shownIn = found.get(id) ?? [];
+      shownIn.push({ learner, item });
+      found.set(id, shownIn);
     });
   }
   return [...found]
-    .map(([id, { idea, advice, shownIn }]) => ({
+    .map(([id, shownIn]) => ({
       id,
-      idea,
-      advice,
       times: shownIn.length,
       learners: [...new Set(shownIn.map(({ learner }) => learner))],
       shownIn,

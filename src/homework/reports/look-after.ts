@@ -13,7 +13,7 @@ export type Concern =
   /** Fewer than half of the items answered, wholly or in part. */
   | { readonly kind: 'half-left-out'; readonly answered: number; readonly items: number }
   | { readonly kind: 'low-marks'; readonly share: number }
-  | { readonly kind: 'firm-idea'; readonly id: string; readonly idea: string; readonly times: number };
+  | { readonly kind: 'firm-idea'; readonly id: string; readonly times: number };
 
 export interface LookAfter {
   readonly learner: string;
@@ -28,7 +28,7 @@ function concernsIn(mark: PaperMark | undefined, waits: boolean): Concern[] {
     ...(share < LOW_SHARE ? [{ kind: 'low-marks' as const, share }] : []),
     ...ideasIn([mark])
       .filter(({ times }) => times >= FIRM_IDEA)
-      .map(({ id, idea, times }) => ({ kind: 'firm-idea' as const, id, idea, times })),
+      .map(({ id, times }) => ({ kind: 'firm-idea' as const, id, times })),
   ];
 }
 

@@ -1,13 +1,14 @@
 import type { Problem } from '../../../shared/problem.ts';
+import type { AnswerSaid, StateName } from '../../words/index.ts';
 import { entriesOf, type StatesAnswer, type StatesQuestion } from '../entries.ts';
 import type { Part, Parts } from '../kind.ts';
 import { problemIn, shownWord } from './read-states.ts';
-import { stateWord } from './state-words.ts';
+import { stateNamed } from './state-words.ts';
 
 /** More strange entries than this are not listed one by one. */
 const MOST_PROBLEMS = 20;
 
-/** Part by part. A word that is no state counts as an answer, and a wrong one. */
+/** Part by part. Something that is no state counts as an answer, and a wrong one. */
 export function compareStates(question: StatesQuestion, answer: StatesAnswer, right: StatesAnswer): Parts {
   const entries = entriesOf(question);
   const given = new Map(Object.entries(answer.states));
@@ -15,9 +16,10 @@ export function compareStates(question: StatesQuestion, answer: StatesAnswer, ri
   const parts = entries.map(({ key, item, kind, choices }): Part => {
     const raw = given.get(key);
     given.delete(key);
-    const part = { item: key, right: right.states[key]!, choices: choices.length };
+    const truth = right.states[key]! as StateName;
+    const part = { item: key, right: { says: truth } as AnswerSaid, choices: choices.length };
     if (raw === undefined || raw.trim() === '') return { ...part, correct: false };
-    const state = stateWord(kind, raw);
+    const state = stateNamed(kind, raw);
     if (state === undefined)
       problems.push(
         problemIn(
@@ -26,7 +28,8 @@ export function compareStates(question: StatesQuestion, answer: StatesAnswer, ri
           `It can be: ${choices.join(', ')}.`,
         ),
       );
-    return { ...part, given: state ?? raw.slice(0, 80), correct: state === part.right };
+    const said = (state ? { says: state } : { says: 'written', text: raw.slice(0, 80) }) as AnswerSaid;
+    return { ...part, given: said, correct: state === truth };
   });
   const asked = entries.map(({ key }) => key).join(', ');
   for (const key of given.keys())

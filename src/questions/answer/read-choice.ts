@@ -1,15 +1,20 @@
 import type { Checked } from '../../../shared/problem.ts';
 import type { AnswerOf, QuestionOf } from '../../../shared/question.ts';
-import { choiceText } from '../wiring.kind.ts';
+import type { Words } from '../../words/index.ts';
 import { problemIn, shownWord } from './read-states.ts';
 import { plainName } from './tokens.ts';
 
 /** Reads `2`, `b`, `-K3:11 and -K3:12`, `K3 11-12`, `11-12` where only one choice has those terminals. */
-export function readChoice({ choices }: QuestionOf<'wiring'>, text: string): Checked<AnswerOf<'wiring'>> {
-  const bare = text
-    .trim()
-    .replace(/^(?:choice|answer|number|no\.?)\s+/i, '')
-    .replace(/[.)]$/, '');
+export function readChoice(
+  { choices }: QuestionOf<'wiring'>,
+  text: string,
+  { typed }: Pick<Words, 'typed'>,
+): Checked<AnswerOf<'wiring'>> {
+  const trimmed = text.trim();
+  const [first = ''] = trimmed.split(/\s/, 1);
+  const bare = (
+    typed.choice.includes(first.toLowerCase()) ? trimmed.slice(first.length).trim() : trimmed
+  ).replace(/[.)]$/, '');
   const answer = (choice: number): Checked<AnswerOf<'wiring'>> => ({
     ok: true,
     value: { kind: 'wiring', choice },
@@ -21,7 +26,7 @@ export function readChoice({ choices }: QuestionOf<'wiring'>, text: string): Che
       : -1;
   if (number >= 0 && number < choices.length) return answer(number);
   const words = bare.toUpperCase().match(/[A-Z0-9+]+/g) ?? [];
-  const terminals = new Set(words.filter((word) => word !== 'AND' && word !== 'TO'));
+  const terminals = new Set(words.filter((word) => !typed.to.includes(word.toLowerCase())));
   const matching = choices.flatMap((pair, index) => {
     const parts = pair.map((ref) => plainName(ref).split(':') as [string, string]);
     const ends = parts.every(([, terminal]) => terminals.has(terminal));
@@ -29,7 +34,7 @@ export function readChoice({ choices }: QuestionOf<'wiring'>, text: string): Che
     return ends && [...terminals].every((word) => known.has(word)) ? [index] : [];
   });
   if (matching.length === 1) return answer(matching[0]!);
-  const list = choices.map((pair, index) => `${index + 1}: ${choiceText(pair)}`).join('; ');
+  const list = choices.map((pair, index) => `${index + 1}: ${pair.join(' and ')}`).join('; ');
   if (bare === '')
     return {
       ok: false,

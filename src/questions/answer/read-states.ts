@@ -3,10 +3,11 @@
  * state (`lit: H1 H3`), one word for all (`none`, `all dark`) and states in the order asked (`1 0 1`, `101`).
  */
 import type { Checked, Problem } from '../../../shared/problem.ts';
+import type { StateName, Words } from '../../words/index.ts';
 import { type Entry, entriesOf, type StatesQuestion } from '../entries.ts';
 import type { QuestionCode } from '../problem-codes.ts';
 import { findEntry, namesOf } from './find-entry.ts';
-import { stateWord } from './state-words.ts';
+import { type StateWords, stateWordsOf } from './state-words.ts';
 import { type Token, tokensOf } from './tokens.ts';
 
 export const problemIn = (code: QuestionCode, message: string, hint: string): Problem => ({
@@ -19,20 +20,23 @@ const SHORTEST_SHOWN = 40;
 export const shownWord = (word: string): string =>
   `"${word.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, ' ').slice(0, SHORTEST_SHOWN)}"`;
 
-const NONE = /^(?:none|nothing|neither|no-?one)$/i;
-const ALL = /^(?:all|both|every|everything|each)$/i;
-const BLANK = /^(?:\?|_|\.|-|x|skip)$/i;
+const SIGNS_OF_NOTHING = ['?', '_', '.', '-', 'x'];
+const has = (list: readonly string[], word: string): boolean => list.includes(word.toLowerCase());
 
 class StatesReading {
   readonly entries: readonly Entry[];
   readonly problems: Problem[] = [];
-  readonly states = new Map<string, string>();
+  readonly states = new Map<string, StateName>();
   /** States that stood before a list: what they were not said of stands the other way. */
   private readonly listed = new Set<number>();
   private readonly question: StatesQuestion;
+  private readonly stateWord: StateWords;
+  readonly typed: Words['typed'];
 
-  constructor(question: StatesQuestion) {
+  constructor(question: StatesQuestion, words: Words) {
     this.question = question;
+    this.typed = words.typed;
+    this.stateWord = stateWordsOf(words);
     this.entries = entriesOf(question);
   }
 
@@ -48,8 +52,13 @@ class StatesReading {
     return this.entries[0]!;
   }
 
+  /** Whether a word says that none of them, that all, or that this one isn't answered. */
+  saysNone = (word: string): boolean => has(this.typed.none, word);
+  saysAll = (word: string): boolean => has(this.typed.all, word);
+  saysNothing = (word: string): boolean => has(SIGNS_OF_NOTHING, word) || has(this.typed.skip, word);
+
   give(entry: Entry, word: string): void {
-    const state = stateWord(entry.kind, word);
+    const state = this.stateWord(entry.kind, word);
     if (state === undefined) {
       this.problem(
         'answer-unknown-word',
@@ -70,7 +79,7 @@ class StatesReading {
 
   /** The index of a state among the kind's states; every kind asked together must know the word. */
   isState(word: string): boolean {
-    return this.entries.some(({ kind }) => stateWord(kind, word) !== undefined);
+    return this.entries.some(({ kind }) => this.stateWord(kind, word) !== undefined);
   }
 
   /** `1 0 1`, `101`, `lit - dark`: in the order asked. */
@@ -86,7 +95,7 @@ class StatesReading {
       return;
     }
     run.forEach((word, index) => {
-      if (!BLANK.test(word)) this.give(entries[index]!, word);
+      if (!this.saysNothing(word)) this.give(entries[index]!, word);
     });
   }
 
@@ -101,7 +110,7 @@ class StatesReading {
   none(word: string | undefined, after: number | undefined): void {
     for (const entry of this.entries) {
       if (after !== undefined && entry.after !== after) continue;
-      const said = word === undefined ? entry.choices[0]! : stateWord(entry.kind, word);
+      const said = word === undefined ? entry.choices[0]! : this.stateWord(entry.kind, word);
       this.give(entry, said === entry.choices[1] ? entry.choices[0]! : entry.choices[1]!);
     }
   }
@@ -155,12 +164,12 @@ function readPart(reading: StatesReading, tokens: readonly Token[], after: numbe
   const [first = '', second] = words;
   const stateFirst = reading.isState(first) && findEntry(reading.entries, first, after).kind === 'none';
   const named = words.filter(
-    (word) => !reading.isState(word) && !BLANK.test(word) && !/^[01?_-]{2,}$/.test(word),
+    (word) => !reading.isState(word) && !reading.saysNothing(word) && !/^[01?_-]{2,}$/.test(word),
   );
-  if (NONE.test(first) && words.length <= 2) reading.none(second, after);
-  else if (ALL.test(first) && words.length <= 2) reading.all(second, after);
-  else if (stateFirst && words.length === 2 && NONE.test(second!)) reading.none(first, after);
-  else if (stateFirst && words.length === 2 && ALL.test(second!)) reading.all(first, after);
+  if (reading.saysNone(first) && words.length <= 2) reading.none(second, after);
+  else if (reading.saysAll(first) && words.length <= 2) reading.all(second, after);
+  else if (stateFirst && words.length === 2 && reading.saysNone(second!)) reading.none(first, after);
+  else if (stateFirst && words.length === 2 && reading.saysAll(second!)) reading.all(first, after);
   else if (named.length === 0) reading.inOrder(words, after);
   else if (named.length === words.length) readList(reading, words, after);
   else if (stateFirst) readStateFirst(reading, tokens, after);
@@ -180,7 +189,7 @@ function readStateFirst(reading: StatesReading, tokens: readonly Token[], after:
   let state = '';
   for (const { text } of tokens) {
     if (reading.isState(text) && findEntry(reading.entries, text, after).kind === 'none') state = text;
-    else if (!NONE.test(text)) {
+    else if (!reading.saysNone(text)) {
       const entry = reading.find(text, after);
       if (entry) reading.give(entry, state);
     }
@@ -192,8 +201,8 @@ function readItemsFirst(reading: StatesReading, tokens: readonly Token[], after:
   let waiting: Entry[] = [];
   let lost = false;
   for (const { text } of tokens) {
-    if (waiting.length + Number(lost) > 0 && (reading.isState(text) || BLANK.test(text))) {
-      if (!BLANK.test(text)) for (const entry of waiting) reading.give(entry, text);
+    if (waiting.length + Number(lost) > 0 && (reading.isState(text) || reading.saysNothing(text))) {
+      if (!reading.saysNothing(text)) for (const entry of waiting) reading.give(entry, text);
       waiting = [];
       lost = false;
       continue;
@@ -211,15 +220,18 @@ function readItemsFirst(reading: StatesReading, tokens: readonly Token[], after:
 }
 
 /** Parts of an answer to a sequence: `after 1: …; after 2: …`, `start: …`. */
-function byStep(tokens: readonly Token[]): { after: number | undefined; tokens: Token[] }[] {
+function byStep(
+  { typed }: StatesReading,
+  tokens: readonly Token[],
+): { after: number | undefined; tokens: Token[] }[] {
   const parts: { after: number | undefined; tokens: Token[] }[] = [{ after: undefined, tokens: [] }];
   for (let index = 0; index < tokens.length; index++) {
     const { text, leads } = tokens[index]!;
     const next = tokens[index + 1];
-    if (/^(?:after|act|step)$/i.test(text) && next && /^[0-9]{1,3}$/.test(next.text)) {
+    if (has(typed.after, text) && next && /^[0-9]{1,3}$/.test(next.text)) {
       parts.push({ after: Number(next.text), tokens: [] });
       index++;
-    } else if (/^start$/i.test(text)) parts.push({ after: 0, tokens: [] });
+    } else if (has(typed.start, text)) parts.push({ after: 0, tokens: [] });
     else if (leads && /^[0-9]{1,3}$/.test(text)) parts.push({ after: Number(text), tokens: [] });
     else parts.at(-1)!.tokens.push(tokens[index]!);
   }
@@ -227,15 +239,19 @@ function byStep(tokens: readonly Token[]): { after: number | undefined; tokens: 
 }
 
 /** Reads the states of a typed answer by the keys of the question. What isn't named is left out. */
-export function readStates(question: StatesQuestion, text: string): Checked<Record<string, string>> {
-  const reading = new StatesReading(question);
-  const tokens = tokensOf(text.replace(/\bat the start\b/gi, 'start'));
+export function readStates(
+  question: StatesQuestion,
+  text: string,
+  words: Words,
+): Checked<Record<string, string>> {
+  const reading = new StatesReading(question, words);
+  const tokens = tokensOf(text, words.typed);
   if (tokens.length === 0)
     return {
       ok: false,
       problems: [problemIn('answer-missing', 'Nothing was answered.', `Asked is: ${reading.names}.`)],
     };
-  const parts = question.kind === 'sequence' ? byStep(tokens) : [{ after: undefined, tokens }];
+  const parts = question.kind === 'sequence' ? byStep(reading, tokens) : [{ after: undefined, tokens }];
   for (const part of parts) readPart(reading, part.tokens, part.after);
   if (reading.problems.length > 0) return { ok: false, problems: reading.problems };
   reading.completeLists();

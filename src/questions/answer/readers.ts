@@ -1,16 +1,21 @@
 /** How a typed line is read, by kind. Apart from the kinds: the page, on which nothing is typed, does without. */
 import type { Checked } from '../../../shared/problem.ts';
 import type { AnswerOf, QuestionKind, QuestionOf } from '../../../shared/question.ts';
+import type { Words } from '../../words/index.ts';
 import type { StatesKind, StatesQuestion } from '../entries.ts';
 import { readChoice } from './read-choice.ts';
 import { readStates } from './read-states.ts';
 import { readVolts } from './volts.ts';
 
-type Reader<K extends QuestionKind> = (question: QuestionOf<K>, text: string) => Checked<AnswerOf<K>>;
+type Reader<K extends QuestionKind> = (
+  question: QuestionOf<K>,
+  text: string,
+  words: Words,
+) => Checked<AnswerOf<K>>;
 
 function reads<K extends StatesKind>(kind: K): Reader<K> {
-  return (question, text) => {
-    const read = readStates(question as StatesQuestion, text);
+  return (question, text, words) => {
+    const read = readStates(question as StatesQuestion, text, words);
     return read.ok ? { ok: true, value: { kind, states: read.value } as AnswerOf<K> } : read;
   };
 }
@@ -20,8 +25,8 @@ const READERS: { readonly [K in QuestionKind]: Reader<K> } = {
   'input-states': reads('input-states'),
   'relay-states': reads('relay-states'),
   wiring: readChoice,
-  meter: (_, text) => {
-    const read = readVolts(text);
+  meter: (_, text, words) => {
+    const read = readVolts(text, words);
     return read.ok ? { ok: true, value: { kind: 'meter', volts: read.value } } : read;
   },
   sequence: reads('sequence'),

@@ -1,12 +1,13 @@
 /** Meter readings as they are written, compared and told. */
 import type { Checked } from '../../../shared/problem.ts';
+import type { AnswerSaid, Words } from '../../words/index.ts';
 import { problemIn, shownWord } from './read-states.ts';
 
 /** `null`: the meter shows nothing. */
 export type Reading = number | null;
 
-export const readingText = (reading: Reading): string =>
-  reading === null ? 'nothing' : `${Number(reading.toFixed(2))} V`;
+export const readingSaid = (reading: Reading): AnswerSaid =>
+  reading === null ? { says: 'nothing' } : { says: 'volts', volts: Number(reading.toFixed(2)) };
 
 /** Whether two readings look the same on a meter: one without a reference shows what 0 V shows. */
 export function sameReading(one: Reading, other: Reading, tolerance: number): boolean {
@@ -15,20 +16,28 @@ export function sameReading(one: Reading, other: Reading, tolerance: number): bo
   return Math.abs(one - other) <= tolerance + 1e-9;
 }
 
-const NOTHING = /^(?:nothing|none|no(?:\s+(?:reading|voltage|volts))?|floating|blank|-+|null)$/i;
-const VOLTS =
-  /^(?:about\s+|ca\.?\s+|approx\.?\s+|~\s*)?([+−–-]?\s*\d{1,9}(?:[.,]\d{1,9})?)\s*(m|k)?\s*(?:v(?:olts?)?)?(?:\s*(?:ac|dc))?\.?$/i;
+/** A reading as it is written: a number, what it is a multiple of, the unit and the kind of current. */
+const written = ({ about, volts }: Words['typed']): RegExp =>
+  new RegExp(
+    `^(?:(?:${about.map(escaped).join('|')})\\s+|~\\s*)?([+−–-]?\\s*\\d{1,9}(?:[.,]\\d{1,9})?)\\s*(m|k)?\\s*(?:v|${volts.map(escaped).join('|')})?(?:\\s*(?:ac|dc))?\\.?$`,
+    'iu',
+  );
+
+const escaped = (word: string): string => word.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
+const saysNothing = (text: string, { noReading }: Words['typed']): boolean =>
+  /^-+$/.test(text) || noReading.includes(text.toLowerCase().replace(/\s+/g, ' '));
 
 /** Reads `24`, `24 V`, `-24,0 V DC`, `3300 mV`, `nothing`. */
-export function readVolts(text: string): Checked<Reading> {
+export function readVolts(text: string, { typed }: Pick<Words, 'typed'>): Checked<Reading> {
   const bare = text.trim();
   if (bare === '')
     return {
       ok: false,
       problems: [problemIn('answer-missing', 'Nothing was answered.', 'Write the volts, or "nothing".')],
     };
-  if (NOTHING.test(bare)) return { ok: true, value: null };
-  const match = VOLTS.exec(bare);
+  if (saysNothing(bare, typed)) return { ok: true, value: null };
+  const match = written(typed).exec(bare);
   if (!match)
     return {
       ok: false,

@@ -1,52 +1,39 @@
-/** Starting state, faults and acts in words. */
+/** Starting state, faults and acts. */
 import type { Circuit, DeviceKind } from '../../../shared/circuit.ts';
 import type { Act, Scenario } from '../../../shared/scenario.ts';
-import { actInWords, faultInWords } from '../../circuit/index.ts';
-
-/** `a`, `a and b`, `a, b and c`. */
-export function listed(items: readonly string[], word = 'and'): string {
-  const last = items.at(-1) ?? '';
-  return items.length < 2 ? last : `${items.slice(0, -1).join(', ')} ${word} ${last}`;
-}
-
-export const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+import { actSaid, faultSaid } from '../../circuit/index.ts';
+import type { SituationSaid } from '../../words/index.ts';
 
 const named = (circuit: Circuit, ...kinds: readonly DeviceKind[]): string[] =>
   circuit.devices.filter(({ kind }) => kinds.includes(kind)).map(({ name }) => name);
 
-function startInWords(circuit: Circuit, start: Scenario['start']): string[] {
-  const switches = named(circuit, 'isolator', 'breaker');
+/** What is left alone at the start, where there is something to leave alone. */
+function rest(circuit: Circuit): SituationSaid[] {
   const buttons = named(circuit, 'push-button', 'emergency-stop').length > 0;
   const field = named(circuit, 'field-contact', 'limit-switch', 'float-switch').length > 0;
-  const rest = [
-    ...(buttons ? ['nothing is pressed'] : []),
-    ...(field ? ['no field contact is actuated'] : []),
-  ];
-  const supplies = circuit.supplies.length > 1 ? 'All supplies are on' : 'The supply is on';
-  if (start === 'dead') {
-    return [
-      'The drawing shows everything at rest, and that is how it begins.',
-      switches.length > 0
-        ? `${supplies}, but ${listed(switches)} ${switches.length > 1 ? 'are' : 'is'} open.`
-        : `${supplies}.`,
-      ...(rest.length > 0 ? [sentence(listed(rest))] : []),
-    ];
-  }
-  return [
-    'The drawing shows everything at rest.',
-    switches.length > 0
-      ? `${supplies}, and ${listed(switches)} ${switches.length > 1 ? 'are' : 'is'} closed.`
-      : `${supplies}.`,
-    ...(rest.length > 0 ? [sentence(listed(rest))] : []),
-  ];
+  if (buttons && field) return [{ says: 'nothingPressedNoneActuated' }];
+  if (buttons) return [{ says: 'nothingPressed' }];
+  return field ? [{ says: 'noneActuated' }] : [];
 }
 
-export function actsInWords(acts: readonly Act[], circuit: Circuit): string[] {
-  if (acts.length === 0) return [];
-  if (acts.length === 1) return [`Then this is done: ${actInWords(acts[0]!, circuit)}.`];
+function started(circuit: Circuit, start: Scenario['start']): SituationSaid[] {
+  const switches = named(circuit, 'isolator', 'breaker');
+  const supplies = circuit.supplies.length;
+  const dead = start === 'dead';
+  const fed: SituationSaid =
+    switches.length === 0
+      ? { says: 'suppliesOn', supplies }
+      : { says: dead ? 'suppliesOnSwitchesOpen' : 'suppliesOnSwitchesClosed', supplies, switches };
+  return [{ says: dead ? 'beginsAtRest' : 'drawnAtRest' }, fed, ...rest(circuit)];
+}
+
+function done(acts: readonly Act[], circuit: Circuit): SituationSaid[] {
+  const [first, ...others] = acts.map((act) => actSaid(act, circuit));
+  if (!first) return [];
+  if (others.length === 0) return [{ says: 'act', act: first }];
   return [
-    'Then this is done, one after the other:',
-    ...acts.map((act, index) => `${index + 1}. ${sentence(actInWords(act, circuit))}`),
+    { says: 'actsFollow' },
+    ...[first, ...others].map((act, index): SituationSaid => ({ says: 'actInTurn', number: index + 1, act })),
   ];
 }
 
@@ -54,17 +41,15 @@ export function actsInWords(acts: readonly Act[], circuit: Circuit): string[] {
  * A question always says where it begins. The drawn state and the starting state are two things: the drawing shows breakers
  * and isolators open, and a scenario begins with them closed.
  */
-export function situationOf(circuit: Circuit, scenario: Scenario): string[] {
-  const { start, faults, acts } = scenario;
+export function situationOf(circuit: Circuit, { start, faults, acts }: Scenario): SituationSaid[] {
   return [
-    ...startInWords(circuit, start),
-    ...faults.map((fault) => `There is a fault: ${faultInWords(fault, circuit)}.`),
-    ...actsInWords(acts, circuit),
+    ...started(circuit, start),
+    ...faults.map((fault): SituationSaid => ({ says: 'fault', fault: faultSaid(fault, circuit) })),
+    ...done(acts, circuit),
   ];
 }
 
 const TIMERS: readonly DeviceKind[] = ['on-delay', 'off-delay', 'flasher'];
 
-/** What "operated" means of a timer, where there is one. */
-export const timerNote = (circuit: Circuit): string =>
-  named(circuit, ...TIMERS).length > 0 ? ' A timer has operated when its contacts have changed over.' : '';
+/** Whether it has to be said what "operated" means of a timer. */
+export const hasTimers = (circuit: Circuit): boolean => named(circuit, ...TIMERS).length > 0;

@@ -1,11 +1,17 @@
-import type { ExplanationStep, QuestionOf } from '../../../shared/question.ts';
-import { listed } from '../ask/situation.ts';
+import type { QuestionOf } from '../../../shared/question.ts';
+import type { ExplainingSaid, HintSaid } from '../../words/index.ts';
 import { liveState } from '../items.ts';
+import type { ExplanationStep } from '../said.ts';
 import { standpointOf } from '../solving.ts';
 import { type History, historyOf, mechanismsOn, relevantTo } from './history.ts';
-import { reachOf, stopsBefore } from './potential.ts';
-import { type Sentence, Telling } from './telling.ts';
-import { aboutHops, hopText, opensWords, turned } from './wording.ts';
+import { type Reach, reachOf, stopsBefore } from './potential.ts';
+import { type Sentence, stepsOf, Telling } from './telling.ts';
+import { aboutHops, placesOpen, turned } from './wording.ts';
+
+function liveSaid(terminal: string, { pole, hops, loads }: Reach): ExplainingSaid {
+  const way = { terminal, pole, hops: [...hops].reverse().map(turned) };
+  return loads.length > 0 ? { says: 'liveThrough', ...way, loads } : { says: 'live', ...way };
+}
 
 /** One terminal: the pole it is joined to, or what is open between. */
 function sayTerminal(telling: Telling, terminal: string, state: string): void {
@@ -14,23 +20,18 @@ function sayTerminal(telling: Telling, terminal: string, state: string): void {
   const last = stages.at(-1)!;
   const reach = reachOf(machine, last.state, terminal);
   if (state === 'live' && reach) {
-    const way = [reach.pole, ...[...reach.hops].reverse().map((hop) => hopText(turned(hop)))].join(', ');
-    const through = reach.loads.length > 0 ? ` It comes through ${listed(reach.loads)}` : '';
-    telling.say(last.after, `${terminal} is live: ${way}, ${terminal}${through && `.${through}`}`, [
-      terminal,
-      ...aboutHops(reach.hops),
-    ]);
+    telling.say(last.after, liveSaid(terminal, reach), [terminal, ...aboutHops(reach.hops)]);
     return;
   }
   const open = stopsBefore(machine, last.state, terminal);
   const trace = { load: '', fed: false, path: [], stoppedBy: [...open] };
-  const why =
+  const said: ExplainingSaid =
     open.length > 0
-      ? opensWords(history, open, last.state)
+      ? { says: 'deadOpen', terminal, open: placesOpen(history, open, last.state) }
       : reach
-        ? `closed contacts and loads join it only to ${reach.pole}`
-        : 'nothing joins it to a supply';
-  telling.say(last.after, `${terminal} is dead: ${why}`, [terminal], [trace]);
+        ? { says: 'deadReturn', terminal, pole: reach.pole }
+        : { says: 'deadAlone', terminal };
+  telling.say(last.after, said, [terminal], [trace]);
   telling.restBehind([trace], last.after);
 }
 
@@ -65,17 +66,14 @@ export function tellLive(question: QuestionOf<'still-live'>): {
 }
 
 export const explainLive = (question: QuestionOf<'still-live'>): ExplanationStep[] => [
-  ...tellLive(question).sentences.map(({ text, about }) => ({ text, about: [...about] })),
-  {
-    text: 'On site this is proved, never taken from a drawing: isolate, lock off, prove dead with a proved tester.',
-    about: [],
-  },
+  ...stepsOf(tellLive(question).sentences),
+  { said: { says: 'onSite' }, about: [] },
 ];
 
-export function hintLive({ circuit, scenario }: QuestionOf<'still-live'>): string {
+export function hintLive({ circuit, scenario }: QuestionOf<'still-live'>): HintSaid {
   const opened = scenario.acts.findLast(({ kind }) => kind === 'open');
-  const supplies = circuit.supplies.map(({ name }) => name).join(' and ');
+  const supplies = circuit.supplies.map(({ name }) => name);
   return opened && 'device' in opened
-    ? `Look first at the two sides of ${opened.device}: which supply comes to it, and what is behind it? Then ask of each terminal to which supply (${supplies}) closed contacts join it.`
-    : `Ask of each terminal to which supply (${supplies}) closed contacts join it.`;
+    ? { says: 'bothSidesFirst', device: opened.device, supplies }
+    : { says: 'eachTerminal', supplies };
 }

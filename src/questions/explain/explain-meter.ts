@@ -1,11 +1,12 @@
-import type { ExplanationStep, QuestionOf } from '../../../shared/question.ts';
+import type { QuestionOf } from '../../../shared/question.ts';
 import type { Blocker } from '../../../shared/solution.ts';
 import { isClosed, meter } from '../../solver/index.ts';
-import { listed } from '../ask/situation.ts';
+import type { ExplainingSaid, HintSaid, PlaceSaid } from '../../words/index.ts';
+import type { ExplanationStep } from '../said.ts';
 import { type History, historyOf, mechanismsOn, relevantTo } from './history.ts';
 import { type Reach, reachOf, stoppedAt } from './potential.ts';
-import { type Sentence, Telling } from './telling.ts';
-import { aboutHops, hopText, opensWords, openWords, positionWords, voltsText } from './wording.ts';
+import { keyOf, type Sentence, stepsOf, Telling } from './telling.ts';
+import { aboutHops, hopOf, placeOpen, placesOpen, positionOf } from './wording.ts';
 
 interface Point {
   readonly terminal: string;
@@ -14,35 +15,36 @@ interface Point {
   readonly stoppedBy: readonly Blocker[];
 }
 
-/** `-K3:12 is joined to A:L by -K3:11-12 and -F1:1-2`, and what a load between means for its potential. */
-function pointWords(history: History, { terminal, reach, stoppedBy }: Point): string {
+/** What a point is joined to, and what a load between means for its potential. */
+function pointSaid(history: History, { terminal, reach, stoppedBy }: Point): ExplainingSaid {
   const { machine, stages } = history;
-  if (!reach) return `Nothing joins ${terminal} to a supply: it hangs free`;
+  if (!reach) return { says: 'hangsFree', terminal };
   const { pole, hops, loads, dirty } = reach;
-  const { volts } = meter(machine, stages.at(-1)!.state, terminal, pole);
-  const by = ` by ${listed(hops.map(hopText))}`;
-  if (terminal === pole) return `${terminal} is a pole of supply ${reach.supply}`;
-  if (hops.length === 0 && !dirty) return `${terminal} is on the conductor of ${pole}`;
-  const same = Math.abs(volts) < 1e-3;
-  const stop = stoppedBy.length > 0 ? `: ${opensWords(history, stoppedBy, stages.at(-1)!.state)}` : '';
-  if (loads.length === 0 && !dirty) return `${terminal} is joined to ${pole}${by}`;
-  if (same && loads.length > 0)
-    return `${terminal} is joined to ${pole}${by}; no current flows in ${listed(loads)}, so nothing is dropped there${stop}`;
-  const part = dirty ? 'the dirty contact' : listed(loads);
-  return `${terminal} is joined to ${pole}${by}; current flows, and ${part} drops ${voltsText(volts)}`;
+  const { state } = stages.at(-1)!;
+  const { volts } = meter(machine, state, terminal, pole);
+  if (terminal === pole) return { says: 'isPole', terminal, supply: reach.supply };
+  if (hops.length === 0 && !dirty) return { says: 'onConductor', terminal, pole };
+  const joined = { terminal, pole, hops: hops.map(hopOf) };
+  if (loads.length === 0 && !dirty) return { says: 'joined', ...joined };
+  if (Math.abs(volts) < 1e-3 && loads.length > 0)
+    return {
+      says: 'joinedNoCurrent',
+      ...joined,
+      loads,
+      ...(stoppedBy.length > 0 ? { open: placesOpen(history, stoppedBy, state) } : {}),
+    };
+  return dirty
+    ? { says: 'joinedDirty', ...joined, drop: volts }
+    : { says: 'joinedDropping', ...joined, loads, drop: volts };
 }
 
 /** What follows from where the two points are. */
-function conclusion({ machine, stages }: History, [one, other]: readonly [Point, Point]): string {
+function conclusion({ machine, stages }: History, [one, other]: readonly [Point, Point]): ExplainingSaid {
   const { volts, floating } = meter(machine, stages.at(-1)!.state, one.terminal, other.terminal);
-  if (!floating) {
-    return Math.abs(volts) < 1e-3
-      ? 'Both points have the same potential: the meter reads 0 V'
-      : `Between the two the meter reads ${voltsText(volts)}`;
-  }
+  if (!floating) return Math.abs(volts) < 1e-3 ? { says: 'samePotential' } : { says: 'reads', volts };
   if (one.reach && other.reach && one.reach.supply !== other.reach.supply)
-    return `Supplies ${one.reach.supply} and ${other.reach.supply} are isolated from each other and have no common reference: the meter shows nothing`;
-  return 'The two points have no common reference: the meter shows nothing';
+    return { says: 'isolated', one: one.reach.supply, other: other.reach.supply };
+  return { says: 'noReference' };
 }
 
 /** Index of the contact that lies right between the two points, if there is one. */
@@ -60,19 +62,21 @@ function sayAcross(telling: Telling, { points, scenario }: QuestionOf<'meter'>):
   const index = contactBetween(history, points);
   if (index < 0) return;
   const { device, from, to, mechanism, form, fixed } = machine.plan.switches[index]!;
-  const hop = { device, enter: from, leave: to };
+  const contact = { device, enter: from, leave: to };
   const dirty = scenario.faults.some(
     (fault) => fault.kind === 'dirty' && points.includes(fault.from) && points.includes(fault.to),
   );
   const because = fixed === 'open' ? 'fault' : form === 'make' ? 'rest' : 'moved';
-  const text = !isClosed(machine, state.at, index)
-    ? openWords(history, { ...hop, because }, state)
+  const closed = isClosed(machine, state.at, index);
+  const place: PlaceSaid = !closed
+    ? placeOpen(history, { ...contact, because }, state)
     : dirty
-      ? `${hopText(hop)} is closed but dirty: its resistance is far above that of the load behind it`
-      : `${hopText(hop)} is closed: ${positionWords(history, mechanism, state)}`;
-  if (!telling.sentences.some((sentence) => sentence.text.includes(text)))
-    telling.say(after, text, [...points]);
-  telling.restBehind([{ load: '', fed: false, path: [hop], stoppedBy: [] }], after);
+      ? { says: 'closedDirty', contact }
+      : { says: 'closed', contact, position: positionOf(history, mechanism, state) };
+  // It may have been told already why the contact is open.
+  if (!telling.sentences.some(({ said }) => keyOf(said).includes(keyOf(place))))
+    telling.say(after, { says: closed ? 'closed' : 'open', place }, [...points]);
+  telling.restBehind([{ load: '', fed: false, path: [contact], stoppedBy: [] }], after);
 }
 
 export function tellMeter(question: QuestionOf<'meter'>): {
@@ -110,7 +114,7 @@ export function tellMeter(question: QuestionOf<'meter'>): {
   for (const stage of stages) telling.stage(stage);
   both.forEach((point, index) => {
     const trace = traces[index]!;
-    telling.say(last.after, pointWords(history, point), [
+    telling.say(last.after, pointSaid(history, point), [
       point.terminal,
       ...aboutHops([...trace.path, ...trace.stoppedBy]),
     ]);
@@ -122,7 +126,10 @@ export function tellMeter(question: QuestionOf<'meter'>): {
 }
 
 export const explainMeter = (question: QuestionOf<'meter'>): ExplanationStep[] =>
-  tellMeter(question).sentences.map(({ text, about }) => ({ text, about: [...about] }));
+  stepsOf(tellMeter(question).sentences);
 
-export const hintMeter = ({ points: [first, second] }: QuestionOf<'meter'>): string =>
-  `Take each point by itself: to which pole of which supply do closed contacts join ${first}, and to which ${second}? A load in which no current flows drops nothing.`;
+export const hintMeter = ({ points: [first, second] }: QuestionOf<'meter'>): HintSaid => ({
+  says: 'eachPoint',
+  first,
+  second,
+});

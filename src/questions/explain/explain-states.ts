@@ -1,26 +1,14 @@
-import type { ExplanationStep } from '../../../shared/question.ts';
 import type { LoadTrace } from '../../../shared/solution.ts';
-import { timeInWords } from '../../circuit/index.ts';
 import { advance, copyState, type State, traceLoad, voltsAcross } from '../../solver/index.ts';
-import { type Entry, entriesOf, momentInWords, type StatesQuestion } from '../entries.ts';
+import type { HintSaid, ReasonSaid, StateName } from '../../words/index.ts';
+import { type Entry, entriesOf, momentAt, type StatesQuestion } from '../entries.ts';
 import { stateOf } from '../items.ts';
+import type { ExplanationStep } from '../said.ts';
 import { standpointOf } from '../solving.ts';
 import { type History, historyOf, relevantTo } from './history.ts';
 import { whyRelay } from './relay-why.ts';
-import { type Sentence, Telling } from './telling.ts';
-import { opensWords, pathText, stoppedWords, voltsText } from './wording.ts';
-
-const SAID: Readonly<Record<string, string>> = {
-  lit: 'is lit',
-  dark: 'is dark',
-  dim: 'is dim',
-  on: 'is on',
-  off: 'is off',
-  weak: 'has too little voltage',
-  '1': 'reads 1',
-  '0': 'reads 0',
-  undefined: 'reads neither 0 nor 1',
-};
+import { type Sentence, stepsOf, Telling } from './telling.ts';
+import { pathOf, placesOpen, stopped } from './wording.ts';
 
 /** Ids of the loads behind an item: a motor has three windings. */
 const loadsOf = ({ machine }: History, item: string): string[] => {
@@ -58,37 +46,38 @@ function onAndOff(
   return found;
 }
 
-function flasherWords({ machine }: History, id: string): string {
+function flasherTimes({ machine }: History, id: string): { on: number; off: number }[] {
   const { drive, delays } = machine.plan.mechanisms.find((mechanism) => mechanism.id === id) ?? {};
-  return drive === 'flasher' && delays
-    ? ` (${timeInWords(delays[0]!)} on, ${timeInWords(delays[1]!)} off)`
-    : '';
+  return drive === 'flasher' && delays ? [{ on: delays[0]!, off: delays[1]! }] : [];
 }
 
-/** `, after 2,` where more comes; a sequence asks for several moments. */
-const whenWords = ({ stages }: History, after: number): string =>
-  after === stages.length - 1 ? '' : after === 0 ? ', at the start,' : `, after ${after},`;
+/** A thing asked; with its moment where more comes, for a sequence asks for several. */
+const thingOf = ({ stages }: History, { item, after }: Entry): { item: string; after?: number } =>
+  after === stages.length - 1 ? { item } : { item, after };
 
-function sayFlashing(telling: Telling, { item, after }: Entry, load: string): void {
+function sayFlashing(telling: Telling, entry: Entry, load: string): void {
   const { history } = telling;
+  const { item, after } = entry;
   const { on, off } = onAndOff(history, after, load);
-  const path = on ? `it is fed by ${pathText(history, on)}` : 'it is never fed';
   const devices = off ? [...new Set(off[0].stoppedBy.map(({ device }) => device))] : [];
-  const gap = off ? `; in between ${opensWords(history, off[0].stoppedBy, off[1])}` : '';
-  const times = devices.map((device) => flasherWords(history, device)).join('');
-  telling.say(after, `${item}${whenWords(history, after)} never rests: ${path}${gap}${times}`, [
-    item,
-    ...devices,
-  ]);
+  const flashing = {
+    ...thingOf(history, entry),
+    ...(off ? { gap: placesOpen(history, off[0].stoppedBy, off[1]) } : {}),
+    times: devices.flatMap((device) => flasherTimes(history, device)),
+  };
+  telling.say(
+    after,
+    on ? { says: 'flashes', ...flashing, path: pathOf(history, on) } : { says: 'neverFed', ...flashing },
+    [item, ...devices],
+  );
 }
 
 /** One thing asked: its path, or what stops it. */
-function sayLoad(telling: Telling, entry: Entry, state: string): void {
+function sayLoad(telling: Telling, entry: Entry, says: StateName): void {
   const { history } = telling;
   const { item, after } = entry;
   const load = tellingLoad(history, item, after);
-  const when = whenWords(history, after);
-  if (state === 'flashing' || state === 'pulsing' || state === 'changing') {
+  if (says === 'flashing' || says === 'pulsing' || says === 'changing') {
     sayFlashing(telling, entry, load);
     return;
   }
@@ -96,35 +85,51 @@ function sayLoad(telling: Telling, entry: Entry, state: string): void {
   const stage = history.stages[after]!;
   const index = history.machine.plan.loads.findIndex(({ id }) => id === load);
   const part = history.machine.plan.loads[index]!;
-  const volts = voltsAcross(stage.state, index);
-  const whole = state === 'lit' || state === 'on' || state === '1';
-  const short = trace.fed && !whole ? ` with only ${voltsText(volts)} of ${part.volts} V` : '';
-  const why = part.dead
-    ? 'it is burnt through'
+  const whole = says === 'lit' || says === 'on' || says === '1';
+  const why: ReasonSaid = part.dead
+    ? { says: 'burntThrough' }
     : trace.fed
-      ? pathText(history, trace)
-      : stoppedWords(history, trace.stoppedBy, stage.state);
-  telling.say(after, `${item}${when} ${SAID[state] ?? state}${short}: ${why}`, [item], [trace]);
+      ? { says: 'fed', path: pathOf(history, trace) }
+      : stopped(history, trace.stoppedBy, stage.state);
+  const said = { ...thingOf(history, entry), state: { says }, why };
+  telling.say(
+    after,
+    trace.fed && !whole
+      ? { says: 'standsWithOnly', ...said, has: voltsAcross(stage.state, index), rated: part.volts }
+      : { says: 'stands', ...said },
+    [item],
+    [trace],
+  );
   telling.restBehind([trace], after);
 }
 
-function sayRelay(telling: Telling, entry: Entry, state: string): void {
+function sayRelay(telling: Telling, entry: Entry, state: StateName): void {
   const { history } = telling;
   const { item, after } = entry;
   const mechanism = history.machine.mechanismOf.get(item)!;
-  const when = whenWords(history, after);
   if (state === 'changing') {
     sayFlashing(telling, entry, item);
     return;
   }
   const why = whyRelay(history, after, mechanism);
-  const stands = state === 'operated' ? 'has operated' : 'is at rest';
+  const operated = state === 'operated';
+  const thing = thingOf(history, entry);
   if (telling.wasTold(mechanism, why)) {
-    telling.say(after, `${item}${when} ${stands}, as said above`, [item], why.traces);
+    telling.say(
+      after,
+      { says: operated ? 'hasOperatedAsSaid' : 'isAtRestAsSaid', ...thing },
+      [item],
+      why.traces,
+    );
     return;
   }
   telling.noteTold(mechanism, why);
-  telling.say(after, `${item}${when} ${stands}: ${why.text}`, [item], why.traces);
+  telling.say(
+    after,
+    { says: operated ? 'hasOperated' : 'isAtRest', ...thing, why: why.reason },
+    [item],
+    why.traces,
+  );
   telling.restBehind(why.traces, after);
 }
 
@@ -150,12 +155,11 @@ export function tellStates(question: StatesQuestion): { history: History; senten
   return { history, sentences: telling.sentences };
 }
 
-export function explainStates(question: StatesQuestion): ExplanationStep[] {
-  return tellStates(question).sentences.map(({ text, about }) => ({ text, about: [...about] }));
-}
+export const explainStates = (question: StatesQuestion): ExplanationStep[] =>
+  stepsOf(tellStates(question).sentences);
 
 /** The first thing to look at: the relay that everything asked first hangs on, or the path itself. */
-export function hintStates(question: StatesQuestion): string {
+export function hintStates(question: StatesQuestion): HintSaid {
   const entries = entriesOf(question);
   const [first] = entries;
   const history = historyOf(question.circuit, question.scenario);
@@ -168,7 +172,7 @@ export function hintStates(question: StatesQuestion): string {
     .map(({ device }) => device);
   const earliest =
     sentences.flatMap(({ about }) => about.filter((name) => relays.includes(name)))[0] ?? relays[0];
-  if (earliest !== undefined)
-    return `Begin with ${earliest}: follow the path of its coil from one pole to the other, and see whether it is closed ${momentInWords(question, first!.after)}.`;
-  return `Follow the path of ${first!.item} from one pole to the other, contact by contact, and look at how each contact stands.`;
+  return earliest === undefined
+    ? { says: 'followPath', item: first!.item }
+    : { says: 'beginWith', device: earliest, moment: momentAt(question, first!.after) };
 }

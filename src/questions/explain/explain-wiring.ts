@@ -1,24 +1,22 @@
-import type { ExplanationStep, QuestionOf } from '../../../shared/question.ts';
+import type { QuestionOf } from '../../../shared/question.ts';
 import { anatomyOf, deviceOf, parseTerminalRef } from '../../circuit/index.ts';
+import type { HintSaid } from '../../words/index.ts';
 import { itemKind } from '../items.ts';
+import type { ExplanationStep } from '../said.ts';
 import { rightSolver } from '../solving.ts';
 import { completed, loadState, workingChoices } from '../wiring-choices.ts';
 import { tellStates } from './explain-states.ts';
+import { keyOf, type Sentence } from './telling.ts';
 
 type Wiring = QuestionOf<'wiring'>;
 type Wanted = Wiring['wanted'][number];
 
-const pairText = ([first, second]: Wiring['choices'][number]): string => `${first} and ${second}`;
-
 /** What one scenario does to the load in a circuit that is wired through. */
-function told(question: Wiring, choice: number, { acts, load }: Wanted): ExplanationStep[] {
+function told(question: Wiring, choice: number, { acts, load }: Wanted): readonly Sentence[] {
   const circuit = completed(question, choice);
   const kind = itemKind(circuit, load) === 'input' ? 'input-states' : 'lamp-states';
   const base = { circuit, scenario: { ...question.scenario, acts }, family: question.family };
-  return tellStates({ kind, ...base, asked: [load] }).sentences.map(({ text, about }) => ({
-    text,
-    about: [...about],
-  }));
+  return tellStates({ kind, ...base, asked: [load] }).sentences;
 }
 
 /** Legs of one pole: no contact joins them without the common. */
@@ -37,14 +35,14 @@ function twoLegs({ circuit }: Wiring, [first, second]: Wiring['choices'][number]
 export function explainWiring(question: Wiring): ExplanationStep[] {
   const { solve } = rightSolver();
   const [right = 0] = workingChoices(question, solve);
-  const pair = question.choices[right]!;
-  const steps: ExplanationStep[] = [{ text: `Connected to ${pairText(pair)}:`, about: [...pair] }];
-  const said = new Set<string>();
+  const [first, second] = question.choices[right]!;
+  const steps: ExplanationStep[] = [{ said: { says: 'connectedTo', first, second }, about: [first, second] }];
+  const before = new Set<string>();
   for (const wanted of question.wanted) {
-    for (const step of told(question, right, wanted)) {
-      if (said.has(step.text)) continue;
-      said.add(step.text);
-      steps.push(step);
+    for (const { said, about } of told(question, right, wanted)) {
+      if (before.has(keyOf(said))) continue;
+      before.add(keyOf(said));
+      steps.push({ said, about });
     }
   }
   question.choices.forEach((choice, index) => {
@@ -54,23 +52,21 @@ export function explainWiring(question: Wiring): ExplanationStep[] {
       return standpoint === undefined || loadState(standpoint, load) !== state;
     });
     if (!failed) return;
+    const [first, second] = choice;
     const common = twoLegs(question, choice);
-    const why = common
-      ? `no contact joins the two legs of a pole; the common ${common} is always used`
-      : lowered(
-          told(question, index, failed).findLast(({ about }) => about.includes(failed.load))?.text ?? '',
-        );
-    steps.push({ text: `Not ${pairText(choice)}: ${why.replace(/\.$/, '')}.`, about: [...choice] });
+    if (common) {
+      steps.push({ said: { says: 'notTwoLegs', first, second, common }, about: [...choice] });
+      return;
+    }
+    const why = told(question, index, failed).findLast(({ about }) => about.includes(failed.load))!.said;
+    if (why.says !== 'not')
+      steps.push({ said: { says: 'not', first, second, told: why }, about: [...choice] });
   });
   return steps;
 }
 
-/** A sentence that goes on after a colon; designations keep their capitals. */
-const lowered = (text: string): string =>
-  /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
-
-export function hintWiring({ wanted: [first] }: Wiring): string {
-  const { load, state } = first!;
-  const stands = state === '0' || state === '1' ? `is to read ${state}` : `is to be ${state}`;
-  return `Ask first which relays have operated when ${load} ${stands}, and which in the other cases. Look for a contact that is closed in the one and open in the other.`;
-}
+export const hintWiring = ({ wanted: [first] }: Wiring): HintSaid => ({
+  says: 'whichOperated',
+  load: first!.load,
+  state: { says: first!.state },
+});

@@ -1,5 +1,7 @@
 /** Why the right answer is right, and what to look at first, by kind. Apart from the kinds: a question is asked without. */
-import type { ExplanationStep, QuestionKind, QuestionOf } from '../../../shared/question.ts';
+import type { QuestionKind, QuestionOf } from '../../../shared/question.ts';
+import type { HintSaid } from '../../words/index.ts';
+import type { ExplanationStep } from '../said.ts';
 import { explainLive, hintLive } from './explain-live.ts';
 import { explainMeter, hintMeter } from './explain-meter.ts';
 import { explainStates, hintStates } from './explain-states.ts';
@@ -9,7 +11,7 @@ export interface Explainer<K extends QuestionKind> {
   /** Why the right answer is right, from the solver's trace. */
   explain(question: QuestionOf<K>): ExplanationStep[];
   /** The first thing to look at. It doesn't tell the answer. */
-  hint(question: QuestionOf<K>): string;
+  hint(question: QuestionOf<K>): HintSaid;
 }
 
 const states = { explain: explainStates, hint: hintStates };

@@ -1,19 +1,27 @@
-/** Tells what a scenario does, sentence by sentence, from the solver's trace and nothing else; each relay once. */
-import type { ExplanationStep } from '../../../shared/question.ts';
+/** Tells what a scenario does, statement by statement, from the solver's trace and nothing else; each relay once. */
+import type { Act } from '../../../shared/scenario.ts';
 import type { LoadTrace } from '../../../shared/solution.ts';
-import { actInWords } from '../../circuit/index.ts';
-import { listed, sentence } from '../ask/situation.ts';
+import { actSaid } from '../../circuit/index.ts';
+import type { ExplainingSaid, Hop } from '../../words/index.ts';
+import type { ExplanationStep } from '../said.ts';
 import { type History, isRelay, mechanismsOn, type Stage } from './history.ts';
 import { type Why, whyMoved, whyRelay } from './relay-why.ts';
-import { aboutHops, hopText } from './wording.ts';
+import { aboutHops, hopOf } from './wording.ts';
 
-/** One sentence, with the stage and the traces it was read from. */
+/** One statement, with the stage and the traces it was read from. */
 export interface Sentence {
-  readonly text: string;
+  readonly said: ExplainingSaid;
   readonly about: readonly string[];
   readonly after: number;
   readonly traces: readonly LoadTrace[];
 }
+
+/** The same text for the same statement. */
+export const keyOf = (statement: object): string => JSON.stringify(statement);
+
+/** Steps of an explanation are sentences without what they were read from. */
+export const stepsOf = (sentences: readonly Sentence[]): ExplanationStep[] =>
+  sentences.map(({ said, about }) => ({ said, about }));
 
 export class Telling {
   readonly history: History;
@@ -37,22 +45,23 @@ export class Telling {
     );
   }
 
-  say(after: number, text: string, about: readonly string[], traces: readonly LoadTrace[] = []): void {
+  say(
+    after: number,
+    said: ExplainingSaid,
+    about: readonly string[],
+    traces: readonly LoadTrace[] = [],
+  ): void {
     const hops = traces.flatMap(({ path, stoppedBy }) => [...path, ...stoppedBy]);
     this.sentences.push({
-      text: sentence(text),
+      said,
       about: [...new Set([...about, ...aboutHops(hops)])],
       after,
       traces,
     });
   }
 
-  steps(): ExplanationStep[] {
-    return this.sentences.map(({ text, about }) => ({ text, about: [...about] }));
-  }
-
   /** Contacts of a mechanism that wires come to on both sides and that have just become closed, or open. */
-  private contacts(mechanism: number, after: number, closed: boolean): string[] {
+  private contacts(mechanism: number, after: number, closed: boolean): Hop[] {
     const { machine, stages } = this.history;
     const position = (mask: number): number => 31 - Math.clz32(mask);
     const now = position(stages[after]!.state.at[mechanism]!);
@@ -60,41 +69,31 @@ export class Telling {
     return machine.plan.switches.flatMap(({ mechanism: mine, device, from, to, closedIn, fixed }) => {
       if (mine !== mechanism || fixed || closedIn.includes(now) === closedIn.includes(before)) return [];
       if (!this.wired.has(`${device}:${from}`) || !this.wired.has(`${device}:${to}`)) return [];
-      return closedIn.includes(now) === closed ? [hopText({ device, enter: from, leave: to })] : [];
+      return closedIn.includes(now) === closed ? [hopOf({ device, enter: from, leave: to })] : [];
     });
   }
 
-  /** `It breaks -K1:11-12 and makes -K1:11-14.`; nothing where no contact of it is wired. */
-  private contactsMoved(mechanism: number, after: number): string {
-    const breaks = this.contacts(mechanism, after, false);
-    const makes = this.contacts(mechanism, after, true);
-    const parts = [
-      ...(breaks.length > 0 ? [`breaks ${listed(breaks)}`] : []),
-      ...(makes.length > 0 ? [`makes ${listed(makes)}`] : []),
-    ];
-    return parts.length === 0 ? '' : `. It ${parts.join(' and ')}`;
+  /** Contacts of a mechanism that have just opened and closed; none where none of it is wired. */
+  private contactsMoved(mechanisms: readonly number[], after: number): { breaks: Hop[]; makes: Hop[] } {
+    const all = (closed: boolean): Hop[] =>
+      mechanisms.flatMap((mechanism) => this.contacts(mechanism, after, closed));
+    return { breaks: all(false), makes: all(true) };
   }
 
-  /** What an act itself moves: `-S1:13-14 makes`. */
-  private acted(stage: Stage): string {
-    const { machine } = this.history;
+  /** An act, and what it moves by itself. */
+  private acted({ after, act, moved, state }: Stage & { readonly act: Act }, relays: number): ExplainingSaid {
+    const { machine, circuit } = this.history;
     const driven = (drive: string): number[] =>
-      stage.moved.filter(
+      moved.filter(
         (mechanism) =>
-          machine.plan.mechanisms[mechanism]!.drive === drive && !stage.state.tripped.includes(mechanism),
+          machine.plan.mechanisms[mechanism]!.drive === drive && !state.tripped.includes(mechanism),
       );
-    const moved = driven('act');
-    const feeds = driven('feed');
-    const say = (list: readonly number[], closed: boolean, word: readonly [string, string]): string[] => {
-      const contacts = list.flatMap((mechanism) => this.contacts(mechanism, stage.after, closed));
-      return contacts.length === 0 ? [] : [`${listed(contacts)} ${word[contacts.length > 1 ? 1 : 0]}`];
-    };
-    return listed([
-      ...say(moved, false, ['breaks', 'break']),
-      ...say(moved, true, ['makes', 'make']),
-      ...say(feeds, false, ['opens', 'open']),
-      ...say(feeds, true, ['closes', 'close']),
-    ]);
+    const { breaks, makes } = this.contactsMoved(driven('act'), after);
+    const { breaks: opens, makes: closes } = this.contactsMoved(driven('feed'), after);
+    const said = { number: after, act: actSaid(act, circuit) };
+    if (breaks.length + makes.length + opens.length + closes.length > 0)
+      return { says: 'act', ...said, breaks, makes, opens, closes };
+    return { says: relays === 0 && moved.length === 0 ? 'actMovesNothing' : 'actAlone', ...said };
   }
 
   /** The start, or one act: what it does, and which relays follow. */
@@ -104,20 +103,13 @@ export class Telling {
       (mechanism) => isRelay(this.history, mechanism) && this.relevant.has(mechanism),
     );
     if (act) {
-      const words = actInWords(act, this.history.circuit);
-      const contacts = this.acted(stage);
       const about = 'device' in act ? [act.device] : [];
-      const nothing = relays.length === 0 && moved.length === 0 ? ': nothing moves' : '';
-      this.say(
-        after,
-        `${after}. ${sentence(words).slice(0, -1)}${contacts ? `: ${contacts}` : nothing}`,
-        about,
-      );
+      this.say(after, this.acted({ ...stage, act }, relays.length), about);
     }
     for (const mechanism of stage.state.tripped) {
       if (!moved.includes(mechanism)) continue;
       const { id, device } = this.history.machine.plan.mechanisms[mechanism]!;
-      this.say(after, `${id} opens by itself: two poles of its supply are joined without a load`, [device]);
+      this.say(after, { says: 'trips', device: id }, [device]);
     }
     for (const mechanism of relays) this.relayMoved(mechanism, after);
   }
@@ -129,21 +121,27 @@ export class Telling {
     const why = whyMoved(this.history, after, mechanism);
     this.say(
       after,
-      `${after === 0 ? 'at the start ' : ''}${id} ${operated ? 'operates' : 'releases'}: ${why.text}${this.contactsMoved(mechanism, after)}`,
+      {
+        says: operated ? 'operates' : 'releases',
+        relay: id,
+        atStart: after === 0,
+        why: why.reason,
+        ...this.contactsMoved([mechanism], after),
+      },
       [device],
       why.traces,
     );
-    this.told.set(mechanism, why.text);
+    this.told.set(mechanism, keyOf(why.reason));
     this.restBehind(why.traces, after);
   }
 
   /** Whether this has been said of a relay already. */
   wasTold(mechanism: number, why: Why): boolean {
-    return this.told.get(mechanism) === why.text;
+    return this.told.get(mechanism) === keyOf(why.reason);
   }
 
   noteTold(mechanism: number, why: Why): void {
-    this.told.set(mechanism, why.text);
+    this.told.set(mechanism, keyOf(why.reason));
   }
 
   /** Contacts on a path that are closed only because they are welded. */
@@ -156,9 +154,9 @@ export class Telling {
           [from, to].includes(hop.enter) &&
           [from, to].includes(hop.leave ?? ''),
       );
-      if (!welded || this.weldsTold.has(hopText(hop))) continue;
-      this.weldsTold.add(hopText(hop));
-      this.say(after, `${hopText(hop)} is welded and stays closed`, [hop.device]);
+      if (!welded || this.weldsTold.has(keyOf(hop))) continue;
+      this.weldsTold.add(keyOf(hop));
+      this.say(after, { says: 'welded', contact: hopOf(hop) }, [hop.device]);
     }
   }
 
@@ -172,10 +170,10 @@ export class Telling {
         const { id, device } = machine.plan.mechanisms[mechanism]!;
         const why = whyRelay(this.history, after, mechanism);
         const operated = stages[after]!.state.at[mechanism] === 2;
-        this.told.set(mechanism, why.text);
+        this.told.set(mechanism, keyOf(why.reason));
         this.say(
           after,
-          `${id} ${operated ? 'has operated' : 'is at rest'}: ${why.text}`,
+          { says: operated ? 'hasOperated' : 'isAtRest', item: id, why: why.reason },
           [device],
           why.traces,
         );

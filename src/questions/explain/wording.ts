@@ -1,34 +1,29 @@
-/** Contacts, paths and positions as an electrician says them. */
+/** Contacts, paths and positions as statements. */
 import type { Blocker, LoadTrace, TraceHop } from '../../../shared/solution.ts';
-import { deviceOf, faultInWords } from '../../circuit/index.ts';
+import { deviceOf, faultSaid } from '../../circuit/index.ts';
 import type { State } from '../../solver/index.ts';
+import type { Hop, Path, PlaceSaid, Places, PositionSaid, UnfedSaid } from '../../words/index.ts';
 import type { History } from './history.ts';
 
-/** `-K3:11-14`; a stop without a way through `A:L`. */
-export const hopText = ({ device, enter, leave }: TraceHop): string =>
-  leave === undefined ? `${device}:${enter}` : `${device}:${enter}-${leave}`;
+export const hopOf = ({ device, enter, leave }: TraceHop): Hop =>
+  leave === undefined ? { device, enter } : { device, enter, leave };
 
 /** The same hop the other way round. */
-export const turned = ({ device, enter, leave }: TraceHop): TraceHop => ({
-  device,
-  enter: leave ?? enter,
-  ...(leave === undefined ? {} : { leave: enter }),
-});
+export const turned = ({ device, enter, leave }: TraceHop): Hop =>
+  leave === undefined ? { device, enter } : { device, enter: leave, leave: enter };
 
-/** A path from pole to pole: `A:L, -F1:1-2, -B1:13-14, coil A1-A2, A:N`. The coil that it is about has no designation. */
-export function pathText({ machine }: History, { load, path }: LoadTrace): string {
+/** A path from pole to pole; the coil that it is about is its own. */
+export function pathOf({ machine }: History, { load, path }: LoadTrace): Path {
   const own = machine.plan.loads.find(({ id }) => id === load);
   const coil = own !== undefined && own.mechanism >= 0;
-  return path
-    .map((hop) => {
-      const itself =
-        coil &&
-        hop.device === own.device &&
-        (hop.enter === own.from || hop.enter === own.to) &&
-        (hop.leave === own.from || hop.leave === own.to);
-      return itself ? `coil ${hop.enter}-${hop.leave}` : hopText(hop);
-    })
-    .join(', ');
+  return path.map((hop) => {
+    const itself =
+      coil &&
+      hop.device === own.device &&
+      (hop.enter === own.from || hop.enter === own.to) &&
+      (hop.leave === own.from || hop.leave === own.to);
+    return itself ? { ...hopOf(hop), own: true as const } : hopOf(hop);
+  });
 }
 
 /** Terminals and devices of hops, to point at. */
@@ -41,80 +36,77 @@ export const aboutHops = (hops: readonly TraceHop[]): string[] => [
   ),
 ];
 
-/** `-S1 is pressed`, `-K3 has operated`, `-S3 stands at Hand`. */
-export function positionWords({ machine, circuit }: History, mechanism: number, state: State): string {
-  const { id, device, positions, drive } = machine.plan.mechanisms[mechanism]!;
+/** How what moves a contact stands. */
+export function positionOf({ machine, circuit }: History, mechanism: number, state: State): PositionSaid {
+  const { id: device, device: whole, positions, drive } = machine.plan.mechanisms[mechanism]!;
   const at = positions[31 - Math.clz32(state.at[mechanism]!)]!;
   const moved = at !== positions[0];
-  const kind = deviceOf(circuit, device)?.kind;
+  const kind = deviceOf(circuit, whole)?.kind;
   switch (kind) {
     case 'push-button':
     case 'emergency-stop':
-      return `${id} is ${moved ? '' : 'not '}pressed`;
+      return { says: moved ? 'pressed' : 'notPressed', device };
     case 'selector':
-      return `${id} stands at ${at}`;
+      return { says: 'standsAt', device, at };
     case 'field-contact':
     case 'limit-switch':
     case 'float-switch':
-      return `${id} is ${moved ? '' : 'not '}actuated`;
+      return { says: moved ? 'actuated' : 'notActuated', device };
     case 'overload':
-      return `${id} has ${moved ? '' : 'not '}tripped`;
+      return { says: moved ? 'tripped' : 'notTripped', device };
     case 'outputs':
-      return `the output ${id} is ${at}`;
+      return { says: at === 'on' ? 'outputOn' : 'outputOff', device };
     case 'fuse':
-      return moved ? `${id} is blown or taken out` : `${id} is whole`;
+      return { says: moved ? 'blown' : 'whole', device };
     default:
-      if (drive === 'feed') return `${id} is ${at}`;
-      return moved ? `${id} has operated` : `${id} has not operated`;
+      if (drive === 'feed') return { says: at === 'open' ? 'open' : 'closed', device };
+      return { says: moved ? 'operated' : 'notOperated', device };
   }
 }
 
-const faultOf = ({ scenario, circuit }: History, { device, enter, leave }: Blocker): string | undefined => {
+function faultOf({ scenario }: History, { device, enter, leave }: Blocker) {
   const ends = [`${device}:${enter}`, `${device}:${leave}`];
-  const fault = scenario.faults.find((each) => {
+  return scenario.faults.find((each) => {
     if ('at' in each) return ends.includes(each.at);
     if ('one' in each) return ends.includes(each.one) || ends.includes(each.other);
     if ('from' in each) return ends.includes(each.from) || ends.includes(each.to);
     return each.device === device;
   });
-  return fault && faultInWords(fault, circuit);
-};
+}
 
-/** Why one place is open: `-K3:11-12 is open because -K3 has operated`. */
-export function openWords(history: History, blocker: Blocker, state: State): string {
+function faultyPlace(history: History, blocker: Blocker): PlaceSaid {
+  const { device, enter, leave } = blocker;
+  const found = faultOf(history, blocker);
+  const fault = found && faultSaid(found, history.circuit);
+  if (enter === leave)
+    return fault ? { says: 'fault', fault } : { says: 'conductorOff', at: `${device}:${enter}` };
+  const contact = { device, enter, leave };
+  return fault ? { says: 'neverClosesBecause', contact, fault } : { says: 'neverCloses', contact };
+}
+
+/** Why one place is open. */
+export function placeOpen(history: History, blocker: Blocker, state: State): PlaceSaid {
   const { device, enter, leave, because } = blocker;
-  if (history.circuit.supplies.some(({ name }) => name === device)) return `supply ${device} is off`;
-  const contact = hopText({ device, enter, leave });
-  if (because === 'fault') {
-    const fault = faultOf(history, blocker);
-    if (enter === leave) return fault ?? `the conductor at ${device}:${enter} is off`;
-    return fault
-      ? `${contact} never closes, because ${fault}`
-      : `${contact} never closes because of the fault`;
-  }
-  if (because === 'travelling') return `${contact} is open because ${device} is on its way`;
+  if (history.circuit.supplies.some(({ name }) => name === device))
+    return { says: 'supplyOff', supply: device };
+  if (because === 'fault') return faultyPlace(history, blocker);
+  const contact = { device, enter, leave };
+  if (because === 'travelling') return { says: 'travelling', contact };
   const part = history.machine.plan.switches.find(
     ({ device: name, from, to }) =>
       name === device && ((from === enter && to === leave) || (from === leave && to === enter)),
   )!;
-  const feeding = history.machine.plan.mechanisms[part.mechanism]!.drive === 'feed';
-  return feeding
-    ? `${contact} is open`
-    : `${contact} is open because ${positionWords(history, part.mechanism, state)}`;
+  return history.machine.plan.mechanisms[part.mechanism]!.drive === 'feed'
+    ? { says: 'open', contact }
+    : { says: 'openBecause', contact, position: positionOf(history, part.mechanism, state) };
 }
 
 /** Several open places, each with its reason. */
-export function opensWords(history: History, blockers: readonly Blocker[], state: State): string {
-  const words = blockers.map((blocker) => openWords(history, blocker, state));
-  const last = words.at(-1) ?? '';
-  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')}, and ${last}`;
-}
+export const placesOpen = (history: History, blockers: readonly Blocker[], state: State): Places =>
+  blockers.map((blocker) => placeOpen(history, blocker, state));
 
 /** Why nothing flows: every place that stops it. */
-export function stoppedWords(history: History, stoppedBy: readonly Blocker[], state: State): string {
-  if (stoppedBy.length === 0) return 'no closed path leads from one pole of a supply through it to the other';
-  return opensWords(history, stoppedBy, state);
-}
-
-/** Volts as a meter shows them: two places, without zeros at the end. */
-export const voltsText = (volts: number): string => `${Number(Math.abs(volts).toFixed(2))} V`;
+export const stopped = (history: History, stoppedBy: readonly Blocker[], state: State): UnfedSaid =>
+  stoppedBy.length === 0
+    ? { says: 'noPath' }
+    : { says: 'stopped', open: placesOpen(history, stoppedBy, state) };

@@ -21,7 +21,12 @@ export async function askedOn(desk: Desk, head: PaperHead): Promise<readonly Cho
   const { paper } = await wholePaper(desk, head);
   const asked = paper.items.map(
     ({ question }) =>
-      new Map(askQuestion(question).items.map(({ item, choices }) => [item, new Set(choices)])),
+      new Map(
+        askQuestion(question).items.map(({ item, choices }) => [
+          item,
+          new Set(choices.map(({ says }, at) => (says === 'pair' ? String(at) : says))),
+        ]),
+      ),
   );
   const [oldest] = papers.keys();
   if (oldest !== undefined && papers.size >= MOST_REMEMBERED) papers.delete(oldest);

@@ -2,6 +2,7 @@ import { once } from 'node:events';
 import { PassThrough, type Readable } from 'node:stream';
 import type { Course } from '../../practice/index.ts';
 import type { Store } from '../../store/index.ts';
+import type { Words } from '../../words/index.ts';
 import type { JobInput, JobName, JobOutput } from '../work/jobs.ts';
 import { type Work, workHere } from '../work/work.ts';
 
@@ -12,6 +13,8 @@ const HELD = 1024 * 1024;
 export interface Desk {
   readonly store: Store;
   readonly course: Course;
+  /** What is told, in the language of those who read it. */
+  readonly words: Words;
   /** Where long work is done; where it is asked for unless it is given. */
   readonly work?: Work;
   /** Milliseconds since 1970; alone decides what is open. */

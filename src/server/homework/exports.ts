@@ -68,7 +68,13 @@ export async function statementsFile(
       yield { mark, account: { homePage: base, name }, at: submittedAt ?? kept.set.closesAt, uuids };
     }
   }
-  return fileFor(desk, asking.id, 'stateMarks', { set: kept.set, base }, papers());
+  return fileFor(
+    desk,
+    asking.id,
+    'stateMarks',
+    { language: desk.words.speech.language, set: kept.set, base },
+    papers(),
+  );
 }
 
 /** The sample paper as a package for another system, with the right answers. */
@@ -80,5 +86,11 @@ export async function packageOf(
 ): Promise<Uint8Array> {
   const kept = await tutorsSet(desk, asking, id);
   const { items } = await samplePaperOf(desk, kept, 1);
-  return workFor(desk, asking.id, 'packQti', { version, id: `set-${id}`, title: kept.set.title, items });
+  return workFor(desk, asking.id, 'packQti', {
+    language: desk.words.speech.language,
+    version,
+    id: `set-${id}`,
+    title: kept.set.title,
+    items,
+  });
 }

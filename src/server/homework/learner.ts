@@ -9,6 +9,7 @@ import type {
 import { mayReview, nextAttempt, phaseOf, publicPaper, standingOf } from '../../homework/index.ts';
 import { hintFor } from '../../questions/index.ts';
 import type { KeptSet, NewSave, PaperHead, Saved } from '../../store/index.ts';
+import { say } from '../../words/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
 import { soon } from '../turns.ts';
@@ -110,7 +111,7 @@ async function viewOf(desk: Desk, kept: KeptSet, head: PaperHead): Promise<Paper
   const saved = await homework.answersOf(paper.id);
   return {
     id: paper.id,
-    paper: publicPaper(kept.set, paper.paper),
+    paper: publicPaper(desk.words, kept.set, paper.paper),
     now: at,
     submittedAt: paper.submittedAt,
     open: standingOf(kept.set, paper, at) === 'working' && phaseOf(kept.set, at) === 'open',
@@ -118,7 +119,10 @@ async function viewOf(desk: Desk, kept: KeptSet, head: PaperHead): Promise<Paper
     saved: [...new Map(saved.map(({ hint: _, ...answer }) => [answer.item, answer])).values()].sort(
       (one, other) => one.number - other.number,
     ),
-    hints: hints.map((item) => ({ item, text: hintFor(paper.paper.items[item]!.question) })),
+    hints: hints.map((item) => ({
+      item,
+      text: say(desk.words.hints, hintFor(paper.paper.items[item]!.question)),
+    })),
   };
 }
 
@@ -218,7 +222,7 @@ export async function askHint(
   const noted = await desk.store.homework.hint(id, item);
   if (noted === 'closed') throw isClosed();
   if (noted === 'submitted') throw isSubmitted();
-  return { item, text: hintFor(question) };
+  return { item, text: say(desk.words.hints, hintFor(question)) };
 }
 
 /** Hands a paper in; twice is once. When it returns, that is on the disk; it is marked afterwards. */

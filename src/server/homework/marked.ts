@@ -1,5 +1,5 @@
 /** Marked papers: for their learner when he may, for the tutor always; overrides, and marks that were typed in. */
-import type { PaperMark } from '../../../shared/homework.ts';
+import type { PaperMark, ToldPaperMark } from '../../../shared/homework.ts';
 import type {
   MarkedPaper,
   OverrideWish,
@@ -16,9 +16,10 @@ import {
   overrideMark,
   readCode,
   standingOf,
+  tellLearnerReport,
   totalOf,
 } from '../../homework/index.ts';
-import type { KeptSet, PaperHead } from '../../store/index.ts';
+import type { KeptPaper, KeptSet, PaperHead } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { ApiFailure } from '../problems.ts';
 import { soon } from '../turns.ts';
@@ -34,12 +35,30 @@ const nothingHandedIn = (): ApiFailure =>
     'A paper is marked when it is submitted, or when the set closes with answers saved.',
   );
 
-/** Everything about a paper that was handed in, marked now where it wasn't. */
+/** The mark of a paper that was handed in, marked now where it wasn't. */
+async function settledMark(desk: Desk, kept: KeptSet, { id }: PaperHead): Promise<PaperMark> {
+  await settlePaper(desk, kept, id);
+  const mark = await desk.store.homework.markOf(id);
+  if (!mark) throw nothingHandedIn();
+  return mark;
+}
+
+/** A mark in words, with the explanations. */
+async function toldPaper(desk: Desk, { id, paper }: KeptPaper, mark: PaperMark): Promise<ToldPaperMark> {
+  const told = await workFor(desk, id, 'tellMarks', {
+    language: desk.words.speech.language,
+    marks: mark.items.map((item, index) => ({
+      question: paper.items[index]!.question,
+      mark: item.mark,
+    })),
+  });
+  return { ...mark, items: mark.items.map((item, index) => ({ ...item, mark: told[index]! })) };
+}
+
+/** Everything about a paper that was handed in. */
 async function reviewOf(desk: Desk, kept: KeptSet, head: PaperHead): Promise<PaperReview> {
   const { homework } = desk.store;
-  await settlePaper(desk, kept, head.id);
-  const mark = await homework.markOf(head.id);
-  if (!mark) throw nothingHandedIn();
+  const mark = await settledMark(desk, kept, head);
   const paper = await wholePaper(desk, head);
   const counted = countedAnswers(kept.set, await homework.answersOf(paper.id));
   return {
@@ -49,9 +68,9 @@ async function reviewOf(desk: Desk, kept: KeptSet, head: PaperHead): Promise<Pap
     answers: [...counted.values()]
       .map(({ item, answer, at, secondsUsed, hint }) => ({ item, answer, at, secondsUsed, hint }))
       .sort((one, other) => one.item - other.item),
-    mark,
+    mark: await toldPaper(desk, paper, mark),
     // Told as it is sent: lists that may be added to.
-    report: learnerReport(mark, desk.course) as PaperReview['report'],
+    report: tellLearnerReport(desk.words, learnerReport(mark, desk.course)),
     submittedAt: paper.submittedAt,
   };
 }
@@ -112,7 +131,7 @@ export async function overridePaper(
   { item, earned, reason, known }: OverrideWish,
 ): Promise<MarkedPaper> {
   const { kept, paper } = await tutorsPaper(desk, asking, id);
-  const { mark } = await reviewOf(desk, kept, paper);
+  const mark = await settledMark(desk, kept, paper);
   const override = { earned, reason, by: asking.id, at: desk.now() };
   checkMarks(overrideMark(mark, item, override));
   const wanted = { item, override, ...(known === undefined ? {} : { known }) };

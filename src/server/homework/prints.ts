@@ -68,7 +68,8 @@ export async function papersFile(
   const closes = wordsFor(zone).moment(kept.set.closesAt);
   const { papers } = await papersToPrint(desk, kept, onPaper);
   const className = await classTitleOf(desk, kept);
-  const request = { set: kept.set, className, closes, made: new Date(desk.now()) };
+  const { language } = desk.words.speech;
+  const request = { language, set: kept.set, className, closes, made: new Date(desk.now()) };
   return fileFor(desk, asking.id, 'printPapers', request, papers);
 }
 
@@ -81,7 +82,7 @@ export async function keyFile(desk: Desk, asking: Asking, id: string, onPaper?: 
     desk,
     asking.id,
     'printKey',
-    { set: kept.set, className, made: new Date(desk.now()) },
+    { language: desk.words.speech.language, set: kept.set, className, made: new Date(desk.now()) },
     papers,
   );
 }
@@ -102,6 +103,7 @@ export async function evidenceFile(
   );
   const answers = await desk.store.provingAnswersOf(id, circuits);
   return workFor(desk, asking.id, 'printEvidence', {
+    language: desk.words.speech.language,
     person: { name: person.name },
     made: new Date(matrix.at),
     zone,

@@ -4,7 +4,6 @@ import type { CompetenceView, SetReport, TermView } from '../../../shared/homewo
 import type { ProofsWanted } from '../../../shared/issued.ts';
 import {
   type ClassIdea,
-  type ClassReport,
   type CompetenceMatrix,
   classReport,
   competenceMatrix,
@@ -13,13 +12,15 @@ import {
   type PersonRow,
   phaseOf,
   refreshersDue,
+  tellClassReport,
+  tellTermReport,
   termReport,
 } from '../../homework/index.ts';
 import type { KeptSet, PaperHead } from '../../store/index.ts';
 import type { Asking } from '../people/gate.ts';
 import { others, soon } from '../turns.ts';
 import { checkTutor, tutorsSet } from './access.ts';
-import type { Desk } from './desk.ts';
+import { type Desk, workFor } from './desk.ts';
 import { settle, settledHeads } from './settle.ts';
 import { isHandedIn, stateOf } from './views.ts';
 
@@ -62,12 +63,15 @@ export function countingIn(set: HomeworkSet, heads: readonly PaperHead[]): Reado
   );
 }
 
+type ToldExample = SetReport['report']['ideas'][number]['example'];
+
 /** The smallest drawing on which an idea showed, by what the short marks say of it. */
 async function exampleOf(
-  { store }: Desk,
+  desk: Desk,
   { shownIn }: ClassIdea,
   counting: ReadonlyMap<string, Counting>,
-): Promise<ClassIdea['example']> {
+): Promise<ToldExample> {
+  const { store, words } = desk;
   let best: { id: string; item: number; hops: number } | undefined;
   for (const { learner, item } of shownIn) {
     const head = counting.get(learner)?.head;
@@ -75,15 +79,20 @@ async function exampleOf(
     if (head && hops !== undefined && (!best || hops < best.hops)) best = { id: head.id, item, hops };
   }
   if (!best) return null;
-  const [paper, mark] = [await store.homework.paper(best.id), await store.homework.markOf(best.id)];
-  const [item, marked] = [paper?.paper.items[best.item], mark?.items[best.item]];
-  return item && marked ? { item, mark: marked.mark } : null;
+  const item = (await store.homework.paper(best.id))?.paper.items[best.item];
+  const marked = (await store.homework.markOf(best.id))?.items[best.item];
+  if (!item || !marked) return null;
+  const [mark] = await workFor(desk, best.id, 'tellMarks', {
+    language: words.speech.language,
+    marks: [{ question: item.question, mark: marked.mark }],
+  });
+  return { item, mark: mark! };
 }
 
 export async function reportOn(
   desk: Desk,
   kept: KeptSet,
-): Promise<{ readonly people: Named[]; readonly waiting: number; readonly report: ClassReport }> {
+): Promise<{ readonly people: Named[]; readonly waiting: number; readonly report: SetReport['report'] }> {
   const { set } = kept;
   const people = await learnersOf(desk, kept.class);
   const { heads, waiting } = await settledHeads(desk, [kept], soon(MARKING));
@@ -99,9 +108,10 @@ export async function reportOn(
     ),
     closed: phaseOf(set, at) === 'closed',
   });
-  const ideas: ClassIdea[] = [];
-  for (const idea of report.ideas) ideas.push({ ...idea, example: await exampleOf(desk, idea, counting) });
-  return { people, waiting, report: { ...report, ideas } };
+  const told = tellClassReport(desk.words, report);
+  for (const [index, idea] of report.ideas.entries())
+    told.ideas[index]!.example = await exampleOf(desk, idea, counting);
+  return { people, waiting, report: told };
 }
 
 export async function setReport(desk: Desk, asking: Asking, id: string): Promise<SetReport> {
@@ -112,7 +122,7 @@ export async function setReport(desk: Desk, asking: Asking, id: string): Promise
     state: stateOf(kept, desk.now()),
     people,
     waiting,
-    report: report as SetReport['report'],
+    report,
   };
 }
 
@@ -137,7 +147,7 @@ export async function termOf(desk: Desk, asking: Asking, classId: string): Promi
     people,
     sets: sets.map(({ set: { id, title, opensAt, closesAt } }) => ({ id, title, opensAt, closesAt })),
     waiting,
-    report: report as TermView['report'],
+    report: tellTermReport(desk.words, report),
   };
 }
 

@@ -18,5 +18,11 @@ export async function samplePaperOf(desk: Desk, { set }: KeptSet, number: number
 export async function sampleOf(desk: Desk, asking: Asking, id: string, number: number): Promise<SamplePaper> {
   const kept = await tutorsSet(desk, asking, id);
   const paper = await samplePaperOf(desk, kept, number);
-  return { title: kept.set.title, items: await workFor(desk, id, 'explainPaper', paper) };
+  return {
+    title: kept.set.title,
+    items: await workFor(desk, id, 'explainPaper', {
+      language: desk.words.speech.language,
+      items: paper.items,
+    }),
+  };
 }

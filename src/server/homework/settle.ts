@@ -11,7 +11,7 @@ import { type Desk, workFor } from './desk.ts';
 /** A paper that may never be looked through must not be found again, explained, among the learner's answers. */
 const unexplained = (record: AnswerRecord): AnswerRecord => ({
   ...record,
-  mark: { ...record.mark, parts: [], misconceptions: [], explanation: [], problems: [] },
+  mark: { ...record.mark, parts: [], misconceptions: [] },
 });
 
 const isToMark = ({ set }: KeptSet, head: PaperHead, at: number): boolean =>

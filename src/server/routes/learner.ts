@@ -7,7 +7,7 @@ import type { Service } from '../service.ts';
 
 /** What a learner has: recall states, settings, the export, and the end of it all. */
 export function addLearner(app: FastifyInstance, service: Service): void {
-  const { store } = service;
+  const { store, words } = service;
   const whose = service.mode === 'class' ? 'person' : 'anybody';
   addRoute(app, service, apiRoutes.recalls, async ({ person }) => {
     const { history, last, recalls } = await store.standingOf(person.id);
@@ -24,7 +24,7 @@ export function addLearner(app: FastifyInstance, service: Service): void {
     },
   );
   addRoute(app, service, apiRoutes.exportLearner, async ({ person, reply }) => {
-    const stream = await streamOf(store.exportOf(person.id));
+    const stream = await streamOf(store.exportOf(person.id, words));
     return reply
       .type('application/json; charset=utf-8')
       .header('content-disposition', 'attachment; filename="polewise-export.json"')

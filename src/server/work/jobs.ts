@@ -13,6 +13,7 @@ import type {
 import type { SamplePaper } from '../../../shared/homework-views.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Checked } from '../../../shared/problem.ts';
+import type { Mark, Question, ToldMark } from '../../../shared/question.ts';
 import {
   type MarksRow,
   markInSteps,
@@ -37,7 +38,9 @@ import {
   type PrintedPaper,
 } from '../../homework/print/index.ts';
 import type { Course } from '../../practice/index.ts';
-import { blankAnswer, markAnswer, publicQuestion } from '../../questions/index.ts';
+import { blankAnswer, explain, markAnswer, publicQuestion, tellMark } from '../../questions/index.ts';
+import { coreWords } from '../../words/core.ts';
+import type { Words } from '../../words/index.ts';
 import { wordsFor } from '../homework/dates.ts';
 import { type IssueToLookAt, type Look, lookAgain } from '../look-again.ts';
 import { inTurns } from '../turns.ts';
@@ -78,24 +81,59 @@ export interface PlacesToChoose {
 
 type SampleItem = SamplePaper['items'][number];
 
-function* explained(items: Paper['items']): Generator<undefined, SampleItem[]> {
+/** Whatever speaks is sent the language; the words stay in the thread. */
+export type Spoken<R extends { readonly words: Words }> = Omit<R, 'words'> & { readonly language: string };
+
+async function withWords<R extends { readonly words: Words }>({ language, ...request }: Spoken<R>) {
+  return { ...request, words: await coreWords(language) } as unknown as R;
+}
+
+function* explained(words: Words, items: Paper['items']): Generator<undefined, SampleItem[]> {
   const told: SampleItem[] = [];
   for (const [index, item] of items.entries()) {
     const { question } = item;
-    const mark = markAnswer(question, blankAnswer(question));
-    told.push({ place: index + 1, item, question: publicQuestion(question), mark });
+    const mark = tellMark(words, markAnswer(question, blankAnswer(question)), explain(question));
+    told.push({ place: index + 1, item, question: publicQuestion(words, question), mark });
+    yield undefined;
+  }
+  return told;
+}
+
+/** A question with the mark that an answer to it got. */
+export interface MarkToTell {
+  readonly question: Question;
+  readonly mark: Mark;
+}
+
+function* toldMarks(words: Words, marks: readonly MarkToTell[]): Generator<undefined, ToldMark[]> {
+  const told: ToldMark[] = [];
+  for (const { question, mark } of marks) {
+    told.push(tellMark(words, { mark, problems: [] }, explain(question)));
     yield undefined;
   }
   return told;
 }
 
 /** What `classPapersPdf` takes but for the papers, which are asked for one by one. */
-export type PapersToPrint = Omit<ClassPapersRequest, 'papers' | 'out'>;
-export type KeyToPrint = Omit<AnswerKeyRequest, 'papers' | 'out'>;
+export type PapersToPrint = Omit<Spoken<ClassPapersRequest>, 'papers' | 'out'>;
+export type KeyToPrint = Omit<Spoken<AnswerKeyRequest>, 'papers' | 'out'>;
 
-export interface EvidenceToPrint extends Omit<EvidenceRequest, 'day' | 'madeAt'> {
+export interface EvidenceToPrint extends Omit<Spoken<EvidenceRequest>, 'day' | 'madeAt'> {
   /** In which days are told: `Europe/Berlin`. */
   readonly zone: string;
+}
+
+export interface PaperToExplain extends Pick<Paper, 'items'> {
+  readonly language: string;
+}
+
+export interface MarksToTell {
+  readonly language: string;
+  readonly marks: readonly MarkToTell[];
+}
+
+export interface MarksToState extends Pick<XapiRequest, 'set' | 'base'> {
+  readonly language: string;
 }
 
 /** A marked paper of which statements are made, with the ids of its statements. */
@@ -136,12 +174,18 @@ export const jobs = {
     inTurns(paperInSteps(set, seat, (place, circuit) => taken.get(place)?.has(circuit) === true)),
   markPaper: ({ paper, counted }: PaperToMark): Promise<PaperMark> => inTurns(markInSteps(paper, counted)),
   printPapers: (request: PapersToPrint, talk: Talk): Promise<void> =>
-    inPieces<PrintedPaper>(talk, (papers, out) => classPapersPdf({ ...request, papers, out })),
+    inPieces<PrintedPaper>(talk, async (papers, out) =>
+      classPapersPdf(await withWords<ClassPapersRequest>({ ...request, papers, out })),
+    ),
   printKey: (request: KeyToPrint, talk: Talk): Promise<void> =>
-    inPieces<PrintedPaper>(talk, (papers, out) => answerKeyPdf({ ...request, papers, out })),
-  printEvidence: ({ zone, ...request }: EvidenceToPrint): Promise<Uint8Array> => {
+    inPieces<PrintedPaper>(talk, async (papers, out) =>
+      answerKeyPdf(await withWords<AnswerKeyRequest>({ ...request, papers, out })),
+    ),
+  printEvidence: async ({ zone, ...request }: EvidenceToPrint): Promise<Uint8Array> => {
     const { day } = wordsFor(zone);
-    return evidencePdf({ ...request, day, madeAt: day(request.made.getTime()) });
+    return evidencePdf(
+      await withWords<EvidenceRequest>({ ...request, day, madeAt: day(request.made.getTime()) }),
+    );
   },
   /** The marks of a set as a table, from a line for each learner. */
   tableMarks: ({ set }: { readonly set: HomeworkSet }, talk: Talk): Promise<void> =>
@@ -150,11 +194,13 @@ export const jobs = {
       for await (const row of rows) out(Buffer.from(marksLine(set, row)));
     }),
   /** The marks of a set as a JSON list with a statement on each line. */
-  stateMarks: (request: Pick<XapiRequest, 'set' | 'base'>, talk: Talk): Promise<void> =>
+  stateMarks: ({ language, ...request }: MarksToState, talk: Talk): Promise<void> =>
     inPieces<PaperToState>(talk, async (papers, out) => {
+      const words = await coreWords(language);
       let before = '[\n';
       for await (const { uuids, ...paper } of papers)
         for (const statement of xapiStatements({
+          words,
           ...request,
           ...paper,
           uuidFor: (what) => uuids.get(what)!,
@@ -164,9 +210,14 @@ export const jobs = {
         }
       out(Buffer.from(before === '[\n' ? '[]\n' : '\n]\n'));
     }),
-  packQti: async (request: QtiRequest): Promise<Uint8Array> => qtiPackage(request),
+  packQti: async (request: Spoken<QtiRequest>): Promise<Uint8Array> =>
+    qtiPackage(await withWords<QtiRequest>(request)),
   /** The items of a paper as its tutor is shown them, with the right answers. */
-  explainPaper: ({ items }: Paper): Promise<SamplePaper['items']> => inTurns(explained(items)),
+  explainPaper: async ({ language, items }: PaperToExplain): Promise<SamplePaper['items']> =>
+    inTurns(explained(await coreWords(language), items)),
+  /** Marks in words, with the explanations. */
+  tellMarks: async ({ language, marks }: MarksToTell): Promise<ToldMark[]> =>
+    inTurns(toldMarks(await coreWords(language), marks)),
 };
 
 export type Jobs = typeof jobs;

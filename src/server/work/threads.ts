@@ -25,6 +25,7 @@ const RULES: Readonly<Record<JobName, Rule>> = {
   makePaper: { sort: 'papers', most: 60_000 },
   markPaper: { sort: 'papers', most: 60_000 },
   explainPaper: { sort: 'papers', most: 60_000 },
+  tellMarks: { sort: 'papers', most: 60_000 },
   // As long as it takes to send it to somebody far away.
   printPapers: { sort: 'files', most: 600_000 },
   printKey: { sort: 'files', most: 600_000 },

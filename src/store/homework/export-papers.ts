@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import { mayReview, publicPaper } from '../../homework/index.ts';
+import type { Words } from '../../words/index.ts';
 import type { Tables } from '../schema.ts';
 import { markOf } from './marks.ts';
 import { paperById, papersOf } from './papers.ts';
@@ -13,6 +14,7 @@ import { setById } from './sets.ts';
 export async function* exportedPapers(
   db: Kysely<Tables>,
   learner: string,
+  words: Words,
   now: number,
 ): AsyncGenerator<object> {
   for (const { id, begunAt, submittedAt } of await papersOf(db, learner)) {
@@ -20,7 +22,7 @@ export async function* exportedPapers(
     const set = kept && (await setById(db, kept.set))?.set;
     if (!kept || !set || begunAt === null) continue;
     yield {
-      paper: publicPaper(set, kept.paper),
+      paper: publicPaper(words, set, kept.paper),
       begunAt,
       submittedAt,
       answers: await answersOf(db, id),

@@ -4,6 +4,7 @@ import { homeworkSet, override, paper, paperMark } from '../../../shared/homewor
 import { homeworkWish } from '../../../shared/homework-views.ts';
 import { answer } from '../../../shared/question.ts';
 import type { ShortMark } from '../../homework/index.ts';
+import { withMarkOfToday } from '../../practice/older-marks.ts';
 import type { PapersTable, SavedAnswersTable, SetsTable } from './tables.ts';
 import type { KeptAnswer, KeptPaper, KeptSet, PaperHead } from './types.ts';
 
@@ -24,7 +25,11 @@ export const HEAD_COLUMNS = [
 
 export const setIn = (text: string) => homeworkSet.parse(JSON.parse(text));
 export const paperIn = (text: string) => paper.parse(JSON.parse(text));
-export const markIn = (text: string) => paperMark.parse(JSON.parse(text));
+/** Papers that an earlier version marked have its marks. */
+export function markIn(text: string) {
+  const { items, ...whole } = JSON.parse(text) as { items: unknown[] };
+  return paperMark.parse({ ...whole, items: items.map(withMarkOfToday) });
+}
 export const overrideIn = (text: string) => override.parse(JSON.parse(text));
 /** Follows from the mark and is read by the thousand, so it is taken as it was written. */
 export const shortIn = (text: string): ShortMark => JSON.parse(text) as ShortMark;

@@ -8,6 +8,7 @@ import { proofs } from './006-proofs.ts';
 import { ofPeople } from './007-of-people.ts';
 import { throttles } from './008-throttles.ts';
 import { countsAt } from './009-counts-at.ts';
+import { ideasByName } from './010-ideas-by-name.ts';
 
 /** Every change to the tables, oldest first. One that has been released is never changed again. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -20,4 +21,5 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '007-of-people': ofPeople,
   '008-throttles': throttles,
   '009-counts-at': countsAt,
+  '010-ideas-by-name': ideasByName,
 };

@@ -2,8 +2,9 @@
 import type { Question } from '../../../shared/question.ts';
 import { shownState } from '../../drawing/index.ts';
 import { judge } from '../../practice/index.ts';
-import { hintFor } from '../../questions/index.ts';
+import { explain, hintFor, tellMark } from '../../questions/index.ts';
 import { solve } from '../../solver/index.ts';
+import { type AnsweringWords, say } from '../../words/index.ts';
 import { checkCircuit, checkQuestion } from './guarded.ts';
 import type { Handlers } from './messages.ts';
 import type { Opened } from './opened.ts';
@@ -22,11 +23,11 @@ export const loadsAsked = (question: Question, items: readonly string[]): string
 
 export type AnsweredRequest = 'hint' | 'judge' | 'draw';
 
-export function answeredHandlers(held: Opened): Handlers<AnsweredRequest> {
+export function answeredHandlers(held: Opened, words: AnsweringWords): Handlers<AnsweredRequest> {
   return {
     hint: ({ task }) => {
       checkQuestion(held.guarded, task.question);
-      return hintFor(task.question);
+      return say(words.hints, hintFor(task.question));
     },
     judge: ({ task, given, view }) => {
       checkQuestion(held.guarded, task.question);
@@ -38,7 +39,8 @@ export function answeredHandlers(held: Opened): Handlers<AnsweredRequest> {
         judged.mark.parts.map(({ item }) => item),
       );
       const state = shownState(solve(circuit, scenario), asked);
-      return { judged, circuit, scenario, drawn: draw(circuit, view, state, pointsOf(question)) };
+      const mark = tellMark({ ...held.words, ...words }, judged, explain(question));
+      return { judged, mark, circuit, scenario, drawn: draw(circuit, view, state, pointsOf(question)) };
     },
     draw: ({ circuit, scenario, view }) => {
       if (scenario) checkCircuit(held.guarded, circuit);

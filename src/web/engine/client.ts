@@ -1,3 +1,4 @@
+import { language, words } from '../words.ts';
 import type { Reply, Request, RequestName, Requests } from './messages.ts';
 
 /** The engine, from the page's side. */
@@ -23,16 +24,17 @@ export function startEngine(onOpenPaper: (circuit: string) => void): Engine {
   worker.addEventListener('message', ({ data }: MessageEvent<Reply>) => {
     const call = waiting.get(data.number);
     waiting.delete(data.number);
+    const { engine } = words('first');
     if (data.ok) call?.resolve(data.give as never);
+    else if ('missing' in data) call?.reject(new Error(engine.partMissing));
     else if (data.onOpenPaper === undefined) call?.reject(new Error(data.message));
     else {
       onOpenPaper(data.onOpenPaper);
-      call?.reject(new NotTold(data.message));
+      call?.reject(new NotTold(engine.onOpenPaper));
     }
   });
   worker.addEventListener('error', () => {
-    for (const { reject } of waiting.values())
-      reject(new Error('The part of the page that works out circuits could not start.'));
+    for (const { reject } of waiting.values()) reject(new Error(words('first').engine.couldNotStart));
     waiting.clear();
   });
   return {
@@ -40,7 +42,7 @@ export function startEngine(onOpenPaper: (circuit: string) => void): Engine {
       new Promise((resolve, reject) => {
         number += 1;
         waiting.set(number, { resolve, reject });
-        worker.postMessage({ number, name, take } satisfies Request);
+        worker.postMessage({ number, name, take, language } satisfies Request);
       }),
   };
 }

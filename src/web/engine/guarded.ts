@@ -9,9 +9,7 @@ export class OnOpenPaper extends Error {
   readonly circuit: string;
 
   constructor(circuit: string) {
-    super(
-      'This circuit is on a homework paper of yours that is open; other names for its devices change nothing. It is not marked or run here before you have handed that paper in. Your tutor can see that it was tried.',
-    );
+    super('the circuit is on an open paper');
     this.circuit = circuit;
   }
 }

@@ -1,6 +1,6 @@
 /** What runs and the other screens need of the engine; it is fetched once the first question stands there. */
 import type { Scenario } from '../../../shared/scenario.ts';
-import { actInWords, checkRules, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
+import { actSaid, checkRules, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
 import {
   describe,
   layOut,
@@ -11,8 +11,16 @@ import {
   timingPicture,
 } from '../../drawing/index.ts';
 import { withPlacement } from '../../practice/index.ts';
-import { askQuestion, markAnswer, readingOf } from '../../questions/index.ts';
+import {
+  askQuestion,
+  explain,
+  markAnswer,
+  readingOf,
+  tellMark,
+  tellQuestion,
+} from '../../questions/index.ts';
 import { everyRule, solve } from '../../solver/index.ts';
+import { type AnsweringWords, say } from '../../words/index.ts';
 import { answeredHandlers, loadsAsked } from './answered-handlers.ts';
 import { checkCircuit, checkQuestion } from './guarded.ts';
 import { homeworkHandlers } from './homework-handlers.ts';
@@ -32,9 +40,9 @@ const REST: Scenario = { start: 'live', faults: [], acts: [] };
 
 export type LaterRequest = Exclude<RequestName, PracticeRequest>;
 
-export function laterHandlers(held: Opened): Handlers<LaterRequest> {
+export function laterHandlers(held: Opened, words: AnsweringWords): Handlers<LaterRequest> {
   return {
-    ...answeredHandlers(held),
+    ...answeredHandlers(held, words),
     ...homeworkHandlers,
     run: ({ question, items, view }) => {
       checkQuestion(held.guarded, question);
@@ -50,10 +58,10 @@ export function laterHandlers(held: Opened): Handlers<LaterRequest> {
       };
     },
     rest: () => null,
-    ask: ({ question }) => askQuestion(question),
+    ask: ({ question }) => tellQuestion(held.words, askQuestion(question)),
     mark: ({ question, answer }) => {
       checkQuestion(held.guarded, question);
-      return markAnswer(question, answer);
+      return tellMark({ ...held.words, ...words }, markAnswer(question, answer), explain(question));
     },
     words: ({ circuit }) => describe(circuit).split('\n'),
     timing: ({ circuit, scenario, view }) => {
@@ -76,7 +84,10 @@ export function laterHandlers(held: Opened): Handlers<LaterRequest> {
         outcome,
         drawn: drawLaidOut(scene, view, shownState(solved), points),
         points: pointsIn(scene),
-        acts: liveActs(circuit, acts).map((act) => ({ act, words: actInWords(act, circuit) })),
+        acts: liveActs(circuit, acts).map((act) => ({
+          act,
+          words: say(held.words.acts, actSaid(act, circuit)),
+        })),
         readings: [
           ...Object.entries(coils).map(([item, coil]) => ({
             item,

@@ -4,7 +4,7 @@ import type { Circuit } from '../../../shared/circuit.ts';
 import type { IssuedQuestion } from '../../../shared/issued.ts';
 import type { PlanWishes } from '../../../shared/memory.ts';
 import type { Problem } from '../../../shared/problem.ts';
-import type { Answer, Asked, Mark, Question } from '../../../shared/question.ts';
+import type { Answer, Asked, Question, ToldMark } from '../../../shared/question.ts';
 import type { Act, Fault, Scenario } from '../../../shared/scenario.ts';
 import type { Placement } from '../../../shared/settings.ts';
 import type { Outcome } from '../../../shared/solution.ts';
@@ -160,6 +160,8 @@ export interface Requests {
     /** The mark, and the drawing as it stands in the end; the circuit shown, of a wiring the one connected rightly. */
     give: {
       readonly judged: Judged;
+      /** Its mark in words. */
+      readonly mark: ToldMark;
       readonly drawn: Drawn;
       readonly circuit: Circuit;
       readonly scenario: Scenario;
@@ -188,7 +190,7 @@ export interface Requests {
   words: { take: { circuit: Circuit }; give: readonly string[] };
   timing: { take: { circuit: Circuit; scenario: Scenario; view: View }; give: Picture };
   ask: { take: { question: Question }; give: Asked };
-  mark: { take: { question: Question; answer: Answer }; give: Mark };
+  mark: { take: { question: Question; answer: Answer }; give: ToldMark };
   progress: {
     take: { at: number; wishes: PlanWishes | null; placement: Placement | null; newADay?: number | null };
     give: Progress;
@@ -224,10 +226,14 @@ export interface Request<K extends RequestName = RequestName> {
   readonly number: number;
   readonly name: K;
   readonly take: Requests[K]['take'];
+  /** In which words are given. */
+  readonly language: string;
 }
 
 export type Reply =
   | { readonly number: number; readonly ok: true; readonly give: unknown }
+  /** The part of the engine that does it could not be fetched. */
+  | { readonly number: number; readonly ok: false; readonly missing: true }
   | {
       readonly number: number;
       readonly ok: false;

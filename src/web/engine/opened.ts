@@ -1,4 +1,5 @@
 import type { Course } from '../../practice/index.ts';
+import type { AskingWords } from '../../words/index.ts';
 import { MemoryKept } from './memory-kept.ts';
 
 /** What the engine holds between requests: the bank and the memory. */
@@ -7,6 +8,12 @@ export class Opened {
   /** Circuits of papers that are open, by fingerprint: nothing of them is told here. */
   guarded: ReadonlySet<string> = new Set();
   private opened: Course | undefined;
+  /** What is told, in the language of whoever uses the page. */
+  readonly words: AskingWords;
+
+  constructor(words: AskingWords) {
+    this.words = words;
+  }
 
   set course(course: Course) {
     this.opened = course;

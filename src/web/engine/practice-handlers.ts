@@ -1,7 +1,7 @@
 /** What putting a question needs of the engine; it is there from the beginning. */
 import type { Question } from '../../../shared/question.ts';
 import { courseOf, nextTask, placing, type Task } from '../../practice/index.ts';
-import { askQuestion } from '../../questions/index.ts';
+import { askQuestion, tellQuestion } from '../../questions/index.ts';
 import type { Handlers, Prepared, View } from './messages.ts';
 import type { Opened } from './opened.ts';
 import { draw } from './sheets.ts';
@@ -16,7 +16,7 @@ export type PracticeRequest = 'open' | 'remember' | 'guard' | 'next' | 'show' | 
 export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
   const preparedFor = (task: Task, view: View): Prepared => ({
     task,
-    asked: askQuestion(task.question),
+    asked: tellQuestion(held.words, askQuestion(task.question)),
     drawn: draw(circuitAsked(task.question), view, undefined, pointsOf(task.question)),
     skillTitle: held.course.skills.get(task.skill)?.title ?? task.skill,
   });
@@ -43,8 +43,8 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
         return {
           nothing:
             next.reason === 'nothing'
-              ? 'Nothing needs practice now.'
-              : `No new circuit was found for ${next.skill}.`,
+              ? held.words.practice.nothingToDo
+              : held.words.practice.noNewCircuit(next.skill ?? ''),
         };
       return preparedFor(next.task, view);
     },

@@ -8,6 +8,7 @@ import type { AnswerLine, AnswerRecord } from '../../../shared/practice.ts';
 import type { Settings } from '../../../shared/settings.ts';
 import type { Given, PlacingAnswer, Task } from '../../practice/index.ts';
 import { lineOf } from '../../practice/line.ts';
+import { lineOfToday, withMarkOfToday } from '../../practice/older-marks.ts';
 import type { Tried } from '../guard.ts';
 import { Told } from '../told.ts';
 import { DeviceStore, NotKept } from './device-store.ts';
@@ -98,18 +99,26 @@ export class Local {
   private constructor(name: string) {
     this.store = new DeviceStore<Schema>({
       name,
-      version: 2,
+      version: 3,
       async upgrade(made, from, _to, transaction) {
         if (from < 1) {
           made.createObjectStore('answers', { keyPath: 'id' }).createIndex('by-time', 'at');
           made.createObjectStore('waiting', { autoIncrement: true });
           made.createObjectStore('values');
         }
-        const lines = made.createObjectStore('lines', { keyPath: 'id' });
-        lines.createIndex('by-time', 'at');
-        // In one go: waiting for each line takes a hundred times as long.
-        const answers = await transaction.objectStore('answers').getAll();
-        await Promise.all(answers.map((answer) => lines.put(lineOf(answer))));
+        if (from < 2) made.createObjectStore('lines', { keyPath: 'id' }).createIndex('by-time', 'at');
+        // Answers were kept with English text in their marks, and lines with their ideas in words.
+        const answers = transaction.objectStore('answers');
+        const lines = transaction.objectStore('lines');
+        const [older, short] = await Promise.all([answers.getAll(), lines.getAll()]);
+        const records = older.map((answer) => withMarkOfToday(answer) as AnswerRecord);
+        const known = new Set(short.map(({ id }) => id));
+        // In one go: waiting for each of them takes a hundred times as long.
+        await Promise.all([
+          ...records.map((record) => answers.put(record)),
+          ...records.filter(({ id }) => !known.has(id)).map((record) => lines.put(lineOf(record))),
+          ...short.map((line) => lines.put(lineOfToday(line))),
+        ]);
       },
       madeAnew: async (db) => {
         const transaction = db.transaction(['answers', 'lines', 'waiting'], 'readwrite');

@@ -9,6 +9,8 @@ import { edgeOf, percent, placed } from './placed.ts';
 export interface Touchable {
   readonly label: string;
   readonly state: string | undefined;
+  /** The state in words; itself where it has none. */
+  readonly shown?: string | undefined;
   readonly mark?: { readonly correct: boolean };
   /** Only places of these kinds; all of the item's when absent. */
   readonly at?: readonly Spot['kind'][];
@@ -61,10 +63,11 @@ function SpotButton({
 }) {
   const edge = edgeOf(spot);
   const verdict = touch.mark && (touch.mark.correct ? 'right' : 'wrong');
+  const shown = touch.shown ?? touch.state;
   const shared = {
     class: `spot ${spot.kind} ${edge} ${verdict ?? ''}`,
     'data-state': verdict ? undefined : touch.state,
-    'data-long': !verdict && touch.state !== undefined && touch.state.length > LONG ? '' : undefined,
+    'data-long': !verdict && shown !== undefined && shown.length > LONG ? '' : undefined,
     style: placed(spot, sheet),
   };
   // What was answered and what is right stand beside the drawing in words.
@@ -76,16 +79,16 @@ function SpotButton({
       </span>
     );
   const { given } = words('first').parts.drawing;
-  const { label, state } = touch;
+  const { label } = touch;
   return (
     <button
       type="button"
       {...shared}
-      aria-label={state === undefined ? label : given({ label, state: sign ?? state })}
+      aria-label={shown === undefined ? label : given({ label, state: sign ?? shown })}
       onClick={() => onTouch?.(spot.item)}
     >
       <span class="ring" />
-      <span class="tag">{sign ?? state ?? '?'}</span>
+      <span class="tag">{sign ?? shown ?? '?'}</span>
     </button>
   );
 }

@@ -2,9 +2,11 @@
  * A server that people sign in to, as a program of its own: homework-child.ts FOLDER DATA PORT NAMES. A line `ahead N` on its input
  * sets its clock N milliseconds ahead. It prints one line of JSON when it is ready.
  */
+
 import { createInterface } from 'node:readline';
 import { createServer } from '../../../src/server/index.ts';
 import { openStore, storeFile } from '../../../src/store/index.ts';
+import { english } from '../../../src/words/en/core.ts';
 import { server as said } from '../../../src/words/en/server/index.ts';
 import { ownBank } from '../../support/own-bank.ts';
 
@@ -16,6 +18,7 @@ const app = await createServer({
   store,
   bank: ownBank(),
   said,
+  words: english,
   folder,
   version: '0.0.0-test',
   class: {},

@@ -2,10 +2,18 @@
 
 import { createServer } from '../../../src/server/index.ts';
 import { openStore, storeFile } from '../../../src/store/index.ts';
+import { english } from '../../../src/words/en/core.ts';
 import { server as said } from '../../../src/words/en/server/index.ts';
 import { ownBank } from '../../support/own-bank.ts';
 
 const [folder = '', data = '', port = '0'] = process.argv.slice(2);
 const store = await openStore({ kind: 'file', file: storeFile(data) });
-const app = await createServer({ store, bank: ownBank(), said, folder, version: '0.0.0-test' });
+const app = await createServer({
+  store,
+  bank: ownBank(),
+  said,
+  words: english,
+  folder,
+  version: '0.0.0-test',
+});
 console.log(`ready: ${await app.listen({ host: '127.0.0.1', port: Number(port) })}`);

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Fault } from '../../../shared/scenario.ts';
 import { fault as faultSchema } from '../../../shared/scenario.ts';
-import { faultInWords, readFaults, writeFaults } from '../../../src/circuit/index.ts';
+import { faultSaid, readFaults, writeFaults } from '../../../src/circuit/index.ts';
+import { english } from '../../../src/words/en/core.ts';
+import { say } from '../../../src/words/index.ts';
 import { circuitOf, oneLine, problemsOf, whole } from '../reading.ts';
 
 const CIRCUIT = circuitOf(`supply A 24 V AC
@@ -45,7 +47,7 @@ describe('faults', () => {
     expect(whole(readFaults(text, CIRCUIT))).toEqual([fault]);
     expect(whole(readFaults(text))).toEqual([fault]);
     expect(writeFaults([fault])).toBe(text);
-    expect(faultInWords(fault, CIRCUIT)).toBe(words);
+    expect(say(english.faults, faultSaid(fault, CIRCUIT))).toBe(words);
   });
 
   it('are all in the table above', () => {
@@ -68,7 +70,7 @@ describe('faults', () => {
   });
 
   it('speak of a breaker as tripped', () => {
-    expect(faultInWords({ kind: 'blown', device: '-Q1' }, CIRCUIT)).toBe('-Q1 has tripped');
+    expect(say(english.faults, faultSaid({ kind: 'blown', device: '-Q1' }, CIRCUIT))).toBe('-Q1 has tripped');
   });
 });
 

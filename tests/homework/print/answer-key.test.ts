@@ -3,7 +3,9 @@ import type { Paper } from '../../../shared/homework.ts';
 import type { Answer } from '../../../shared/question.ts';
 import { codeInGroups, countedAnswers, earnedOf, markPaper, totalOf } from '../../../src/homework/index.ts';
 import { answerKeyPdf, classPapersPdf, keyOf } from '../../../src/homework/print/index.ts';
-import { askQuestion, readAnswer, rightAnswer } from '../../../src/questions/index.ts';
+import { rightAnswer } from '../../../src/questions/index.ts';
+import { english } from '../../../src/words/en/core.ts';
+import { askQuestion, readAnswer } from '../../support/in-english.ts';
 import { className, made, papers, set } from './class-to-print.ts';
 import { readPdf, together } from './read-pdf.ts';
 
@@ -19,7 +21,7 @@ const marked = (paper: Paper, answers: readonly Answer[]) =>
 describe('the answer key', () => {
   it('gives answers that earn full marks when they are typed in', () => {
     for (const { paper } of papers) {
-      const answers = keyOf(paper).map(({ answer }, index) => {
+      const answers = keyOf(english, paper).map(({ answer }, index) => {
         const read = readAnswer(paper.items[index]!.question, answer);
         if (!read.ok) throw new Error(`${answer}: ${JSON.stringify(read.problems)}`);
         return read.value;
@@ -34,7 +36,7 @@ describe('the answer key', () => {
     for (const { paper } of papers)
       for (const [index, { question, marks }] of paper.items.entries()) {
         const right = rightAnswer(question);
-        const { each } = keyOf(paper)[index]!;
+        const { each } = keyOf(english, paper)[index]!;
         if (!('states' in right) || Object.keys(right.states).length === 1) {
           expect(each).toBe('all or nothing');
           continue;
@@ -57,7 +59,9 @@ describe('the answer key', () => {
   });
 
   it('has every paper by its code, in order, with every answer and a why of two lines at most', async () => {
-    const { pages } = readPdf(await answerKeyPdf({ set, className, papers: papers.toReversed(), made }));
+    const { pages } = readPdf(
+      await answerKeyPdf({ words: english, set, className, papers: papers.toReversed(), made }),
+    );
     const text = pages.map(together).join(' ');
     const codes = papers.map(({ code }) => codeInGroups(code)).sort();
     const places = codes.map((code) => text.indexOf(code));
@@ -65,7 +69,7 @@ describe('the answer key', () => {
     expect(Math.min(...places)).toBeGreaterThan(0);
     for (const { paper, name } of papers) {
       expect(text).toContain(name);
-      for (const { answer, why } of keyOf(paper)) {
+      for (const { answer, why } of keyOf(english, paper)) {
         expect(text).toContain(answer);
         expect(text).toContain(why.slice(0, 40));
       }
@@ -75,11 +79,13 @@ describe('the answer key', () => {
   });
 
   it('stands on no page of the papers', async () => {
-    const print = await classPapersPdf({ set, className, closes: 'tomorrow', papers, made });
+    const print = await classPapersPdf({ words: english, set, className, closes: 'tomorrow', papers, made });
     const text = readPdf(print).pages.map(together).join(' ');
     for (const { paper } of papers)
       for (const { question } of paper.items) {
-        const { answer } = keyOf(paper)[paper.items.findIndex((item) => item.question === question)]!;
+        const { answer } = keyOf(english, paper)[
+          paper.items.findIndex((item) => item.question === question)
+        ]!;
         // The right pair of terminals is among the choices offered; a reading has no choices.
         if (question.kind !== 'wiring' && question.kind !== 'meter') expect(text).not.toContain(answer);
       }

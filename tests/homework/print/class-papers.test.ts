@@ -8,13 +8,15 @@ import {
   type PrintedPaper,
 } from '../../../src/homework/print/index.ts';
 import { shown } from '../../../src/homework/print/letters.ts';
-import { askQuestion, markAnswer, rightAnswer } from '../../../src/questions/index.ts';
+import { rightAnswer } from '../../../src/questions/index.ts';
+import { english } from '../../../src/words/en/core.ts';
+import { askQuestion, markAnswer } from '../../support/in-english.ts';
 import { className, made, papers, set } from './class-to-print.ts';
 import { readPdf, together, withoutId } from './read-pdf.ts';
 
 const closes = 'Friday 3 April 2026, 18:00';
 const print = (list: readonly PrintedPaper[], more: Partial<ClassPapersRequest> = {}): Promise<Uint8Array> =>
-  classPapersPdf({ set, className, closes, papers: list, made, ...more });
+  classPapersPdf({ words: english, set, className, closes, papers: list, made, ...more });
 
 const whole = print(papers).then(readPdf);
 

@@ -10,7 +10,8 @@ import {
 } from '../../../src/homework/index.ts';
 import { type EvidenceRequest, evidencePdf, standingsOf } from '../../../src/homework/print/index.ts';
 import { proofsOf } from '../../../src/homework/print/proving-answers.ts';
-import { blankAnswer, rightAnswer } from '../../../src/questions/index.ts';
+import { blankAnswer, rightAnswer, tellAnswer } from '../../../src/questions/index.ts';
+import { english } from '../../../src/words/en/core.ts';
 import { CLOSES, course, HOUR, OPENS, places, seats, setOf } from '../course.ts';
 import { readPdf, together } from './read-pdf.ts';
 
@@ -41,6 +42,7 @@ const standings = (at: number) =>
 const proving = (answers: readonly AnswerRecord[], source: ProofSource = 'homework') =>
   answers.map((record) => ({ record, source }));
 const request = (at: number, more: Partial<EvidenceRequest> = {}): EvidenceRequest => ({
+  words: english,
   person: { name: 'Ada Northfield' },
   organisation: 'Flour line training',
   madeAt: '12 October 2025',
@@ -114,7 +116,8 @@ describe('evidence for one person', () => {
         expect(answer!.record.circuit).toBe(circuit);
         expect(text).toContain(`Drawing ${++drawing}: ${title}`);
         expect(text).toContain(`${day(answer!.record.at)} circuit ${circuit.slice(0, 8)}`);
-        for (const { given, right } of answer!.record.mark.parts) expect(text).toContain(`${given} ${right}`);
+        for (const { given, right } of answer!.record.mark.parts)
+          expect(text).toContain(`${tellAnswer(english, given!)} ${tellAnswer(english, right)}`);
       }
     }
     expect(drawing).toBe(6);

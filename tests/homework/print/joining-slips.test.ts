@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type JoiningSlip, joiningSlipsPdf } from '../../../src/homework/print/index.ts';
 import { modulesOf } from '../../../src/homework/print/qr.ts';
+import { english } from '../../../src/words/en/core.ts';
 import { readPdf, together } from './read-pdf.ts';
 
 const open: JoiningSlip = { name: null, link: null };
@@ -8,6 +9,7 @@ const link = 'https://practice.example/#/enter/3q2-7wAAAABBBBccccDDDDeeeeFFFFggg
 const print = async (slips: readonly JoiningSlip[]) =>
   readPdf(
     await joiningSlipsPdf({
+      words: english,
       className: 'Flour line, intake 2026',
       code: 'K7M2 QP9D',
       address: 'https://practice.example',

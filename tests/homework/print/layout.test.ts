@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { printing } from '../../../src/homework/print/document.ts';
 import { type Block, gap, type Piece, paginate } from '../../../src/homework/print/flow.ts';
 import { nameShown, shown, shownOf } from '../../../src/homework/print/letters.ts';
+import { english } from '../../../src/words/en/core.ts';
 
-const { pen } = printing('Layout', new Date(0));
+const { pen } = printing(english, 'Layout', new Date(0));
 const piece = (height: number): Piece => ({ height, tag: 'P', draw: () => undefined });
 const ROOM = 100;
 

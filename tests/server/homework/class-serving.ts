@@ -1,4 +1,5 @@
 /** A server where people sign in, with one class of packers, a clock that is set by hand, and a small course. */
+
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -15,6 +16,7 @@ import { createServer } from '../../../src/server/index.ts';
 import { API_PROBLEMS } from '../../../src/server/problems.ts';
 import { workHere } from '../../../src/server/work/work.ts';
 import { openStore, type Store, type StorePlace, storeFile } from '../../../src/store/index.ts';
+import { english } from '../../../src/words/en/core.ts';
 import { server as said } from '../../../src/words/en/server/index.ts';
 import { CLOSES, course, HOUR, OPENS } from '../../homework/course.ts';
 
@@ -112,6 +114,7 @@ export const wishOf = (changes: object = {}) => ({
 export const serverOn = (store: Store, clock: { readonly now: number }): Promise<FastifyInstance> =>
   createServer({
     store,
+    words: english,
     bank: course.bank,
     said,
     folder: '/nowhere',

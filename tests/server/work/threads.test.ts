@@ -4,6 +4,7 @@ import { classPapersPdf } from '../../../src/homework/print/index.ts';
 import { ApiFailure } from '../../../src/server/problems.ts';
 import { WorkThreads } from '../../../src/server/work/threads.ts';
 import { JobEnded, type Work, workHere } from '../../../src/server/work/work.ts';
+import { english } from '../../../src/words/en/core.ts';
 import { places, seats, setOf } from '../../homework/course.ts';
 import { codeFor } from '../../homework/print/class-to-print.ts';
 import { withoutId } from '../../homework/print/read-pdf.ts';
@@ -12,7 +13,7 @@ import { answerWith, MORNING } from '../../support/answers.ts';
 const set = setOf(places(['status-lamps', 'relay-chains'], 4));
 const [seat] = seats(1);
 const paper = { set, seat: seat!, taken: new Map() };
-const nothing = { set: set.id, learner: 'me', attempt: 1, items: [] };
+const nothing = { language: 'en', items: [] };
 const record = answerWith({ id: 'a', at: MORNING, learner: 'me' });
 
 const threads = new WorkThreads();
@@ -74,7 +75,7 @@ describe('work in threads', () => {
 
   it('that makes a file asks for what is in it piece by piece, and gives it so', async () => {
     const made = seats(3).map((each) => paperFor(set, each));
-    const request = { set, className: 'Packers', closes: 'today', made: new Date(0) };
+    const request = { language: 'en', set, className: 'Packers', closes: 'today', made: new Date(0) };
     const printed = made.flatMap((one, at) =>
       one.ok ? [{ name: `Name ${at}`, code: codeFor(at), paper: one.value }] : [],
     );
@@ -102,7 +103,7 @@ describe('work in threads', () => {
       'given a piece',
     ]);
     expect(file).toBe(await fileBy(workHere));
-    expect(file).toBe(withoutId(await classPapersPdf({ ...request, papers: printed })));
+    expect(file).toBe(withoutId(await classPapersPdf({ ...request, words: english, papers: printed })));
   });
 
   it('that makes a table or statements of marks does so piece by piece, as they are made whole', async () => {
@@ -144,10 +145,12 @@ describe('work in threads', () => {
       expect(order.slice(0, 4)).toEqual(['given a piece', 'asked for 0', 'given a piece', 'asked for 1']);
       expect(table).toBe(marksCsv(set, rows));
       const json = (all: typeof states) =>
-        fileOf((manner) => work.run('stateMarks', { set, base }, { ...manner, feed: feed(all) }));
+        fileOf((manner) =>
+          work.run('stateMarks', { language: 'en', set, base }, { ...manner, feed: feed(all) }),
+        );
       expect(JSON.parse(await json(states))).toEqual(
         states.flatMap((paper) =>
-          xapiStatements({ set, base, ...paper, uuidFor: (what) => uuids.get(what)! }),
+          xapiStatements({ words: english, set, base, ...paper, uuidFor: (what) => uuids.get(what)! }),
         ),
       );
       expect(JSON.parse(await json([]))).toEqual([]);
@@ -155,7 +158,7 @@ describe('work in threads', () => {
   });
 
   it('fails with what its source fails with, or whoever takes the file', async () => {
-    const request = { set, className: 'Packers', closes: 'today', made: new Date(0) };
+    const request = { language: 'en', set, className: 'Packers', closes: 'today', made: new Date(0) };
     async function* failing(): AsyncGenerator<never> {
       yield* [];
       throw new Error('the store is gone');

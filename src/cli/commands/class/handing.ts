@@ -1,9 +1,11 @@
 /** What is handed out and taken over: slips and rosters. */
+
 import { join } from 'node:path';
 import type { RosterIn } from '../../../../shared/api-people.ts';
 import { zipFiles } from '../../../homework/index.ts';
 import { oneRosterFiles, rosterCsv, wantedIn } from '../../../server/index.ts';
 import { say } from '../../../words/statement.ts';
+import { coreWordsOf } from '../../core-words.ts';
 import { readGiven } from '../../files.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
@@ -100,6 +102,7 @@ export async function writeSlips(name: string, options: SlipOptions, io: Io): Pr
       throw new UsageError(said.everybodyHasAPassword.wrong, said.everybodyHasAPassword.right);
     const { joiningSlipsPdf } = await import('../../../homework/print/index.ts');
     const pdf = await joiningSlipsPdf({
+      words: await coreWordsOf(io),
       className: detail.title,
       code: detail.joiningCode,
       address: options.address,

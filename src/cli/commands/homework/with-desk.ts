@@ -1,6 +1,7 @@
 import type { Desk } from '../../../server/homework/desk.ts';
 import type { Asking } from '../../../server/people/gate.ts';
 import { ApiFailure } from '../../../server/problems.ts';
+import { coreWordsOf } from '../../core-words.ts';
 import { openCourse } from '../../course.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { withStore } from '../../store-place.ts';
@@ -18,7 +19,7 @@ export async function withDesk<T>(
   const course = await openCourse(io, banks);
   return withStore(io, data, async (store) => {
     try {
-      return await use({ store, course, now: () => io.now() });
+      return await use({ store, course, words: await coreWordsOf(io), now: () => io.now() });
     } catch (error) {
       throw error instanceof ApiFailure ? new UsageError(error.message, error.hint) : error;
     }

@@ -4,7 +4,8 @@
  */
 import type { PaperItem } from '../../../../shared/homework.ts';
 import { describe, drawSvgs, layOut, PROFILES } from '../../../drawing/index.ts';
-import { askQuestion } from '../../../questions/index.ts';
+import { askQuestion, tellQuestion } from '../../../questions/index.ts';
+import type { Words } from '../../../words/index.ts';
 import { zipFiles } from '../zip.ts';
 import { type Dialect, dialectOf, type QtiVersion } from './dialect.ts';
 import { qtiParts } from './parts.ts';
@@ -15,6 +16,7 @@ const SCHEMA_INSTANCE = 'http://www.w3.org/2001/XMLSchema-instance';
 const PLAIN: Naming = { element: (name) => name, attribute: (name) => name };
 
 export interface QtiRequest {
+  readonly words: Words;
   readonly version: QtiVersion;
   /** Begins with a letter, then letters, digits, `-`, `_` and `.`: becomes part of every identifier. */
   readonly id: string;
@@ -39,25 +41,25 @@ const rootAttributes = ({ namespace, schemaLocation }: Dialect): XmlElement['att
 function itemFiles(
   { question, marks }: QtiRequest['items'][number],
   number: number,
-  { id, title }: QtiRequest,
+  { words, id, title }: QtiRequest,
   dialect: Dialect,
 ): ItemFiles {
   const identifier = `${id}-item-${number}`;
-  const asked = askQuestion(question);
+  const asked = tellQuestion(words, askQuestion(question));
   const { circuit } = question;
   const scene = layOut(circuit, PROFILES.screen);
   const svgs = drawSvgs(scene, { label: circuit.title ?? asked.title });
   const images = svgs.map((_, sheet) => `images/item-${number}-sheet-${sheet + 1}.svg`);
-  const parts = qtiParts(question, asked, marks);
+  const parts = qtiParts(words, question, asked, marks);
   const root = xml(
     'assessmentItem',
     {
       ...rootAttributes(dialect),
       identifier,
-      title: `${title}, ${number}: ${asked.title}`,
+      title: words.interchange.itemTitle({ set: title, number, asked: asked.title }),
       adaptive: false,
       timeDependent: false,
-      'xml:lang': 'en',
+      'xml:lang': words.speech.language,
     },
     [
       ...parts.responses,

@@ -1,6 +1,7 @@
 /** What a question becomes in QTI: declarations of responses, interactions, and the rule that turns them into marks. */
 import type { Asked, AskedItem, Question } from '../../../../shared/question.ts';
 import { markAnswer, rightAnswer } from '../../../questions/index.ts';
+import type { Words } from '../../../words/index.ts';
 import {
   correctResponse,
   floatValue,
@@ -21,15 +22,16 @@ export interface QtiParts {
 
 interface Group {
   readonly choices: readonly string[];
+  readonly values: readonly string[];
   readonly items: readonly AskedItem[];
 }
 
 /** Things that can stand in the same ways go into one interaction. */
 function groupsOf({ items }: Asked): readonly Group[] {
-  const groups = new Map<string, { choices: readonly string[]; items: AskedItem[] }>();
+  const groups = new Map<string, Group & { items: AskedItem[] }>();
   for (const item of items) {
     const key = item.choices.join('|');
-    const group = groups.get(key) ?? { choices: item.choices, items: [] };
+    const group = groups.get(key) ?? { choices: item.choices, values: item.values, items: [] };
     group.items.push(item);
     groups.set(key, group);
   }
@@ -48,17 +50,17 @@ function matching(asked: Asked, states: Readonly<Record<string, string>>, marks:
   const choiceOf = (identifier: string, matchMax: number, text: string): XmlElement =>
     xml('simpleAssociableChoice', { identifier, matchMax }, [text]);
   return {
-    responses: groups.map(({ choices, items }, index) =>
+    responses: groups.map(({ values, items }, index) =>
       xml(
         'responseDeclaration',
         { identifier: names[index]!, cardinality: 'multiple', baseType: 'directedPair' },
         [
-          correctResponse(items.map(({ item }, at) => pair(at, choices.indexOf(states[item]!)))),
+          correctResponse(items.map(({ item }, at) => pair(at, values.indexOf(states[item]!)))),
           mapping(
             items.flatMap(({ item }, at) =>
-              choices.map(
+              values.map(
                 (state, choice) =>
-                  [pair(at, choice), state === states[item] ? part : -part / (choices.length - 1)] as const,
+                  [pair(at, choice), state === states[item] ? part : -part / (values.length - 1)] as const,
               ),
             ),
           ),
@@ -122,11 +124,16 @@ const near = (volts: number, tolerance: number): XmlElement =>
  * What a meter reads: whether it reads anything, and the volts. Two responses for every meter question, so that the form
  * doesn't tell; a reading of nothing and of 0 V look the same on a meter and count alike.
  */
-function metering(question: Extract<Question, { kind: 'meter' }>, asked: Asked, marks: number): QtiParts {
+function metering(
+  { interchange: say }: Words,
+  question: Extract<Question, { kind: 'meter' }>,
+  asked: Asked,
+  marks: number,
+): QtiParts {
   const answer = rightAnswer(question);
   const volts = answer.kind === 'meter' ? (answer.volts ?? null) : null;
   const right = (value: number | null): boolean =>
-    markAnswer(question, { kind: 'meter', volts: value }).correct;
+    markAnswer(question, { kind: 'meter', volts: value }).mark.correct;
   const readings = volts === null ? [0] : right(-volts) && volts !== 0 ? [volts, -volts] : [volts];
   const whenVolts = both(
     chosen('VOLTS'),
@@ -148,11 +155,11 @@ function metering(question: Extract<Question, { kind: 'meter' }>, asked: Asked, 
     interactions: [
       xml('choiceInteraction', { responseIdentifier: 'RESPONSE_READS', shuffle: false, maxChoices: 1 }, [
         xml('prompt', {}, [asked.task]),
-        xml('simpleChoice', { identifier: 'VOLTS' }, ['A number of volts']),
-        xml('simpleChoice', { identifier: 'NOTHING' }, ['Nothing: the points have no common reference']),
+        xml('simpleChoice', { identifier: 'VOLTS' }, [say.volts]),
+        xml('simpleChoice', { identifier: 'NOTHING' }, [say.nothing]),
       ]),
       paragraph(
-        'Volts: ',
+        say.voltsEntry,
         xml('textEntryInteraction', { responseIdentifier: 'RESPONSE_VOLTS', expectedLength: 10 }),
       ),
     ],
@@ -168,7 +175,7 @@ function metering(question: Extract<Question, { kind: 'meter' }>, asked: Asked, 
   };
 }
 
-export function qtiParts(question: Question, asked: Asked, marks: number): QtiParts {
+export function qtiParts(words: Words, question: Question, asked: Asked, marks: number): QtiParts {
   const right = rightAnswer(question);
   switch (question.kind) {
     case 'lamp-states':
@@ -180,6 +187,6 @@ export function qtiParts(question: Question, asked: Asked, marks: number): QtiPa
     case 'wiring':
       return choosing(asked, right.kind === 'wiring' ? right.choice : undefined, marks);
     case 'meter':
-      return metering(question, asked, marks);
+      return metering(words, question, asked, marks);
   }
 }

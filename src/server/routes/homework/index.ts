@@ -7,8 +7,8 @@ import { addTutorsHomework } from './tutor.ts';
 
 /** Homework, where people sign in. */
 export function addHomework(app: FastifyInstance, service: Service): void {
-  const { store, course, now, work } = service;
-  const desk: Desk = { store, course, now, work };
+  const { store, course, words, now, work } = service;
+  const desk: Desk = { store, course, words, now, work };
   addLearnersHomework(app, service, desk);
   addTutorsHomework(app, service, desk);
   addHomeworkFiles(app, service, desk);

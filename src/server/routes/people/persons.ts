@@ -10,7 +10,7 @@ import type { Service } from '../../service.ts';
 
 /** What tutors do for their learners, and administrators for everybody. */
 export function addPersons(app: FastifyInstance, service: Service): void {
-  const { store } = service;
+  const { store, words } = service;
   const { links, persons, sessions } = store.people;
 
   addRoute(app, service, peopleRoutes.newLink, async ({ person, params, request }) => {
@@ -46,7 +46,7 @@ export function addPersons(app: FastifyInstance, service: Service): void {
     return reply
       .type('application/json; charset=utf-8')
       .header('content-disposition', 'attachment; filename="polewise-export.json"')
-      .send(await streamOf(store.exportOf(params.person)));
+      .send(await streamOf(store.exportOf(params.person, words)));
   });
   addRoute(app, service, peopleRoutes.erasePerson, async ({ params, query }) => {
     const { person: id } = params;

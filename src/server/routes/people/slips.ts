@@ -47,6 +47,7 @@ export function addSlips(app: FastifyInstance, service: Service): void {
     // Only who prints needs what writes PDF.
     const { joiningSlipsPdf } = await import('../../../homework/print/index.ts');
     const pdf = await joiningSlipsPdf({
+      words: service.words,
       className: title,
       code: joiningCode,
       address,

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { FixedQuestion as Fixed } from '../../../../shared/bank.ts';
-import type { Asked, Mark } from '../../../../shared/question.ts';
+import type { Asked, ToldMark } from '../../../../shared/question.ts';
 import { Board } from '../../parts/board.tsx';
 import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import { NotRun } from '../../parts/not-run.tsx';
@@ -16,7 +16,7 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
   const { question } = fixed;
   const [asked, setAsked] = useState<Asked>();
   const [chosen, setChosen] = useState<ReadonlyMap<string, string>>(new Map());
-  const [mark, setMark] = useState<Mark>();
+  const [mark, setMark] = useState<ToldMark>();
   const [refused, setRefused] = useState<Error>();
   useEffect(() => {
     ground.engine.call('ask', { question }).then(setAsked, () => undefined);

@@ -1,4 +1,4 @@
-import type { Asked, AskedItem, MarkPart } from '../../../../shared/question.ts';
+import type { Asked, AskedItem, ToldPart } from '../../../../shared/question.ts';
 import { set, words } from '../../words.ts';
 import { NOTHING } from './answer.ts';
 
@@ -7,36 +7,34 @@ interface Props {
   readonly chosen: ReadonlyMap<string, string>;
   readonly onChoose: (item: string, state: string) => void;
   /** Once it has been marked: by item. */
-  readonly parts?: ReadonlyMap<string, MarkPart>;
+  readonly parts?: ReadonlyMap<string, ToldPart>;
 }
 
 interface ItemProps {
   readonly item: AskedItem;
-  readonly label: string;
   readonly chosen: string | undefined;
   readonly onChoose: (state: string) => void;
 }
 
 /** A designation stands out of its label: `-H1 "Fan healthy"`. */
-function Label({ text }: { text: string }) {
-  const [, name, rest] = text.match(/^(\S+) "(.*)"$/) ?? [];
-  if (name === undefined) return <>{text}</>;
+function Label({ item: { named, label } }: { item: AskedItem }) {
+  if (named?.text === undefined) return <>{named?.label ?? label}</>;
   return (
     <>
-      {name} <span class="of">{rest}</span>
+      {named.name} <span class="of">{named.text}</span>
     </>
   );
 }
 
-function Choices({ item, label, chosen, onChoose }: ItemProps) {
+function Choices({ item, chosen, onChoose }: ItemProps) {
   const long = item.choices.some((choice) => choice.length > 12);
   return (
     <fieldset class={long ? 'item long' : 'item'}>
       <legend>
-        <Label text={label} />
+        <Label item={item} />
       </legend>
       <div class="choices">
-        {item.choices.map((state) => (
+        {item.values.map((state, at) => (
           <label key={state} class="choice" data-state={state}>
             <input
               type="radio"
@@ -45,7 +43,7 @@ function Choices({ item, label, chosen, onChoose }: ItemProps) {
               checked={chosen === state}
               onChange={() => onChoose(state)}
             />
-            <span>{state}</span>
+            <span>{item.choices[at]}</span>
           </label>
         ))}
       </div>
@@ -53,12 +51,12 @@ function Choices({ item, label, chosen, onChoose }: ItemProps) {
   );
 }
 
-function Volts({ label, chosen, onChoose }: ItemProps) {
+function Volts({ item, chosen, onChoose }: ItemProps) {
   const { form } = words('first').practise;
   return (
     <fieldset class="item">
       <legend>
-        <Label text={label} />
+        <Label item={item} />
       </legend>
       <div class="choices">
         <label class="volts">
@@ -86,12 +84,12 @@ function Volts({ label, chosen, onChoose }: ItemProps) {
 }
 
 /** How one item was marked, in place of its controls. */
-function MarkedItem({ label, part }: { label: string; part: MarkPart }) {
+function MarkedItem({ item, part }: { item: AskedItem; part: ToldPart }) {
   const { form } = words('first').practise;
   return (
     <p class="item marked-item">
       <span class="label">
-        <Label text={label} />
+        <Label item={item} />
       </span>
       <span class={part.correct ? 'verdict right' : 'verdict wrong'}>
         {part.correct ? (
@@ -107,25 +105,19 @@ function MarkedItem({ label, part }: { label: string; part: MarkPart }) {
   );
 }
 
-/** Items of a sequence stand under the act after which they are asked: `after 1 (press -S1): -H1 "Fan runs"`. */
-function groupOf({ label }: AskedItem): { group: string; label: string } {
-  const [, group, own] = label.match(/^((?:at the start|after \d+ \(.*\))): (.*)$/) ?? [];
-  return group === undefined || own === undefined ? { group: '', label } : { group, label: own };
-}
-
 /** The answer by ordinary form controls; the same answer as by touching the drawing. */
 export function AnswerForm({ asked, chosen, onChoose, parts }: Props) {
-  const groups = new Map<string, { item: AskedItem; label: string }[]>();
+  // Items of a sequence stand under the act after which they are asked.
+  const groups = new Map<string, AskedItem[]>();
   for (const item of asked.items) {
-    const { group, label } = groupOf(item);
-    groups.set(group, [...(groups.get(group) ?? []), { item, label }]);
+    const group = item.moment ?? '';
+    groups.set(group, [...(groups.get(group) ?? []), item]);
   }
-  const itemOf = ({ item, label }: { item: AskedItem; label: string }) => {
+  const formOf = (item: AskedItem) => {
     const part = parts?.get(item.item);
-    if (part) return <MarkedItem key={item.item} label={label} part={part} />;
+    if (part) return <MarkedItem key={item.item} item={item} part={part} />;
     const props = {
       item,
-      label,
       chosen: chosen.get(item.item),
       onChoose: (state: string) => onChoose(item.item, state),
     };
@@ -141,11 +133,11 @@ export function AnswerForm({ asked, chosen, onChoose, parts }: Props) {
         group ? (
           <section key={group} class="group" aria-label={group}>
             <h3>{group.charAt(0).toUpperCase() + group.slice(1)}</h3>
-            {items.map(itemOf)}
+            {items.map(formOf)}
           </section>
         ) : (
           <div key={group} class="group">
-            {items.map(itemOf)}
+            {items.map(formOf)}
           </div>
         ),
       )}

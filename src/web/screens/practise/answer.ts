@@ -24,7 +24,7 @@ export function answerOf(
     }
     case 'wiring': {
       const [item] = asked.items;
-      const choice = item ? item.choices.indexOf(chosen.get(item.item) ?? '') : -1;
+      const choice = item ? item.values.indexOf(chosen.get(item.item) ?? '') : -1;
       return choice < 0 ? undefined : { kind: 'wiring', choice };
     }
     default: {

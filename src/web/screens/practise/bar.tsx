@@ -18,7 +18,7 @@ export function Bar({ session, phase, left, able }: Props) {
   useEffect(() => {
     if (marked) next.current?.focus({ preventScroll: true });
   }, [marked]);
-  const mark = phase.kind === 'marked' ? phase.judgement.judged.mark : undefined;
+  const mark = phase.kind === 'marked' ? phase.judgement.mark : undefined;
   const right = mark?.parts.filter(({ correct }) => correct).length ?? 0;
   const unkept = phase.kind === 'asking' && phase.unkept !== undefined;
   const verdict =

@@ -1,5 +1,5 @@
 import type { Circuit } from '../../../../shared/circuit.ts';
-import type { Mark } from '../../../../shared/question.ts';
+import type { ToldMark } from '../../../../shared/question.ts';
 import type { Scenario } from '../../../../shared/scenario.ts';
 import { CircuitTiming } from '../../parts/circuit-timing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
@@ -9,7 +9,7 @@ import { words } from '../../words.ts';
 
 interface Props {
   readonly ground: Ground;
-  readonly mark: Mark;
+  readonly mark: ToldMark;
   /** What is shown beside it, as it was run. */
   readonly circuit: Circuit;
   readonly scenario: Scenario;

@@ -1,5 +1,5 @@
 /** How a question is answered on its drawing: what can be touched there, and what a touch changes. */
-import type { Asked, AskedItem, MarkPart, Question } from '../../../../shared/question.ts';
+import type { Asked, AskedItem, Question, ToldPart } from '../../../../shared/question.ts';
 import type { Touchable } from '../../parts/drawing.tsx';
 
 /** By item: the state chosen; of a wiring also the first of its two terminals, under `FIRST`. */
@@ -38,7 +38,7 @@ const joins = ([one, other]: readonly [string, string], first: string, second: s
 /** The choice that a wiring stands at; -1 for none yet. */
 export const choiceOf = (asked: Asked, chosen: Chosen): number => {
   const [item] = asked.items;
-  return item ? item.choices.indexOf(chosen.get(item.item) ?? '') : -1;
+  return item ? item.values.indexOf(chosen.get(item.item) ?? '') : -1;
 };
 
 /** The terminals that a wiring's two loose conductors are on, as far as they have been chosen. */
@@ -76,7 +76,7 @@ export function wire(
       ? question.choices.findIndex((pair) => joins(pair, first, terminal))
       : -1;
   return choice >= 0
-    ? [[item.item, item.choices[choice] ?? '']]
+    ? [[item.item, item.values[choice] ?? '']]
     : [
         [item.item, ''],
         [FIRST, terminal],
@@ -99,11 +99,13 @@ export function touchableOf(
   asked: Asked,
   chosen: Chosen,
   step: string,
-  parts: ReadonlyMap<string, MarkPart> | undefined,
+  parts: ReadonlyMap<string, ToldPart> | undefined,
 ): ReadonlyMap<string, Touchable> {
-  const touch = (place: string, { item, label }: AskedItem): [string, Touchable] => {
+  const touch = (place: string, { item, label, choices, values }: AskedItem): [string, Touchable] => {
     const part = parts?.get(item);
-    return [place, { label, state: chosen.get(item), at: PLACES, ...(part ? { mark: part } : {}) }];
+    const state = chosen.get(item);
+    const shown = state === undefined ? undefined : choices[values.indexOf(state)];
+    return [place, { label, state, shown, at: PLACES, ...(part ? { mark: part } : {}) }];
   };
   switch (question.kind) {
     case 'meter':

@@ -83,7 +83,7 @@ export function Question({ session, ground, phase }: Props) {
   const Parts = markParts.value;
   const parts =
     phase.kind === 'marked'
-      ? new Map(phase.judgement.judged.mark.parts.map((part) => [part.item, part]))
+      ? new Map(phase.judgement.mark.parts.map((part) => [part.item, part]))
       : undefined;
   const unkept = phase.kind === 'asking' ? phase.unkept : undefined;
   const [busy, setBusy] = useState(false);
@@ -115,7 +115,7 @@ export function Question({ session, ground, phase }: Props) {
               .get(stepShown)
               ?.find((entry) => entry.place === place)?.item
           : asked.items.find(({ item }) => item === place);
-      if (found) session.turn(found.item, found.choices);
+      if (found) session.turn(found.item, found.values);
       // What is being turned stays, also when its step is complete.
       setStep(stepShown);
     }
@@ -186,7 +186,7 @@ export function Question({ session, ground, phase }: Props) {
         {phase.kind === 'marked' && Parts && (
           <Parts.Explained
             ground={ground}
-            mark={phase.judgement.judged.mark}
+            mark={phase.judgement.mark}
             circuit={phase.judgement.circuit}
             scenario={phase.judgement.scenario}
             because={task.because}

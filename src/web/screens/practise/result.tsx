@@ -15,11 +15,11 @@ export function Result({
   about: readonly string[];
   marks: ReadonlyMap<string, Touchable>;
 }) {
-  const { drawn, judged } = phase.judgement;
+  const { drawn, mark } = phase.judgement;
   const { task } = phase.prepared;
   const Parts = markParts.value;
   useEffect(fetchMarkParts, [phase.given]);
-  const volts = judged.mark.parts.find(({ item }) => item === 'volts');
+  const volts = mark.parts.find(({ item }) => item === 'volts');
   const meter = task.question.kind === 'meter' && volts ? { meter: volts.right } : {};
   return Parts ? (
     <Parts.Player

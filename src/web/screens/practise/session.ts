@@ -243,9 +243,9 @@ export class Session {
   }
 
   /** The next of an item's possible states, as touching it on the drawing gives. */
-  turn(item: string, choices: readonly string[]): void {
+  turn(item: string, values: readonly string[]): void {
     const now = this.chosen.value.get(item);
-    const next = choices[now === undefined ? 0 : (choices.indexOf(now) + 1) % choices.length];
+    const next = values[now === undefined ? 0 : (values.indexOf(now) + 1) % values.length];
     if (next !== undefined) this.choose(item, next);
   }
 
@@ -296,7 +296,7 @@ export class Session {
     if (placing && !placing.some(({ id }) => id === given.id))
       await this.setPlacing([
         ...placing,
-        { id: given.id, skill: task.skill, right: judgement.judged.mark.correct && !given.help.hint },
+        { id: given.id, skill: task.skill, right: judgement.mark.correct && !given.help.hint },
       ]);
     this.recent = [...this.recent, task.skill];
     lastCircuit.value = judgement.circuit;
@@ -313,7 +313,7 @@ export class Session {
   /** Shows a mark, and the run under it as soon as it has been worked out. */
   private showMarked(marked: Extract<Phase, { kind: 'marked' }>, view: View): void {
     this.phase.value = marked;
-    const items = marked.judgement.judged.mark.parts.map(({ item }) => item);
+    const items = marked.judgement.mark.parts.map(({ item }) => item);
     this.ground.engine.call('run', { question: marked.prepared.task.question, items, view }).then(
       ({ frames }) => {
         if (this.phase.value === marked) this.phase.value = { ...marked, frames };

@@ -73,16 +73,21 @@ function Skills({ report, now }: { report: Report; now: number }) {
 const LATEST = 200;
 
 /** Wrong ideas that alone explained an answer, the commonest first. */
-function ideasOf(lines: readonly AnswerLine[]): { idea: string; advice: string; times: number }[] {
-  const found = new Map<string, { idea: string; advice: string; times: number }>();
-  for (const { idea } of lines.slice(-LATEST))
-    if (idea) found.set(idea.id, { ...idea, times: (found.get(idea.id)?.times ?? 0) + 1 });
-  return [...found.values()].sort((one, other) => other.times - one.times).slice(0, 3);
+function ideasOf(lines: readonly AnswerLine[]): { id: string; times: number }[] {
+  const found = new Map<string, number>();
+  for (const { idea } of lines.slice(-LATEST)) if (idea !== null) found.set(idea, (found.get(idea) ?? 0) + 1);
+  return [...found]
+    .map(([id, times]) => ({ id, times }))
+    .sort((one, other) => other.times - one.times)
+    .slice(0, 3);
 }
 
 function Ideas() {
   const { ideas: w } = words('progress');
-  const ideas = ideasOf(answers.value);
+  const known = words('ideas');
+  const ideas = ideasOf(answers.value).flatMap(({ id, times }) =>
+    id in known ? [{ ...known[id as keyof typeof known], times }] : [],
+  );
   if (ideas.length === 0) return null;
   return (
     <section>

@@ -16,7 +16,7 @@ export function asQuestion({ kind, circuit, scenario, asked }: PublicQuestion): 
         kind,
         ...base,
         ends: pairOf(item?.about ?? []),
-        choices: (item?.choices ?? []).map((choice) => pairOf(choice.split(' and '))),
+        choices: (item?.values ?? []).map((value) => pairOf(value.split(' '))),
         wanted: [],
       };
     }

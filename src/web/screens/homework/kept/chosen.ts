@@ -13,7 +13,7 @@ export function answerSoFar(question: Question, { items }: Asked, chosen: Chosen
       return volts === undefined ? { kind: 'meter' } : { kind: 'meter', volts };
     }
     case 'wiring': {
-      const choice = items[0]?.choices.indexOf(chosen.get(items[0].item) ?? '') ?? -1;
+      const choice = items[0]?.values.indexOf(chosen.get(items[0].item) ?? '') ?? -1;
       return choice < 0 ? { kind: 'wiring' } : { kind: 'wiring', choice };
     }
     default:
@@ -37,7 +37,7 @@ export function chosenOf({ items }: Asked, answer: Answer): Chosen {
       return new Map([['volts', answer.volts === null ? NOTHING : String(answer.volts)]]);
     case 'wiring': {
       const [item] = items;
-      const text = answer.choice === undefined ? undefined : item?.choices[answer.choice];
+      const text = answer.choice === undefined ? undefined : item?.values[answer.choice];
       return item && text !== undefined ? new Map([[item.item, text]]) : new Map();
     }
     default:
@@ -47,9 +47,9 @@ export function chosenOf({ items }: Asked, answer: Answer): Chosen {
 
 /** How much of a question is answered. */
 export function answeredOf({ items }: Asked, chosen: Chosen): 'all' | 'part' | 'none' {
-  const given = items.filter(({ item, choices }) => {
+  const given = items.filter(({ item, values }) => {
     const state = chosen.get(item) ?? '';
-    return choices.length > 0 ? choices.includes(state) : state === NOTHING || voltsOf(state) !== undefined;
+    return values.length > 0 ? values.includes(state) : state === NOTHING || voltsOf(state) !== undefined;
   }).length;
   return given === 0 ? 'none' : given === items.length ? 'all' : 'part';
 }

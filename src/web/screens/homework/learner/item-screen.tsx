@@ -90,7 +90,7 @@ function Desk({
         : asked.items.find((each) => each.item === place);
     if (!item) return;
     const now = chosen.get(item.item);
-    const next = item.choices[now === undefined ? 0 : (item.choices.indexOf(now) + 1) % item.choices.length];
+    const next = item.values[now === undefined ? 0 : (item.values.indexOf(now) + 1) % item.values.length];
     if (next !== undefined) keep([[item.item, next]]);
     // What is being turned stays, also when its step is complete.
     if (steps.length > 0) onStep(stepShown);

@@ -1,4 +1,4 @@
-import type { ItemMark } from '../../../../../shared/homework.ts';
+import type { ToldItemMark } from '../../../../../shared/homework.ts';
 import type { PaperReview } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import type { Ground } from '../../../start.ts';
@@ -110,7 +110,7 @@ function Item({
   ground: Ground;
   review: PaperReview;
   at: number;
-  mark: ItemMark;
+  mark: ToldItemMark;
 }) {
   const item = review.paper.items[at]!;
   const last = review.paper.items.length - 1;

@@ -1,4 +1,4 @@
-import type { Paper, PaperMark } from '../../../../../shared/homework.ts';
+import type { Paper, ToldPaperMark } from '../../../../../shared/homework.ts';
 import { set, words } from '../../../words.ts';
 import { earnedOf } from './item-verdict.tsx';
 
@@ -9,7 +9,7 @@ export function ItemTable({
   to,
 }: {
   paper: Paper;
-  mark: PaperMark;
+  mark: ToldPaperMark;
   to: (item: number) => string;
 }) {
   const w = words('homework').marked;

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { Mark, Question } from '../../../../../shared/question.ts';
+import type { Question, ToldMark } from '../../../../../shared/question.ts';
 import { Player } from '../../../parts/player.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
 import type { Ground } from '../../../start.ts';
@@ -17,7 +17,7 @@ const NOTHING_CHOSEN: ReadonlyMap<string, string> = new Map();
 interface Props {
   readonly ground: Ground;
   readonly question: Question;
-  readonly mark: Mark;
+  readonly mark: ToldMark;
   /** Cells of the title block beside the circuit's title. */
   readonly cells: readonly string[];
   /** Said of the mark, over the answers. */

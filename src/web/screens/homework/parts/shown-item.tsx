@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { Asked, Mark, Question } from '../../../../../shared/question.ts';
+import type { Asked, Question, ToldMark } from '../../../../../shared/question.ts';
 import { Board } from '../../../parts/board.tsx';
 import { Drawing } from '../../../parts/drawing.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
@@ -21,7 +21,7 @@ export function ShownItem({
   ground: Ground;
   question: Question;
   asked: Asked;
-  mark: Mark;
+  mark: ToldMark;
   title: string;
   children?: ComponentChildren;
 }) {

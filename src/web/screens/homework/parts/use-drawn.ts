@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Circuit } from '../../../../../shared/circuit.ts';
-import type { Asked, Mark, Question } from '../../../../../shared/question.ts';
+import type { Asked, Question, ToldMark } from '../../../../../shared/question.ts';
 import type { Scenario } from '../../../../../shared/scenario.ts';
 import type { Drawn, Frame } from '../../../engine/messages.ts';
 import type { Ground } from '../../../start.ts';
@@ -33,7 +33,11 @@ export interface MarkedDrawing {
 }
 
 /** A marked question in words and as it stands in the end, and a little later the way there. */
-export function useMarkedDrawing(ground: Ground, question: Question, mark: Mark): MarkedDrawing | undefined {
+export function useMarkedDrawing(
+  ground: Ground,
+  question: Question,
+  mark: ToldMark,
+): MarkedDrawing | undefined {
   const [shown, setShown] = useState<MarkedDrawing & { of: Question }>();
   const wanted = view.value;
   useEffect(() => {

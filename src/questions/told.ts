@@ -1,0 +1,88 @@
+/** Questions and marks in the words of a language, for page, terminal and paper alike. */
+import type { Asked, AskedItem, MarkPart, ToldMark, ToldStep, WrongIdea } from '../../shared/question.ts';
+import { type AnswerSaid, type AskingWords, type LabelSaid, say, type Words } from '../words/index.ts';
+import type { ExplanationStep, ItemSaid, Marking, QuestionSaid } from './said.ts';
+
+/** What an answer holds of a choice. */
+const dataOf = (choice: AnswerSaid): string =>
+  choice.says === 'pair' ? `${choice.first} ${choice.second}` : choice.says;
+
+/** What is asked and when, where the label is made of that. */
+function partsOf(words: AskingWords, label: LabelSaid): Pick<AskedItem, 'moment' | 'named'> {
+  if (label.says !== 'item' && label.says !== 'itemAfter') return {};
+  const { name, text } = label.says === 'item' ? label : label.item;
+  const named = text === undefined ? { name } : { name, text };
+  return {
+    ...(label.says === 'itemAfter' ? { moment: words.moment(label.moment) } : {}),
+    named: { label: words.labels.item(named), ...named },
+  };
+}
+
+function tellItem(words: AskingWords, { item, label, choices, unit, about }: ItemSaid): AskedItem {
+  return {
+    item,
+    label: say(words.labels, label),
+    ...partsOf(words, label),
+    choices: choices.map((choice) => say(words.answers, choice)),
+    values: choices.map(dataOf),
+    ...(unit ? { unit } : {}),
+    about: [...about],
+  };
+}
+
+/** The question in words. */
+export function tellQuestion(words: AskingWords, said: QuestionSaid): Asked {
+  const { kind, situation, besides, task, how, items, cautions } = said;
+  const own = words.kinds[kind];
+  return {
+    title: own.title,
+    situation: [
+      ...situation.map((each) => say(words.situation, each)),
+      ...besides.map((each) => say(own, each as never)),
+    ],
+    task: say(own, task as never),
+    items: items.map((item) => tellItem(words, item)),
+    how: say(own, how as never),
+    cautions: cautions.map((each) => say(words.cautions, each)),
+  };
+}
+
+/** Something answered, in words. One that these words don't know yet has but its name. */
+export function tellAnswer(words: Pick<Words, 'answers'>, answer: MarkPart['right']): string {
+  return answer.says in words.answers ? say(words.answers, answer as AnswerSaid) : answer.says;
+}
+
+/** A wrong idea and what to do instead. One that only an earlier version knew has but its name. */
+export function tellIdea({ ideas }: Pick<Words, 'ideas'>, id: string): WrongIdea {
+  const idea = id in ideas ? ideas[id as keyof typeof ideas] : { idea: id, advice: '' };
+  return { id, ...idea };
+}
+
+export const tellSteps = (words: Pick<Words, 'explaining'>, steps: readonly ExplanationStep[]): ToldStep[] =>
+  steps.map(({ said, about }) => ({ text: say(words.explaining, said), about: [...about] }));
+
+export const tellPart = (
+  words: Pick<Words, 'answers'>,
+  { given, right, ...part }: MarkPart,
+): ToldMark['parts'][number] => ({
+  ...part,
+  ...(given ? { given: tellAnswer(words, given) } : {}),
+  right: tellAnswer(words, right),
+});
+
+/** A mark with its explanation in words. */
+export function tellMark(
+  words: Pick<Words, 'answers' | 'ideas' | 'explaining'>,
+  { mark, problems }: Marking,
+  explanation: readonly ExplanationStep[],
+): ToldMark {
+  const { share, correct, parts, misconceptions } = mark;
+  return {
+    share,
+    correct,
+    parts: parts.map((part) => tellPart(words, part)),
+    misconceptions: misconceptions.map((id) => tellIdea(words, id)),
+    explanation: tellSteps(words, explanation),
+    problems: [...problems],
+  };
+}

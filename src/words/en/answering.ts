@@ -1,0 +1,5 @@
+/** What there is to say once a question stands there: hints, marks, why. The page fetches this part after the first question. */
+import { ideas } from './ideas.ts';
+import { explaining, hints } from './questions/explaining.ts';
+
+export const answering = { ideas, explaining, hints };

@@ -1,0 +1,77 @@
+/** Contacts, paths, and why a place is open, as an electrician says them. */
+import { type StatementOf, say } from '../../statement.ts';
+import { type FaultSaid, faults } from '../circuit.ts';
+
+/** Through a device from one terminal to another; a stop without a way through has no `leave`. */
+export interface Hop {
+  readonly device: string;
+  readonly enter: string;
+  readonly leave?: string;
+}
+
+/** From pole to pole. The coil that it is about is `own`: it needs no designation. */
+export type Path = readonly (Hop & { readonly own?: true })[];
+
+/** `-K3:11-14`; a stop without a way through `A:L`. */
+export const hop = ({ device, enter, leave }: Hop): string =>
+  leave === undefined ? `${device}:${enter}` : `${device}:${enter}-${leave}`;
+
+/** `A:L, -F1:1-2, -B1:13-14, coil A1-A2, A:N`. */
+export const path = (stops: Path): string =>
+  stops.map((stop) => (stop.own ? `coil ${stop.enter}-${stop.leave}` : hop(stop))).join(', ');
+
+interface Device {
+  readonly device: string;
+}
+
+/** How what moves a contact stands. */
+export const positions = {
+  pressed: ({ device }: Device): string => `${device} is pressed`,
+  notPressed: ({ device }: Device): string => `${device} is not pressed`,
+  standsAt: ({ device, at }: Device & { at: string }): string => `${device} stands at ${at}`,
+  actuated: ({ device }: Device): string => `${device} is actuated`,
+  notActuated: ({ device }: Device): string => `${device} is not actuated`,
+  tripped: ({ device }: Device): string => `${device} has tripped`,
+  notTripped: ({ device }: Device): string => `${device} has not tripped`,
+  outputOn: ({ device }: Device): string => `the output ${device} is on`,
+  outputOff: ({ device }: Device): string => `the output ${device} is off`,
+  blown: ({ device }: Device): string => `${device} is blown or taken out`,
+  whole: ({ device }: Device): string => `${device} is whole`,
+  open: ({ device }: Device): string => `${device} is open`,
+  closed: ({ device }: Device): string => `${device} is closed`,
+  operated: ({ device }: Device): string => `${device} has operated`,
+  notOperated: ({ device }: Device): string => `${device} has not operated`,
+};
+export type PositionSaid = StatementOf<typeof positions>;
+
+interface Contact {
+  readonly contact: Hop;
+}
+
+/** Why one place is open, or closed. */
+export const places = {
+  supplyOff: ({ supply }: { supply: string }): string => `supply ${supply} is off`,
+  fault: ({ fault }: { fault: FaultSaid }): string => say(faults, fault),
+  conductorOff: ({ at }: { at: string }): string => `the conductor at ${at} is off`,
+  neverCloses: ({ contact }: Contact): string => `${hop(contact)} never closes because of the fault`,
+  neverClosesBecause: ({ contact, fault }: Contact & { fault: FaultSaid }): string =>
+    `${hop(contact)} never closes, because ${say(faults, fault)}`,
+  travelling: ({ contact }: Contact): string =>
+    `${hop(contact)} is open because ${contact.device} is on its way`,
+  open: ({ contact }: Contact): string => `${hop(contact)} is open`,
+  openBecause: ({ contact, position }: Contact & { position: PositionSaid }): string =>
+    `${hop(contact)} is open because ${say(positions, position)}`,
+  closed: ({ contact, position }: Contact & { position: PositionSaid }): string =>
+    `${hop(contact)} is closed: ${say(positions, position)}`,
+  closedDirty: ({ contact }: Contact): string =>
+    `${hop(contact)} is closed but dirty: its resistance is far above that of the load behind it`,
+};
+export type PlaceSaid = StatementOf<typeof places>;
+export type Places = readonly PlaceSaid[];
+
+/** Several open places, each with its reason. */
+export function placesOpen(all: Places): string {
+  const words = all.map((place) => say(places, place));
+  const last = words.at(-1) ?? '';
+  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')}, and ${last}`;
+}

@@ -1,0 +1,31 @@
+/**
+ * What is said, in which language. The core makes statements; whoever shows them to a person says them by the words of a
+ * language, which are an argument as time and seeds are. The English catalogue in `en/` defines what there is to say;
+ * another language is another `Words`.
+ */
+import type { answering } from './en/answering.ts';
+import type { AnswerSaid } from './en/answers.ts';
+import type { asking } from './en/asking.ts';
+import type { english } from './en/core.ts';
+
+export type { AnswerSaid } from './en/answers.ts';
+export type { ActSaid, Ends, FaultSaid, Named, NamedSupply } from './en/circuit.ts';
+export type { Idea } from './en/ideas.ts';
+export type { CautionSaid, LabelSaid, Moment, SituationSaid } from './en/questions/asking.ts';
+export type { ExplainingSaid, HintSaid } from './en/questions/explaining.ts';
+export type { Hop, Path, PlaceSaid, Places, PositionSaid } from './en/questions/places.ts';
+export type { ReasonSaid, UnfedSaid } from './en/questions/reasons.ts';
+export type { Wanted } from './en/questions/wiring.ts';
+export { type Said, type Saying, type Sayings, type StatementOf, say } from './statement.ts';
+
+/** What has to be said to put a question, and once it stands there: what the page fetches of the core's words. */
+export type AskingWords = typeof asking;
+export type AnsweringWords = typeof answering;
+/** Everything that the core has to say, in one language. */
+export type Words = typeof english;
+
+/** Names of the states of things, `lit`. */
+export type StateName = Exclude<
+  AnswerSaid['says'],
+  'volts' | 'pair' | 'choice' | 'written' | 'noNumber' | 'nothing'
+>;

@@ -1,0 +1,19 @@
+/** What the core says, said in English: for tests that look at sentences. */
+import type { Checked } from '../../shared/problem.ts';
+import type { Answer, Asked, Question, ToldMark } from '../../shared/question.ts';
+import * as core from '../../src/questions/index.ts';
+import { english } from '../../src/words/en/core.ts';
+import { say } from '../../src/words/index.ts';
+
+export { english };
+
+export const askQuestion = (question: Question): Asked =>
+  core.tellQuestion(english, core.askQuestion(question));
+
+export const markAnswer = (question: Question, answer: Answer): ToldMark =>
+  core.tellMark(english, core.markAnswer(question, answer), core.explain(question));
+
+export const hintFor = (question: Question): string => say(english.hints, core.hintFor(question));
+
+export const readAnswer = (question: Question, text: string): Checked<Answer> =>
+  core.readAnswer(english, question, text);
