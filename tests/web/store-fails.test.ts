@@ -142,6 +142,7 @@ describe('a question of practice', () => {
         case 'judge':
           judged.push(take.given);
           return {
+            mark: { ...kept.mark, explanation: [] },
             judged: { mark: kept.mark, record: { ...kept, id: take.given?.id, answer: take.given?.answer } },
             circuit: kept.question.circuit,
           };

@@ -52,27 +52,3 @@ export function actInWords(act: Act, circuit: Circuit): string {
       return `${act.kind} ${named(circuit, act.device)}`;
   }
 }
-
-/** A statement: `the conductor at -K3:14 is broken`. */
-export function faultInWords(fault: Fault, circuit: Circuit): string {
-  switch (fault.kind) {
-    case 'loose':
-      return `the conductor at ${fault.at} is off`;
-    case 'cut':
-      return `the wire between ${fault.from} and ${fault.to} is broken`;
-    case 'crossed':
-      return `the conductors on ${fault.one} and ${fault.other} are exchanged`;
-    case 'welded':
-      return `the contact ${endsText(fault)} is welded`;
-    case 'dirty':
-      return `the contact ${endsText(fault)} is dirty (${fault.ohms} ohm)`;
-    case 'open':
-      return `${endsText(fault)} is burnt through`;
-    case 'shorted':
-      return `${endsText(fault)} is shorted`;
-    case 'blown':
-      return `${named(circuit, fault.device)} has ${deviceOf(circuit, fault.device)?.kind === 'fuse' ? 'blown' : 'tripped'}`;
-    case 'stuck':
-      return `${named(circuit, fault.device)} is stuck at rest`;
-  }
-}

@@ -16,4 +16,3 @@ export const kinds = {
   sequence,
   'still-live': stillLive,
 };
-export type KindWords = typeof kinds;
