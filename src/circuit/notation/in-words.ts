@@ -1,8 +1,7 @@
 /** Acts and faults as part of a sentence. */
 import type { Circuit } from '../../../shared/circuit.ts';
-import type { Act, Fault } from '../../../shared/scenario.ts';
+import type { Act } from '../../../shared/scenario.ts';
 import { deviceOf } from '../view.ts';
-import { endsText } from './faults.ts';
 
 /** `-S1 ("Start")`, or the designation alone where the device has no text. */
 function named(circuit: Circuit, name: string): string {
