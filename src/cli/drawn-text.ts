@@ -1,6 +1,16 @@
 /** A circuit drawn in the terminal: at rest, as it stands after acts, or at each moment on the way. */
-import { drawText, type Letters, renameFor, type ShownState, shownState, stepsOf } from '../drawing/index.ts';
+
+import {
+  drawText,
+  type Letters,
+  renameFor,
+  type ShownState,
+  shownState,
+  stepsOf,
+  tellCaption,
+} from '../drawing/index.ts';
 import { solve } from '../solver/index.ts';
+import type { Words } from '../words/index.ts';
 import type { GivenCircuit } from './given-circuit.ts';
 import type { Io } from './io.ts';
 import { asciiOnly, styleFor, wrapText } from './style.ts';
@@ -16,6 +26,7 @@ export interface DrawnOptions {
 }
 
 export function drawnText(
+  words: Words,
   { circuit, scenario }: GivenCircuit,
   { letters, sheet, moved, steps, note }: DrawnOptions,
   io: Io,
@@ -25,7 +36,7 @@ export function drawnText(
   const style = styleFor(io);
   const rename = renameFor(circuit, letters);
   const drawn = (state?: ShownState): string =>
-    drawText(circuit, {
+    drawText(words, circuit, {
       columns: io.columns,
       ascii,
       rename,
@@ -36,7 +47,10 @@ export function drawnText(
   if (steps) {
     const run = stepsOf(circuit, scenario, { rename });
     const pictures = run.steps.map(({ caption, state }, at) => {
-      const heading = said.step({ number: at + 1, caption: caption || said.atTheBeginning });
+      const heading = said.step({
+        number: at + 1,
+        caption: tellCaption(words, caption) || said.atTheBeginning,
+      });
       return `${style.strong(wrapText(heading, io.columns, '   '))}\n\n${drawn(state)}\n`;
     });
     const cut = run.cutOff ? [said.moreFollows] : [];

@@ -1,6 +1,7 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Asked } from '../../shared/question.ts';
 import { drawText } from '../drawing/index.ts';
+import type { Words } from '../words/index.ts';
 import type { Io } from './io.ts';
 import { asciiOnly, styleFor, wrapText } from './style.ts';
 
@@ -45,10 +46,16 @@ function beside(drawing: readonly string[], asked: Asked, screen: Screen): strin
  * A question as it is read in a terminal: the drawing at rest, what is done, and what to answer. All of it is to be seen
  * at once: where the terminal has few rows it stands closer, and the words beside the drawing.
  */
-export function questionText(circuit: Circuit, asked: Asked, screen: Screen, heading = ''): string {
+export function questionText(
+  core: Pick<Words, 'drawing'>,
+  circuit: Circuit,
+  asked: Asked,
+  screen: Screen,
+  heading = '',
+): string {
   const { columns, rows = Number.POSITIVE_INFINITY } = screen;
   const title = circuit.title ? [styleFor(screen).strong(circuit.title)] : [];
-  const drawing = drawText(circuit, { columns, ascii: asciiOnly(screen) }).split('\n');
+  const drawing = drawText(core, circuit, { columns, ascii: asciiOnly(screen) }).split('\n');
   const line = heading ? [styleFor(screen).quiet('─'.repeat(Math.min(columns, 72)))] : [];
   const head = heading ? [heading] : [];
   const gapped = (lines: readonly string[]): readonly string[] => (lines.length > 0 ? [...lines, ''] : []);

@@ -10,6 +10,16 @@ import type { english } from './en/core.ts';
 
 export type { AnswerSaid } from './en/answers.ts';
 export type { ActSaid, Ends, FaultSaid, Named, NamedSupply } from './en/circuit.ts';
+export type {
+  CaptionSaid,
+  DescribedSaid,
+  DrawingWords,
+  Drawn as DrawnDevice,
+  End,
+  PathPlace,
+  StopSaid,
+  Stretch,
+} from './en/drawing.ts';
 export type { Idea } from './en/ideas.ts';
 export type { CautionSaid, LabelSaid, Moment, SituationSaid } from './en/questions/asking.ts';
 export type { ExplainingSaid, HintSaid } from './en/questions/explaining.ts';

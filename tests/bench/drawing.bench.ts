@@ -1,7 +1,8 @@
 /** What a drawing costs: layout and SVG of a usual circuit, a whole panel, and a long PDF. */
 import { performance } from 'node:perf_hooks';
-import { drawSvg, drawSvgs, layOut, PROFILES, picturesOf } from '../../src/drawing/index.ts';
+import { drawSvg, drawSvgs, PROFILES, picturesOf } from '../../src/drawing/index.ts';
 import { drawPdf } from '../../src/drawing/pdf/draw-pdf.ts';
+import { layOut } from '../support/in-english.ts';
 import { relayPanel, twelveRelays } from './drawing-circuits.ts';
 import { median, type Row } from './row.ts';
 

@@ -2,6 +2,7 @@
  * Every example in every --help, in the README and in docs/ does what it says. The examples of one help or page run one
  * after another, in a folder with the circuit of the README, a class, an issued set and some files.
  */
+
 import {
   cpSync,
   mkdirSync,
@@ -21,6 +22,7 @@ import { readCircuit } from '../../src/circuit/index.ts';
 import { createProgram } from '../../src/cli/program.ts';
 import { drawText } from '../../src/drawing/index.ts';
 import { openSqliteStore, storeFile } from '../../src/store/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { type Served, served } from '../server/served.ts';
 import { answerWith } from '../support/answers.ts';
 import { ownBank } from '../support/own-bank.ts';
@@ -262,7 +264,7 @@ describe('the README', () => {
       .find(({ id }) => id === 'changeover-legs')!;
     const heading = `Question 2 of 10  ${skill.title} (new)`;
     expect(shown).toBe(
-      [heading, '', circuit.value.title, '', drawText(circuit.value, { columns: 80 })].join('\n'),
+      [heading, '', circuit.value.title, '', drawText(english, circuit.value, { columns: 80 })].join('\n'),
     );
   });
 

@@ -3,6 +3,7 @@ import { readActs, readCircuit } from '../../src/circuit/index.ts';
 import { drawText, shownState, stepsOf, timingText } from '../../src/drawing/index.ts';
 import { REST } from '../../src/drawing/states/shown-state.ts';
 import { solve } from '../../src/solver/index.ts';
+import { english } from '../../src/words/en/core.ts';
 
 const circuit = (text: string) => {
   const read = readCircuit(text);
@@ -26,7 +27,7 @@ A:L  -F1:1-2  -B1:13-14  -K3:A1-A2  A:N
 
 describe('the drawing for a terminal', () => {
   it('shows paths as columns, a changeover with its common above and both legs below, and lists the contacts', () => {
-    expect(drawText(FAN, { columns: 80 })).toBe(
+    expect(drawText(english, FAN, { columns: 80 })).toBe(
       [
         '              1                 2             3',
         ' A:L 24 V AC╶─┬╴',
@@ -54,7 +55,7 @@ describe('the drawing for a terminal', () => {
       if (!read.ok) throw new Error(acts);
       return shownState(solve(FAN, { start: 'live', faults: [], acts: read.value }));
     };
-    expect(drawText(FAN, { columns: 80, state: after('make -B1') })).toBe(
+    expect(drawText(english, FAN, { columns: 80, state: after('make -B1') })).toBe(
       [
         '              1                 2             3',
         ' A:L 24 V AC╺━┳╸',
@@ -76,28 +77,36 @@ describe('the drawing for a terminal', () => {
     );
     // Between its legs the blade touches neither.
     const { steps } = stepsOf(FAN, { start: 'live', faults: [], acts: [{ kind: 'make', device: '-B1' }] });
-    expect(steps.some(({ state }) => drawText(FAN, { columns: 80, state }).includes('┌╶│╴┐'))).toBe(true);
-    expect(drawText(FAN, { columns: 80, state: REST })).toBe(drawText(FAN, { columns: 80 }));
+    expect(steps.some(({ state }) => drawText(english, FAN, { columns: 80, state }).includes('┌╶│╴┐'))).toBe(
+      true,
+    );
+    expect(drawText(english, FAN, { columns: 80, state: REST })).toBe(
+      drawText(english, FAN, { columns: 80 }),
+    );
   });
 
   it.each([undefined, 'make -B1'])('keeps to ASCII when asked, after %s', (acts) => {
     const read = readActs(acts ?? '', FAN);
     if (!read.ok) throw new Error(acts);
     const state = shownState(solve(FAN, { start: 'live', faults: [], acts: read.value }));
-    const text = drawText(FAN, { columns: 80, ascii: true, ...(acts === undefined ? {} : { state }) });
+    const text = drawText(english, FAN, {
+      columns: 80,
+      ascii: true,
+      ...(acts === undefined ? {} : { state }),
+    });
     expect([...text].every((char) => char === '\n' || (char >= ' ' && char <= '~'))).toBe(true);
     // A character that has no stand-in.
     expect(text).not.toContain('?');
   });
 
   it('keeps to ASCII also at rest', () => {
-    const text = drawText(FAN, { columns: 80, ascii: true });
+    const text = drawText(english, FAN, { columns: 80, ascii: true });
     expect([...text].every((char) => char === '\n' || (char >= ' ' && char <= '~'))).toBe(true);
     expect(text).toContain('-K3 [   ]');
   });
 
   it('folds to the width of the terminal and says where a conductor goes on', () => {
-    const text = drawText(FAN, { columns: 40 });
+    const text = drawText(english, FAN, { columns: 40 });
     expect(Math.max(...text.split('\n').map((line) => line.length))).toBeLessThanOrEqual(40);
     expect(text).toMatch(/-[FK][13]:\d+ \/\d/);
   });
@@ -107,7 +116,7 @@ describe('the timing diagram for a terminal', () => {
   const timing = (acts: string, columns = 60, ascii = false) => {
     const read = readActs(acts, FAN);
     if (!read.ok) throw new Error(acts);
-    return timingText(FAN, { start: 'live', faults: [], acts: read.value }, { columns, ascii });
+    return timingText(english, FAN, { start: 'live', faults: [], acts: read.value }, { columns, ascii });
   };
 
   it('has a row for everything that changes, acts above it, times below, and both in words', () => {

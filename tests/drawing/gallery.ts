@@ -1,9 +1,9 @@
 /** The approved pictures: every symbol in its states, and whole drawings at every width. */
+
 import type { Act } from '../../shared/scenario.ts';
 import { readActs } from '../../src/circuit/index.ts';
 import {
   drawSvgs,
-  layOut,
   PROFILES,
   picturesOf,
   renameFor,
@@ -20,6 +20,8 @@ import type { LayoutOptions } from '../../src/drawing/layout/layout.ts';
 import { REST } from '../../src/drawing/states/shown-state.ts';
 import { symbolFor } from '../../src/drawing/symbols/index.ts';
 import { solve } from '../../src/solver/index.ts';
+import { english } from '../../src/words/en/core.ts';
+import { layOut } from '../support/in-english.ts';
 import { type GalleryCircuit, galleryCircuit } from './gallery-circuits.ts';
 
 export interface Exhibit {
@@ -275,6 +277,7 @@ export function exhibits(): Exhibit[] {
     title: file.replaceAll('-', ' '),
     svg: svgOf(
       timingPicture(
+        english,
         galleryCircuit(circuit),
         { start: 'live', faults: [], acts: [...actsOf(acts)] },
         { width },

@@ -2,8 +2,9 @@
 import { expect } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
 import { writeCircuit } from '../../src/circuit/index.ts';
-import { layOut, PROFILES, type Scene, type Width } from '../../src/drawing/index.ts';
+import { PROFILES, type Scene, type Width } from '../../src/drawing/index.ts';
 import type { Profile } from '../../src/drawing/layout/profile.ts';
+import { layOut } from '../support/in-english.ts';
 import { conductorsDrawn, conductorsWritten, faultsOf } from './read-back.ts';
 
 export const WIDTHS: readonly Width[] = ['phone', 'screen', 'a4'];

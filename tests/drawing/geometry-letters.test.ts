@@ -1,7 +1,8 @@
 /** How large letters come out on the phone and on paper, read from the finished SVG: its size, its view box and its styles. */
 import { describe, expect, it } from 'vitest';
-import { drawSvgs, layOut, PROFILES, type SvgOptions, type Width } from '../../src/drawing/index.ts';
+import { drawSvgs, PROFILES, type SvgOptions, type Width } from '../../src/drawing/index.ts';
 import { families, free, randomOf } from '../../src/generator/index.ts';
+import { layOut } from '../support/in-english.ts';
 import { galleryCircuit } from './gallery-circuits.ts';
 
 interface Letters {

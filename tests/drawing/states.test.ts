@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
 import { readActs } from '../../src/circuit/index.ts';
-import { drawSvgs, layOut, PROFILES, picturesOf, type Scene, shownState } from '../../src/drawing/index.ts';
+import { drawSvgs, PROFILES, picturesOf, type Scene, shownState } from '../../src/drawing/index.ts';
 import type { Group, Ink, Picture } from '../../src/drawing/picture/types.ts';
 import { REST } from '../../src/drawing/states/shown-state.ts';
 import { waysOf } from '../../src/drawing/states/way-lines.ts';
 import { solve } from '../../src/solver/index.ts';
+import { layOut } from '../support/in-english.ts';
 import { galleryCircuit } from './gallery-circuits.ts';
 
 function solvedAfter(circuit: Circuit, acts: string) {

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
-import { drawSvgs, layOut, PALETTES, PROFILES } from '../../src/drawing/index.ts';
+import { drawSvgs, PALETTES, PROFILES } from '../../src/drawing/index.ts';
 import { LETTER_SIZE } from '../../src/drawing/layout/lettering.ts';
 import { twelveRelays } from '../bench/drawing-circuits.ts';
+import { layOut } from '../support/in-english.ts';
 import { galleryCircuit } from './gallery-circuits.ts';
 import { diceOf, randomCircuit } from './random-circuit.ts';
 import { wellFormed } from './well-formed.ts';

@@ -1,22 +1,26 @@
 /** The drawing told in time and in words: steps, timing diagrams, the text alternative, PDF. */
+
 import { inflateSync } from 'node:zlib';
 import { expect, describe as group, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
 import { readActs } from '../../src/circuit/index.ts';
 import {
   describe,
-  layOut,
   PROFILES,
   picturesOf,
   renameFor,
   stepsOf,
   svgOf,
+  tellCaption,
   timingPicture,
 } from '../../src/drawing/index.ts';
 import { drawPdf } from '../../src/drawing/pdf/draw-pdf.ts';
 import { scaleOf } from '../../src/drawing/timing/scale.ts';
-import { signalsOf } from '../../src/drawing/timing/signals.ts';
+import { nameOf, signalsOf } from '../../src/drawing/timing/signals.ts';
 import { solve } from '../../src/solver/index.ts';
+import { english } from '../../src/words/en/core.ts';
+import { say } from '../../src/words/index.ts';
+import { layOut } from '../support/in-english.ts';
 import { galleryCircuit } from './gallery-circuits.ts';
 import { diceOf, randomCircuit } from './random-circuit.ts';
 import { wellFormed } from './well-formed.ts';
@@ -33,7 +37,7 @@ group('steps in slow motion', () => {
   it('show the coil, then the break contact, then the make contact, each with its lamp', () => {
     const { steps, cutOff } = stepsOf(circuit, scenario('make -B1'));
     expect(cutOff).toBe(false);
-    expect(steps.filter(({ act }) => act === 0).map(({ caption }) => caption)).toEqual([
+    expect(steps.filter(({ act }) => act === 0).map(({ caption }) => tellCaption(english, caption))).toEqual([
       'Make the contact -B1 ("Fan tripped").',
       '-B1 is actuated. Coil -K3 is energised.',
       '-K3 picks up: its break contacts open. -H1 ("Fan healthy") goes dark.',
@@ -83,7 +87,7 @@ group('timing diagrams', () => {
       galleryCircuit('brine-pump'),
       scenario('make -B1; wait 8 s; break -B2'),
     );
-    expect(signals.map(({ name }) => name)).toEqual([
+    expect(signals.map((signal) => nameOf(english, signal))).toEqual([
       '-B1',
       '-B2',
       '-K1 coil',
@@ -94,7 +98,7 @@ group('timing diagrams', () => {
       '-H2',
       '-H3',
     ]);
-    expect(acts.map(({ words }) => words)).toEqual([
+    expect(acts.map(({ act }) => say(english.acts, act))).toEqual([
       'make the contact -B1 ("Brine wanted")',
       'break the contact -B2 ("Flow present")',
     ]);
@@ -119,6 +123,7 @@ group('timing diagrams', () => {
     expect(Math.max(...places)).toBeLessThanOrEqual(900);
     const text = svgOf(
       timingPicture(
+        english,
         galleryCircuit('mist-line'),
         scenario('press -S1; wait 5 s; release -S1; press -S0; wait 9 s'),
       ),
@@ -135,7 +140,7 @@ group('timing diagrams', () => {
       const acts =
         buttons.map(({ name }) => `press ${name}; wait 3 s; release ${name}`).join('; ') || 'wait 1 s';
       for (const width of ['phone', 'screen', 'a4'] as const) {
-        const picture = timingPicture(circuit, scenario(acts), { width });
+        const picture = timingPicture(english, circuit, scenario(acts), { width });
         expect(wellFormed(svgOf(picture, {})), `seed ${seed}`).toEqual([]);
         for (const item of picture.items)
           if (item.kind === 'text')
@@ -147,7 +152,7 @@ group('timing diagrams', () => {
 
 group('the drawing in words', () => {
   it('follows the paths as they are drawn', () => {
-    expect(describe(galleryCircuit('vent-fan')).split('\n')).toEqual([
+    expect(describe(english, galleryCircuit('vent-fan')).split('\n')).toEqual([
       'Control drawing: Vent fan 2: running and tripped. Drawn at rest: de-energised and unactuated.',
       'Supply A: 24 V AC, poles L and N.',
       'Path 1: from A:L; pole 1 to 2 of circuit-breaker -F1 "Control supply"; make contact 13 to 14 of field contact -B1 "Fan tripped"; coil A1 to A2 of relay -K3; to A:N.',
@@ -160,7 +165,7 @@ group('the drawing in words', () => {
     for (let seed = 0; seed < 120; seed++) {
       const circuit = randomCircuit(diceOf(seed), { paths: 8, sheets: 2, odd: 0.1 });
       const rename = renameFor(circuit, 'new');
-      const words = describe(circuit, { rename });
+      const words = describe(english, circuit, { rename });
       const scene = layOut(circuit, PROFILES.screen, { rename });
       for (const { device } of scene.sheets.flatMap((sheet) => sheet.symbols))
         expect(words, `seed ${seed}`).toMatch(new RegExp(`${rename(device)}(?![0-9])`));
@@ -180,7 +185,7 @@ group('PDF', () => {
     const options = {
       title: 'Flour line',
       made,
-      alternatives: scene.sheets.map(({ sheet }) => describe(circuit, { sheet })),
+      alternatives: scene.sheets.map(({ sheet }) => describe(english, circuit, { sheet })),
     };
     const [one, two] = await Promise.all([drawPdf(pictures, options), drawPdf(pictures, options)]);
     const text = Buffer.from(one).toString('latin1');

@@ -4,10 +4,11 @@
  */
 import { describe, expect, it } from 'vitest';
 import { readCircuit } from '../../src/circuit/index.ts';
-import { layOut, PROFILES, renameFor, type SceneSymbol } from '../../src/drawing/index.ts';
+import { PROFILES, renameFor, type SceneSymbol } from '../../src/drawing/index.ts';
 import { poseOf } from '../../src/drawing/scene/pose.ts';
 import { type Stroke, symbolFor } from '../../src/drawing/symbols/index.ts';
 import { galleryCircuit } from '../drawing/gallery-circuits.ts';
+import { layOut } from '../support/in-english.ts';
 
 const sceneOf = (name: Parameters<typeof galleryCircuit>[0]) => layOut(galleryCircuit(name), PROFILES.screen);
 

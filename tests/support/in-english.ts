@@ -1,6 +1,7 @@
 /** What the core says, said in English: for tests that look at sentences. */
 import type { Checked } from '../../shared/problem.ts';
 import type { Answer, Asked, Question, ToldMark } from '../../shared/question.ts';
+import { layOut as layOutAny } from '../../src/drawing/index.ts';
 import * as core from '../../src/questions/index.ts';
 import { english } from '../../src/words/en/core.ts';
 import { say } from '../../src/words/index.ts';
@@ -17,3 +18,7 @@ export const hintFor = (question: Question): string => say(english.hints, core.h
 
 export const readAnswer = (question: Question, text: string): Checked<Answer> =>
   core.readAnswer(english, question, text);
+
+/** Laid out with an English title block where there is one. */
+export const layOut: typeof layOutAny = (circuit, profile, options = {}) =>
+  layOutAny(circuit, profile, { block: { words: english.drawing.frame }, ...options });

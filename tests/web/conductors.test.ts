@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { layOut, PROFILES } from '../../src/drawing/index.ts';
+import { PROFILES } from '../../src/drawing/index.ts';
 import { drawLaidOut } from '../../src/web/engine/sheets.ts';
 import { circuitAsked } from '../../src/web/engine/shown-circuit.ts';
 import { laidOn } from '../../src/web/parts/conductors.ts';
 import { wiringOnOneSheet, wiringOverSheets } from '../browser/support/every-kind.ts';
+import { layOut } from '../support/in-english.ts';
 
 function drawnOf({ question }: ReturnType<typeof wiringOnOneSheet>) {
   if (question.kind !== 'wiring') throw new Error('it asks something else');

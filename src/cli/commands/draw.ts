@@ -6,9 +6,12 @@ import {
   renameFor,
   shownState,
   stepsOf,
+  tellCaption,
   type Width,
 } from '../../drawing/index.ts';
 import { solve } from '../../solver/index.ts';
+import type { Words } from '../../words/index.ts';
+import { coreWordsOf } from '../core-words.ts';
 import { drawnText } from '../drawn-text.ts';
 import { type GivenCircuit, givenCircuit, type ScenarioOptions } from '../given-circuit.ts';
 import { type Io, UsageError } from '../io.ts';
@@ -29,6 +32,7 @@ const isMoved = ({ do: acts, fault = [] }: DrawOptions): boolean => acts !== und
 
 /** Pictures of every sheet, at rest or in the state that the acts lead to; with `steps` of every moment on the way. */
 function picturesFor(
+  words: Words,
   { circuit, scenario }: GivenCircuit,
   options: DrawOptions & { readonly output: string },
   sheet: number | undefined,
@@ -38,7 +42,11 @@ function picturesFor(
   const only = sheet === undefined ? {} : { sheet };
   const paper = width === 'a4';
   const sheetsOf = (state?: ReturnType<typeof shownState>, note?: string) => {
-    const scene = layOut(circuit, PROFILES[width], { rename, ...only, ...(note ? { note } : {}) });
+    const scene = layOut(circuit, PROFILES[width], {
+      rename,
+      ...only,
+      block: { words: words.drawing.frame, note },
+    });
     const { picture } = picturesOf(scene, state);
     return scene.sheets.map((_, at) => picture(at));
   };
@@ -46,7 +54,7 @@ function picturesFor(
     return {
       paper,
       pictures: stepsOf(circuit, scenario, { rename }).steps.flatMap(({ state, caption }) =>
-        sheetsOf(state, caption),
+        sheetsOf(state, tellCaption(words, caption) || undefined),
       ),
     };
   if (!isMoved(options)) return { paper, pictures: sheetsOf() };
@@ -70,6 +78,7 @@ export async function drawFile(file: string, options: DrawOptions, io: Io): Prom
   const given = await givenCircuit(io, file, options);
   if (!given) return 2;
   const { circuit } = given;
+  const words = await coreWordsOf(io);
   const sheets = [...new Set(circuit.paths.map((path) => path.sheet))].sort((one, other) => one - other);
   if (sheet !== undefined && !sheets.includes(sheet)) {
     throw new UsageError(said.noSheet.wrong(sheet), said.noSheet.right(sheets));
@@ -79,10 +88,10 @@ export async function drawFile(file: string, options: DrawOptions, io: Io): Prom
   if (output === undefined) {
     checkNoWidth(options.width, io.words);
     const { letters, steps = false, do: note } = options;
-    io.out(drawnText(given, { letters, sheet, steps, note, moved: isMoved(options) }, io));
+    io.out(drawnText(words, given, { letters, sheet, steps, note, moved: isMoved(options) }, io));
     return 0;
   }
-  const { pictures, paper } = picturesFor(given, { ...options, output }, sheet);
+  const { pictures, paper } = picturesFor(words, given, { ...options, output }, sheet);
   await writePictures(io, pictures, {
     file: output,
     title: circuit.title ?? said.untitled,

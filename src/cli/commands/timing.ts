@@ -1,4 +1,5 @@
 import { timingPicture, timingText, type Width } from '../../drawing/index.ts';
+import { coreWordsOf } from '../core-words.ts';
 import { givenCircuit, type ScenarioOptions } from '../given-circuit.ts';
 import { type Io, UsageError } from '../io.ts';
 import { asciiOnly } from '../style.ts';
@@ -15,14 +16,15 @@ export async function drawTiming(file: string, options: TimingOptions, io: Io): 
   if (!given) return 2;
   const { timing: said } = io.words;
   const { circuit, scenario } = given;
+  const words = await coreWordsOf(io);
   if (scenario.acts.length === 0) throw new UsageError(said.noActs.wrong, said.noActs.right);
   if (options.output === undefined) {
     checkNoWidth(options.width, io.words);
-    io.out(timingText(circuit, scenario, { columns: io.columns, ascii: asciiOnly(io) }));
+    io.out(timingText(words, circuit, scenario, { columns: io.columns, ascii: asciiOnly(io) }));
     return 0;
   }
   const width = options.width ?? (/\.pdf$/i.test(options.output) ? 'a4' : 'screen');
-  await writePictures(io, [timingPicture(circuit, scenario, { width })], {
+  await writePictures(io, [timingPicture(words, circuit, scenario, { width })], {
     file: options.output,
     title: circuit.title ? said.title(circuit.title) : said.untitled,
     paper: width === 'a4',

@@ -74,7 +74,7 @@ export async function put(
 ): Promise<Judged | undefined> {
   const words = await coreWordsOf(io);
   const asked = tellQuestion(words, askQuestion(task.question));
-  io.out(questionText(task.question.circuit, asked, io, heading));
+  io.out(questionText(words, task.question.circuit, asked, io, heading));
   const reply = await replyTo(task, words, io);
   if (!reply) return undefined;
   const judged = judge(

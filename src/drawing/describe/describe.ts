@@ -3,15 +3,22 @@
  * connected to what, and nothing of what happens then.
  */
 import type { Circuit, Supply } from '../../../shared/circuit.ts';
+import {
+  type DescribedSaid,
+  type End,
+  type PathPlace,
+  type Stretch,
+  say,
+  type Words,
+} from '../../words/index.ts';
 import { findPlaces, type Places } from '../layout/places.ts';
 import { plainLetters, type Rename } from '../letters.ts';
 import { footOfJoined, type Part, type Run, type RunPart } from '../parts/index.ts';
 import { isAbove } from '../parts/survey.ts';
-import { partWords } from './part-words.ts';
+import { stopSaid } from './stop-said.ts';
 
-function supplyWords({ name, volts, current, text }: Supply): string {
-  const poles = current === 'AC' ? 'L and N' : current === 'DC' ? 'L+ and L-' : 'L1, L2, L3 and N';
-  return `Supply ${name}${text ? ` "${text}"` : ''}: ${volts} V ${current}, poles ${poles}.`;
+function supplySaid({ name, volts, current, text }: Supply): DescribedSaid {
+  return { says: 'supply', name, volts, current, ...(text ? { text } : {}) };
 }
 
 class Telling {
@@ -33,76 +40,71 @@ class Telling {
     return `${this.rename(part.device.name)}:${part.spots[wiring.spotOfPort[port] as number]?.terminal ?? ''}`;
   }
 
-  /** `path 2`, or `sheet 1, path 2` where there are several sheets. */
-  private path(run: number): string {
-    const [sheet, column] = this.places.placeOfRun(run).slice(1).split('.');
-    return column === undefined ? `path ${sheet}` : `sheet ${sheet}, path ${column}`;
+  /** `2`, or `2` on sheet `1` where there are several sheets. */
+  private path(run: number): PathPlace {
+    const [sheet = '', column] = this.places.placeOfRun(run).slice(1).split('.');
+    return column === undefined ? { path: sheet } : { path: column, sheet };
   }
 
   /** Where a conductor comes from, or goes to: a supply's pole, or a terminal in another path. */
-  private end(net: number, run: Run): string {
+  private end(net: number, run: Run): End | undefined {
     const { wiring, runOfPart } = this.places.drawn;
     const { rails, ports } = wiring.nets[net] ?? { rails: [], ports: [] };
-    if (rails.length > 0) return rails.join(' and ');
+    if (rails.length > 0) return { poles: rails };
     const others = ports.filter((port) => runOfPart[wiring.partOfPort[port] as number] !== run.index);
     const [first] = others;
-    if (first === undefined) return '';
-    return `${this.terminal(first)} (${this.path(runOfPart[wiring.partOfPort[first] as number] as number)})`;
+    if (first === undefined) return undefined;
+    const place = this.path(runOfPart[wiring.partOfPort[first] as number] as number);
+    return { terminal: this.terminal(first), place };
   }
 
-  private passed({ part: index, above, below }: RunPart): string {
+  private passed({ part: index, above, below }: RunPart): string[] {
     const part = this.part(index);
     const { wiring } = this.places.drawn;
     const name = (port: number): string => part.spots[wiring.spotOfPort[port] as number]?.terminal ?? '';
-    if (part.form === 'terminal') return part.spots[0]?.terminal ?? '';
-    if (part.form === 'changeover') {
-      const [common, rest, operated] = part.spots.map(({ terminal }) => terminal);
-      return `with common ${common}, break leg ${rest} and make leg ${operated}`;
-    }
-    return [above, below]
-      .filter((port) => port >= 0)
-      .map(name)
-      .join(' to ');
+    if (part.form === 'terminal') return [part.spots[0]?.terminal ?? ''];
+    return [above, below].filter((port) => port >= 0).map(name);
   }
 
-  /** A changeover's path goes on from one of its legs: which, and where the other goes. */
-  private leg({ part: index, above, below }: RunPart): string {
+  /** A changeover's path goes on from one of its legs: which. */
+  private leg({ part: index, above, below }: RunPart): string | undefined {
     const part = this.part(index);
-    if (part.form !== 'changeover') return '';
+    if (part.form !== 'changeover') return undefined;
     const { drawn } = this.places;
     const spot = below < 0 || below === above || isAbove(drawn, below) ? -1 : drawn.wiring.spotOfPort[below];
-    return spot === undefined || spot <= 0 ? '' : `, on from ${part.spots[spot]?.terminal}`;
+    return spot === undefined || spot <= 0 ? undefined : part.spots[spot]?.terminal;
   }
 
-  private coil(part: Part): string {
+  private coil(part: Part): PathPlace | undefined {
     const coil = part.mechanism === undefined ? undefined : this.places.coilOf.get(part.mechanism);
-    if (!coil || part.form === 'coil') return '';
-    return ` (coil in ${this.path(this.places.drawn.runOfPart[coil.index] as number)})`;
+    if (!coil || part.form === 'coil') return undefined;
+    return this.path(this.places.drawn.runOfPart[coil.index] as number);
   }
 
-  private stretch(run: Run, items: readonly RunPart[], head: number, foot: number): string {
+  private stretch(run: Run, items: readonly RunPart[], head: number, foot: number): Stretch {
     const stops = items.map((item) => {
       const part = this.part(item.part);
-      return `${partWords(part, this.passed(item), this.rename)}${this.coil(part)}${this.leg(item)}`;
+      const at = { passed: this.passed(item), coil: this.coil(part), onFrom: this.leg(item) };
+      return stopSaid(part, at, this.rename);
     });
     const [from, to] = [this.end(head, run), this.end(foot, run)];
-    return [...(from ? [`from ${from}`] : []), ...stops, ...(to ? [`to ${to}`] : [])].join('; ');
+    return { stops, ...(from ? { from } : {}), ...(to ? { to } : {}) };
   }
 
-  run(run: Run): string {
+  run(run: Run): DescribedSaid {
     const { parts, joined, head, foot } = run;
-    const column = this.places.columnOfRun[run.index];
+    const path = String(this.places.columnOfRun[run.index]);
     const { wiring } = this.places.drawn;
     const first = this.stretch(run, parts.slice(0, joined), head, footOfJoined(run, wiring));
-    if (joined === parts.length) return `Path ${column}: ${first}.`;
+    if (joined === parts.length) return { says: 'path', path, whole: first };
     const above = parts[joined]?.above ?? -1;
-    const under = this.stretch(
+    const below = this.stretch(
       run,
       parts.slice(joined),
       above < 0 ? -1 : (wiring.netOfPort[above] as number),
       foot,
     );
-    return `Path ${column}: ${first}. Further down in path ${column}: ${under}.`;
+    return { says: 'pathInTwo', path, above: first, below };
   }
 }
 
@@ -111,19 +113,33 @@ export interface DescribeOptions {
   readonly sheet?: number;
 }
 
-/** One line for each supply and each path, headed by the sheet's title where there are several. */
-export function describe(circuit: Circuit, { rename = plainLetters, sheet }: DescribeOptions = {}): string {
+/** A statement for each supply and each path, headed by the sheet's title where there are several. */
+export function described(
+  circuit: Circuit,
+  { rename = plainLetters, sheet }: DescribeOptions = {},
+): DescribedSaid[] {
   const places = findPlaces(circuit);
   const telling = new Telling(places, rename);
   const several = places.sheets.length > 1;
-  const lines = [
-    `Control drawing${circuit.title ? `: ${circuit.title}` : ''}. Drawn at rest: de-energised and unactuated.`,
-    ...circuit.supplies.map(supplyWords),
+  const lines: DescribedSaid[] = [
+    circuit.title ? { says: 'drawingTitled', title: circuit.title } : { says: 'drawing' },
+    ...circuit.supplies.map(supplySaid),
   ];
   for (const { sheet: number, title, columns } of places.sheets) {
     if (sheet !== undefined && sheet !== number) continue;
-    if (several || title) lines.push(`Sheet ${number}${title ? `: ${title}` : ''}.`);
+    if (title) lines.push({ says: 'sheetTitled', sheet: number, title });
+    else if (several) lines.push({ says: 'sheet', sheet: number });
     for (const run of columns) lines.push(telling.run(run));
   }
-  return lines.join('\n');
+  return lines;
 }
+
+/** The same in words, a line for each. */
+export const describe = (
+  { drawing }: Pick<Words, 'drawing'>,
+  circuit: Circuit,
+  options: DescribeOptions = {},
+): string =>
+  described(circuit, options)
+    .map((said) => say(drawing.described, said))
+    .join('\n');

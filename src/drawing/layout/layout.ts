@@ -1,5 +1,7 @@
 /** Circuit -> scene: columns ordered, folded to the width of the medium, drawn, and stacked on sheets. */
+
 import type { Circuit, Supply } from '../../../shared/circuit.ts';
+import type { DrawingWords } from '../../words/index.ts';
 import { plainLetters, type Rename } from '../letters.ts';
 import type { Part, Run } from '../parts/index.ts';
 import type { Scene } from '../scene/types.ts';
@@ -14,14 +16,14 @@ import { findPlaces, type Places, type SheetColumns } from './places.ts';
 import { type Profile, roomOn } from './profile.ts';
 import { outline, planSection } from './section.ts';
 import type { Ends, Section } from './section-types.ts';
-import { REST_NOTE, sheetsOf } from './sheets.ts';
+import { sheetsOf } from './sheets.ts';
 
 export interface LayoutOptions {
   readonly rename?: Rename;
   /** Only this sheet of the circuit. Places on it still count every sheet. */
   readonly sheet?: number;
-  /** What the title block says of the state shown; without: that it is drawn at rest. */
-  readonly note?: string;
+  /** A page has a title block. `note`: what it says of the state shown; without, that it is drawn at rest. */
+  readonly block?: { readonly words: DrawingWords['frame']; readonly note?: string | undefined };
 }
 
 const voltage = ({ volts, current }: Supply): string => `${volts} V ${current}`;
@@ -259,6 +261,7 @@ export function layOut(circuit: Circuit, profile: Profile, options: LayoutOption
     return other;
   };
   const title = circuit.title ?? '';
+  const { block } = options;
   const sheets = drawer
     .sheets()
     .filter(({ sheet }) => options.sheet === undefined || sheet === options.sheet)
@@ -268,7 +271,7 @@ export function layOut(circuit: Circuit, profile: Profile, options: LayoutOption
         title,
         sheet: columns.sheet,
         sheetTitle: columns.title,
-        note: options.note ?? REST_NOTE,
+        block,
       });
     });
   return { profile: profile.name, title, sheets, conductors: drawer.conductors() };

@@ -1,4 +1,5 @@
 /** Rows stacked on sheets: one as high as it needs to be, or pages of one size with frame and title block. */
+import type { DrawingWords } from '../../words/index.ts';
 import type { FrameLine, SceneSheet, SceneText } from '../scene/types.ts';
 import type { Collected } from './collected.ts';
 import { type Page, type Profile, roomOn } from './profile.ts';
@@ -8,10 +9,9 @@ export interface SheetTitles {
   readonly title: string;
   readonly sheet: number;
   readonly sheetTitle: string;
-  readonly note: string;
+  /** What the title block of a page is written with, and what it says of the state shown. */
+  readonly block: { readonly words: DrawingWords['frame']; readonly note?: string | undefined } | undefined;
 }
-
-export const REST_NOTE = 'Drawn at rest: de-energised and unactuated';
 
 /** `1`; where a sheet of the circuit takes several of paper, `1a`, `1b` after it. */
 export const sheetName = (sheet: number, piece: number): string =>
@@ -88,13 +88,15 @@ function stacked(rows: readonly Collected[], gap: number, dx: number, top: numbe
 function frameOf(
   page: Page,
   profile: Profile,
-  { title, sheet, sheetTitle, note }: SheetTitles,
+  { title, sheet, sheetTitle, block: written }: SheetTitles,
   piece: number,
   pieces: number,
 ): { readonly lines: FrameLine[]; readonly texts: SceneText[] } {
   const [left, right] = [page.left, page.width - page.edge];
   const [top, bottom] = [page.edge, page.height - page.edge];
   const block = bottom - page.block;
+  if (!written) throw new RangeError('a page needs the words of its title block');
+  const { words, note = words.atRest } = written;
   const [noteWidth, sheetWidth] = page.cells;
   const corner = right - sheetWidth;
   const middle = corner - noteWidth;
@@ -134,8 +136,9 @@ function frameOf(
       of: 'block',
     }));
   };
-  const name = sheetName(sheet, piece);
-  const count = pieces > 1 ? ` (${piece} of ${pieces})` : '';
+  const name = sheetTitle
+    ? words.sheetTitled({ sheet: sheetName(sheet, piece), title: sheetTitle })
+    : words.sheet(sheetName(sheet, piece));
   return {
     lines: [
       heavy(left, top, right, top),
@@ -149,7 +152,7 @@ function frameOf(
     texts: [
       ...write(title, left, middle - left),
       ...write(note, middle, corner - middle),
-      ...write(`Sheet ${name}${sheetTitle ? `: ${sheetTitle}` : ''}${count}`, corner, right - corner),
+      ...write(pieces > 1 ? words.pieceOf({ sheet: name, piece, pieces }) : name, corner, right - corner),
     ],
   };
 }

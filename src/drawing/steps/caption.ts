@@ -1,25 +1,23 @@
-/** What happened at one moment, as sentences. */
-import type { Device } from '../../../shared/circuit.ts';
+/** What happened at one moment, as statements. */
+import type { Circuit, Device } from '../../../shared/circuit.ts';
+import type { Act } from '../../../shared/scenario.ts';
 import type { Happening } from '../../../shared/solution.ts';
+import { actSaid } from '../../circuit/index.ts';
+import { type CaptionSaid, type Named, say, type Words } from '../../words/index.ts';
 import type { Rename } from '../letters.ts';
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function renamed(id: string, rename: Rename): string {
   const colon = id.indexOf(':');
   return colon < 0 ? rename(id) : `${rename(id.slice(0, colon))}${id.slice(colon)}`;
 }
 
-/** `-H1 ("Fan healthy")`: a lamp's text helps where a relay's would only repeat itself. */
-function named(id: string, devices: ReadonlyMap<string, Device>, rename: Rename): string {
+const LOADS: ReadonlySet<Device['kind']> = new Set(['lamp', 'sounder', 'valve', 'motor']);
+
+/** A lamp's text helps where a relay's would only repeat itself. */
+function named(id: string, devices: ReadonlyMap<string, Device>, rename: Rename): Named {
   const device = devices.get(id);
   const name = renamed(id, rename);
-  const shown =
-    device?.kind === 'lamp' ||
-    device?.kind === 'sounder' ||
-    device?.kind === 'valve' ||
-    device?.kind === 'motor';
-  return shown && device.text ? `${name} ("${device.text}")` : name;
+  return device?.text && LOADS.has(device.kind) ? { name, text: device.text } : { name };
 }
 
 const moving = (device: Device | undefined): boolean =>
@@ -29,52 +27,59 @@ const moving = (device: Device | undefined): boolean =>
   device.kind !== 'sounder' &&
   device.kind !== 'valve';
 
-function lampWords(to: string, kind: Device['kind'] | undefined): string {
-  if (kind === 'lamp') return to === 'lit' ? 'lights' : to === 'dim' ? 'glows dimly' : 'goes dark';
-  const [on, weak, off] =
-    kind === 'sounder'
-      ? ['sounds', 'sounds weakly', 'falls silent']
-      : ['is on', 'has too little voltage', 'is off'];
-  return (to === 'lit' ? on : to === 'dim' ? weak : off) as string;
+/** By kind of load: with its voltage, with too little of it, without. */
+const LAMP = ['lights', 'glowsDimly', 'goesDark'] as const;
+const SOUNDER = ['sounds', 'soundsWeakly', 'fallsSilent'] as const;
+const OTHER = ['isOn', 'isWeak', 'isOff'] as const;
+
+function loadSaid(load: Named, to: string, kind: Device['kind'] | undefined): CaptionSaid {
+  const [on, weak, off] = kind === 'lamp' ? LAMP : kind === 'sounder' ? SOUNDER : OTHER;
+  return { says: to === 'lit' ? on : to === 'dim' ? weak : off, ...load };
 }
 
-function sentence(
-  { what, device, to }: Happening,
-  devices: ReadonlyMap<string, Device>,
-  rename: Rename,
-): string {
+export interface Scene {
+  readonly circuit: Circuit;
+  readonly devices: ReadonlyMap<string, Device>;
+  readonly acts: readonly Act[];
+  readonly rename: Rename;
+}
+
+function happened(
+  { act, what, device, to }: Happening,
+  { circuit, devices, acts, rename }: Scene,
+): CaptionSaid | undefined {
   const entry = devices.get(device);
-  const name = named(device, devices, rename);
+  const part = named(device, devices, rename);
   switch (what) {
     case 'act':
-      return `${capital(to)}.`;
+      return { says: 'act', act: actSaid(acts[act]!, circuit) };
     case 'energised':
-      return `Coil ${name} is energised.`;
+      return { says: 'energised', ...part };
     case 'de-energised':
-      return `Coil ${name} is de-energised.`;
+      return { says: 'deEnergised', ...part };
     case 'leaves':
-      if (!moving(entry)) return '';
-      return to === 'rest'
-        ? `${name} lets go: its make contacts open.`
-        : `${name} picks up: its break contacts open.`;
+      return moving(entry) ? { says: to === 'rest' ? 'letsGo' : 'picksUp', ...part } : undefined;
     case 'arrives':
-      if (!moving(entry)) return to === 'rest' ? `${name} is back at rest.` : `${name} is ${to}.`;
-      return to === 'rest'
-        ? `${name} has released: its break contacts close.`
-        : `${name} has operated: its make contacts close.`;
+      if (moving(entry)) return { says: to === 'rest' ? 'hasReleased' : 'hasOperated', ...part };
+      return to === 'rest' ? { says: 'backAtRest', ...part } : { says: 'standsAt', ...part, at: to };
     case 'lamp':
-    case 'load':
-      return `${named(device.split(':')[0] ?? '', devices, rename)} ${lampWords(to, devices.get(device.split(':')[0] ?? '')?.kind)}.`;
+    case 'load': {
+      const [owner = ''] = device.split(':');
+      return loadSaid(named(owner, devices, rename), to, devices.get(owner)?.kind);
+    }
     case 'input':
-      return `Input ${renamed(device, rename)} reads ${to}.`;
+      return { says: 'inputReads', input: renamed(device, rename), reads: to };
     case 'trips':
-      return `${name} trips.`;
+      return { says: 'trips', ...part };
   }
 }
 
-export const captionOf = (
-  happenings: readonly Happening[],
-  devices: ReadonlyMap<string, Device>,
-  rename: Rename,
-): string =>
-  [...new Set(happenings.map((happening) => sentence(happening, devices, rename)))].filter(Boolean).join(' ');
+/** What happened, each thing once. */
+export const captionOf = (happenings: readonly Happening[], scene: Scene): readonly CaptionSaid[] => {
+  const said = happenings.flatMap((happening) => happened(happening, scene) ?? []);
+  return [...new Map(said.map((each) => [JSON.stringify(each), each])).values()];
+};
+
+/** The same in words. */
+export const tellCaption = ({ drawing }: Pick<Words, 'drawing'>, caption: readonly CaptionSaid[]): string =>
+  caption.map((each) => say(drawing.captions, each)).join(' ');

@@ -1,9 +1,9 @@
 /** A scenario as a person would see it in slow motion: one step for each moment at which something changes. */
 import type { Circuit } from '../../../shared/circuit.ts';
-import type { Act, Scenario } from '../../../shared/scenario.ts';
+import type { Scenario } from '../../../shared/scenario.ts';
 import type { Happening } from '../../../shared/solution.ts';
-import { actInWords } from '../../circuit/index.ts';
 import { machineOf, planOf, readState, runTimed } from '../../solver/index.ts';
+import type { CaptionSaid } from '../../words/index.ts';
 import { plainLetters, type Rename } from '../letters.ts';
 import { energisedTerminals, positionsOf, readingsShown } from '../states/from-solver.ts';
 import type { ShownState } from '../states/shown-state.ts';
@@ -14,8 +14,8 @@ export interface Step {
   readonly ms: number;
   /** The act it follows from, -1 for the beginning. */
   readonly act: number;
-  /** What happens, in sentences. */
-  readonly caption: string;
+  /** What happens. */
+  readonly caption: readonly CaptionSaid[];
   readonly happenings: readonly Happening[];
   readonly state: ShownState;
 }
@@ -35,23 +35,28 @@ export function stepsOf(
   { rename = plainLetters, most = MOST }: { readonly rename?: Rename; readonly most?: number } = {},
 ): Steps {
   const machine = machineOf(planOf(circuit, scenario.faults));
-  const words = (act: Act): string => actInWords(act, circuit);
   const seen: { readonly until: number; readonly state: ShownState }[] = [];
-  const { happenings, rested } = runTimed(machine, scenario, words, (state, until) => {
-    if (seen.length >= most || until === (seen[seen.length - 1]?.until ?? 0)) return;
-    const { at, supplyOn } = state;
-    seen.push({
-      until,
-      state: {
-        ...readingsShown(readState(machine, state)),
-        positions: positionsOf(machine, at),
-        energised: energisedTerminals(machine, at, supplyOn),
-        fed: [],
-        stoppedBy: [],
-      },
-    });
-  });
+  const { happenings, rested } = runTimed(
+    machine,
+    scenario,
+    () => '',
+    (state, until) => {
+      if (seen.length >= most || until === (seen[seen.length - 1]?.until ?? 0)) return;
+      const { at, supplyOn } = state;
+      seen.push({
+        until,
+        state: {
+          ...readingsShown(readState(machine, state)),
+          positions: positionsOf(machine, at),
+          energised: energisedTerminals(machine, at, supplyOn),
+          fed: [],
+          stoppedBy: [],
+        },
+      });
+    },
+  );
   const devices = new Map(circuit.devices.map((device) => [device.name, device]));
+  const scene = { circuit, devices, acts: scenario.acts, rename };
   const steps: Step[] = [];
   seen.forEach(({ until, state }, index) => {
     const list = happenings.slice(seen[index - 1]?.until ?? 0, until);
@@ -60,7 +65,7 @@ export function stepsOf(
     // Several changes at one moment of one act are one step.
     const joins = before?.ms === ms && before.act === act;
     const all = joins ? [...before.happenings, ...list] : list;
-    const step = { ms, act, caption: captionOf(all, devices, rename), happenings: all, state };
+    const step = { ms, act, caption: captionOf(all, scene), happenings: all, state };
     if (joins) steps[steps.length - 1] = step;
     else steps.push(step);
   });

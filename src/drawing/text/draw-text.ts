@@ -1,5 +1,6 @@
 /** The drawing of a circuit for a terminal, from the same layout as every other. */
 import type { Circuit } from '../../../shared/circuit.ts';
+import type { Words } from '../../words/index.ts';
 import { layOut } from '../layout/layout.ts';
 import type { Rename } from '../letters.ts';
 import type { SceneSheet } from '../scene/types.ts';
@@ -35,7 +36,11 @@ function sheetText(
 }
 
 /** Draws all sheets, or one, one under another: at rest, or as everything stands in a state. */
-export function drawText(circuit: Circuit, options: TextOptions): string {
+export function drawText(
+  { drawing: { frame } }: Pick<Words, 'drawing'>,
+  circuit: Circuit,
+  options: TextOptions,
+): string {
   const { columns, sheet, rename, state } = options;
   const scene = layOut(circuit, textProfile(Math.max(40, columns)), {
     ...(sheet === undefined ? {} : { sheet }),
@@ -46,8 +51,13 @@ export function drawText(circuit: Circuit, options: TextOptions): string {
   const several = circuit.sheets.length > 1 || scene.sheets.length > 1;
   return scene.sheets
     .map((drawn) => {
-      const heading =
-        several || drawn.title ? `Sheet ${drawn.sheet}${drawn.title ? `: ${drawn.title}` : ''}\n\n` : '';
+      const { sheet: number, title } = drawn;
+      const name = String(number);
+      const heading = title
+        ? `${frame.sheetTitled({ sheet: name, title })}\n\n`
+        : several
+          ? `${frame.sheet(name)}\n\n`
+          : '';
       return `${heading}${sheetText(drawn, isLive, options)}`;
     })
     .join('\n\n');

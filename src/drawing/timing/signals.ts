@@ -1,9 +1,10 @@
 /** What changes in a scenario, as lines over time. */
 import type { Circuit, Device } from '../../../shared/circuit.ts';
-import type { Act, Scenario } from '../../../shared/scenario.ts';
+import type { Scenario } from '../../../shared/scenario.ts';
 import type { Happening } from '../../../shared/solution.ts';
-import { actInWords } from '../../circuit/index.ts';
+import { actSaid } from '../../circuit/index.ts';
 import { machineOf, planOf, runTimed } from '../../solver/index.ts';
+import type { ActSaid, Words } from '../../words/index.ts';
 import { plainLetters, type Rename } from '../letters.ts';
 
 /** 0 low, 1 high; a half is dim, undefined, or on the way between two positions. */
@@ -17,13 +18,15 @@ export interface Change {
 export interface Signal {
   readonly id: string;
   readonly name: string;
+  /** Which part of the device the line is of, where there are several. */
+  readonly of?: 'coil' | 'contacts';
   /** The first is where it begins. */
   readonly changes: readonly Change[];
 }
 
 export interface ActAt {
   readonly ms: number;
-  readonly words: string;
+  readonly act: ActSaid;
 }
 
 export interface Signals {
@@ -33,9 +36,7 @@ export interface Signals {
   readonly end: number;
 }
 
-interface Told {
-  readonly id: string;
-  readonly name: string;
+interface Told extends Pick<Signal, 'id' | 'name' | 'of'> {
   readonly level: Level;
   /** Order of the rows: hands and plant, coils and contacts, loads. */
   readonly rank: number;
@@ -53,13 +54,13 @@ function told({ what, device, to }: Happening, devices: ReadonlyMap<string, Devi
   switch (what) {
     case 'energised':
     case 'de-energised':
-      return [{ id: `${device} coil`, name: `${name} coil`, level: what === 'energised' ? 1 : 0, rank: 1 }];
+      return [{ id: `${device} coil`, name, of: 'coil', level: what === 'energised' ? 1 : 0, rank: 1 }];
     case 'leaves':
     case 'arrives': {
       const coil = isCoilDevice(entry);
       const level: Level = what === 'leaves' ? 0.5 : isFirst(entry, to) ? 0 : 1;
       return [
-        { id: `${device} contacts`, name: coil ? `${name} contacts` : name, level, rank: coil ? 1 : 0 },
+        { id: `${device} contacts`, name, ...(coil ? { of: 'contacts' } : {}), level, rank: coil ? 1 : 0 },
       ];
     }
     case 'lamp':
@@ -86,20 +87,19 @@ const isFirst = (device: Device | undefined, to: string): boolean =>
  */
 export function signalsOf(circuit: Circuit, scenario: Scenario, rename: Rename = plainLetters): Signals {
   const machine = machineOf(planOf(circuit, scenario.faults));
-  const words = (act: Act): string => actInWords(act, circuit);
-  const { happenings, state } = runTimed(machine, scenario, words);
+  const { happenings, state } = runTimed(machine, scenario, () => '');
   const devices = new Map(circuit.devices.map((device) => [device.name, device]));
-  const found = new Map<string, { name: string; rank: number; changes: Change[] }>();
+  const found = new Map<string, Omit<Told, 'id' | 'level'> & { changes: Change[] }>();
   const start = new Map<string, Level>();
   for (const happening of happenings)
-    for (const { id, name, level, rank } of told(happening, devices, rename)) {
+    for (const { id, level, ...line } of told(happening, devices, rename)) {
       if (happening.act < 0) start.set(id, level);
       let signal = found.get(id);
       if (!signal) {
         const closed =
           scenario.start === 'live' &&
           ['fuse', 'breaker', 'isolator'].includes(devices.get(happening.device)?.kind ?? '');
-        signal = { name, rank, changes: [{ ms: 0, level: closed ? 1 : 0 }] };
+        signal = { ...line, changes: [{ ms: 0, level: closed ? 1 : 0 }] };
         found.set(id, signal);
       }
       if (happening.act < 0) signal.changes[0] = { ms: 0, level: start.get(id) ?? 0 };
@@ -109,10 +109,14 @@ export function signalsOf(circuit: Circuit, scenario: Scenario, rename: Rename =
   const place = (id: string): number => order.get(id.split(/[ :]/)[0] ?? '') ?? 0;
   const signals = [...found]
     .sort(([a, one], [b, two]) => one.rank - two.rank || place(a) - place(b))
-    .map(([id, { name, changes }]) => ({ id, name, changes }));
+    .map(([id, { rank: _, ...line }]) => ({ id, ...line }));
   // Waiting is what the axis shows by itself.
   const acts = happenings
     .filter(({ what, act }) => what === 'act' && scenario.acts[act]?.kind !== 'wait')
-    .map(({ ms, to }) => ({ ms, words: to }));
+    .map(({ ms, act }) => ({ ms, act: actSaid(scenario.acts[act]!, circuit) }));
   return { signals, acts, end: state.now * 1000 };
 }
+
+/** What stands before a line: `-K1 coil`. */
+export const nameOf = ({ drawing: { timing } }: Pick<Words, 'drawing'>, { name, of }: Signal): string =>
+  of === undefined ? name : timing[of](name);

@@ -1,10 +1,11 @@
 /** The timing diagram for a terminal: a row of characters for each device that changes, over the same axis. */
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Scenario } from '../../../shared/scenario.ts';
+import type { Words } from '../../words/index.ts';
 import { wrapText } from '../layout/wrap.ts';
 import { plainLetters, type Rename } from '../letters.ts';
 import { type Scale, scaleOf, timeText } from './scale.ts';
-import { type Change, type Level, signalsOf } from './signals.ts';
+import { type Change, type Level, nameOf, signalsOf } from './signals.ts';
 
 export interface TimingTextOptions {
   /** Width of the terminal in characters; at least 40 are used. */
@@ -62,11 +63,17 @@ function placedTexts(
 }
 
 /** A circuit in which nothing changes has only the axis and the acts. */
-export function timingText(circuit: Circuit, scenario: Scenario, options: TimingTextOptions): string {
+export function timingText(
+  words: Pick<Words, 'drawing'>,
+  circuit: Circuit,
+  scenario: Scenario,
+  options: TimingTextOptions,
+): string {
+  const { timing } = words.drawing;
   const columns = Math.max(40, options.columns);
   const pen = options.ascii ? ASCII_PEN : PEN;
   const signals = signalsOf(circuit, scenario, options.rename ?? plainLetters);
-  const names = Math.max(4, ...signals.signals.map(({ name }) => name.length));
+  const names = Math.max(4, ...signals.signals.map((signal) => nameOf(words, signal).length));
   const left = names + 2;
   const moments = signals.signals.flatMap(({ changes }) => changes.map(({ ms }) => ms));
   const acts = signals.acts.map(({ ms }) => ms);
@@ -78,21 +85,20 @@ export function timingText(circuit: Circuit, scenario: Scenario, options: Timing
     signals.acts.map(({ ms }, index) => ({ x: scale.x(ms), text: String(index + 1) })),
     columns,
   );
-  const told = signals.acts.map(({ ms, words }, index) => `${index + 1} at ${timeText(ms)}: ${words}`);
+  const told = signals.acts.map(({ ms, act }, index) =>
+    timing.act({ number: index + 1, at: timeText(ms), act }),
+  );
   return [
     ...(signals.acts.length > 0 ? [numbers] : []),
     ...signals.signals.map(
-      ({ name, changes }) => `${name.padEnd(left)}${rowOf(changes, scale, left, columns - left, pen)}`,
+      (signal) =>
+        `${nameOf(words, signal).padEnd(left)}${rowOf(signal.changes, scale, left, columns - left, pen)}`,
     ),
     `${' '.repeat(left)}${axis.join('')}`,
     placedTexts(scale.ticks, columns),
     '',
     ...told.flatMap((text) => wrapText(text, columns, (piece) => piece.length)),
-    ...(scale.even || signals.end === 0 ? [] : ['Time is stretched where much happens.']),
-    ...wrapText(
-      `${pen.high} is on, closed or moved; ${pen.low} off or at rest; ${pen.half} on its way, dim or undefined.`,
-      columns,
-      (piece) => piece.length,
-    ),
+    ...(scale.even || signals.end === 0 ? [] : [timing.stretched]),
+    ...wrapText(timing.legend(pen), columns, (piece) => piece.length),
   ].join('\n');
 }

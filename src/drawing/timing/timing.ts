@@ -1,6 +1,7 @@
 /** The timing diagram of a scenario: a line for each device that changes, over a time axis, with the acts marked. */
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Scenario } from '../../../shared/scenario.ts';
+import type { Words } from '../../words/index.ts';
 import type { Width } from '../layout/graphic-profile.ts';
 import { LETTER_SIZE, letterHeight, letterWidth } from '../layout/lettering.ts';
 import { wrapText } from '../layout/wrap.ts';
@@ -9,7 +10,7 @@ import { round } from '../picture/shapes.ts';
 import type { Ink, Lettering, Picture, Shape } from '../picture/types.ts';
 import type { TextRole } from '../scene/types.ts';
 import { type Scale, scaleOf, timeText } from './scale.ts';
-import { type Change, type Level, type Signals, signalsOf } from './signals.ts';
+import { type Change, type Level, nameOf, type Signals, signalsOf } from './signals.ts';
 
 const WIDTH: Readonly<Record<Width, number>> = { phone: 360, screen: 1000, a4: 1040 };
 const MARGIN = 10;
@@ -82,6 +83,7 @@ function drawActs(sheet: Sheet, { acts }: Signals, scale: Scale, top: number, bo
 
 function drawLegend(
   sheet: Sheet,
+  { drawing: { timing } }: Pick<Words, 'drawing'>,
   { acts }: Signals,
   scale: Scale,
   left: number,
@@ -90,8 +92,8 @@ function drawLegend(
 ): number {
   let y = from;
   const line = letterHeight('text') + 2;
-  acts.forEach(({ ms, words }, index) => {
-    const text = `${index + 1} at ${timeText(ms)}: ${words}`;
+  acts.forEach(({ ms, act }, index) => {
+    const text = timing.act({ number: index + 1, at: timeText(ms), act });
     for (const part of wrapText(text, right - left, (piece) => letterWidth(piece, 'text'))) {
       y += line;
       sheet.text('text', part, left, y, 'start');
@@ -99,7 +101,7 @@ function drawLegend(
   });
   if (!scale.even) {
     y += line;
-    sheet.text('place', 'Time is stretched where much happens.', left, y, 'start');
+    sheet.text('place', timing.stretched, left, y, 'start');
   }
   return y + 6;
 }
@@ -110,11 +112,16 @@ export interface TimingOptions {
 }
 
 /** Nothing changes: only the axis and the acts. */
-export function timingPicture(circuit: Circuit, scenario: Scenario, options: TimingOptions = {}): Picture {
+export function timingPicture(
+  words: Pick<Words, 'drawing'>,
+  circuit: Circuit,
+  scenario: Scenario,
+  options: TimingOptions = {},
+): Picture {
   const signals = signalsOf(circuit, scenario, options.rename ?? plainLetters);
   const width = WIDTH[options.width ?? 'screen'];
   const sheet = new Sheet();
-  const names = Math.max(40, ...signals.signals.map(({ name }) => letterWidth(name, 'name')));
+  const names = Math.max(40, ...signals.signals.map((signal) => letterWidth(nameOf(words, signal), 'name')));
   const left = MARGIN + names + 10;
   const right = width - MARGIN;
   const moments = signals.signals.flatMap(({ changes }) => changes.map(({ ms }) => ms));
@@ -123,12 +130,13 @@ export function timingPicture(circuit: Circuit, scenario: Scenario, options: Tim
   const top = MARGIN + letterHeight('path') + 4;
   const bottom = top + signals.signals.length * ROW + 6;
   drawActs(sheet, signals, scale, top, bottom);
-  signals.signals.forEach(({ name, changes }, index) => {
+  signals.signals.forEach((signal, index) => {
+    const { changes } = signal;
     const low = top + (index + 1) * ROW - 4;
-    sheet.text('name', name, MARGIN, low - 3, 'start');
+    sheet.text('name', nameOf(words, signal), MARGIN, low - 3, 'start');
     drawSignal(sheet, [{ ms: 0, level: changes[0]?.level ?? 0 }, ...changes.slice(1)], low, scale, right);
   });
   drawAxis(sheet, scale, left, right, bottom);
-  const height = drawLegend(sheet, signals, scale, MARGIN, right, bottom + 24);
+  const height = drawLegend(sheet, words, signals, scale, MARGIN, right, bottom + 24);
   return { width, height: Math.ceil(height + MARGIN), items: sheet.items };
 }

@@ -59,7 +59,9 @@ export function drawingPieces(circuit: Circuit, words: Words, width: number, mos
       (most - head) / highest(scene, row),
     );
     const height = highest(scene, row) * scale + head;
-    const alt = row.map((index) => describe(circuit, { sheet: sheetAt(scene, index).sheet })).join(' ');
+    const alt = row
+      .map((index) => describe(words, circuit, { sheet: sheetAt(scene, index).sheet }))
+      .join(' ');
     return [
       {
         height,

@@ -2,12 +2,13 @@
 import type { Scenario } from '../../../shared/scenario.ts';
 import { actSaid, checkRules, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
 import {
-  describe,
+  described,
   layOut,
   PROFILES,
   shownState,
   stepsOf,
   svgOf,
+  tellCaption,
   timingPicture,
 } from '../../drawing/index.ts';
 import { withPlacement } from '../../practice/index.ts';
@@ -49,11 +50,13 @@ export function laterHandlers(held: Opened, words: AnsweringWords): Handlers<Lat
       const { circuit, scenario } = circuitMarked(question);
       const { steps, cutOff } = stepsOf(circuit, scenario, { most: MOST_FRAMES });
       const frameOf = sheetsIn(circuit, view);
-      const frames = steps.map(({ caption, state }): Frame => ({ caption, svgs: frameOf(state) }));
+      const frames = steps.map(
+        ({ caption, state }): Frame => ({ caption: tellCaption(words, caption), svgs: frameOf(state) }),
+      );
       const end = shownState(solve(circuit, scenario), loadsAsked(question, items));
       const last = frames.pop();
       return {
-        frames: [...frames, { caption: last?.caption || 'As it stands in the end.', svgs: frameOf(end) }],
+        frames: [...frames, { caption: last?.caption || words.drawing.inTheEnd, svgs: frameOf(end) }],
         cutOff,
       };
     },
@@ -63,10 +66,10 @@ export function laterHandlers(held: Opened, words: AnsweringWords): Handlers<Lat
       checkQuestion(held.guarded, question);
       return tellMark({ ...held.words, ...words }, markAnswer(question, answer), explain(question));
     },
-    words: ({ circuit }) => describe(circuit).split('\n'),
+    words: ({ circuit }) => described(circuit).map((said) => say(words.drawing.described, said)),
     timing: ({ circuit, scenario, view }) => {
       checkCircuit(held.guarded, circuit);
-      const picture = timingPicture(circuit, scenario, { width: view.width });
+      const picture = timingPicture(words, circuit, scenario, { width: view.width });
       return { svg: svgOf(picture, { theme: view.theme }), width: picture.width, height: picture.height };
     },
     progress: ({ placement, ...wanted }) =>

@@ -1,8 +1,9 @@
 /** One question of every kind, and the open question of a device set to it. */
 import type { Page } from 'playwright-core';
-import { layOut, PROFILES } from '../../../src/drawing/index.ts';
+import { PROFILES } from '../../../src/drawing/index.ts';
 import { type Course, courseOf, nextTask, type Task } from '../../../src/practice/index.ts';
 import { circuitAsked } from '../../../src/web/engine/shown-circuit.ts';
+import { layOut } from '../../support/in-english.ts';
 import { ownBank } from '../../support/own-bank.ts';
 
 /** By kind; those with waits in them by themselves, for they show a timing diagram. */

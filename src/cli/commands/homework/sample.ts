@@ -22,7 +22,7 @@ export const printSample = (name: string, options: SampleOptions, io: Io): Promi
     for (const { place, item, question, mark } of items) {
       io.out(style.strong(said.sampleItem({ place, skill: item.skill, marks: item.marks })));
       io.out('');
-      io.out(questionText(question.circuit, question.asked, io));
+      io.out(questionText(desk.words, question.circuit, question.asked, io));
       io.out('');
       for (const { item: asked, right } of mark.parts) io.out(`  ${said.rightAnswer({ asked, right })}`);
       for (const { text } of mark.explanation) io.out(style.quiet(wrapText(`  ${text}`, io.columns, '    ')));

@@ -71,7 +71,7 @@ function itemFiles(
           paragraph(
             xml('img', {
               src: `../${href}`,
-              alt: describe(circuit, { sheet: scene.sheets[sheet]!.sheet }),
+              alt: describe(words, circuit, { sheet: scene.sheets[sheet]!.sheet }),
             }),
           ),
         ),

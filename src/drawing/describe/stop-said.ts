@@ -1,0 +1,82 @@
+/** What a part is called where a path passes it, with the terminals at which it comes in and goes on. */
+import type { Device } from '../../../shared/circuit.ts';
+import type { DrawnDevice, PathPlace, StopSaid } from '../../words/index.ts';
+import type { Rename } from '../letters.ts';
+import type { Part } from '../parts/index.ts';
+
+function deviceSaid(device: Device, rename: Rename): DrawnDevice {
+  const { kind, name, text } = device;
+  const timer = kind === 'on-delay' || kind === 'off-delay';
+  return {
+    kind,
+    name: rename(name),
+    ...(text ? { text } : {}),
+    ...('colour' in device && device.colour ? { colour: device.colour } : {}),
+    ...('amps' in device && device.amps ? { amps: device.amps } : {}),
+    ...(timer ? { seconds: device.seconds } : {}),
+    ...(kind === 'flasher' ? { on: device.on, off: device.off } : {}),
+  };
+}
+
+interface Passing {
+  readonly passed: readonly string[];
+  /** The path with the coil that moves it. */
+  readonly coil: PathPlace | undefined;
+  /** The leg from which a changeover's path goes on. */
+  readonly onFrom: string | undefined;
+}
+
+/** The part with the terminals at which a path comes in and goes on. */
+export function stopSaid(part: Part, { passed, coil, onFrom }: Passing, rename: Rename): StopSaid {
+  const { form, delay, text } = part;
+  const device = deviceSaid(part.device, rename);
+  const base = { device, through: passed, ...(coil ? { coil } : {}) };
+  const late = delay === undefined ? {} : { late: `${delay.slice(0, -1)}ing` as 'operating' | 'releasing' };
+  switch (form) {
+    case 'make':
+    case 'break':
+      return {
+        says: form,
+        ...base,
+        ...late,
+        ...(part.device.kind === 'selector' && text ? { positions: text } : {}),
+      };
+    case 'changeover': {
+      const [common = '', breakLeg = '', makeLeg = ''] = part.spots.map(({ terminal }) => terminal);
+      return {
+        says: 'changeover',
+        device,
+        ...(coil ? { coil } : {}),
+        ...late,
+        common,
+        breakLeg,
+        makeLeg,
+        ...(onFrom === undefined ? {} : { onFrom }),
+      };
+    }
+    case 'main-make':
+    case 'main-break':
+    case 'breaker-pole':
+    case 'isolator-pole':
+    case 'heater':
+      return { says: 'pole', ...base };
+    case 'fuse':
+    case 'lamp':
+    case 'sounder':
+    case 'valve':
+    case 'motor':
+      return { says: 'whole', ...base };
+    case 'coil':
+      return {
+        says: part.latch === 'set' ? 'setCoil' : part.latch === 'reset' ? 'resetCoil' : 'coil',
+        ...base,
+      };
+    case 'input':
+    case 'output':
+      return { says: form, ...base, ...(text ? { text } : {}) };
+    case 'common':
+      return { says: 'common', ...base };
+    case 'terminal':
+      return { says: 'terminal', terminal: `${rename(part.device.name)}:${passed[0] ?? ''}` };
+  }
+}
