@@ -103,7 +103,7 @@ group('timing diagrams', () => {
       'break the contact -B2 ("Flow present")',
     ]);
     const late = signals
-      .find(({ name }) => name === '-K2 contacts')
+      .find(({ id }) => id === '-K2 contacts')
       ?.changes.find(({ level }) => level === 1);
     expect(late?.ms).toBeGreaterThan(5000);
     expect(late?.ms).toBeLessThan(5100);
