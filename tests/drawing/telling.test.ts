@@ -102,9 +102,7 @@ group('timing diagrams', () => {
       'make the contact -B1 ("Brine wanted")',
       'break the contact -B2 ("Flow present")',
     ]);
-    const late = signals
-      .find(({ id }) => id === '-K2 contacts')
-      ?.changes.find(({ level }) => level === 1);
+    const late = signals.find(({ id }) => id === '-K2 contacts')?.changes.find(({ level }) => level === 1);
     expect(late?.ms).toBeGreaterThan(5000);
     expect(late?.ms).toBeLessThan(5100);
   });

@@ -5,6 +5,7 @@ import { randomOf } from '../../src/generator/index.ts';
 import { lineOf } from '../../src/practice/index.ts';
 import { rightAnswer } from '../../src/questions/index.ts';
 import { solve } from '../../src/solver/index.ts';
+import { OnOpenPaper } from '../../src/web/engine/guarded.ts';
 import { laterHandlers } from '../../src/web/engine/later-handlers.ts';
 import type { Handlers, Prepared, View } from '../../src/web/engine/messages.ts';
 import { Opened } from '../../src/web/engine/opened.ts';
@@ -273,14 +274,14 @@ B:L+ -F2:1-2 -K1:21-24 B:L-
     expect((circuit as Circuit).devices).toHaveLength(2);
   });
 
-  it('says in words that no bank has been opened', () => {
+  it('has to have a bank opened', () => {
     const unopened = practiceHandlers(new Opened(english));
-    expect(() => unopened.placing({ answers: [] })).toThrow('The question bank has not been opened.');
+    expect(() => unopened.placing({ answers: [] })).toThrow(RangeError);
   });
 });
 
 describe('circuits of open papers', () => {
-  const guarded = /on an open paper/;
+  const guarded = OnOpenPaper;
 
   it('are neither marked, run, drawn in a state nor hinted at, however they are named', () => {
     const { task } = prepared(0, { only: skills[1]! });

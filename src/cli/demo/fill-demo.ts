@@ -117,7 +117,7 @@ export async function fillDemo(filling: Filling): Promise<void> {
   const passwordHash = await new Passwords().hash(DEMO_PASSWORD);
   await people.persons.make({ ...named(ADMINISTRATOR), role: 'admin', passwordHash });
   const tutor = await people.persons.make({ ...named(TUTOR), role: 'tutor', passwordHash });
-  if (!tutor) throw new Error('The store has people already.');
+  if (!tutor) throw new RangeError('the store has people already');
   const groups = [];
   for (const group of GROUPS) groups.push(await addGroup(filling, group, tutor.id, passwordHash));
   const everybody = groups.flatMap(({ members }) => members);

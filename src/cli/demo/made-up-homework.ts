@@ -77,7 +77,7 @@ export async function workOnPaper(
   clock.at = startAt;
   const { id: paperId } = await beginPaper(desk, asking, set);
   const kept = await desk.store.homework.paper(paperId);
-  if (!kept) throw new Error('The paper that was begun is not there.');
+  if (!kept) throw new RangeError('the paper that was begun is not there');
   for (const [item, { question, skill, secondsExpected }] of kept.paper.items.entries()) {
     if (own.chance(0.04 + 0.2 * (1 - learner.talent) ** 2)) continue;
     const before = practised.get(skill) ?? 0;

@@ -113,7 +113,7 @@ function loadPlan(device: Device, anatomy: Anatomy, load: Load): PartPlan {
     case 'input':
       return { form: load.role, spots, ways, ...(load.text ? { text: load.text } : {}) };
     case 'motor':
-      throw new Error('a motor is one part, not one for each winding');
+      throw new RangeError('a motor is one part, not one for each winding');
   }
 }
 

@@ -79,7 +79,7 @@ async function add(db: Transaction<Tables>, paper: string, wanted: readonly NewO
     .where('id', '=', paper)
     .executeTakeFirstOrThrow();
   const whole = await markOf(db, paper);
-  if (!whole) throw new Error('an override of a paper without a mark');
+  if (!whole) throw new RangeError('an override of a paper without a mark');
   await db
     .updateTable('papers')
     .set({ short_json: JSON.stringify(shortMark(paperIn(paper_json), whole)) })

@@ -4,12 +4,12 @@ import { fingerprint } from '../../generator/index.ts';
 import { circuitsTold } from '../../questions/index.ts';
 
 /** The circuit stands on a paper that its learner can still work on: it is neither marked nor run. */
-export class OnOpenPaper extends Error {
+export class OnOpenPaper extends RangeError {
   /** Its fingerprint. */
   readonly circuit: string;
 
   constructor(circuit: string) {
-    super('the circuit is on an open paper');
+    super(circuit);
     this.circuit = circuit;
   }
 }

@@ -94,9 +94,12 @@ export function laterHandlers(held: Opened, words: AnsweringWords): Handlers<Lat
         readings: [
           ...Object.entries(coils).map(([item, coil]) => ({
             item,
-            state: coil.operated ? 'operated' : 'at rest',
+            state: coil.operated ? words.readings.operated : words.readings.atRest,
           })),
-          ...Object.entries({ ...lamps, ...loads, ...inputs }).map(([item, state]) => ({ item, state })),
+          ...Object.entries({ ...lamps, ...loads, ...inputs }).map(([item, says]) => ({
+            item,
+            state: say(held.words.answers, { says }),
+          })),
         ].map(({ item, state }) => ({ item, label: textOf(item), state })),
         meter: points && { volts: readingOf(solved, points) },
       };

@@ -19,9 +19,9 @@ export class Opened {
     this.opened = course;
   }
 
-  /** @throws Error with words for a person before a bank has been opened */
+  /** @throws RangeError before a bank has been opened */
   get course(): Course {
-    if (!this.opened) throw new Error('The question bank has not been opened.');
+    if (!this.opened) throw new RangeError('no bank has been opened');
     return this.opened;
   }
 }

@@ -2,5 +2,6 @@
 import { drawing } from './drawing.ts';
 import { ideas } from './ideas.ts';
 import { explaining, hints } from './questions/explaining.ts';
+import { readings } from './readings.ts';
 
-export const answering = { drawing, ideas, explaining, hints };
+export const answering = { drawing, ideas, explaining, hints, readings };

@@ -1,0 +1,165 @@
+/** Nothing that anybody reads stands outside the catalogues of src/words: sentences are found in the code as it is parsed. */
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { join, relative, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type Node, parseSync } from 'oxc-parser';
+import { expect, it } from 'vitest';
+
+const root = resolve(fileURLToPath(import.meta.url), '../../..');
+
+/**
+ * Where English stands and is no word of the program to somebody who uses it. A folder ends in a slash; of a file the
+ * literals that may stand in it can be named.
+ */
+const EXCEPTIONS: Readonly<Record<string, { readonly why: string; readonly only?: readonly string[] }>> = {
+  'src/generator/': { why: 'the texts of circuits that are made: content, as a bank is' },
+  'src/drawing/svg/draw-svg.ts': { why: 'SVG and its styles' },
+  'src/store/postgres-pool.ts': { why: 'the text by which the database driver is understood' },
+  'src/cli/utf8.ts': { why: 'names for what bytes look like, said by the words of files' },
+  'src/cli/terminal-io.ts': { why: 'the code of the error is what is said' },
+  'src/banks/': { why: 'not yet' },
+  'src/circuit/': { why: 'not yet' },
+  'src/homework/': { why: 'not yet' },
+  'src/memory/': { why: 'not yet' },
+  'src/questions/': { why: 'not yet' },
+  'src/solver/': { why: 'not yet' },
+  'src/server/': { why: 'not yet' },
+  'src/store/whose.ts': { why: 'not yet' },
+  'shared/': { why: 'not yet' },
+};
+
+/** Attributes that are read out, shown, or put into a field. */
+const SHOWN = new Set([
+  'aria-label',
+  'title',
+  'placeholder',
+  'alt',
+  'label',
+  'data-of',
+  'caption',
+  'summary',
+  'text',
+]);
+/** Attributes, and properties of objects, that hold names for machines. */
+const FOR_MACHINES = new Set([
+  'class',
+  'className',
+  'style',
+  'd',
+  'viewBox',
+  'rel',
+  'sizes',
+  'media',
+  'accept',
+  'points',
+]);
+/** What only a fault of the program raises. */
+const FAULTS = new Set(['RangeError', 'TypeError']);
+
+const WORDS = /[A-Za-z]{2,}[,.:;!?)”’"]* +[“‘"(]*[A-Za-z]{2,}/;
+const LETTER = /\p{L}/u;
+/** Commands as they are typed, which are the same in every language; the database's language; media queries; what has no words. */
+const NO_WORDS =
+  /^\s*(?:DATABASE_URL=\S+ )?polewise |^(?:select|update|delete from|BEGIN)(?: |$)|^is not$|^\w+ as \w+$|^double precision$|^\([a-z-]+: [a-z]+\)$|^(?:Polewise|V)$/;
+
+type Any = Node & Record<string, unknown>;
+const isNode = (value: unknown): value is Any =>
+  typeof value === 'object' && value !== null && typeof (value as Any).type === 'string';
+
+const nameIn = (node: unknown): string =>
+  isNode(node) ? String(node['name'] ?? (isNode(node['namespace']) ? '' : '')) : '';
+
+/** The text of a literal, with a blank for each value in it. */
+function textOf(node: Any): string | undefined {
+  if (node.type === 'Literal') return typeof node.value === 'string' ? node.value : undefined;
+  if (node.type === 'TemplateLiteral')
+    return (node as unknown as { quasis: { value: { cooked: string } }[] }).quasis
+      .map(({ value }) => value.cooked)
+      .join(' ');
+  if (node.type === 'JSXText') return (node as unknown as { value: string }).value;
+  return undefined;
+}
+
+/** Whether what is below this node is nothing that is read. */
+function passedOver(node: Any): boolean {
+  switch (node.type) {
+    case 'ImportDeclaration':
+    case 'ExportAllDeclaration':
+    case 'ImportExpression':
+    case 'TSLiteralType':
+    case 'TSEnumMember':
+      return true;
+    case 'NewExpression':
+      return FAULTS.has(nameIn(node['callee']));
+    case 'TaggedTemplateExpression':
+      return nameIn(node['tag']) === 'sql';
+    case 'JSXAttribute':
+      return FOR_MACHINES.has(nameIn(node['name']));
+    case 'Property':
+      // Where a fact is known from: documentation, which docs/ repeats.
+      return nameIn(node['key']) === 'source';
+    default:
+      return false;
+  }
+}
+
+/** Literals in a file that read like words to somebody. */
+function wordsIn(file: string): { readonly line: number; readonly text: string }[] {
+  const source = readFileSync(join(root, file), 'utf8');
+  const { program, errors } = parseSync(file, source);
+  expect(errors, file).toEqual([]);
+  const found: { line: number; text: string }[] = [];
+  const look = (value: unknown, shown: boolean): void => {
+    if (Array.isArray(value)) {
+      for (const each of value) look(each, shown);
+      return;
+    }
+    if (!isNode(value) || passedOver(value)) return;
+    const text = textOf(value);
+    const read = value.type === 'JSXText' || shown ? LETTER : WORDS;
+    if (text !== undefined && read.test(text) && !NO_WORDS.test(text.trim()))
+      found.push({ line: source.slice(0, value.start).split('\n').length, text });
+    const within = value.type === 'JSXAttribute' ? SHOWN.has(nameIn(value['name'])) : false;
+    for (const [key, child] of Object.entries(value))
+      if (typeof child === 'object')
+        look(child, within && key === 'value' && isNode(child) && child.type === 'Literal');
+  };
+  look(program, false);
+  return found;
+}
+
+function filesIn(folder: string): string[] {
+  return readdirSync(join(root, folder)).flatMap((name) => {
+    const path = `${folder}/${name}`;
+    if (statSync(join(root, path)).isDirectory()) return path === 'src/words' ? [] : filesIn(path);
+    return /\.tsx?$/.test(name) ? [relative(root, join(root, path))] : [];
+  });
+}
+
+const exceptionFor = (file: string) =>
+  Object.entries(EXCEPTIONS).find(([place]) =>
+    place.endsWith('/') ? file.startsWith(place) : file === place,
+  )?.[1];
+
+it('no sentence stands outside the catalogues', () => {
+  const files = ['src', 'shared', 'tools', 'bin'].flatMap(filesIn);
+  expect(files.length).toBeGreaterThan(500);
+  const wrong = files.flatMap((file) => {
+    const exception = exceptionFor(file);
+    if (exception && !exception.only) return [];
+    return wordsIn(file)
+      .filter(({ text }) => !exception?.only?.includes(text))
+      .map(({ line, text }) => `${file}:${line} ${JSON.stringify(text.slice(0, 90))}`);
+  });
+  expect(wrong).toEqual([]);
+});
+
+it('every exception is one that is still there', () => {
+  const files = ['src', 'shared', 'tools', 'bin'].flatMap(filesIn);
+  const idle = Object.entries(EXCEPTIONS).filter(([place, { only }]) => {
+    const own = files.filter((file) => (place.endsWith('/') ? file.startsWith(place) : file === place));
+    const texts = own.flatMap((file) => wordsIn(file).map(({ text }) => text));
+    return only ? only.some((text) => !texts.includes(text)) : texts.length === 0;
+  });
+  expect(idle).toEqual([]);
+});
