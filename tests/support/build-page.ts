@@ -5,3 +5,9 @@ export async function buildPage(folder: string): Promise<string> {
   await viteBuild('vite.config.ts', folder);
   return folder;
 }
+
+/** The same with the made-up language in it. */
+export async function buildPageMadeUp(folder: string): Promise<string> {
+  await viteBuild('tests/support/made-up.config.ts', folder);
+  return folder;
+}

@@ -8,7 +8,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
-import { buildPage } from './build-page.ts';
+import { buildPage, buildPageMadeUp } from './build-page.ts';
 import { buildPrograms, PLACE } from './build-programs.ts';
 
 const NAME = /^\.polewise-tests-(\d+)$/;
@@ -36,6 +36,7 @@ export default async function builtOnce(project: TestProject): Promise<() => Pro
   let changes = 0;
   const making: Readonly<Record<string, () => Promise<string>>> = {
     page: () => buildPage(join(folder, `page-${changes}`)),
+    'page-made-up': () => buildPageMadeUp(join(folder, `page-made-up-${changes}`)),
     programs: () => buildPrograms(join(folder, `programs-${changes}`)),
   };
   const made = new Map<string, Promise<string>>();

@@ -30,6 +30,9 @@ const ask = (name: string): Promise<string> =>
 /** The folder with the built page. */
 export const builtPage = (): Promise<string> => ask('page');
 
+/** The same page with the made-up language in it. */
+export const builtPageMadeUp = (): Promise<string> => ask('page-made-up');
+
 /** A compiled program, by the name of its source: `src/cli/main.ts`. */
 export const builtProgram = async (source: string): Promise<string> =>
   join(await ask('programs'), source.replace(/\.ts$/, '.js'));

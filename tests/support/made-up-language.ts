@@ -3,6 +3,9 @@
  * stands outside of brackets on a screen or a paper has not come through a catalogue.
  */
 
+/** ISO 639-2 leaves the codes from qaa to qtz for local use (from memory). */
+export const MADE_UP = 'qaa';
+
 const ACCENTED: Readonly<Record<string, string>> = {
   a: 'á',
   c: 'ç',

@@ -1,0 +1,66 @@
+/** What stands on a page in the made-up language and has not come through its catalogue. */
+import type { Page } from 'playwright-core';
+import { unsaid } from '../../support/made-up-language.ts';
+
+/** In the language of the bank: titles, lessons, names of devices; and what is said of circuits and questions. */
+const NOT_OF_THE_PAGE = [
+  '.question .title-block :is(h1, h2, .cell.wide:not(.own))',
+  '.situation',
+  '.talk > h2',
+  '.talk > div.caution',
+  '.lesson-question :is(h3, .caution, .why)',
+  '.items .group[aria-label]',
+  '.items :is(legend, .label, .verdict)',
+  '.choice[data-state]',
+  '.hint',
+  '.caption',
+  '.why',
+  '.idea p',
+  '.because',
+  '.in-words li',
+  '.acts',
+  '.readings li',
+  '.problems .step',
+  '.bench .result .row',
+  '.try option:not([value=""])',
+  '.lines',
+  'figcaption',
+  '.contents li',
+  '.lesson h1',
+  '.lesson > section > :not(.board, .under, form)',
+  '.lesson .summary',
+  '.strengths [scope=row]',
+].join();
+
+/** Attributes that are read out or shown. */
+const READ = ['aria-label', 'title', 'placeholder', 'alt', 'data-of', 'aria-valuetext'];
+
+/** What of it is nobody's words. */
+const NAMES = /Polewise/g;
+
+/** Its words of three letters and more, with those beside them, each once. */
+export async function notSaid(page: Page): Promise<string[]> {
+  const texts = await page.evaluate(
+    ({ skipped, read }) => {
+      const isSkipped = (element: Element | null): boolean => element?.closest(skipped) !== null;
+      const found: string[] = [document.title];
+      // Sentences go on over the elements in them.
+      let text = '';
+      const nodes = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      for (let node = nodes.nextNode(); node; node = nodes.nextNode())
+        if (!isSkipped(node.parentElement)) text += ` ${node.nodeValue}`;
+      found.push(text);
+      for (const element of document.querySelectorAll('body *'))
+        if (!isSkipped(element)) found.push(...read.map((name) => element.getAttribute(name) ?? ''));
+      return found;
+    },
+    { skipped: `noscript, ${NOT_OF_THE_PAGE}`, read: READ },
+  );
+  const left = texts.flatMap(
+    (text) =>
+      unsaid(text)
+        .replace(NAMES, ' ')
+        .match(/[A-Za-z]{3,}(?: [A-Za-z]+)*/g) ?? [],
+  );
+  return [...new Set(left)];
+}
