@@ -1,4 +1,5 @@
-import { language, words } from '../words.ts';
+import { Told } from '../told.ts';
+import { language } from '../words.ts';
 import type { Reply, Request, RequestName, Requests } from './messages.ts';
 
 /** The engine, from the page's side. */
@@ -7,7 +8,7 @@ export interface Engine {
 }
 
 /** The engine could, and doesn't: the circuit is on an open paper. */
-export class NotTold extends Error {}
+export class NotTold extends Told {}
 
 /**
  * Starts the engine's worker. A call fails with a message for a person when the engine does.
@@ -24,17 +25,16 @@ export function startEngine(onOpenPaper: (circuit: string) => void): Engine {
   worker.addEventListener('message', ({ data }: MessageEvent<Reply>) => {
     const call = waiting.get(data.number);
     waiting.delete(data.number);
-    const { engine } = words('first');
     if (data.ok) call?.resolve(data.give as never);
-    else if ('missing' in data) call?.reject(new Error(engine.partMissing));
+    else if ('missing' in data) call?.reject(new Told(({ engine }) => engine.partMissing));
     else if (data.onOpenPaper === undefined) call?.reject(new Error(data.message));
     else {
       onOpenPaper(data.onOpenPaper);
-      call?.reject(new NotTold(engine.onOpenPaper));
+      call?.reject(new NotTold(({ engine }) => engine.onOpenPaper));
     }
   });
   worker.addEventListener('error', () => {
-    for (const { reject } of waiting.values()) reject(new Error(words('first').engine.couldNotStart));
+    for (const { reject } of waiting.values()) reject(new Told(({ engine }) => engine.couldNotStart));
     waiting.clear();
   });
   return {
