@@ -35,7 +35,9 @@ export function madeUp(text: string): string {
       at % 2 === 1 ? piece : piece.replace(/[a-zA-Z]/g, (letter) => ACCENTED[letter] ?? letter),
     )
     .join('');
-  return `⟦${accented}${'·'.repeat(Math.ceil(text.length * 0.4))}⟧`;
+  // In words that can stand on lines of their own.
+  const longer = '·'.repeat(Math.ceil(text.length * 0.4)).replace(/·{8}(?=·)/g, '$& ');
+  return `⟦${accented}${longer}⟧`;
 }
 
 /** Everything that a catalogue says, in the made-up language. */

@@ -6,18 +6,25 @@ import page from '../../vite.config.ts';
 
 const LANGUAGE = normalizePath(join(ROOT, 'tests/support/made-up-language.ts'));
 
-const ADDED = `
+/** Numbers and lists stay as they are. */
+const added = (languages: string): string => `
 import { MADE_UP, madeUpLanguage } from '${LANGUAGE}';
-PAGE_LANGUAGES[MADE_UP] = Object.fromEntries(
-  Object.entries(PAGE_LANGUAGES['en']).map(([part, load]) => [part, () => load().then(madeUpLanguage)]),
+${languages}[MADE_UP] = Object.fromEntries(
+  Object.entries(${languages}['en']).map(([part, load]) => [
+    part,
+    () => load().then(({ speech, ...words }) => ({ ...madeUpLanguage(words), speech })),
+  ]),
 );
 `;
+const LANGUAGES = { pages: 'PAGE_LANGUAGES', core: 'CORE_LANGUAGES' } as const;
 
-const withMadeUp: Plugin = {
+const withMadeUp = (): Plugin => ({
   name: 'polewise-made-up-language',
   enforce: 'pre',
-  transform: (code, id) =>
-    normalizePath(id).endsWith('/src/words/pages.ts') ? { code: code + ADDED, map: null } : undefined,
-};
+  transform(code, id) {
+    const [, name] = /\/src\/words\/(pages|core)\.ts$/.exec(normalizePath(id)) ?? [];
+    return name ? { code: code + added(LANGUAGES[name as keyof typeof LANGUAGES]), map: null } : undefined;
+  },
+});
 
-export default mergeConfig(page, { plugins: [withMadeUp] });
+export default mergeConfig(page, { plugins: [withMadeUp()], worker: { plugins: () => [withMadeUp()] } });

@@ -2,29 +2,19 @@
 import type { Page } from 'playwright-core';
 import { unsaid } from '../../support/made-up-language.ts';
 
-/** In the language of the bank: titles, lessons, names of devices; and what is said of circuits and questions. */
+/** In the language of the bank: titles, lessons, names of devices; and what isn't said by a catalogue yet. */
 const NOT_OF_THE_PAGE = [
   '.question .title-block :is(h1, h2, .cell.wide:not(.own))',
-  '.situation',
-  '.talk > h2',
-  '.talk > div.caution',
-  '.lesson-question :is(h3, .caution, .why)',
-  '.items .group[aria-label]',
-  '.items :is(legend, .label, .verdict)',
-  '.choice[data-state]',
-  '.hint',
   '.caption',
-  '.why',
-  '.idea p',
-  '.because',
   '.in-words li',
-  '.acts',
-  '.readings li',
   '.problems .step',
-  '.bench .result .row',
   '.try option:not([value=""])',
-  '.lines',
+  '.readings li:has(em)',
+  '.readings strong',
+  '.items .of',
+  '.lines img',
   'figcaption',
+  '.because',
   '.contents li',
   '.lesson h1',
   '.lesson > section > :not(.board, .under, form)',
@@ -35,8 +25,8 @@ const NOT_OF_THE_PAGE = [
 /** Attributes that are read out or shown. */
 const READ = ['aria-label', 'title', 'placeholder', 'alt', 'data-of', 'aria-valuetext'];
 
-/** What of it is nobody's words. */
-const NAMES = /Polewise/g;
+/** What is in no language: the page's name, and that of a terminal. */
+const NAMES = /Polewise|\bCOM\b/g;
 
 /** Its words of three letters and more, with those beside them, each once. */
 export async function notSaid(page: Page): Promise<string[]> {
