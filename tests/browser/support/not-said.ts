@@ -20,16 +20,17 @@ const NOT_OF_THE_PAGE = [
   '.lesson > section > :not(.board, .under, form)',
   '.lesson .summary',
   '.strengths [scope=row]',
+  '.schedule .code',
 ].join();
 
 /** Attributes that are read out or shown. */
 const READ = ['aria-label', 'title', 'placeholder', 'alt', 'data-of', 'aria-valuetext'];
 
-/** What is in no language: the page's name, and that of a terminal. */
-const NAMES = /Polewise|\bCOM\b/g;
+/** What is in no language: the page's name, that of a terminal, addresses. */
+const NAMES = /Polewise|\bCOM\b|https?:\S+/g;
 
-/** Its words of three letters and more, with those beside them, each once. */
-export async function notSaid(page: Page): Promise<string[]> {
+/** Its words of three letters and more, with those beside them, each once. `known` are names that people have given. */
+export async function notSaid(page: Page, known: readonly string[] = []): Promise<string[]> {
   const texts = await page.evaluate(
     ({ skipped, read }) => {
       const isSkipped = (element: Element | null): boolean => element?.closest(skipped) !== null;
@@ -46,11 +47,9 @@ export async function notSaid(page: Page): Promise<string[]> {
     },
     { skipped: `noscript, ${NOT_OF_THE_PAGE}`, read: READ },
   );
-  const left = texts.flatMap(
-    (text) =>
-      unsaid(text)
-        .replace(NAMES, ' ')
-        .match(/[A-Za-z]{3,}(?: [A-Za-z]+)*/g) ?? [],
-  );
+  const left = texts.flatMap((text) => {
+    const unknown = known.reduce((rest, name) => rest.replaceAll(name, ' '), unsaid(text));
+    return unknown.replace(NAMES, ' ').match(/[A-Za-z]{3,}(?: [A-Za-z]+)*/g) ?? [];
+  });
   return [...new Set(left)];
 }
