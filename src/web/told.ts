@@ -1,11 +1,11 @@
-import type { FirstWords } from '../words/en/page/first.ts';
+import type { PageWords } from '../words/pages.ts';
 import { words } from './words.ts';
 
 /** An error that is for a person: said when it is read, for it may be made before the words are there. */
 export class Told extends Error {
-  private readonly say: (first: FirstWords) => string;
+  private readonly say: (first: PageWords['first']) => string;
 
-  constructor(say: (first: FirstWords) => string) {
+  constructor(say: (first: PageWords['first']) => string) {
     super();
     this.say = say;
   }
