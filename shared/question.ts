@@ -101,8 +101,9 @@ export const askedItem = z.strictObject({
   item: z.string(),
   /** How it is named: `-H1 "Fan healthy"`; with the moment before it, where it is asked for several. */
   label: z.string(),
-  /** The moment alone: `after 2 (press -S1 ("Start"))`. */
+  /** The moment alone: `after 2 (press -S1 ("Start"))`; and after how many acts it is. */
   moment: z.string().optional(),
+  after: z.number().int().optional(),
   /** What is asked without its moment, whole and in its parts: `-H1` and `Fan healthy`. */
   named: z.strictObject({ label: z.string(), name: z.string(), text: z.string().optional() }).optional(),
   /** The possible answers in words, in the order in which they are offered; empty where a number is asked. */
@@ -115,9 +116,16 @@ export const askedItem = z.strictObject({
   about: z.array(z.string()),
 });
 
+/**
+ * How a question is answered. `states`: each thing asked has one of some states. `choice`: one of several pairs of terminals.
+ * `reading`: a number of volts, or that a meter shows nothing.
+ */
+export const answerForm = z.enum(['states', 'choice', 'reading']);
+
 /** A question in words. Nothing in it depends on the right answer. */
 export const asked = z.strictObject({
   title: z.string(),
+  form: answerForm,
   /** The starting state, the faults and what is done, sentence by sentence. */
   situation: z.array(z.string()),
   task: z.string(),
@@ -200,6 +208,7 @@ export type ToldStep = Readonly<z.infer<typeof explanationStep>>;
 export type ToldMark = Readonly<z.infer<typeof toldMark>>;
 export type WrongIdea = Readonly<z.infer<typeof wrongIdea>>;
 export type Mark = Readonly<z.infer<typeof mark>>;
+export type AnswerForm = z.infer<typeof answerForm>;
 export type AskedItem = Readonly<z.infer<typeof askedItem>>;
 export type Asked = Readonly<z.infer<typeof asked>>;
 export type PublicQuestion = Readonly<z.infer<typeof publicQuestion>>;

@@ -1,7 +1,9 @@
 /** Questions on circuits: proposed, asked, marked and explained, each by its kind. */
 
+import type { Circuit } from '../../shared/circuit.ts';
 import type { Checked, Problem } from '../../shared/problem.ts';
 import type { Answer, PublicQuestion, Question, QuestionKind } from '../../shared/question.ts';
+import type { Scenario } from '../../shared/scenario.ts';
 import type { Draft, Random } from '../generator/index.ts';
 import type { AskingWords, Words } from '../words/index.ts';
 import { readerOf } from './answer/readers.ts';
@@ -21,7 +23,6 @@ export { QUESTION_PROBLEMS, type QuestionCode } from './problem-codes.ts';
 export { KINDS } from './registry.ts';
 export type { ExplanationStep, Marking, QuestionSaid } from './said.ts';
 export { tellAnswer, tellIdea, tellMark, tellPart, tellQuestion, tellSteps } from './told.ts';
-export { completed } from './wiring-choices.ts';
 
 /**
  * A question on an accepted draft, in one of the kinds: they are tried in random order. Undefined when none of them fits
@@ -75,3 +76,17 @@ export const readAnswer = (words: Words, question: Question, text: string): Chec
 /** Seconds that somebody who can do it takes, reading included. */
 export const secondsExpected = (question: Question): number =>
   kindOf(question.kind).secondsExpected(question);
+
+/** The circuit and what is done to it, as they are shown with the mark: with the right answer carried out. */
+export function shownWithMark(question: Question): {
+  readonly circuit: Circuit;
+  readonly scenario: Scenario;
+} {
+  const { circuit, scenario } = question;
+  return kindOf(question.kind).shownWith?.(question, rightAnswer(question)) ?? { circuit, scenario };
+}
+
+/** What is asked, as loads to pick out: `2 -H1` of a sequence is -H1. */
+export const loadsAsked = (question: Question, items: readonly string[]): string[] => [
+  ...new Set(kindOf(question.kind).loads?.(question) ?? items.map((item) => item.split(' ').at(-1)!)),
+];

@@ -1,5 +1,7 @@
+import type { Circuit } from '../../shared/circuit.ts';
 import type { Problem } from '../../shared/problem.ts';
 import type { AnswerOf, MarkPart, QuestionKind, QuestionOf } from '../../shared/question.ts';
+import type { Scenario } from '../../shared/scenario.ts';
 import type { Draft, Random } from '../generator/index.ts';
 import type { AnswerSaid } from '../words/index.ts';
 import type { QuestionSaid } from './said.ts';
@@ -39,6 +41,15 @@ export interface Kind<K extends QuestionKind> {
   answerBy(question: QuestionOf<K>, solve: Solve): AnswerOf<K> | undefined;
   /** Compares an answer with the right one, part by part. Whatever it holds is data, never an exception. */
   parts(question: QuestionOf<K>, answer: AnswerOf<K>, right: AnswerOf<K>): Parts;
+  /** The circuit and what is done to it as they are shown with the mark, where they are not the question's own. */
+  shownWith?(
+    question: QuestionOf<K>,
+    right: AnswerOf<K>,
+  ): { readonly circuit: Circuit; readonly scenario: Scenario };
+  /** Loads that it is about, where they are not what is asked. */
+  loads?(question: QuestionOf<K>): readonly string[];
+  /** Further circuits of which a mark tells something, besides the one asked about. */
+  alsoTold?(question: QuestionOf<K>): readonly (() => Circuit)[];
   /** What somebody who can do it takes, reading included; see time-expected.ts. */
   secondsExpected(question: QuestionOf<K>): number;
 }

@@ -51,6 +51,7 @@ export const meterKind: Kind<'meter'> = {
   ask({ circuit, scenario, points: [first, second] }) {
     return {
       kind: 'meter',
+      form: 'reading',
       situation: situationOf(circuit, scenario),
       besides: [],
       task: { says: 'task', first, second } satisfies KindSaid<'meter'>,

@@ -1,6 +1,6 @@
 /** What a question and a mark have to say, as statements; `told.ts` says them in a language. */
 import type { Problem } from '../../shared/problem.ts';
-import type { Mark, QuestionKind } from '../../shared/question.ts';
+import type { AnswerForm, Mark, QuestionKind } from '../../shared/question.ts';
 import type {
   AnswerSaid,
   CautionSaid,
@@ -30,6 +30,7 @@ export interface ItemSaid {
 /** A question. Nothing in it depends on the right answer. */
 export interface QuestionSaid {
   readonly kind: QuestionKind;
+  readonly form: AnswerForm;
   /** The starting state, the faults and what is done, sentence by sentence; then what the kind has to add. */
   readonly situation: readonly SituationSaid[];
   readonly besides: readonly Said[];

@@ -41,6 +41,7 @@ export function statesKind<K extends StatesKind>(
     check: checkStates,
     ask: (question: QuestionFor<K>): QuestionSaid => ({
       kind,
+      form: 'states',
       situation: situationOf(question.circuit, question.scenario),
       besides: [],
       task: task(question),

@@ -8,12 +8,12 @@ const dataOf = (choice: AnswerSaid): string =>
   choice.says === 'pair' ? `${choice.first} ${choice.second}` : choice.says;
 
 /** What is asked and when, where the label is made of that. */
-function partsOf(words: AskingWords, label: LabelSaid): Pick<AskedItem, 'moment' | 'named'> {
+function partsOf(words: AskingWords, label: LabelSaid): Pick<AskedItem, 'moment' | 'after' | 'named'> {
   if (label.says !== 'item' && label.says !== 'itemAfter') return {};
   const { name, text } = label.says === 'item' ? label : label.item;
   const named = text === undefined ? { name } : { name, text };
   return {
-    ...(label.says === 'itemAfter' ? { moment: words.moment(label.moment) } : {}),
+    ...(label.says === 'itemAfter' ? { moment: words.moment(label.moment), after: label.moment.after } : {}),
     named: { label: words.labels.item(named), ...named },
   };
 }
@@ -32,10 +32,11 @@ function tellItem(words: AskingWords, { item, label, choices, unit, about }: Ite
 
 /** The question in words. */
 export function tellQuestion(words: AskingWords, said: QuestionSaid): Asked {
-  const { kind, situation, besides, task, how, items, cautions } = said;
+  const { kind, form, situation, besides, task, how, items, cautions } = said;
   const own = words.kinds[kind];
   return {
     title: own.title,
+    form,
     situation: [
       ...situation.map((each) => say(words.situation, each)),
       ...besides.map((each) => say(own, each as never)),

@@ -92,6 +92,7 @@ export const wiring: Kind<'wiring'> = {
     ];
     return {
       kind: 'wiring',
+      form: 'choice',
       situation: situationOf(circuit, scenario),
       besides,
       task: { says: 'task' } satisfies KindSaid<'wiring'>,
@@ -128,6 +129,13 @@ export const wiring: Kind<'wiring'> = {
           ],
         };
   },
+  shownWith: (question, { choice = 0 }) => ({
+    circuit: completed(question, choice),
+    scenario: { ...question.scenario, acts: question.wanted.at(-1)?.acts ?? [] },
+  }),
+  loads: ({ wanted }) => [...new Set(wanted.map(({ load }) => load))],
+  // What each of its choices makes of the circuit.
+  alsoTold: (question) => question.choices.map((_, choice) => () => completed(question, choice)),
   secondsExpected: ({ circuit, scenario, wanted, choices }) =>
     timeFor(circuit, { ...scenario, acts: wanted.at(-1)!.acts }, choices.length, wanted.length),
 };

@@ -5,10 +5,10 @@ import { homeworkRoutes } from '../../shared/api-homework.ts';
 import type { Circuit, Step } from '../../shared/circuit.ts';
 import type { PaperView, SetView } from '../../shared/homework-views.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
-import type { Question } from '../../shared/question.ts';
+import type { PublicQuestion, Question } from '../../shared/question.ts';
 import { fingerprint, randomOf } from '../../src/generator/index.ts';
-import { circuitsTold, completed } from '../../src/questions/index.ts';
-import { asQuestion } from '../../src/web/screens/homework/kept/as-question.ts';
+import { circuitsTold } from '../../src/questions/index.ts';
+import { completed } from '../../src/questions/wiring-choices.ts';
 import { rewritten } from '../generator/renaming.ts';
 import { CLOSES } from '../homework/course.ts';
 import { type ClassServing, classServing, type Person } from '../server/homework/class-serving.ts';
@@ -16,6 +16,14 @@ import { answerWith } from '../support/answers.ts';
 
 const { beginPaper, submitPaper, homeworkPapers, markedPaper, guardedCircuits, triedElsewhere, saveAnswers } =
   homeworkRoutes;
+
+/** What anybody can work out from a question as it is sent: its circuit, and what its choices make of it. */
+function circuitsIn({ kind, circuit, scenario, asked }: PublicQuestion): readonly string[] {
+  const [item] = asked.items;
+  const pairs = item?.values.map((pair) => pair.split(' ')) ?? [];
+  const own = asked.form === 'choice' ? { ends: item?.about, choices: pairs, wanted: [] } : { asked: [] };
+  return circuitsTold({ kind, circuit, scenario, family: 'free', ...own } as unknown as Question);
+}
 
 let serving: ClassServing;
 let set: SetView;
@@ -164,7 +172,7 @@ describe('what the page is told', () => {
     const own = questions.map(({ circuit }) => fingerprint(circuit));
     expect(told.papers[0]!.circuits).toEqual(expect.arrayContaining(own));
     // Nothing but what anybody can work out from the paper as it is sent.
-    const sent = paper.paper.items.flatMap(({ question }) => circuitsTold(asQuestion(question)));
+    const sent = paper.paper.items.flatMap(({ question }) => circuitsIn(question));
     expect(new Set(told.papers[0]!.circuits)).toEqual(new Set(sent));
     expect((await classmate.call(guardedCircuits)).papers).toEqual([]);
     const body = { circuit: own[1]!, place: 'write' };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Asked, Question } from '../../shared/question.ts';
 import { blankAnswer, rightAnswer } from '../../src/questions/index.ts';
-import { answerOf, NOTHING, voltsOf } from '../../src/web/screens/practise/answer.ts';
+import { answerOf, NOTHING, voltsOf } from '../../src/web/question/answer.ts';
 import { askQuestion } from '../support/in-english.ts';
 import { ownBank } from '../support/own-bank.ts';
 
@@ -24,7 +24,7 @@ describe('what is chosen on the page', () => {
     const kinds = new Set<string>();
     for (const question of questions) {
       const asked = askQuestion(question);
-      const answer = answerOf(question, asked, chosenFor(asked, question));
+      const answer = answerOf(question.kind, asked, chosenFor(asked, question));
       const right = rightAnswer(question);
       if (right.kind === 'meter' && right.volts != null && answer?.kind === 'meter')
         expect(answer.volts).toBeCloseTo(right.volts, 9);
@@ -36,7 +36,7 @@ describe('what is chosen on the page', () => {
 
   it('is no answer while something is missing', () => {
     for (const question of questions) {
-      expect(answerOf(question, askQuestion(question), new Map())).toBeUndefined();
+      expect(answerOf(question.kind, askQuestion(question), new Map())).toBeUndefined();
       expect(blankAnswer(question).kind).toBe(question.kind);
     }
   });

@@ -4,11 +4,11 @@ import { drawLaidOut } from '../../src/web/engine/sheets.ts';
 import { circuitAsked } from '../../src/web/engine/shown-circuit.ts';
 import { laidOn } from '../../src/web/parts/conductors.ts';
 import { wiringOnOneSheet, wiringOverSheets } from '../browser/support/every-kind.ts';
-import { layOut } from '../support/in-english.ts';
+import { askQuestion, layOut } from '../support/in-english.ts';
 
 function drawnOf({ question }: ReturnType<typeof wiringOnOneSheet>) {
   if (question.kind !== 'wiring') throw new Error('it asks something else');
-  const scene = layOut(circuitAsked(question), PROFILES.phone);
+  const scene = layOut(circuitAsked(question.circuit, askQuestion(question)), PROFILES.phone);
   const { sheets } = drawLaidOut(scene, { width: 'phone', theme: 'light' });
   /** As somebody finds it on the drawing: the sheet, and the number over the column that the terminal stands in. */
   const placeOf = (terminal: string): string => {

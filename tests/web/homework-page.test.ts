@@ -4,10 +4,9 @@ import 'fake-indexeddb/auto';
 import './support/words.ts';
 import { describe, expect, it } from 'vitest';
 import type { LearnerSet } from '../../shared/homework-views.ts';
-import type { Answer, Question } from '../../shared/question.ts';
+import type { Answer } from '../../shared/question.ts';
 import { blankAnswer, publicQuestion, rightAnswer } from '../../src/questions/index.ts';
-import { asQuestion } from '../../src/web/screens/homework/kept/as-question.ts';
-import { answeredOf, answerSoFar, chosenOf } from '../../src/web/screens/homework/kept/chosen.ts';
+import { answeredOf, answerSoFar, chosenOf } from '../../src/web/question/answer.ts';
 import { KeptHomework } from '../../src/web/screens/homework/kept/database.ts';
 import { Outbox } from '../../src/web/screens/homework/kept/outbox.ts';
 import { savingText } from '../../src/web/screens/homework/learner/keeping.tsx';
@@ -17,7 +16,6 @@ import { freshDraft, wishOf } from '../../src/web/screens/homework/tutor/draft.t
 import { marksTyped } from '../../src/web/screens/homework/tutor/marks-typed.ts';
 import { byPerson } from '../../src/web/screens/homework/tutor/refreshers-by-person.ts';
 import { addressOf, type Where, whereOf } from '../../src/web/screens/homework/where.ts';
-import { touchableOf } from '../../src/web/screens/practise/on-drawing.ts';
 import { left } from '../../src/words/en/page/homework/common.ts';
 import { everyKind } from '../browser/support/every-kind.ts';
 import { markAnswer } from '../support/in-english.ts';
@@ -26,35 +24,24 @@ const questions = [...everyKind()].map(([name, { question }]) => [name, question
 
 describe.each(questions)('a question in homework: %s', (_, question) => {
   const sent = publicQuestion(english, question);
-  const put = asQuestion(sent);
 
   it('can be answered rightly from what was sent before it is answered', () => {
     const right = rightAnswer(question);
     const chosen = chosenOf(sent.asked, right);
     expect(answeredOf(sent.asked, chosen)).toBe('all');
-    const answer = answerSoFar(put, sent.asked, chosen);
+    const answer = answerSoFar(sent.kind, sent.asked, chosen);
     expect(answer).toEqual(right);
     expect(markAnswer(question, answer).correct).toBe(true);
   });
 
-  it('has the same places to touch as the whole question', () => {
-    const touch = (of: Question) => [...touchableOf(of, sent.asked, new Map(), '1', undefined).keys()];
-    expect(touch(put)).toEqual(touch(question));
-    if (question.kind === 'wiring' && put.kind === 'wiring') {
-      expect(put.ends).toEqual(question.ends);
-      expect(put.choices).toEqual(question.choices);
-    }
-    if (question.kind === 'meter' && put.kind === 'meter') expect(put.points).toEqual(question.points);
-  });
-
   it('is blank before anything is chosen, and in part after the first of several things', () => {
-    expect(answerSoFar(put, sent.asked, new Map())).toEqual(blankAnswer(question));
+    expect(answerSoFar(sent.kind, sent.asked, new Map())).toEqual(blankAnswer(question));
     expect(answeredOf(sent.asked, new Map())).toBe('none');
     const [first, ...others] = sent.asked.items;
     if (!first || first.choices.length === 0) return;
     const chosen = new Map([[first.item, first.values[0] ?? '']]);
     expect(answeredOf(sent.asked, chosen)).toBe(others.length > 0 ? 'part' : 'all');
-    const mark = markAnswer(question, answerSoFar(put, sent.asked, chosen));
+    const mark = markAnswer(question, answerSoFar(sent.kind, sent.asked, chosen));
     expect(mark.problems).toEqual([]);
     expect(mark.parts.filter((part) => part.given !== undefined)).toHaveLength(1);
   });
@@ -65,7 +52,7 @@ describe('a meter that shows nothing', () => {
     const [, meter] = questions.find(([, { kind }]) => kind === 'meter') ?? [];
     if (!meter) throw new Error('no meter question was found');
     const { asked } = publicQuestion(english, meter);
-    const answer = (text: string): Answer => answerSoFar(meter, asked, new Map([['volts', text]]));
+    const answer = (text: string): Answer => answerSoFar(meter.kind, asked, new Map([['volts', text]]));
     expect(answer('nothing')).toEqual({ kind: 'meter', volts: null });
     expect(answer('-')).toEqual({ kind: 'meter' });
     expect(answer('24,5 V')).toEqual({ kind: 'meter', volts: 24.5 });

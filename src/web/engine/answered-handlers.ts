@@ -1,25 +1,14 @@
 /** What a question that stands there needs of the engine: a hint, its mark, the circuit as it stands in the end. */
-import type { Question } from '../../../shared/question.ts';
 import { shownState } from '../../drawing/index.ts';
 import { judge } from '../../practice/index.ts';
-import { explain, hintFor, tellMark } from '../../questions/index.ts';
+import { explain, hintFor, loadsAsked, shownWithMark, tellMark } from '../../questions/index.ts';
 import { solve } from '../../solver/index.ts';
 import { type AnsweringWords, say } from '../../words/index.ts';
 import { checkCircuit, checkQuestion } from './guarded.ts';
 import type { Handlers } from './messages.ts';
 import type { Opened } from './opened.ts';
-import { pointsOf } from './practice-handlers.ts';
 import { draw } from './sheets.ts';
-import { circuitMarked } from './shown-circuit.ts';
-
-/** What is asked, as loads to pick out: `2 -H1` of a sequence is -H1. */
-export const loadsAsked = (question: Question, items: readonly string[]): string[] => [
-  ...new Set(
-    question.kind === 'wiring'
-      ? question.wanted.map(({ load }) => load)
-      : items.map((item) => item.split(' ').at(-1)!),
-  ),
-];
+import { pointsOf } from './shown-circuit.ts';
 
 export type AnsweredRequest = 'hint' | 'judge' | 'draw';
 
@@ -33,7 +22,7 @@ export function answeredHandlers(held: Opened, words: AnsweringWords): Handlers<
       checkQuestion(held.guarded, task.question);
       const judged = judge(task, given, held.memory.recalls);
       const { question } = task;
-      const { circuit, scenario } = circuitMarked(question);
+      const { circuit, scenario } = shownWithMark(question);
       const asked = loadsAsked(
         question,
         judged.mark.parts.map(({ item }) => item),

@@ -15,14 +15,16 @@ import { withPlacement } from '../../practice/index.ts';
 import {
   askQuestion,
   explain,
+  loadsAsked,
   markAnswer,
   readingOf,
+  shownWithMark,
   tellMark,
   tellQuestion,
 } from '../../questions/index.ts';
 import { everyRule, solve } from '../../solver/index.ts';
 import { type AnsweringWords, say } from '../../words/index.ts';
-import { answeredHandlers, loadsAsked } from './answered-handlers.ts';
+import { answeredHandlers } from './answered-handlers.ts';
 import { checkCircuit, checkQuestion } from './guarded.ts';
 import { homeworkHandlers } from './homework-handlers.ts';
 import { liveActs } from './live-acts.ts';
@@ -32,7 +34,6 @@ import { pointsIn } from './points.ts';
 import type { PracticeRequest } from './practice-handlers.ts';
 import { plannedToday, progressOf } from './progress.ts';
 import { drawLaidOut, sheetsIn } from './sheets.ts';
-import { circuitMarked } from './shown-circuit.ts';
 
 /** More moments than this nobody steps through. */
 const MOST_FRAMES = 40;
@@ -47,7 +48,7 @@ export function laterHandlers(held: Opened, words: AnsweringWords): Handlers<Lat
     ...homeworkHandlers,
     run: ({ question, items, view }) => {
       checkQuestion(held.guarded, question);
-      const { circuit, scenario } = circuitMarked(question);
+      const { circuit, scenario } = shownWithMark(question);
       const { steps, cutOff } = stepsOf(circuit, scenario, { most: MOST_FRAMES });
       const frameOf = sheetsIn(circuit, view);
       const frames = steps.map(

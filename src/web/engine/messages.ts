@@ -181,7 +181,7 @@ export interface Requests {
     give: Drawn;
   };
   /** The drawing of a question as it is put: with what can be chosen on it, and nothing of the answer. */
-  drawAsked: { take: { question: Question; view: View }; give: Drawn };
+  drawAsked: { take: { circuit: Circuit; asked: Asked; view: View }; give: Drawn };
   /** The drawing as it stands in the end, with what `items` ask picked out; the circuit shown, as `judge` has it. */
   drawMarked: {
     take: { question: Question; items: readonly string[]; view: View };

@@ -1,25 +1,23 @@
 /** What putting a question needs of the engine; it is there from the beginning. */
-import type { Question } from '../../../shared/question.ts';
 import { courseOf, nextTask, placing, type Task } from '../../practice/index.ts';
 import { askQuestion, tellQuestion } from '../../questions/index.ts';
 import type { Handlers, Prepared, View } from './messages.ts';
 import type { Opened } from './opened.ts';
 import { draw } from './sheets.ts';
-import { circuitAsked } from './shown-circuit.ts';
-
-/** Where a question puts its meter. */
-export const pointsOf = (question: Question): readonly [string, string] | undefined =>
-  question.kind === 'meter' ? question.points : undefined;
+import { circuitAsked, pointsIn } from './shown-circuit.ts';
 
 export type PracticeRequest = 'open' | 'remember' | 'guard' | 'next' | 'show' | 'placing';
 
 export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
-  const preparedFor = (task: Task, view: View): Prepared => ({
-    task,
-    asked: tellQuestion(held.words, askQuestion(task.question)),
-    drawn: draw(circuitAsked(task.question), view, undefined, pointsOf(task.question)),
-    skillTitle: held.course.skills.get(task.skill)?.title ?? task.skill,
-  });
+  const preparedFor = (task: Task, view: View): Prepared => {
+    const asked = tellQuestion(held.words, askQuestion(task.question));
+    return {
+      task,
+      asked,
+      drawn: draw(circuitAsked(task.question.circuit, asked), view, undefined, pointsIn(asked)),
+      skillTitle: held.course.skills.get(task.skill)?.title ?? task.skill,
+    };
+  };
   return {
     open: ({ bank }) => {
       const made = courseOf(bank);

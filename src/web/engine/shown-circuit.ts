@@ -1,17 +1,15 @@
-/** What of a question is drawn: for a wiring, the poles to choose from before it is answered, and the whole afterwards. */
+/** What of a question is drawn before it is answered. */
 import type { Circuit, Path } from '../../../shared/circuit.ts';
-import type { Question } from '../../../shared/question.ts';
-import type { Scenario } from '../../../shared/scenario.ts';
+import type { Asked, Question } from '../../../shared/question.ts';
 import { anatomyOf, deviceOf, parseTerminalRef } from '../../circuit/index.ts';
-import { completed, rightAnswer } from '../../questions/index.ts';
+import { askQuestion } from '../../questions/index.ts';
 
 /** The circuit as it is asked about. Terminals that may be chosen stand on it, with nothing connected to them. */
-export function circuitAsked(question: Question): Circuit {
-  const { circuit } = question;
-  if (question.kind !== 'wiring') return circuit;
+export function circuitAsked(circuit: Circuit, { form, items }: Asked): Circuit {
+  if (form !== 'choice') return circuit;
   const sheet = circuit.paths.at(-1)?.sheet ?? 1;
   const wanted = new Map<string, Set<string>>();
-  for (const ref of question.choices.flat()) {
+  for (const ref of items.flatMap(({ values }) => values.flatMap((pair) => pair.split(' ')))) {
     const place = parseTerminalRef(ref);
     if (place) wanted.set(place.device, (wanted.get(place.device) ?? new Set()).add(place.terminal));
   }
@@ -33,14 +31,17 @@ export function circuitAsked(question: Question): Circuit {
   return { ...circuit, paths: [...circuit.paths, ...poles] };
 }
 
-/** The circuit and what is done to it, as they are shown with the mark: a wiring connected rightly, in its last state. */
-export function circuitMarked(question: Question): { circuit: Circuit; scenario: Scenario } {
-  const { circuit, scenario } = question;
-  if (question.kind !== 'wiring') return { circuit, scenario };
-  const right = rightAnswer(question);
-  const choice = right.kind === 'wiring' ? (right.choice ?? 0) : 0;
-  return {
-    circuit: completed(question, choice),
-    scenario: { ...scenario, acts: question.wanted.at(-1)?.acts ?? [] },
-  };
-}
+/** Where a question puts its meter. */
+export const pointsIn = ({
+  form,
+  items,
+}: {
+  readonly form: Asked['form'];
+  readonly items: readonly { readonly about: readonly string[] }[];
+}): readonly [string, string] | undefined => {
+  const [first, second] = items[0]?.about ?? [];
+  return form === 'reading' && first !== undefined && second !== undefined ? [first, second] : undefined;
+};
+
+export const pointsOf = (question: Question): readonly [string, string] | undefined =>
+  pointsIn(askQuestion(question));

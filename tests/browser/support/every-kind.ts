@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { PROFILES } from '../../../src/drawing/index.ts';
 import { type Course, courseOf, nextTask, type Task } from '../../../src/practice/index.ts';
 import { circuitAsked } from '../../../src/web/engine/shown-circuit.ts';
-import { layOut } from '../../support/in-english.ts';
+import { askQuestion, layOut } from '../../support/in-english.ts';
 import { ownBank } from '../../support/own-bank.ts';
 
 /** By kind; those with waits in them by themselves, for they show a timing diagram. */
@@ -68,7 +68,7 @@ export function wiringOverSheets(): { task: Task; choice: number } {
   for (const task of someTasks(ownCourse(), ['changeover-wiring'], 200)) {
     const { question } = task;
     if (question.kind !== 'wiring') continue;
-    const { sheets } = layOut(circuitAsked(question), PROFILES.phone);
+    const { sheets } = layOut(circuitAsked(question.circuit, askQuestion(question)), PROFILES.phone);
     const on = (terminal: string): number =>
       sheets.findIndex(({ symbols }) =>
         symbols.some(({ ports }) => ports.some((port) => port.terminal === terminal)),

@@ -4,12 +4,12 @@ import type { Asked, ToldMark } from '../../../../shared/question.ts';
 import { Board } from '../../parts/board.tsx';
 import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import { NotRun } from '../../parts/not-run.tsx';
+import { answerOf } from '../../question/answer.ts';
+import { AnswerForm } from '../../question/answer-form.tsx';
+import { Situation } from '../../question/situation.tsx';
 import type { Ground } from '../../start.ts';
 import { lastCircuit } from '../../try-circuit.ts';
 import { words } from '../../words.ts';
-import { answerOf } from '../practise/answer.ts';
-import { AnswerForm } from '../practise/answer-form.tsx';
-import { Situation } from '../practise/situation.tsx';
 
 /** A question of a lesson: it is marked and explained here and says nothing about the memory. */
 export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed }) {
@@ -23,7 +23,7 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
   }, [ground, question]);
   const w = words('lessons');
   if (!asked) return <p class="waiting">…</p>;
-  const answer = answerOf(question, asked, chosen);
+  const answer = answerOf(question.kind, asked, chosen);
   const parts = mark && new Map(mark.parts.map((part) => [part.item, part]));
   return (
     <form

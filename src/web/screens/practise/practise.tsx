@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { fetchLaying } from '../../parts/laying.ts';
 import { place } from '../../place.ts';
+import { fetchMarkParts } from '../../question/mark-parts.ts';
 import { partMissing } from '../../renewed.ts';
 import type { Ground } from '../../start.ts';
 import { view } from '../../view.ts';
 import { words } from '../../words.ts';
-import { fetchMarkParts } from './mark-parts.ts';
 import { Question } from './question.tsx';
 import { Session } from './session.ts';
 import { Placed } from './where-to-begin.tsx';

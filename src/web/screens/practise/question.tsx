@@ -1,21 +1,19 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { QuestionKind } from '../../../../shared/question.ts';
+import type { Asked } from '../../../../shared/question.ts';
 import { answered, settings } from '../../learner.ts';
-import { Board } from '../../parts/board.tsx';
-import { Drawing } from '../../parts/drawing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
-import { SwitchRow } from '../../parts/switch-row.tsx';
 import { unbroken } from '../../parts/unbroken.ts';
+import { answerOf } from '../../question/answer.ts';
+import { AnswerForm } from '../../question/answer-form.tsx';
+import { AskedDrawing } from '../../question/asked-drawing.tsx';
+import { markParts } from '../../question/mark-parts.ts';
+import { momentsAsked, openMoment, touchableOf } from '../../question/on-drawing.ts';
+import { Situation } from '../../question/situation.tsx';
 import type { Ground } from '../../start.ts';
 import { words } from '../../words.ts';
-import { answerOf, NOTHING, voltsOf } from './answer.ts';
-import { AnswerForm } from './answer-form.tsx';
 import { Bar } from './bar.tsx';
-import { markParts } from './mark-parts.ts';
-import { conductorsLaid, openStep, stepsAsked, touchableOf, wire } from './on-drawing.ts';
 import { Result } from './result.tsx';
 import type { Phase, Session } from './session.ts';
-import { Situation } from './situation.tsx';
 import { OneSkill, PlacingUnderWay, WhereToBegin } from './where-to-begin.tsx';
 
 /** In its first questions somebody is told that the drawing itself is answered on. */
@@ -51,33 +49,19 @@ function Heading({ session, ground: { supply }, phase }: Props) {
 }
 
 /** How the drawing itself is answered on; of what is plain, only the first times. */
-function toldOf(kind: QuestionKind, answered: number): string | undefined {
+function toldOf(asked: Asked, answered: number): string | undefined {
   const { onDrawing } = words('first').practise;
-  switch (kind) {
-    case 'wiring':
-      return onDrawing.terminals;
-    case 'sequence':
-      return onDrawing.moments;
-    case 'meter':
-      return undefined;
-    default:
-      return answered < TOLD_FOR ? onDrawing.rings : undefined;
-  }
-}
-
-/** What has been typed, as the meter's face shows it. */
-function faceOf(typed: string | undefined): string {
-  const { meter } = words('first').parts;
-  if (typed === NOTHING) return meter.nothing;
-  const volts = voltsOf(typed ?? '');
-  return volts === undefined ? meter.notYet : meter.volts(volts);
+  if (asked.form === 'reading') return undefined;
+  if (asked.form === 'choice') return onDrawing.terminals;
+  if (momentsAsked(asked).length > 0) return onDrawing.moments;
+  return answered < TOLD_FOR ? onDrawing.rings : undefined;
 }
 
 /** A question with its drawing: asked, or marked. */
 export function Question({ session, ground, phase }: Props) {
   const { prepared } = phase;
   const { asked, task } = prepared;
-  const { parts: onParts, practise } = words('first');
+  const { practise } = words('first');
   const chosen = session.chosen.value;
   const placing = session.placing.value;
   const Parts = markParts.value;
@@ -88,15 +72,13 @@ export function Question({ session, ground, phase }: Props) {
   const unkept = phase.kind === 'asking' ? phase.unkept : undefined;
   const [busy, setBusy] = useState(false);
   const [about, setAbout] = useState<readonly string[]>([]);
-  const answer = answerOf(task.question, asked, chosen);
-  const { question } = task;
-  const [step, setStep] = useState<string>();
-  const steps = question.kind === 'sequence' ? [...stepsAsked(asked).keys()] : [];
-  const stepShown = parts ? (steps.at(-1) ?? '') : (step ?? openStep(asked, chosen));
-  const touchable = touchableOf(question, asked, chosen, stepShown, parts);
+  const answer = answerOf(task.question.kind, asked, chosen);
+  const [moment, setMoment] = useState<number>();
+  const momentShown = parts ? momentsAsked(asked).at(-1) : (moment ?? openMoment(asked, chosen));
+  const touchable = touchableOf(asked, chosen, momentShown, parts);
   useEffect(() => {
     if (phase.kind === 'asking') setAbout([]);
-    setStep(undefined);
+    setMoment(undefined);
   }, [phase.kind, task]);
   const submit = (event: Event): void => {
     event.preventDefault();
@@ -106,21 +88,7 @@ export function Question({ session, ground, phase }: Props) {
     session.check(answer).then(free, free);
   };
   const left = asked.items.filter(({ item }) => !chosen.get(item)).length;
-  const touch = (place: string): void => {
-    if (question.kind === 'wiring') session.chooseAll(wire(question, asked, chosen, place));
-    else {
-      const found =
-        question.kind === 'sequence'
-          ? stepsAsked(asked)
-              .get(stepShown)
-              ?.find((entry) => entry.place === place)?.item
-          : asked.items.find(({ item }) => item === place);
-      if (found) session.turn(found.item, found.values);
-      // What is being turned stays, also when its step is complete.
-      setStep(stepShown);
-    }
-  };
-  const told = toldOf(question.kind, answered.value);
+  const told = toldOf(asked, answered.value);
   const first = answered.value === 0 && !settings.value.placement && phase.kind === 'asking';
   return (
     <form
@@ -136,29 +104,18 @@ export function Question({ session, ground, phase }: Props) {
       ) : null}
       <div class="desk">
         <Heading session={session} ground={ground} phase={phase} />
-        {phase.kind === 'asking' && steps.length > 1 && (
-          <SwitchRow
-            label={practise.moment.label}
-            options={steps.map((after) => ({
-              value: after,
-              text: after === '0' ? practise.moment.start : practise.moment.after(after),
-            }))}
-            chosen={stepShown}
-            onChoose={setStep}
-          />
-        )}
         {phase.kind === 'asking' ? (
-          <Board>
-            <Drawing
-              drawn={prepared.drawn}
-              description={onParts.drawing.asked(task.question.circuit.title ?? asked.title)}
-              touchable={touchable}
-              {...(touchable.size === 0 ? { asked: asked.items.flatMap(({ about: at }) => at) } : {})}
-              conductors={conductorsLaid(question, asked, chosen)}
-              onTouch={touch}
-              {...(question.kind === 'meter' ? { meter: faceOf(chosen.get('volts')) } : {})}
-            />
-          </Board>
+          <AskedDrawing
+            asked={asked}
+            title={task.question.circuit.title}
+            drawn={prepared.drawn}
+            chosen={chosen}
+            touchable={touchable}
+            open
+            moment={momentShown}
+            onMoment={setMoment}
+            onChange={(states) => session.chooseAll(states)}
+          />
         ) : (
           <Result phase={phase} about={about} marks={touchable} />
         )}

@@ -1,8 +1,9 @@
 import { useEffect } from 'preact/hooks';
 import { Board } from '../../parts/board.tsx';
 import { Drawing, type Touchable } from '../../parts/drawing.tsx';
+import { meterShowing } from '../../question/asked-drawing.tsx';
+import { fetchMarkParts, markParts } from '../../question/mark-parts.ts';
 import { words } from '../../words.ts';
-import { fetchMarkParts, markParts } from './mark-parts.ts';
 import type { Phase } from './session.ts';
 
 /** The drawing as it stands in the end, and the run that leads there. */
@@ -16,11 +17,11 @@ export function Result({
   marks: ReadonlyMap<string, Touchable>;
 }) {
   const { drawn, mark } = phase.judgement;
-  const { task } = phase.prepared;
+  const { asked, task } = phase.prepared;
   const Parts = markParts.value;
   useEffect(fetchMarkParts, [phase.given]);
-  const volts = mark.parts.find(({ item }) => item === 'volts');
-  const meter = task.question.kind === 'meter' && volts ? { meter: volts.right } : {};
+  const rightOf = (item: string) => mark.parts.find((part) => part.item === item)?.right;
+  const meter = meterShowing(asked, rightOf);
   return Parts ? (
     <Parts.Player
       key={task.circuit}

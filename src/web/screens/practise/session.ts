@@ -242,13 +242,6 @@ export class Session {
     this.keepOpen().catch(() => undefined);
   }
 
-  /** The next of an item's possible states, as touching it on the drawing gives. */
-  turn(item: string, values: readonly string[]): void {
-    const now = this.chosen.value.get(item);
-    const next = values[now === undefined ? 0 : (values.indexOf(now) + 1) % values.length];
-    if (next !== undefined) this.choose(item, next);
-  }
-
   async hint(): Promise<void> {
     const phase = this.phase.value;
     if (phase.kind !== 'asking') return;

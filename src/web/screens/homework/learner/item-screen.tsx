@@ -1,17 +1,14 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../parts/act.ts';
-import { Board } from '../../../parts/board.tsx';
-import { Drawing } from '../../../parts/drawing.tsx';
 import { DrawingInWords } from '../../../parts/drawing-in-words.tsx';
-import { SwitchRow } from '../../../parts/switch-row.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
+import { AnswerForm } from '../../../question/answer-form.tsx';
+import { AskedDrawing } from '../../../question/asked-drawing.tsx';
+import { openMoment, touchableOf } from '../../../question/on-drawing.ts';
+import { Situation } from '../../../question/situation.tsx';
 import type { Ground } from '../../../start.ts';
 import { words } from '../../../words.ts';
-import { NOTHING, voltsOf } from '../../practise/answer.ts';
-import { AnswerForm } from '../../practise/answer-form.tsx';
-import { conductorsLaid, openStep, stepsAsked, touchableOf, wire } from '../../practise/on-drawing.ts';
-import { Situation } from '../../practise/situation.tsx';
 import type { Outbox } from '../kept/outbox.ts';
 import { useDrawnAsked } from '../parts/use-drawn.ts';
 import { addressOf } from '../where.ts';
@@ -25,14 +22,6 @@ interface Props {
   readonly session: PaperSession;
   /** Index. */
   readonly at: number;
-}
-
-/** What has been typed, as the meter's face shows it. */
-function faceOf(typed: string | undefined): string {
-  const { meter } = words('first').parts;
-  if (typed === NOTHING) return meter.nothing;
-  const volts = voltsOf(typed ?? '');
-  return volts === undefined ? meter.notYet : meter.volts(volts);
 }
 
 function Heading({ session, at }: Pick<Props, 'session' | 'at'>) {
@@ -56,76 +45,29 @@ function Heading({ session, at }: Pick<Props, 'session' | 'at'>) {
   );
 }
 
-function Desk({
-  ground,
-  session,
-  at,
-  step,
-  onStep,
-}: Pick<Props, 'ground' | 'session' | 'at'> & {
-  readonly step: string | undefined;
-  readonly onStep: (step: string) => void;
-}) {
-  const { parts } = words('first');
-  const w = words('homework').paper.item;
+function Desk({ ground, session, at }: Pick<Props, 'ground' | 'session' | 'at'>) {
   const { question, asked } = session.items[at]!;
-  const drawn = useDrawnAsked(ground, question);
+  const drawn = useDrawnAsked(ground, question.circuit, asked);
   const chosen = session.chosenIn(at);
-  const steps = question.kind === 'sequence' ? [...stepsAsked(asked).keys()] : [];
-  const stepShown = step ?? openStep(asked, chosen);
-  const touchable = touchableOf(question, asked, chosen, stepShown, undefined);
-  const keep = (states: readonly (readonly [string, string])[]): void => {
-    session.choose(at, states).catch(() => undefined);
-  };
-  const touch = (place: string): void => {
-    if (question.kind === 'wiring') {
-      keep(wire(question, asked, chosen, place));
-      return;
-    }
-    const item =
-      question.kind === 'sequence'
-        ? stepsAsked(asked)
-            .get(stepShown)
-            ?.find((entry) => entry.place === place)?.item
-        : asked.items.find((each) => each.item === place);
-    if (!item) return;
-    const now = chosen.get(item.item);
-    const next = item.values[now === undefined ? 0 : (item.values.indexOf(now) + 1) % item.values.length];
-    if (next !== undefined) keep([[item.item, next]]);
-    // What is being turned stays, also when its step is complete.
-    if (steps.length > 0) onStep(stepShown);
-  };
+  const [moment, setMoment] = useState<number>();
+  useEffect(() => setMoment(undefined), [at]);
+  const momentShown = moment ?? openMoment(asked, chosen);
   return (
     <div class="desk">
       <Heading session={session} at={at} />
-      {steps.length > 1 && (
-        <SwitchRow
-          label={w.step}
-          options={steps.map((after) => ({
-            value: after,
-            text: after === '0' ? w.start : w.after(after),
-          }))}
-          chosen={stepShown}
-          onChoose={onStep}
-        />
-      )}
-      {drawn ? (
-        <Board>
-          <Drawing
-            drawn={drawn}
-            description={parts.drawing.asked(question.circuit.title ?? asked.title)}
-            {...(session.open() ? { touchable } : {})}
-            {...(touchable.size === 0 ? { asked: asked.items.flatMap(({ about }) => about) } : {})}
-            conductors={conductorsLaid(question, asked, chosen)}
-            onTouch={touch}
-            {...(question.kind === 'meter' ? { meter: faceOf(chosen.get('volts')) } : {})}
-          />
-        </Board>
-      ) : (
-        <p class="waiting" role="status">
-          {parts.drawing.underWay}
-        </p>
-      )}
+      <AskedDrawing
+        asked={asked}
+        title={question.circuit.title}
+        drawn={drawn}
+        chosen={chosen}
+        touchable={touchableOf(asked, chosen, momentShown, undefined)}
+        open={session.open()}
+        moment={momentShown}
+        onMoment={setMoment}
+        onChange={(states) => {
+          session.choose(at, states).catch(() => undefined);
+        }}
+      />
     </div>
   );
 }
@@ -159,9 +101,7 @@ function Hint({ session, at }: Pick<Props, 'session' | 'at'>) {
 export function ItemScreen({ ground, outbox, session, at }: Props) {
   const { paper, common } = words('homework');
   const { asked, question } = session.items[at]!;
-  const [step, setStep] = useState<string>();
   useEffect(() => {
-    setStep(undefined);
     // Time is counted only while somebody can see the item.
     const look = (): void => session.look(document.visibilityState === 'visible' ? at : undefined);
     look();
@@ -177,7 +117,7 @@ export function ItemScreen({ ground, outbox, session, at }: Props) {
   return (
     <form class="question known on-paper" onSubmit={(event) => event.preventDefault()}>
       <ItemStrip session={session} at={at} />
-      <Desk ground={ground} session={session} at={at} step={step} onStep={setStep} />
+      <Desk ground={ground} session={session} at={at} />
       <div class="talk">
         <Situation sentences={asked.situation} />
         <h2>{unbroken(asked.task)}</h2>

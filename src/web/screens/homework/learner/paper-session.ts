@@ -2,14 +2,13 @@
 import { computed, type Signal, signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import type { PaperView } from '../../../../../shared/homework-views.ts';
-import type { Asked, Question } from '../../../../../shared/question.ts';
-import { asQuestion } from '../kept/as-question.ts';
-import { answeredOf, answerSoFar, type Chosen, chosenOf } from '../kept/chosen.ts';
+import type { Asked, PublicQuestion } from '../../../../../shared/question.ts';
+import { answeredOf, answerSoFar, type Chosen, chosenOf } from '../../../question/answer.ts';
 import type { RefusedAnswer } from '../kept/database.ts';
 import type { Outbox } from '../kept/outbox.ts';
 
 export interface SheetItem {
-  readonly question: Question;
+  readonly question: PublicQuestion;
   readonly asked: Asked;
   readonly marks: number;
 }
@@ -37,7 +36,7 @@ export class PaperSession {
     this.id = view.id;
     this.view = signal(view);
     this.items = view.paper.items.map(({ question, marks }) => ({
-      question: asQuestion(question),
+      question,
       asked: question.asked,
       marks,
     }));
@@ -92,7 +91,7 @@ export class PaperSession {
       paper: this.id,
       id: nanoid(),
       item,
-      answer: answerSoFar(sheet.question, sheet.asked, next),
+      answer: answerSoFar(sheet.question.kind, sheet.asked, next),
       chosen: [...next],
       secondsUsed: Math.round(this.seconds.get(item) ?? 0),
     });

@@ -3,13 +3,14 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Question, ToldMark } from '../../../../../shared/question.ts';
 import { Player } from '../../../parts/player.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
+import { AnswerForm } from '../../../question/answer-form.tsx';
+import { meterShowing } from '../../../question/asked-drawing.tsx';
+import { Explained } from '../../../question/explained.tsx';
+import { momentsAsked, touchableOf } from '../../../question/on-drawing.ts';
+import { Situation } from '../../../question/situation.tsx';
 import type { Ground } from '../../../start.ts';
 import { lastCircuit } from '../../../try-circuit.ts';
 import { words } from '../../../words.ts';
-import { AnswerForm } from '../../practise/answer-form.tsx';
-import { Explained } from '../../practise/explained.tsx';
-import { stepsAsked, touchableOf } from '../../practise/on-drawing.ts';
-import { Situation } from '../../practise/situation.tsx';
 import { type MarkedDrawing, useMarkedDrawing } from './use-drawn.ts';
 
 const NOTHING_CHOSEN: ReadonlyMap<string, string> = new Map();
@@ -74,8 +75,6 @@ export function MarkedQuestion({ ground, question, mark, cells, bar, ...rest }: 
     if (shown) lastCircuit.value = shown.circuit;
   }, [shown]);
   const parts = new Map(mark.parts.map((part) => [part.item, part]));
-  const lastStep =
-    shown && question.kind === 'sequence' ? ([...stepsAsked(shown.asked).keys()].at(-1) ?? '') : '';
   return (
     <div class="question known looked-through">
       <div class="desk">
@@ -93,8 +92,8 @@ export function MarkedQuestion({ ground, question, mark, cells, bar, ...rest }: 
             drawn={shown.drawn}
             frames={shown.frames}
             about={about}
-            marks={touchableOf(question, shown.asked, NOTHING_CHOSEN, lastStep, parts)}
-            {...(question.kind === 'meter' ? { meter: parts.get('volts')?.right ?? '' } : {})}
+            marks={touchableOf(shown.asked, NOTHING_CHOSEN, momentsAsked(shown.asked).at(-1), parts)}
+            {...meterShowing(shown.asked, (item) => parts.get(item)?.right)}
           />
         ) : (
           <p class="waiting" role="status">

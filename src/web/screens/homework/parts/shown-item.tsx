@@ -3,10 +3,11 @@ import type { Asked, Question, ToldMark } from '../../../../../shared/question.t
 import { Board } from '../../../parts/board.tsx';
 import { Drawing } from '../../../parts/drawing.tsx';
 import { unbroken } from '../../../parts/unbroken.ts';
+import { AnswerForm } from '../../../question/answer-form.tsx';
+import { meterShowing } from '../../../question/asked-drawing.tsx';
+import { Situation } from '../../../question/situation.tsx';
 import type { Ground } from '../../../start.ts';
 import { words } from '../../../words.ts';
-import { AnswerForm } from '../../practise/answer-form.tsx';
-import { Situation } from '../../practise/situation.tsx';
 import { useDrawnAsked } from './use-drawn.ts';
 
 /** A question with its drawing at rest and the right answers, on a page with others. */
@@ -27,7 +28,7 @@ export function ShownItem({
 }) {
   const { drawing } = words('first').parts;
   const { marked } = words('homework');
-  const drawn = useDrawnAsked(ground, question);
+  const drawn = useDrawnAsked(ground, question.circuit, asked);
   // Nothing was answered here: what stands there is what is right.
   const parts = new Map(mark.parts.map((part) => [part.item, { ...part, correct: true }]));
   return (
@@ -39,7 +40,7 @@ export function ShownItem({
             <Drawing
               drawn={drawn}
               description={drawing.atRest(question.circuit.title ?? asked.title)}
-              {...(question.kind === 'meter' ? { meter: parts.get('volts')?.right ?? '' } : {})}
+              {...meterShowing(asked, (item) => parts.get(item)?.right)}
             />
           </Board>
         ) : (

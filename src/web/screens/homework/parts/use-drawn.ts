@@ -7,20 +7,20 @@ import type { Ground } from '../../../start.ts';
 import { view } from '../../../view.ts';
 
 /** A question drawn as it is put; the one before stays until the next is there. */
-export function useDrawnAsked(ground: Ground, question: Question): Drawn | undefined {
-  const [drawn, setDrawn] = useState<{ of: Question; drawn: Drawn }>();
+export function useDrawnAsked(ground: Ground, circuit: Circuit, asked: Asked): Drawn | undefined {
+  const [drawn, setDrawn] = useState<{ of: Asked; drawn: Drawn }>();
   const wanted = view.value;
   useEffect(() => {
     let here = true;
-    ground.engine.call('drawAsked', { question, view: wanted }).then(
-      (made) => here && setDrawn({ of: question, drawn: made }),
+    ground.engine.call('drawAsked', { circuit, asked, view: wanted }).then(
+      (made) => here && setDrawn({ of: asked, drawn: made }),
       () => here && setDrawn(undefined),
     );
     return () => {
       here = false;
     };
-  }, [ground, question, wanted]);
-  return drawn?.of === question ? drawn.drawn : undefined;
+  }, [ground, circuit, asked, wanted]);
+  return drawn?.of === asked ? drawn.drawn : undefined;
 }
 
 export interface MarkedDrawing {

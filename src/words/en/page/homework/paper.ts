@@ -36,9 +36,6 @@ export const paper = {
   },
   item: {
     answer: 'Answer',
-    step: 'Moment that is answered on the drawing',
-    start: 'Start',
-    after: (act: string) => `After ${act}`,
     hint: 'Hint (it is noted that you asked)',
     lookOver: 'Look over',
   },

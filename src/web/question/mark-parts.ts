@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import type { Player } from '../../parts/player.tsx';
+import type { Player } from '../parts/player.tsx';
 import type { Explained } from './explained.tsx';
 
 interface MarkParts {

@@ -1,5 +1,5 @@
-import type { Asked, AskedItem, ToldPart } from '../../../../shared/question.ts';
-import { set, words } from '../../words.ts';
+import type { Asked, AskedItem, ToldPart } from '../../../shared/question.ts';
+import { set, words } from '../words.ts';
 import { NOTHING } from './answer.ts';
 
 interface Props {

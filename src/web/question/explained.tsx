@@ -1,11 +1,11 @@
-import type { Circuit } from '../../../../shared/circuit.ts';
-import type { ToldMark } from '../../../../shared/question.ts';
-import type { Scenario } from '../../../../shared/scenario.ts';
-import { CircuitTiming } from '../../parts/circuit-timing.tsx';
-import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
-import { unbroken } from '../../parts/unbroken.ts';
-import type { Ground } from '../../start.ts';
-import { words } from '../../words.ts';
+import type { Circuit } from '../../../shared/circuit.ts';
+import type { ToldMark } from '../../../shared/question.ts';
+import type { Scenario } from '../../../shared/scenario.ts';
+import { CircuitTiming } from '../parts/circuit-timing.tsx';
+import { DrawingInWords } from '../parts/drawing-in-words.tsx';
+import { unbroken } from '../parts/unbroken.ts';
+import type { Ground } from '../start.ts';
+import { words } from '../words.ts';
 
 interface Props {
   readonly ground: Ground;
