@@ -61,3 +61,7 @@ export function chooseItems(
     balanced(items, (item) => stateOf(standpoint, item), { fewest: 2, most: MOST_ASKED }, random)
   );
 }
+
+/** One thing, or several that don't all stand alike: of those the kinds ask, now and then only ones that do. */
+export const worthAsking = (states: readonly string[]): boolean =>
+  states.length === 1 || states.some((state) => state !== states[0]);

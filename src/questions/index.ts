@@ -4,7 +4,7 @@ import type { Circuit } from '../../shared/circuit.ts';
 import type { Checked, Problem } from '../../shared/problem.ts';
 import type { Answer, PublicQuestion, Question, QuestionKind } from '../../shared/question.ts';
 import type { Scenario } from '../../shared/scenario.ts';
-import type { Draft, Random } from '../generator/index.ts';
+import type { Accepted, Draft, Random } from '../generator/index.ts';
 import type { AskingWords, Words } from '../words/index.ts';
 import { readerOf } from './answer/readers.ts';
 import { KINDS, kindOf } from './registry.ts';
@@ -90,3 +90,14 @@ export function shownWithMark(question: Question): {
 export const loadsAsked = (question: Question, items: readonly string[]): string[] => [
   ...new Set(kindOf(question.kind).loads?.(question) ?? items.map((item) => item.split(' ').at(-1)!)),
 ];
+
+/** Whether an accepted draft can be asked about in a kind; tells most of those that can't, at no cost. */
+export const suits = (accepted: Accepted, kind: QuestionKind): boolean =>
+  KINDS[kind].suits?.(accepted) ?? true;
+
+/** Whether questions of a kind ask about another circuit than the draft's. */
+export const changesCircuit = (kind: QuestionKind): boolean => KINDS[kind].changesCircuit ?? false;
+
+/** Lamps, inputs and relays that make a question hard; undefined where the whole drawing does. */
+export const itemsCounted = (question: Question): ReadonlySet<string> | undefined =>
+  kindOf(question.kind).counted?.(question);

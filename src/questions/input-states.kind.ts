@@ -1,4 +1,4 @@
-import { chooseItems } from './choosing.ts';
+import { chooseItems, worthAsking } from './choosing.ts';
 import type { Kind } from './kind.ts';
 import { statesKind, yesAndNo } from './states-kind.ts';
 
@@ -8,6 +8,8 @@ export const inputStates: Kind<'input-states'> = {
     task: ({ asked }) => ({ says: 'task', count: asked.length }),
     how: yesAndNo,
   }),
+  suits: ({ after }) => worthAsking(after.inputs),
+  counted: ({ asked }) => new Set(asked),
   propose(draft, random) {
     const { circuit, scenario, family } = draft;
     const asked = chooseItems(draft, draft.inputs, random);

@@ -2,7 +2,7 @@ import type { Circuit } from '../../shared/circuit.ts';
 import type { Problem } from '../../shared/problem.ts';
 import type { AnswerOf, MarkPart, QuestionKind, QuestionOf } from '../../shared/question.ts';
 import type { Scenario } from '../../shared/scenario.ts';
-import type { Draft, Random } from '../generator/index.ts';
+import type { Accepted, Draft, Random } from '../generator/index.ts';
 import type { AnswerSaid } from '../words/index.ts';
 import type { QuestionSaid } from './said.ts';
 import type { Solve, Solver } from './solving.ts';
@@ -31,6 +31,12 @@ export interface Kind<K extends QuestionKind> {
   readonly kind: K;
   /** A good question of this kind on a draft, or undefined when the draft has none. */
   propose(draft: Draft, random: Random): QuestionOf<K> | undefined;
+  /** Whether an accepted draft can be asked about at all; tells most of those that can't, at no cost. Any can, without. */
+  suits?(accepted: Accepted): boolean;
+  /** The circuit asked about is another than the draft's. */
+  readonly changesCircuit?: true;
+  /** Lamps, inputs and relays that make it hard; the whole drawing does, without. */
+  counted?(question: QuestionOf<K>): ReadonlySet<string>;
   /** An answer in which nothing is answered. */
   readonly blank: AnswerOf<K>;
   /** What keeps a question from having exactly one right answer; empty when nothing does. */

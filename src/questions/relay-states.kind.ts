@@ -1,5 +1,5 @@
 import { hasTimers } from './ask/situation.ts';
-import { chooseItems } from './choosing.ts';
+import { chooseItems, worthAsking } from './choosing.ts';
 import type { Kind } from './kind.ts';
 import { statesKind, yesAndNo } from './states-kind.ts';
 
@@ -13,6 +13,8 @@ export const relayStates: Kind<'relay-states'> = {
     }),
     how: yesAndNo,
   }),
+  suits: ({ after }) => worthAsking(after.relays),
+  counted: ({ asked }) => new Set(asked),
   propose(draft, random) {
     const { circuit, scenario, family } = draft;
     const asked = chooseItems(draft, draft.relays, random);

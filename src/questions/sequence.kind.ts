@@ -18,6 +18,8 @@ export const sequence: Kind<'sequence'> = {
     task: ({ circuit }) => ({ says: 'task', timers: hasTimers(circuit) }),
     how: () => ({ says: 'how' }),
   }),
+  suits: ({ draft }) => draft.scenario.acts.length > 1,
+  counted: ({ asked }) => new Set(asked.map(({ item }) => item)),
   propose({ circuit, scenario, family, lamps, inputs, relays }, random) {
     const count = scenario.acts.length;
     if (count < FEWEST_ACTS) return undefined;

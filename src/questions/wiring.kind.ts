@@ -78,6 +78,8 @@ function check(question: Wiring, solver: Solver): Problem[] {
 export const wiring: Kind<'wiring'> = {
   kind: 'wiring',
   blank: { kind: 'wiring' },
+  // Conductors are left out of it.
+  changesCircuit: true,
   propose: proposeWiring,
   check,
   ask(question) {

@@ -3,6 +3,7 @@ import type { LessonPart } from '../../../shared/bank.ts';
 import type { Circuit } from '../../../shared/circuit.ts';
 import { type QuestionKind, questionKind, question as questionSchema } from '../../../shared/question.ts';
 import { didYouMean, shown } from '../../circuit/wording.ts';
+import { changesCircuit } from '../../questions/index.ts';
 import type { BankReport } from '../report.ts';
 import { type CircuitInFile, keepRules, readNotation } from './circuit-text.ts';
 import { confirm } from './confirm.ts';
@@ -50,8 +51,8 @@ export function readQuestionBlock(
       need: (key) => needed(key, fields, head, report),
       report,
     });
-  // A wiring question is drawn with two loose ends; only joined as its answer says it can keep the rules.
-  if (written?.inFile && (asked || kind !== 'wiring'))
+  // One drawn with loose ends can keep the rules only joined as its answer says.
+  if (written?.inFile && (asked || !changesCircuit(kind)))
     keepRules(written.inFile, written.off, report, asked?.drawn);
   if (!asked) return undefined;
   const parsed = questionSchema.safeParse(asked.question);

@@ -1,5 +1,5 @@
 /** Where a pen answers: squares to tick for each thing asked and each state, lines for terminals, a line for volts. */
-import type { Asked, AskedItem, PublicQuestion } from '../../../shared/question.ts';
+import type { Asked, AskedItem } from '../../../shared/question.ts';
 import type { Words } from '../../words/index.ts';
 import { gap, type Piece, textPiece } from './flow.ts';
 import { mm, type Pen } from './pen.ts';
@@ -103,7 +103,7 @@ function byMoment(items: readonly AskedItem[]): { readonly moment: string; reado
 
 const HOW = { size: 8, quiet: true };
 
-function wiringSpace(pen: Pen, { paper: { space } }: Words, { items, how }: Asked, width: number): Piece[] {
+function choiceSpace(pen: Pen, { paper: { space } }: Words, { items, how }: Asked, width: number): Piece[] {
   const [{ about, choices }] = items as [AskedItem];
   const [from = '', to = ''] = about;
   const numbered = choices.map((choice, index) => `${index + 1}.  ${choice}`);
@@ -136,7 +136,7 @@ function wiringSpace(pen: Pen, { paper: { space } }: Words, { items, how }: Aske
   ];
 }
 
-function meterSpace(pen: Pen, { paper: { space } }: Words, { items, how }: Asked, width: number): Piece[] {
+function readingSpace(pen: Pen, { paper: { space } }: Words, { items, how }: Asked, width: number): Piece[] {
   const [{ label }] = items as [AskedItem];
   return [
     {
@@ -152,23 +152,24 @@ function meterSpace(pen: Pen, { paper: { space } }: Words, { items, how }: Asked
   ];
 }
 
+/** Squares for each thing asked; what is asked at several moments stands under each of them. */
+function statesSpace(pen: Pen, { items }: Asked, width: number): Piece[] {
+  if (items.every(({ moment }) => moment === undefined)) return tickLines(pen, items, width);
+  return byMoment(items).flatMap(({ moment, lines }) => [
+    gap(mm(1.2)),
+    textPiece(pen, moment, { width, size: 9, face: 'bold' }),
+    ...tickLines(pen, lines, width),
+  ]);
+}
+
 /** Places to answer a question with a pen, in a width. */
-export function answerSpace(pen: Pen, words: Words, { kind, asked }: PublicQuestion, width: number): Piece[] {
-  switch (kind) {
-    case 'lamp-states':
-    case 'input-states':
-    case 'relay-states':
-    case 'still-live':
-      return tickLines(pen, asked.items, width);
-    case 'sequence':
-      return byMoment(asked.items).flatMap(({ moment, lines }) => [
-        gap(mm(1.2)),
-        textPiece(pen, moment, { width, size: 9, face: 'bold' }),
-        ...tickLines(pen, lines, width),
-      ]);
-    case 'wiring':
-      return wiringSpace(pen, words, asked, width);
-    case 'meter':
-      return meterSpace(pen, words, asked, width);
+export function answerSpace(pen: Pen, words: Words, asked: Asked, width: number): Piece[] {
+  switch (asked.form) {
+    case 'states':
+      return statesSpace(pen, asked, width);
+    case 'choice':
+      return choiceSpace(pen, words, asked, width);
+    case 'reading':
+      return readingSpace(pen, words, asked, width);
   }
 }

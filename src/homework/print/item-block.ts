@@ -84,7 +84,7 @@ export function itemBlock(
     gap(mm(1.5)),
     textPiece(pen, asked.task, { width, size: 10, face: 'bold' }),
     gap(mm(1)),
-    ...answerSpace(pen, words, question, width),
+    ...answerSpace(pen, words, asked, width),
     gap(mm(5)),
   ];
 }

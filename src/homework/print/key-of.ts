@@ -1,6 +1,6 @@
 /** The answers to a paper as whoever marks it by hand needs them: what is right, how much each part is worth, and why. */
 import type { Paper, PaperItem } from '../../../shared/homework.ts';
-import type { Answer, Question } from '../../../shared/question.ts';
+import type { Answer, AnswerForm, Question } from '../../../shared/question.ts';
 import {
   askQuestion,
   type ExplanationStep,
@@ -48,6 +48,10 @@ function byStep(words: Words, states: States): string {
     .join('; ');
 }
 
+/** How far a reading may be off, where one is asked. */
+const toleranceOf = (question: Question): number =>
+  'tolerance' in question ? Number(question.tolerance.toFixed(2)) : 0;
+
 function inWords(
   words: Words,
   question: Question,
@@ -55,20 +59,15 @@ function inWords(
   told: string,
 ): Pick<KeyItem, 'answer' | 'note'> {
   const { key } = words.paper;
-  switch (right.kind) {
-    case 'sequence':
-      return { answer: byStep(words, right.states), note: '' };
-    case 'wiring':
-      return { answer: told, note: key.choice((right.choice ?? 0) + 1) };
-    case 'meter': {
-      const near = question.kind === 'meter' ? Number(question.tolerance.toFixed(2)) : 0;
-      const note =
-        right.volts === null ? key.orZero : right.volts === 0 ? key.withinOrNothing(near) : key.within(near);
-      return { answer: told, note };
-    }
-    default:
-      return { answer: listed(words, right.states), note: '' };
+  if ('states' in right) {
+    const steps = Object.keys(right.states).some((item) => item.includes(' '));
+    return { answer: (steps ? byStep : listed)(words, right.states), note: '' };
   }
+  if ('choice' in right) return { answer: told, note: key.choice((right.choice ?? 0) + 1) };
+  const volts = 'volts' in right ? (right.volts ?? null) : null;
+  const near = toleranceOf(question);
+  const note = volts === null ? key.orZero : volts === 0 ? key.withinOrNothing(near) : key.within(near);
+  return { answer: told, note };
 }
 
 const hundredths = (value: number): string => String(Math.round(value * 100) / 100);
@@ -98,10 +97,10 @@ const SAID: ReadonlySet<ExplanationStep['said']['says']> = new Set<ExplanationSt
   'onSite',
 ]);
 
-function whyOf(words: Words, { kind }: Question, steps: readonly ExplanationStep[]): string {
+function whyOf(words: Words, form: AnswerForm, steps: readonly ExplanationStep[]): string {
   const telling = steps.filter(({ said }) => !SAID.has(said.says));
-  // A meter's reading is explained by where it ends.
-  return tellSteps(words, kind === 'meter' ? telling.slice(-2) : telling)
+  // A reading is explained by where the two points are.
+  return tellSteps(words, form === 'reading' ? telling.slice(-2) : telling)
     .map(({ text }) => text)
     .join(' ');
 }
@@ -109,13 +108,14 @@ function whyOf(words: Words, { kind }: Question, steps: readonly ExplanationStep
 function keyItem(words: Words, { question, marks }: PaperItem, index: number): KeyItem {
   const right = rightAnswer(question);
   const { parts } = markAnswer(question, right).mark;
-  const choices = askQuestion(question).items.map((item) => item.choices.length);
+  const { form, items } = askQuestion(question);
+  const choices = items.map((item) => item.choices.length);
   return {
     number: index + 1,
     marks,
     ...inWords(words, question, right, tellAnswer(words, parts[0]!.right)),
     each: worth(words, choices, marks),
-    why: whyOf(words, question, explain(question)),
+    why: whyOf(words, form, explain(question)),
   };
 }
 

@@ -38,13 +38,13 @@ export async function askedOn(desk: Desk, head: PaperHead): Promise<readonly Cho
 export function notAsked(choices: Choices, item: number, answer: Answer): ApiFailure | null {
   const refused = (message: string): ApiFailure =>
     new ApiFailure('bad-answer', message, 'Send what the paper asks, in the words that it offers.');
-  if (answer.kind === 'wiring') {
+  if (!('states' in answer)) {
+    if (!('choice' in answer)) return null;
     const [offered] = choices.values();
     return answer.choice === undefined || answer.choice < (offered?.size ?? 0)
       ? null
       : refused(`Item ${item + 1} has no choice ${answer.choice + 1}.`);
   }
-  if (answer.kind === 'meter') return null;
   for (const [name, state] of Object.entries(answer.states)) {
     const offered = choices.get(name);
     if (!offered) return refused(`Item ${item + 1} does not ask for ${name.slice(0, 40)}.`);

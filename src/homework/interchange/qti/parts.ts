@@ -1,5 +1,5 @@
 /** What a question becomes in QTI: declarations of responses, interactions, and the rule that turns them into marks. */
-import type { Asked, AskedItem, Question } from '../../../../shared/question.ts';
+import type { Answer, Asked, AskedItem, Question } from '../../../../shared/question.ts';
 import { markAnswer, rightAnswer } from '../../../questions/index.ts';
 import type { Words } from '../../../words/index.ts';
 import {
@@ -124,21 +124,14 @@ const near = (volts: number, tolerance: number): XmlElement =>
  * What a meter reads: whether it reads anything, and the volts. Two responses for every meter question, so that the form
  * doesn't tell; a reading of nothing and of 0 V look the same on a meter and count alike.
  */
-function metering(
-  { interchange: say }: Words,
-  question: Extract<Question, { kind: 'meter' }>,
-  asked: Asked,
-  marks: number,
-): QtiParts {
+function reading({ interchange: say }: Words, question: Question, asked: Asked, marks: number): QtiParts {
   const answer = rightAnswer(question);
-  const volts = answer.kind === 'meter' ? (answer.volts ?? null) : null;
+  const volts = 'volts' in answer ? (answer.volts ?? null) : null;
+  const tolerance = 'tolerance' in question ? question.tolerance : 0;
   const right = (value: number | null): boolean =>
-    markAnswer(question, { kind: 'meter', volts: value }).mark.correct;
+    markAnswer(question, { ...answer, volts: value } as Answer).mark.correct;
   const readings = volts === null ? [0] : right(-volts) && volts !== 0 ? [volts, -volts] : [volts];
-  const whenVolts = both(
-    chosen('VOLTS'),
-    either(...readings.map((value) => near(value, question.tolerance))),
-  );
+  const whenVolts = both(chosen('VOLTS'), either(...readings.map((value) => near(value, tolerance))));
   return {
     responses: [
       xml(
@@ -175,18 +168,15 @@ function metering(
   };
 }
 
+/** The parts of an item, by how it is answered. */
 export function qtiParts(words: Words, question: Question, asked: Asked, marks: number): QtiParts {
   const right = rightAnswer(question);
-  switch (question.kind) {
-    case 'lamp-states':
-    case 'input-states':
-    case 'relay-states':
-    case 'sequence':
-    case 'still-live':
+  switch (asked.form) {
+    case 'states':
       return matching(asked, 'states' in right ? right.states : {}, marks);
-    case 'wiring':
-      return choosing(asked, right.kind === 'wiring' ? right.choice : undefined, marks);
-    case 'meter':
-      return metering(words, question, asked, marks);
+    case 'choice':
+      return choosing(asked, 'choice' in right ? right.choice : undefined, marks);
+    case 'reading':
+      return reading(words, question, asked, marks);
   }
 }
