@@ -1,99 +1,14 @@
 /** Questions, answers and marks. A question is a circuit, a scenario and something to read off; the solver reads it off. */
 import { z } from 'zod';
-import { circuit, designation } from './circuit.ts';
+import { circuit } from './circuit.ts';
 import { problem } from './problem.ts';
 import { QUESTION_KINDS } from './question-kinds.ts';
-import { scenario, terminalRef } from './scenario.ts';
-import { inputState, lampState } from './solution.ts';
+import type { answer, question } from './questions/index.ts';
+import { scenario } from './scenario.ts';
 
 export const questionKind = z.enum(QUESTION_KINDS);
 
-/** A controller input point, `-A1:I1`. */
-export const inputPoint = z
-  .string()
-  .regex(/^-[A-Z]{1,3}[0-9]{1,4}:I[0-9]{1,2}$/, 'an input point such as -A1:I1');
-
-const base = {
-  circuit,
-  /** Starting state, faults and acts; the question states all three in words. */
-  scenario,
-  /** Where the circuit comes from: a family's id, `free`, or `fixed` for one that an author wrote. */
-  family: z.string().max(60),
-  /** The seed that makes it again, where it was made. */
-  seed: z.string().max(80).optional(),
-};
-
-export const question = z.discriminatedUnion('kind', [
-  /** Which of these lamps are lit? */
-  z.strictObject({ kind: z.literal('lamp-states'), ...base, asked: z.array(designation).min(1).max(24) }),
-  /** Which of these inputs read 1? */
-  z.strictObject({ kind: z.literal('input-states'), ...base, asked: z.array(inputPoint).min(1).max(24) }),
-  /** Which of these relays (contactors, timers) have operated? */
-  z.strictObject({ kind: z.literal('relay-states'), ...base, asked: z.array(designation).min(1).max(24) }),
-  /**
-   * Which leg or terminals have to be wired so that the circuit behaves as stated? `circuit` is drawn without that
-   * conductor pair; each choice is a pair of wires put in its place; `wanted` tells lamps and inputs after each of some scenarios.
-   */
-  z.strictObject({
-    kind: z.literal('wiring'),
-    ...base,
-    /** Where the two loose ends are: the conductor that comes to the contact, and the one that leaves it. */
-    ends: z.tuple([terminalRef, terminalRef]),
-    choices: z
-      .array(z.tuple([terminalRef, terminalRef]))
-      .min(2)
-      .max(8),
-    /** What is wanted: the states of one load, by scenario. Exactly one choice does it. */
-    wanted: z
-      .array(
-        z.strictObject({
-          acts: scenario.shape.acts,
-          load: z.string(),
-          state: z.union([lampState, inputState]),
-        }),
-      )
-      .min(1)
-      .max(6),
-  }),
-  /** What does the meter read between these two points? Volts, within a tolerance. */
-  z.strictObject({
-    kind: z.literal('meter'),
-    ...base,
-    points: z.tuple([terminalRef, terminalRef]),
-    tolerance: z.number().positive(),
-  }),
-  /** How do these lamps, inputs and relays stand after each of these acts? `after`: how many acts have been done. */
-  z.strictObject({
-    kind: z.literal('sequence'),
-    ...base,
-    asked: z
-      .array(z.strictObject({ after: z.number().int().min(0).max(200), item: z.string() }))
-      .min(1)
-      .max(24),
-  }),
-  /** Which of these terminals still are live with an isolator open or a breaker tripped? */
-  z.strictObject({ kind: z.literal('still-live'), ...base, asked: z.array(terminalRef).min(1).max(24) }),
-]);
-
-/**
- * An answer, by kind. `states` is keyed by what was asked: a designation, an input point, a terminal, or for a sequence
- * `2 -H1` (after two acts). Values are the words of the state: lamps lit, dark, dim, flashing; sounders, valves and motors
- * on, off, weak, pulsing; inputs 1, 0, undefined, changing; relays operated, rest, changing; terminals live, dead.
- */
-export const answer = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('lamp-states'), states: z.record(z.string(), z.string()) }),
-  z.strictObject({ kind: z.literal('input-states'), states: z.record(z.string(), z.string()) }),
-  z.strictObject({ kind: z.literal('relay-states'), states: z.record(z.string(), z.string()) }),
-  /** Index of the choice; left out when nothing was answered. */
-  z.strictObject({ kind: z.literal('wiring'), choice: z.number().int().min(0).max(7).optional() }),
-  /**
-   * Volts; `null`: the meter shows nothing because the points have no common reference; left out when nothing was
-   * answered.
-   */
-  z.strictObject({ kind: z.literal('meter'), volts: z.number().nullable().optional() }),
-  z.strictObject({ kind: z.literal('sequence'), states: z.record(z.string(), z.string()) }),
-  z.strictObject({ kind: z.literal('still-live'), states: z.record(z.string(), z.string()) }),
-]);
+export { answer, question } from './questions/index.ts';
 
 /** One thing that is asked. */
 export const askedItem = z.strictObject({

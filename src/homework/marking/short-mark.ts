@@ -1,7 +1,7 @@
 /**
  * A marked paper in as few letters as reports need: what each item earned, whether it was answered, whether a tutor changed
  * it, how large its drawing is, and the wrong idea behind it. A term's reports go through thousands of papers, and a
- * whole mark is a hundred times as long.
+ * whole mark is tens of times as long.
  */
 import type { HomeworkSet, ItemMark, Paper, PaperItem, PaperMark } from '../../../shared/homework.ts';
 import { earnedOf } from './totals.ts';
