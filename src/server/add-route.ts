@@ -1,8 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest, RouteOptions } from 'fastify';
 import { z } from 'zod';
 import type { ApiRoute } from '../../shared/api.ts';
-import { issueText } from './failure-of.ts';
-import { firstWrong, type Issue } from './first-wrong.ts';
+import { firstWrong } from './first-wrong.ts';
 import type { Asking, Gate } from './people/gate.ts';
 import { ApiFailure, noSuchThing } from './problems.ts';
 import { inTurnsFromNow } from './turns.ts';
@@ -44,23 +43,18 @@ function withNumbers(schema: z.ZodObject, query: Readonly<Record<string, unknown
   );
 }
 
-const badValue = (what: string, issue: Issue | undefined): ApiFailure =>
-  new ApiFailure(
-    'bad-value',
-    `The ${what} is not of the form wanted. ${issueText(issue)}`,
-    'docs/api.md and /api/openapi.json say what this route takes.',
-  );
+type What = 'body' | 'query';
 
-function checked(schema: z.ZodType, value: unknown, what: string): unknown {
+function checked(schema: z.ZodType, value: unknown, what: What): unknown {
   const reading = schema.safeParse(value);
   if (reading.success) return reading.data;
-  throw badValue(what, reading.error.issues[0]);
+  throw new ApiFailure({ says: `bad-value.${what}`, issue: reading.error.issues[0] });
 }
 
 /** What was sent may be large: others get their turn while it is looked at. */
-async function checkedInTurns(schema: z.ZodType, value: unknown, what: string): Promise<unknown> {
+async function checkedInTurns(schema: z.ZodType, value: unknown, what: What): Promise<unknown> {
   const wrong = await inTurnsFromNow(firstWrong(schema, value));
-  if (wrong) throw badValue(what, wrong);
+  if (wrong) throw new ApiFailure({ says: `bad-value.${what}`, issue: wrong });
   return checked(schema, value, what);
 }
 

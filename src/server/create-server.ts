@@ -1,16 +1,15 @@
 import { constants } from 'node:zlib';
 import compress from '@fastify/compress';
 import Fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify';
-import { type ApiMethod, type ApiRoute, apiRoutes } from '../../shared/api.ts';
+import { type ApiMethod, type ApiProblem, type ApiRoute, apiRoutes } from '../../shared/api.ts';
 import type { Bank } from '../../shared/bank.ts';
 import { everyRoute } from '../../shared/every-route.ts';
 import { type Course, courseOf } from '../practice/index.ts';
 import type { Store } from '../store/index.ts';
 import type { Words } from '../words/index.ts';
-import type { ServerWords } from '../words/server.ts';
 import { addRoute } from './add-route.ts';
-import { replyToClientError } from './client-error.ts';
-import { apiFailureOf, toldTo } from './failure-of.ts';
+import { repliesToClientErrors } from './client-error.ts';
+import { apiFailureOf, problemTold } from './failure-of.ts';
 import { Guard } from './homework/guard.ts';
 import { Intake } from './intake.ts';
 import { addJsonBodies } from './json-body.ts';
@@ -38,8 +37,6 @@ export type LogLevel = 'silent' | 'error' | 'warn' | 'info' | 'debug';
 export interface ServerOptions {
   readonly store: Store;
   readonly bank: Bank;
-  /** What is told to those who ask, of what they ask for and why it is refused. */
-  readonly said: ServerWords;
   /** What the server tells, in the language of those who use it. */
   readonly words: Words;
   /** Where the built page is; an explanation is shown when it isn't there. */
@@ -68,7 +65,7 @@ const LOOKED_EVERY = 5_000;
 
 const path = ({ url }: FastifyRequest): string => url.split('?')[0]!;
 
-const sendFailure = (reply: FastifyReply, { status, problem }: ApiFailure): FastifyReply =>
+const sendProblem = (reply: FastifyReply, status: number, problem: ApiProblem): FastifyReply =>
   reply
     .code(status)
     .headers(SAFE_HEADERS)
@@ -96,16 +93,8 @@ function missing(request: FastifyRequest): ApiFailure {
     .filter((route) => isAt(route, path(request)))
     .map(({ method }): ApiMethod => method);
   if (methods.length > 0)
-    return new ApiFailure(
-      'wrong-method',
-      `${request.method} is not possible here.`,
-      `Possible: ${methods.join(', ')}.`,
-    );
-  return new ApiFailure(
-    'no-such-route',
-    'There is nothing at this address.',
-    'docs/api.md lists what there is.',
-  );
+    return new ApiFailure({ says: 'wrong-method', method: request.method, possible: methods });
+  return new ApiFailure({ says: 'no-such-route' });
 }
 
 /**
@@ -114,7 +103,7 @@ function missing(request: FastifyRequest): ApiFailure {
  * On `close()` requests that have begun are finished, further ones on open connections are refused.
  */
 export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
-  const { store, bank, said, words, version, log } = options;
+  const { store, bank, words, version, log } = options;
   const transport = new Transport(options.class);
   const app = Fastify({
     logger: log && log.level !== 'silent' ? { ...log } : false,
@@ -125,9 +114,11 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     exposeHeadRoutes: true,
     onProtoPoisoning: 'error',
     onConstructorPoisoning: 'error',
-    clientErrorHandler: replyToClientError,
-    frameworkErrors: (error, _request, reply) =>
-      sendFailure(reply as FastifyReply, apiFailureOf(error, said)),
+    clientErrorHandler: repliesToClientErrors(words),
+    frameworkErrors: (error, _request, reply) => {
+      const failure = apiFailureOf(error);
+      return sendProblem(reply as FastifyReply, failure.status, failure.told(words));
+    },
   });
   let stopping = false;
   const work = options.work ?? new WorkThreads();
@@ -137,7 +128,6 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     store,
     bank,
     course: courseFrom(bank),
-    said,
     words,
     version,
     now,
@@ -163,26 +153,21 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     const isApi = path(request).startsWith('/api/');
     if (isApi) reply.header('cache-control', 'no-store');
     if (isApi || (request.method !== 'GET' && request.method !== 'HEAD')) checkSite(request.headers);
-    if (stopping && path(request) !== apiRoutes.health.path)
-      throw new ApiFailure(
-        'stopping',
-        'The server is being stopped.',
-        'Send it again when it has been started.',
-      );
+    if (stopping && path(request) !== apiRoutes.health.path) throw new ApiFailure({ says: 'stopping' });
   });
   app.addHook('onSend', async (_request, reply) => {
     // A connection that stayed open would hold up the end.
     if (stopping) reply.header('connection', 'close');
   });
   app.setErrorHandler((error, request, reply) => {
-    const failure = toldTo(service.mode, apiFailureOf(error, said), said);
+    const failure = apiFailureOf(error);
     // Whoever hung up in the middle of a request gets no reply, and nothing is wrong here.
     if (request.raw.destroyed && !request.raw.complete)
       request.log.info({ reason: 'hung up' }, 'request aborted');
     else if (failure.status >= 500) request.log.error(error);
     const retryAfter = failure.retryAfter ?? (failure.status === 503 ? 5 : null);
     if (retryAfter !== null) reply.header('retry-after', String(retryAfter));
-    return sendFailure(reply, failure);
+    return sendProblem(reply, failure.status, problemTold(service.mode, failure, words));
   });
 
   await app.register(compress, {
@@ -202,7 +187,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     description ??= openApi(version);
     return reply.header('cache-control', 'no-cache').send(description);
   });
-  const page = await addPage(app, options.folder);
+  const page = await addPage(app, options.folder, words);
   app.setNotFoundHandler((request, reply) => {
     const replied = page.reply(request, reply);
     if (replied) return replied;

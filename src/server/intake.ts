@@ -38,12 +38,7 @@ export class Intake {
     found: ReadonlyMap<AnswerRecord, Found>,
     proofs: ReadonlyMap<AnswerRecord, Proof>,
   ): Promise<readonly Kept[]> {
-    if (this.count + records.length > MOST_WAITING)
-      throw new ApiFailure(
-        'too-busy',
-        'More answers wait to be kept than can be held.',
-        'Send them again in some seconds; none of these was kept.',
-      );
+    if (this.count + records.length > MOST_WAITING) throw new ApiFailure({ says: 'too-busy.answers' });
     this.count += records.length;
     return new Promise((resolve, reject) => {
       this.waiting.push({ records, found, proofs, resolve, reject });

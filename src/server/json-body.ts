@@ -14,12 +14,6 @@ const LARGE = 16 * 1024;
  */
 export const BODY_BOUNDS: JsonBounds = { values: 150_000, inPiece: 2 * MOST_IN_ANSWER.values, deep: 32 };
 
-const TOO_MANY: Readonly<Record<keyof JsonBounds, string>> = {
-  values: `The body has more than ${BODY_BOUNDS.values} values.`,
-  inPiece: `One thing in the body has more than ${BODY_BOUNDS.inPiece} values.`,
-  deep: `The body has more than ${BODY_BOUNDS.deep} lists and objects inside one another.`,
-};
-
 /** Reads the bodies of requests as JSON, so that however many come at once, nobody else waits for more than a piece of one. */
 export function addJsonBodies(app: FastifyInstance): void {
   const own = app.getDefaultJsonParser('error', 'error') as (
@@ -44,7 +38,7 @@ export function addJsonBodies(app: FastifyInstance): void {
     function* inPieces(): Generator<undefined, unknown> {
       const cut = yield* cutJson(body, BODY_BOUNDS);
       if (!cut.ok)
-        throw new ApiFailure('body-too-large', TOO_MANY[cut.tooMany], 'Send fewer answers at a time.');
+        throw new ApiFailure({ says: `body-too-large.${cut.tooMany}`, most: BODY_BOUNDS[cut.tooMany] });
       return yield* readPieces(body, cut.pieces, read, mark);
     }
     const turn = last.then(others).then(() => inTurns(inPieces()));

@@ -19,11 +19,7 @@ const nameIn = (header: string | undefined): string | undefined =>
 export function checkHost({ host }: IncomingHttpHeaders, names: ReadonlySet<string>): void {
   const name = nameIn(host);
   if (name !== undefined && (LOOPBACK.test(name) || names.has(name))) return;
-  throw new ApiFailure(
-    'foreign-host',
-    'This server does not answer to that name.',
-    'Open it as http://localhost with its port, or start it with --allow-host and the name.',
-  );
+  throw new ApiFailure({ says: 'foreign-host' });
 }
 
 function isOwnOrigin(origin: string, host: string | undefined): boolean {
@@ -45,9 +41,5 @@ export function checkSite(headers: IncomingHttpHeaders): void {
     (site !== undefined && site !== 'same-origin' && site !== 'none') ||
     (origin !== undefined && !isOwnOrigin(origin, host));
   if (!foreign) return;
-  throw new ApiFailure(
-    'foreign-site',
-    'A page of another site asked for this.',
-    'Use the page that this server itself serves.',
-  );
+  throw new ApiFailure({ says: 'foreign-site' });
 }

@@ -2,17 +2,16 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fastifyStatic from '@fastify/static';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
-import { ApiFailure } from './problems.ts';
+import type { Words } from '../words/index.ts';
+import { API_PROBLEMS } from './problems.ts';
 
-const NOT_BUILT = `<!doctype html>
-<html lang="en">
+const missingIn = ({ speech, server: { pageMissing } }: Words): string => `<!doctype html>
+<html lang="${speech.language}">
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width">
-<title>Polewise: the page has not been built</title>
-<h1>The page has not been built</h1>
-<p>The server runs and its store is open; only the page is missing.</p>
-<p>Build it with <code>npm run build</code> in the folder of the program, then start the server again.</p>
-<p>Until then <code>polewise drill</code> practises in the terminal.</p>
+<title>${pageMissing.title}</title>
+<h1>${pageMissing.heading}</h1>
+${pageMissing.paragraphs.map((text) => `<p>${text}</p>`).join('\n')}
 `;
 
 /** Vite names what is in assets/ by its content, so it never changes; everything else is asked for each time. */
@@ -41,7 +40,7 @@ export interface Page {
  * Serves the built page from its folder. Files that were compressed when it was built (.br, .gz) are sent as they are.
  * Without a built page an explanation stands in its place.
  */
-export async function addPage(app: FastifyInstance, folder: string): Promise<Page> {
+export async function addPage(app: FastifyInstance, folder: string, words: Words): Promise<Page> {
   const built = existsSync(join(folder, 'index.html'));
   const script = built ? scriptOf(readFileSync(join(folder, 'index.html'), 'utf8')) : undefined;
   // A page that has been open for days hears by it that there is another one.
@@ -65,10 +64,10 @@ export async function addPage(app: FastifyInstance, folder: string): Promise<Pag
       if (!isPage(request)) return undefined;
       if (built) return reply.sendFile('index.html');
       return reply
-        .code(new ApiFailure('page-not-built', '', '').status)
+        .code(API_PROBLEMS['page-not-built'].status!)
         .header('cache-control', 'no-store')
         .type('text/html; charset=utf-8')
-        .send(NOT_BUILT);
+        .send(missingIn(words));
     },
   };
 }

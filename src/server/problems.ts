@@ -1,5 +1,7 @@
 /** The ways in which the server refuses: one table, which docs/api.md prints; a test holds them equal. */
 import type { ApiProblem, ApiProblemCode } from '../../shared/api.ts';
+import type { Problem } from '../../shared/problem.ts';
+import { type Refusal, tellRefusal, type Words } from '../words/index.ts';
 
 export interface ProblemRow {
   /** HTTP status; null for problems that only one answer in a batch has. */
@@ -63,17 +65,24 @@ export const API_PROBLEMS: Readonly<Record<ApiProblemCode, ProblemRow>> = {
   'foreign-learner': row(null, 'An answer names another learner than the one who sends it.'),
 };
 
+/** What made a set, a paper or a mark found wrong with it. All of it at once: who mends one after the other is told of each. */
+interface FoundWrong {
+  readonly says: 'bad-set' | 'bad-mark' | 'no-such-code' | 'too-few-circuits';
+  readonly problems: readonly Problem[];
+}
+
 /** A refusal on its way to the client. Thrown by handlers and hooks; whatever else they throw is a fault. */
 export class ApiFailure extends Error {
   readonly code: ApiProblemCode;
-  readonly hint: string;
+  /** Why, as data: told where it is sent, in the language of whoever asks. */
+  readonly why: Refusal | FoundWrong;
   /** Seconds until it is worth trying again; null where that isn't known. */
   readonly retryAfter: number | null;
 
-  constructor(code: ApiProblemCode, message: string, hint: string, retryAfter: number | null = null) {
-    super(message);
-    this.code = code;
-    this.hint = hint;
+  constructor(why: Refusal | FoundWrong, retryAfter: number | null = null) {
+    super(why.says);
+    this.code = codeOf(why);
+    this.why = why;
     this.retryAfter = retryAfter;
   }
 
@@ -81,15 +90,17 @@ export class ApiFailure extends Error {
     return API_PROBLEMS[this.code].status ?? 400;
   }
 
-  get problem(): ApiProblem {
-    return { code: this.code, message: this.message, hint: this.hint };
+  told(words: Pick<Words, 'server'>): ApiProblem {
+    const { code, why } = this;
+    if (!('problems' in why)) return { code, ...tellRefusal(words.server.refusals, why) };
+    const each = (pick: (problem: Problem) => string): string =>
+      [...new Set(why.problems.map(pick))].join(' ');
+    return { code, message: each(({ message }) => message), hint: each(({ hint }) => hint) };
   }
 }
 
+/** A refusal is called by its code, or by that and which of its cases it is. */
+const codeOf = ({ says }: Refusal | FoundWrong): ApiProblemCode => says.split('.', 1)[0] as ApiProblemCode;
+
 /** What isn't there, and what isn't for the one who asks, look alike: so an id that was guessed tells nothing. */
-export const noSuchThing = (): ApiFailure =>
-  new ApiFailure(
-    'no-such-thing',
-    'There is no such thing here.',
-    'It may have been removed, or belong to others.',
-  );
+export const noSuchThing = (): ApiFailure => new ApiFailure({ says: 'no-such-thing' });

@@ -2,7 +2,6 @@ import type { Bank } from '../../shared/bank.ts';
 import type { Course } from '../practice/index.ts';
 import type { Store } from '../store/index.ts';
 import type { Words } from '../words/index.ts';
-import type { ServerWords } from '../words/server.ts';
 import type { Guard } from './homework/guard.ts';
 import type { Intake } from './intake.ts';
 import type { Gate } from './people/gate.ts';
@@ -16,8 +15,6 @@ export interface Service extends Gate {
   readonly bank: Bank;
   /** The bank, ready for practising. */
   readonly course: Course;
-  /** What is told to those who ask. */
-  readonly said: ServerWords;
   /** What is told, in the language of those who read it. */
   readonly words: Words;
   readonly intake: Intake;

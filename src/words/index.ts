@@ -7,6 +7,8 @@ import type { answering } from './en/answering.ts';
 import type { AnswerSaid } from './en/answers.ts';
 import type { asking } from './en/asking.ts';
 import type { english } from './en/core.ts';
+import type { server } from './en/server/index.ts';
+import type { RefusalOf } from './refusal.ts';
 
 export type { AnswerSaid } from './en/answers.ts';
 export type { ActSaid, Ends, FaultSaid, Named, NamedSupply } from './en/circuit.ts';
@@ -26,13 +28,17 @@ export type { ExplainingSaid, HintSaid } from './en/questions/explaining.ts';
 export type { Hop, Path, PlaceSaid, Places, PositionSaid } from './en/questions/places.ts';
 export type { ReasonSaid, UnfedSaid } from './en/questions/reasons.ts';
 export type { Wanted } from './en/questions/wiring.ts';
+export { type RefusalOf, type Refusing, tellRefusal } from './refusal.ts';
 export { type Said, type Saying, type Sayings, type StatementOf, say } from './statement.ts';
 
 /** What has to be said to put a question, and once it stands there: what the page fetches of the core's words. */
 export type AskingWords = typeof asking;
 export type AnsweringWords = typeof answering;
-/** Everything that the core has to say, in one language. */
+/** Everything that the core and the server have to say, in one language. */
 export type Words = typeof english;
+
+/** Why the server refuses something. */
+export type Refusal = RefusalOf<(typeof server)['refusals']>;
 
 /** Names of the states of things, `lit`. */
 export type StateName = Exclude<

@@ -10,7 +10,8 @@ export type Saying = string | ((values: never) => string);
 /** The sentences of one subject, by kind of statement. */
 export type Sayings = Readonly<Record<string, Saying>>;
 
-type ValuesOf<S> = S extends (values: infer V) => string ? V : unknown;
+/** The values that one saying needs. */
+export type ValuesOf<S> = S extends (values: infer V) => string ? V : unknown;
 
 /** Everything that these sayings can say. */
 export type StatementOf<S extends object> = {

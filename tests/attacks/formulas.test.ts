@@ -5,6 +5,7 @@ import { newClassTitle, newIntake, newName } from '../../shared/new-names.ts';
 import type { ClassDetail } from '../../shared/people.ts';
 import { readCsv } from '../../src/homework/index.ts';
 import { oneRosterFiles } from '../../src/server/people/roster-out.ts';
+import { english } from '../../src/words/en/core.ts';
 import { sampleFor } from '../server/samples.ts';
 import { type AtWork, atWork, routes } from './every-route.ts';
 
@@ -155,7 +156,7 @@ describe('a name that a spreadsheet would run', () => {
     const parts = fc.tuple(letIn(newName), letIn(newClassTitle), letIn(newIntake));
     const none = fc.property(parts, ([name, title, intake]) => {
       const members = [{ ...member, name, createdAt: 0, joinedAt: 0 }];
-      const files = oneRosterFiles({ ...class_, title, intake, members } as unknown as ClassDetail);
+      const files = oneRosterFiles({ ...class_, title, intake, members } as unknown as ClassDetail, english);
       // One who has no family name has a hyphen there.
       const cells = Object.values(files).flatMap((text) => cellsAt(text, ','));
       const texts = cells.filter((cell) => cell !== '-');
@@ -166,6 +167,6 @@ describe('a name that a spreadsheet would run', () => {
 
   it('that is kept from before is given to programs as it is', async () => {
     const detail = (await at.server.store.people.classes.get(at.owned['class']!))!;
-    expect(cellsAt(oneRosterFiles(detail)['users.csv']!, ',')).toContain('=1+1');
+    expect(cellsAt(oneRosterFiles(detail, english)['users.csv']!, ',')).toContain('=1+1');
   });
 });

@@ -7,7 +7,6 @@ import type { Browser, Page } from 'playwright-core';
 import { createServer } from '../../src/server/index.ts';
 import { openStore, storeFile } from '../../src/store/index.ts';
 import { english } from '../../src/words/en/core.ts';
-import { server as said } from '../../src/words/en/server/index.ts';
 import { launch } from '../browser/support/chromium.ts';
 import { buildPage } from '../support/build-page.ts';
 import { ownBank } from '../support/own-bank.ts';
@@ -152,7 +151,6 @@ export async function bench(): Promise<Row[]> {
   const app = await createServer({
     store,
     bank: ownBank(),
-    said,
     words: english,
     folder,
     version: '0.0.0-bench',

@@ -19,7 +19,6 @@ import { API_PROBLEMS } from '../../src/server/problems.ts';
 import { workHere } from '../../src/server/work/work.ts';
 import { openStore, type Store, storeFile } from '../../src/store/index.ts';
 import { english } from '../../src/words/en/core.ts';
-import { server as said } from '../../src/words/en/server/index.ts';
 import { DAY, MORNING } from '../support/answers.ts';
 import { ownBank } from '../support/own-bank.ts';
 
@@ -58,7 +57,6 @@ export async function serving(
     store,
     words: english,
     bank: ownBank(),
-    said,
     folder: join(folder, 'not-built'),
     version: '0.0.0-test',
     work: workHere,

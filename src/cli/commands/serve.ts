@@ -3,7 +3,6 @@ import { dirname, join } from 'node:path';
 import { createServer, type LogLevel, shownFirstRunKey } from '../../server/index.ts';
 import type { Store, StoreFailure, StorePlace } from '../../store/index.ts';
 import type { CommandWords } from '../../words/commands.ts';
-import { SERVER_LANGUAGES } from '../../words/server.ts';
 import { say } from '../../words/statement.ts';
 import { coreWordsOf } from '../core-words.ts';
 import { openCourse, ownBanks } from '../course.ts';
@@ -70,15 +69,13 @@ export async function serve(options: ServeOptions, io: Io): Promise<void> {
   const port = readPort(options.port, io);
   const reach = reachOf(options, io.words);
   const { bank } = await openCourse(io, options.banks);
-  const told = await SERVER_LANGUAGES[io.language]!();
-  const core = await coreWordsOf(io);
+  const words = await coreWordsOf(io);
   const folder = join(dirname(ownBanks(io)), 'dist', 'web');
   const use = async (store: Store, place: StorePlace): Promise<void> => {
     const app = await createServer({
       store,
       bank,
-      said: told,
-      words: core,
+      words,
       folder,
       version: ownVersion(),
       ...reach,

@@ -5,8 +5,7 @@ import { checkTeaches } from '../people/may.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
 import type { Desk } from './desk.ts';
 
-export const isWithdrawn = (): ApiFailure =>
-  new ApiFailure('withdrawn', 'The set was withdrawn.', 'Ask your tutor; what you did is kept.');
+export const isWithdrawn = (): ApiFailure => new ApiFailure({ says: 'withdrawn' });
 
 /** Lets an administrator and the tutors of a class through. */
 export async function checkTutor({ store }: Desk, asking: Asking, classId: string): Promise<void> {
@@ -35,7 +34,7 @@ export async function tutorsPaper(
 
 export function checkIssued({ issuedAt, withdrawnAt }: KeptSet): void {
   if (issuedAt !== null && withdrawnAt === null) return;
-  throw new ApiFailure('not-issued', 'The set is not issued.', 'Issue it first.');
+  throw new ApiFailure({ says: 'not-issued' });
 }
 
 /** A set for a learner of its class; not as long as it is a draft. */
@@ -69,11 +68,7 @@ export async function workingPaper(
 ): Promise<{ readonly kept: KeptSet; readonly paper: PaperHead }> {
   const own = await ownPaper(desk, asking, id);
   if ((await desk.store.people.classes.mannerOf(own.kept.class, asking.id)) === 'learner') return own;
-  throw new ApiFailure(
-    'no-such-thing',
-    'You are no longer in the class of this paper.',
-    'Ask its tutor; what you saved before is kept.',
-  );
+  throw new ApiFailure({ says: 'no-such-thing.leftClass' });
 }
 
 /** A paper with what is on it. */

@@ -36,19 +36,18 @@ export async function askedOn(desk: Desk, head: PaperHead): Promise<readonly Cho
 
 /** What in an answer wasn't asked, or can't be answered to it; null when nothing. */
 export function notAsked(choices: Choices, item: number, answer: Answer): ApiFailure | null {
-  const refused = (message: string): ApiFailure =>
-    new ApiFailure('bad-answer', message, 'Send what the paper asks, in the words that it offers.');
   if (!('states' in answer)) {
     if (!('choice' in answer)) return null;
     const [offered] = choices.values();
     return answer.choice === undefined || answer.choice < (offered?.size ?? 0)
       ? null
-      : refused(`Item ${item + 1} has no choice ${answer.choice + 1}.`);
+      : new ApiFailure({ says: 'bad-answer.noChoice', item: item + 1, choice: answer.choice + 1 });
   }
   for (const [name, state] of Object.entries(answer.states)) {
     const offered = choices.get(name);
-    if (!offered) return refused(`Item ${item + 1} does not ask for ${name.slice(0, 40)}.`);
-    if (!offered.has(state)) return refused(`Item ${item + 1} offers no such answer for ${name}.`);
+    if (!offered)
+      return new ApiFailure({ says: 'bad-answer.notAsked', item: item + 1, name: name.slice(0, 40) });
+    if (!offered.has(state)) return new ApiFailure({ says: 'bad-answer.notOffered', item: item + 1, name });
   }
   return null;
 }

@@ -26,15 +26,12 @@ const MARKING = 500;
 /** Answers that one paper keeps on the way: a hundred for each of its items would be much. */
 const MOST_SAVES = 10_000;
 
-const isClosed = (): ApiFailure =>
-  new ApiFailure('closed', 'The set has closed.', 'What was saved before closing time counts.');
-const isSubmitted = (): ApiFailure =>
-  new ApiFailure('submitted', 'The paper has been handed in.', 'What was saved before counts.');
+const isClosed = (): ApiFailure => new ApiFailure({ says: 'closed' });
+const isSubmitted = (): ApiFailure => new ApiFailure({ says: 'submitted' });
 
 function checkOpen({ set }: KeptSet, at: number): void {
   if (phaseOf(set, at) === 'closed') throw isClosed();
-  if (phaseOf(set, at) === 'before')
-    throw new ApiFailure('not-open', 'The set has not opened yet.', 'Come back at its opening time.');
+  if (phaseOf(set, at) === 'before') throw new ApiFailure({ says: 'not-open' });
 }
 
 function learnerSet(kept: KeptSet, classTitle: string, heads: readonly PaperHead[], at: number): LearnerSet {
@@ -134,12 +131,7 @@ export async function beginPaper(desk: Desk, asking: Asking, id: string): Promis
   checkOpen(kept, at);
   const own = (await homework.papersOf(asking.id)).filter((head) => head.set === id);
   const next = nextAttempt(kept.set, own, at);
-  if (!next)
-    throw new ApiFailure(
-      'no-attempts-left',
-      'All attempts have been handed in.',
-      `The set allows ${kept.set.attempts}.`,
-    );
+  if (!next) throw new ApiFailure({ says: 'no-attempts-left', attempts: kept.set.attempts });
   const head = 'goOn' in next ? next.goOn : await paperOf(desk, kept, asking.id, next.begin);
   await homework.begin(head.id);
   return viewOf(desk, kept, head);
@@ -158,18 +150,14 @@ function wrongWith(
 ): ApiFailure | null {
   // Every paper of a set has the same kind of question in a place.
   const kind = places[item]?.kind;
-  if (!kind)
-    return new ApiFailure(
-      'bad-answer',
-      `The paper has no item ${item + 1}.`,
-      `It has items 1 to ${places.length}.`,
-    );
+  if (!kind) return new ApiFailure({ says: 'bad-answer.noItem', item: item + 1, items: places.length });
   if (answer.kind !== kind)
-    return new ApiFailure(
-      'bad-answer',
-      `Item ${item + 1} is of the kind ${kind} and the answer of the kind ${answer.kind}.`,
-      'Send the answer with the item that it was given to.',
-    );
+    return new ApiFailure({
+      says: 'bad-answer.otherItem',
+      item: item + 1,
+      asked: kind,
+      given: answer.kind,
+    });
   return notAsked(asked[item]!, item, answer);
 }
 
@@ -183,11 +171,7 @@ export async function saveAnswers(
   const { kept, paper } = await workingPaper(desk, asking, id);
   if (phaseOf(kept.set, desk.now()) === 'before') checkOpen(kept, desk.now());
   if (paper.saves + answers.length > MOST_SAVES)
-    throw new ApiFailure(
-      'bad-value',
-      `More than ${MOST_SAVES} answers have been saved on this paper.`,
-      'Hand it in: what was saved counts.',
-    );
+    throw new ApiFailure({ says: 'bad-value.tooManySaves', most: MOST_SAVES });
   const asked = await askedOn(desk, paper);
   const wrong = answers.map((answer) => wrongWith(kept, asked, answer));
   const good = answers.filter((_, index) => wrong[index] === null);
@@ -199,7 +183,7 @@ export async function saveAnswers(
     now: desk.now(),
     results: answers.map((answer, index): SaveResults['results'][number] => {
       const failure = wrong[index];
-      if (failure) return { result: 'refused', id: answer.id, problem: failure.problem };
+      if (failure) return { result: 'refused', id: answer.id, problem: failure.told(desk.words) };
       const { kept: isNew, number } = saved.kept[next++]!;
       return { result: isNew ? 'kept' : 'already', id: answer.id, number };
     }),
@@ -214,8 +198,7 @@ export async function askHint(
   item: number,
 ): Promise<{ readonly item: number; readonly text: string }> {
   const { kept, paper } = await workingPaper(desk, asking, id);
-  if (kept.set.help !== 'hints')
-    throw new ApiFailure('no-hints', 'The set allows no hints.', 'They were ruled out by its tutor.');
+  if (kept.set.help !== 'hints') throw new ApiFailure({ says: 'no-hints' });
   const question = (await wholePaper(desk, paper)).paper.items[item]?.question;
   if (!question) throw noSuchThing();
   if (phaseOf(kept.set, desk.now()) === 'before') checkOpen(kept, desk.now());

@@ -56,8 +56,7 @@ async function make(
   const seat = { learner, attempt, seed: seed.toString('hex') };
   const made = await workFor(desk, set.id, 'makePaper', { set, seat, taken: circuits.taken });
   if (made.ok) return made.value;
-  const [problem] = made.problems;
-  throw new ApiFailure('too-few-circuits', problem!.message, problem!.hint);
+  throw new ApiFailure({ says: 'too-few-circuits', problems: made.problems.slice(0, 1) });
 }
 
 /**
@@ -79,11 +78,7 @@ async function makePaper(
     if (result.result === 'made' || result.result === 'already') return result.head;
     await circuits.look();
   }
-  throw new ApiFailure(
-    'too-busy',
-    'Too many papers of this set are being made at the same time.',
-    'Try again in a moment.',
-  );
+  throw new ApiFailure({ says: 'too-busy.papers' });
 }
 
 /** One learner's paper for one attempt, where it isn't there yet. */

@@ -28,18 +28,11 @@ import { type Desk, workFor } from './desk.ts';
 import { settledHeads, settlePaper } from './settle.ts';
 import { totalIn, withoutSeeds } from './views.ts';
 
-const nothingHandedIn = (): ApiFailure =>
-  new ApiFailure(
-    'not-handed-in',
-    'Nothing has been handed in.',
-    'A paper is marked when it is submitted, or when the set closes with answers saved.',
-  );
-
 /** The mark of a paper that was handed in, marked now where it wasn't. */
 async function settledMark(desk: Desk, kept: KeptSet, { id }: PaperHead): Promise<PaperMark> {
   await settlePaper(desk, kept, id);
   const mark = await desk.store.homework.markOf(id);
-  if (!mark) throw nothingHandedIn();
+  if (!mark) throw new ApiFailure({ says: 'not-handed-in' });
   return mark;
 }
 
@@ -75,19 +68,19 @@ async function reviewOf(desk: Desk, kept: KeptSet, head: PaperHead): Promise<Pap
   };
 }
 
+/** Why a paper may not be looked through, by when it may be. */
+const NO_REVIEW = {
+  never: 'no-review.never',
+  'after-closing': 'no-review.beforeClosing',
+  'after-submitting': 'no-review.beforeHandIn',
+} as const;
+
 export async function reviewPaper(desk: Desk, asking: Asking, id: string): Promise<PaperReview> {
   const { kept, paper } = await ownPaper(desk, asking, id);
   const at = desk.now();
   if (!mayReview(kept.set, at, paper.submittedAt !== null))
-    throw new ApiFailure(
-      'no-review',
-      kept.set.review === 'never'
-        ? 'This paper is looked through with your tutor.'
-        : 'The paper may not be looked through yet.',
-      kept.set.review === 'after-closing' ? 'Come back when the set has closed.' : 'Hand it in first.',
-    );
-  if (standingOf(kept.set, paper, at) !== 'handed-in')
-    throw new ApiFailure('no-review', 'Nothing was handed in.', 'There is nothing to look through.');
+    throw new ApiFailure({ says: NO_REVIEW[kept.set.review] });
+  if (standingOf(kept.set, paper, at) !== 'handed-in') throw new ApiFailure({ says: 'no-review.nothing' });
   return reviewOf(desk, kept, paper);
 }
 
@@ -105,23 +98,22 @@ export async function markedPaper(desk: Desk, asking: Asking, id: string): Promi
 /** Throws what is wrong with a tutor's marks. */
 function checkMarks(checked: Checked<PaperMark>): PaperMark {
   if (checked.ok) return checked.value;
-  const [problem] = checked.problems;
-  throw new ApiFailure('bad-mark', problem!.message, problem!.hint);
+  throw new ApiFailure({ says: 'bad-mark', problems: checked.problems.slice(0, 1) });
 }
 
 /** What another tutor has given since this one looked. */
 async function markedMeanwhile(desk: Desk, id: string, item: number): Promise<ApiFailure> {
   const marked = (await desk.store.homework.markOf(id))?.items[item];
   const last = marked?.overrides.at(-1);
-  const by = last ? await nameOf(desk, last.by) : 'Somebody';
-  const what = last
-    ? `${last.earned} of ${marked!.marks} ${marked!.marks === 1 ? 'mark' : 'marks'}: “${last.reason}”`
-    : 'other marks';
-  return new ApiFailure(
-    'marked-meanwhile',
-    `${by} has given item ${item + 1} ${what} since you looked.`,
-    'Yours are not kept. Look at what was given, and give yours again if they should hold all the same.',
-  );
+  if (!marked || !last) return new ApiFailure({ says: 'marked-meanwhile.bySomebody', item: item + 1 });
+  return new ApiFailure({
+    says: 'marked-meanwhile',
+    by: await nameOf(desk, last.by),
+    item: item + 1,
+    earned: last.earned,
+    of: marked.marks,
+    reason: last.reason,
+  });
 }
 
 export async function overridePaper(
@@ -140,9 +132,6 @@ export async function overridePaper(
   return markedPaper(desk, asking, id);
 }
 
-/** What stands with marks that were typed in. */
-export const ON_PAPER = 'Marked on paper.';
-
 /** Takes the marks of a paper that was written on paper. It counts as handed in then, also after closing time. */
 export async function typeMarks(
   desk: Desk,
@@ -154,28 +143,21 @@ export async function typeMarks(
   const kept = await tutorsSet(desk, asking, id);
   checkIssued(kept);
   const read = readCode(code);
-  if (!read.ok) throw new ApiFailure('no-such-code', read.problems[0]!.message, read.problems[0]!.hint);
+  if (!read.ok) throw new ApiFailure({ says: 'no-such-code', problems: read.problems.slice(0, 1) });
   const paper = await homework.paperByCode(id, read.value);
-  if (!paper)
-    throw new ApiFailure(
-      'no-such-code',
-      `No paper of this set has the code ${code}.`,
-      'Look at the code on the paper, and whether it is of this set.',
-    );
+  if (!paper) throw new ApiFailure({ says: 'no-such-code', code });
   const { items } = paper.paper;
   if (marks.length !== items.length)
-    throw new ApiFailure(
-      'bad-mark',
-      `There are ${marks.length} marks and the paper has ${items.length} items.`,
-      'Give one for each item, in order; leave empty what was left out.',
-    );
+    throw new ApiFailure({ says: 'bad-mark.count', marks: marks.length, items: items.length });
   const counted = countedAnswers(kept.set, await homework.answersOf(paper.id));
   const first =
     (await homework.markOf(paper.id)) ??
     (await workFor(desk, id, 'markPaper', { paper: paper.paper, counted }));
   const at = desk.now();
   const given = marks.flatMap((earned, item) =>
-    earned === null ? [] : [{ item, override: { earned, reason: ON_PAPER, by: asking.id, at } }],
+    earned === null
+      ? []
+      : [{ item, override: { earned, reason: desk.words.server.kept.markedOnPaper, by: asking.id, at } }],
   );
   let mark = first;
   for (const { item, override } of given) mark = checkMarks(overrideMark(mark, item, override));

@@ -7,7 +7,7 @@ import type { Asking } from '../people/gate.ts';
 import { inCareOf } from '../people/may.ts';
 import { ApiFailure, noSuchThing } from '../problems.ts';
 import { checkIssued, tutorsSet } from './access.ts';
-import { wordsFor } from './dates.ts';
+import { checkZone } from './dates.ts';
 import { type Desk, fileFor, workFor } from './desk.ts';
 import { withoutPaper } from './make-papers.ts';
 import { learnersOf, matrixOf } from './reports.ts';
@@ -25,12 +25,8 @@ async function papersToPrint(desk: Desk, kept: KeptSet, onPaper?: OnPaper): Prom
   const { homework } = desk.store;
   checkIssued(kept);
   const { missing, of } = await withoutPaper(desk, kept);
-  if (missing.length > 0 || of === 0)
-    throw new ApiFailure(
-      'not-prepared',
-      of === 0 ? 'The class has no learners.' : `${missing.length} of ${of} papers have not been made yet.`,
-      of === 0 ? 'Add learners first.' : 'Have the papers made first.',
-    );
+  if (of === 0) throw new ApiFailure({ says: 'not-prepared.nobody' });
+  if (missing.length > 0) throw new ApiFailure({ says: 'not-prepared', missing: missing.length, of });
   const heads = await homework.papersIn([kept.set.id]);
   const ids = new Map(heads.flatMap(({ learner, attempt, id }) => (attempt === 1 ? [[learner, id]] : [])));
   const people = await learnersOf(desk, kept.class);
@@ -65,7 +61,8 @@ export async function papersFile(
   onPaper?: OnPaper,
 ): Promise<Readable> {
   const kept = await tutorsSet(desk, asking, id);
-  const closes = wordsFor(zone).moment(kept.set.closesAt);
+  checkZone(zone);
+  const closes = desk.words.server.dates.moment({ at: kept.set.closesAt, zone });
   const { papers } = await papersToPrint(desk, kept, onPaper);
   const className = await classTitleOf(desk, kept);
   const { language } = desk.words.speech;
@@ -95,7 +92,7 @@ export async function evidenceFile(
   { zone, proofs }: { readonly zone: string; readonly proofs: ProofsWanted },
 ): Promise<Uint8Array> {
   const person = await inCareOf(desk.store, asking, id);
-  wordsFor(zone);
+  checkZone(zone);
   const matrix = await matrixOf(desk, [id], proofs);
   const skills = standingsOf(matrix, id);
   const circuits = skills.flatMap(({ competence }) =>

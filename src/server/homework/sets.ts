@@ -11,29 +11,16 @@ import { checkIssued, checkTutor, isWithdrawn, tutorsSet } from './access.ts';
 import { type Desk, workFor } from './desk.ts';
 import { isHandedIn, outOf, setView, stateOf } from './views.ts';
 
-/** All of them at once: who mends one after the other is told of each. */
-export function badSet(problems: readonly Problem[]): ApiFailure {
-  const told = (pick: (problem: Problem) => string): string => [...new Set(problems.map(pick))].join(' ');
-  return new ApiFailure(
-    'bad-set',
-    told(({ message }) => message),
-    told(({ hint }) => hint),
-  );
-}
+export const badSet = (problems: readonly Problem[]): ApiFailure =>
+  new ApiFailure({ says: 'bad-set', problems });
 
 /** The skills of a wish, those of its topics first, each once. Of topics only skills that circuits can be made for. */
 function skillsOf({ topics, skills }: HomeworkWish, course: Course): readonly string[] {
   const ofTopics = topics.flatMap((id) => {
     const topic = course.bank.topics.find((each) => each.id === id);
-    if (!topic)
-      throw new ApiFailure('bad-set', `There is no topic ${id}.`, 'Choose a topic of the question banks.');
+    if (!topic) throw new ApiFailure({ says: 'bad-set.noTopic', topic: id });
     const asked = topic.skills.filter(({ recipes }) => recipes.length > 0);
-    if (asked.length === 0)
-      throw new ApiFailure(
-        'bad-set',
-        `No circuits can be made for the topic ${topic.title}.`,
-        'Choose another topic, or skills by name.',
-      );
+    if (asked.length === 0) throw new ApiFailure({ says: 'bad-set.noCircuits', topic: topic.title });
     return asked.map(({ id: skill }) => skill);
   });
   return [...new Set([...ofTopics, ...skills])];
@@ -87,12 +74,7 @@ export async function changeSet(
   const kept = await tutorsSet(desk, asking, id);
   const set = await setFrom(desk, id, wish);
   const changed = kept.issuedAt === null && (await desk.store.homework.changeDraft(set, wish));
-  if (!changed)
-    throw new ApiFailure(
-      'already-issued',
-      'The set has been issued.',
-      'Withdraw it and make another one; papers that were begun would no longer fit.',
-    );
+  if (!changed) throw new ApiFailure({ says: 'already-issued' });
   return setView({ ...kept, set, wish }, desk.now());
 }
 
@@ -105,12 +87,7 @@ export async function issueSet(desk: Desk, asking: Asking, id: string): Promise<
   if (kept.issuedAt === null) {
     const checked = checkSet(kept.set, desk.course);
     if (!checked.ok) throw badSet(checked.problems);
-    if (kept.set.closesAt <= desk.now())
-      throw new ApiFailure(
-        'bad-set',
-        'The closing time of the set is past.',
-        'Give the draft a later closing time.',
-      );
+    if (kept.set.closesAt <= desk.now()) throw new ApiFailure({ says: 'bad-set.closedAlready' });
   }
   const issued = await desk.store.homework.issue(id);
   if (!issued) throw noSuchThing();
@@ -121,18 +98,8 @@ export async function issueSet(desk: Desk, asking: Asking, id: string): Promise<
 export async function closeLater(desk: Desk, asking: Asking, id: string, closesAt: number): Promise<SetView> {
   const kept = await tutorsSet(desk, asking, id);
   checkIssued(kept);
-  if (desk.now() >= kept.set.closesAt)
-    throw new ApiFailure(
-      'closed',
-      'The set has closed, and learners may have looked at their marks.',
-      'Make another set; marks of single papers can be changed with a reason.',
-    );
-  if (closesAt < kept.set.closesAt)
-    throw new ApiFailure(
-      'bad-set',
-      'That is earlier than the closing time that learners were told.',
-      'Give a later one.',
-    );
+  if (desk.now() >= kept.set.closesAt) throw new ApiFailure({ says: 'closed.forGood' });
+  if (closesAt < kept.set.closesAt) throw new ApiFailure({ says: 'bad-set.closesEarlier' });
   await desk.store.homework.closeLater(id, closesAt);
   return viewSet(desk, asking, id);
 }

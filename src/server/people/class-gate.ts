@@ -37,8 +37,8 @@ export function classGate(people: People, transport: Transport): Gate {
       if (holder) known.set(request, { id: holder.person, role: holder.role, session: holder.session });
       if (rank(holder?.role ?? 'nobody') >= rank(route.role)) return;
       throw holder
-        ? new ApiFailure('not-yours', 'This is for others.', `It takes the role ${route.role}.`)
-        : new ApiFailure('sign-in-first', 'Nobody has signed in.', 'Sign in, then ask again.');
+        ? new ApiFailure({ says: 'not-yours', role: route.role })
+        : new ApiFailure({ says: 'sign-in-first' });
     },
     personOf: (request) => known.get(request) ?? null,
   };

@@ -1,3 +1,5 @@
+import type { Words } from '../../words/index.ts';
+
 const BROWSERS = [
   ['Edge', /\bEdgA?\//],
   ['Opera', /\bOPR\//],
@@ -18,8 +20,8 @@ const nameIn = (agent: string, list: readonly (readonly [string, RegExp])[]): st
   list.find(([, sign]) => sign.test(agent))?.[0];
 
 /** By what somebody knows a session again: browser and system, and no more of what the browser tells of itself. */
-export function deviceOf(agent: string | undefined): string {
+export function deviceOf(agent: string | undefined, { server }: Words): string {
   const text = (agent ?? '').slice(0, 500);
   const known = [nameIn(text, BROWSERS), nameIn(text, SYSTEMS)].filter((name) => name !== undefined);
-  return known.join(', ') || 'another program';
+  return known.join(', ') || server.kept.anotherProgram;
 }

@@ -17,7 +17,8 @@ export async function meOf({ store: { people } }: Service, id: string | null): P
   };
 }
 
-export const deviceIn = ({ headers }: FastifyRequest): string => deviceOf(headers['user-agent']);
+export const deviceIn = ({ words }: Service, { headers }: FastifyRequest): string =>
+  deviceOf(headers['user-agent'], words);
 
 /** Gives the browser the token of a session. */
 export const handOver = (
@@ -42,7 +43,7 @@ export async function enter(
   const { sessions } = service.store.people;
   const before = tokenIn(request);
   if (before !== null) await sessions.endByToken(before);
-  handOver(service, request, reply, await sessions.begin(person, deviceIn(request)));
+  handOver(service, request, reply, await sessions.begin(person, deviceIn(service, request)));
   await rememberDevice(service.store.people, request, reply, person, service.transport.isHttps(request));
   return meOf(service, person);
 }

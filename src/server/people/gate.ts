@@ -26,12 +26,7 @@ const WHOEVER: Asking = { id: 'me', role: 'learner', session: null };
 export const soloGate: Gate = {
   mode: 'solo',
   async admit(_request, { mode }) {
-    if (mode === 'class')
-      throw new ApiFailure(
-        'no-such-route',
-        'There is nothing at this address while nobody signs in.',
-        'People and classes are there when the server was started with serve --class.',
-      );
+    if (mode === 'class') throw new ApiFailure({ says: 'no-such-route.whileSolo' });
   },
   personOf: () => WHOEVER,
 };

@@ -26,14 +26,6 @@ const overAddress = (what: string, address: string): TryLimit => ({
   ...OF_ADDRESS,
 });
 
-const tooMany = (seconds: number, hint: string): ApiFailure =>
-  new ApiFailure(
-    'too-many-tries',
-    'There were too many tries.',
-    `Try again in ${seconds > 90 ? `${Math.ceil(seconds / 60)} minutes` : `${seconds} seconds`}.${hint}`,
-    seconds,
-  );
-
 /** Whether it was refused for what was tried, and not because the server couldn't do it. */
 const wasWrong = (error: unknown): boolean => error instanceof ApiFailure && error.status < 500;
 
@@ -47,8 +39,8 @@ interface Try {
   readonly thing?: string;
   /** A device that the account knows, by its own name. */
   readonly device?: string | null;
-  /** What else helps, beside waiting. */
-  readonly hint?: string;
+  /** Waiting isn't all that helps: there are other ways to sign in. */
+  readonly otherWays?: boolean;
 }
 
 /** Seconds that one who hasn't tried yet waits: where so much was tried that somebody must be guessing. */
@@ -66,12 +58,15 @@ async function firstWait(
 /** Does something that may go wrong; who had it go wrong some times waits before the next try. */
 export async function throttled<T>(service: Service, tried: Try, work: () => Promise<T>): Promise<T> {
   const { tries, throttles } = service.store.people;
-  const { what, account = '', address = '', thing = '', device = null, hint = '' } = tried;
+  const { what, account = '', address = '', thing = '', device = null, otherWays = false } = tried;
   const own =
     device === null ? `${what}|${account}|${address}|${thing}` : `${what}|${account}|device|${device}`;
   const first = device === null ? await firstWait(service.store.people, tried) : 0;
   const seconds = await throttles.take(own, first);
-  if (seconds !== null) throw tooMany(seconds, hint && ` ${hint}`);
+  if (seconds !== null) {
+    const says = otherWays ? 'too-many-tries.signingIn' : 'too-many-tries';
+    throw new ApiFailure({ says, seconds }, seconds);
+  }
   try {
     const result = await work();
     await throttles.right(own);

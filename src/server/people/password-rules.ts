@@ -24,26 +24,18 @@ const plain = (text: string): string => text.normalize('NFKC').toLowerCase();
 /** Texts that some passwords are only repetitions of: `passwordpassword`, `aaaaaaaaaa`. */
 const repeated = (text: string): string => /^(.+?)\1+$/u.exec(text)?.[1] ?? text;
 
-const weak = (message: string): ApiFailure =>
-  new ApiFailure(
-    'weak-password',
-    message,
-    'Several words that nobody would put together make a good one: they need no capitals, digits or signs.',
-  );
-
 /** @throws ApiFailure where everybody would guess it */
 export function checkPassword(password: string, signIn: string | null): void {
   const own = plain(password);
   const bare = own.replace(/[^\p{L}]/gu, '');
   const name = signIn === null ? '' : plain(signIn).replace(/[^\p{L}]/gu, '');
   const core = repeated(own);
-  if ([...core].length < 5 && core !== own) throw weak('The password is one thing over and over.');
-  if (commonOnes().has(own) || commonOnes().has(core))
-    throw weak('This is one of the passwords that are tried first.');
+  if ([...core].length < 5 && core !== own) throw new ApiFailure({ says: 'weak-password.repeated' });
+  if (commonOnes().has(own) || commonOnes().has(core)) throw new ApiFailure({ says: 'weak-password.common' });
   if (
     (name.length > 2 && (repeated(bare) === name || bare === name)) ||
     (signIn !== null && own.replace(plain(signIn), '').length < 5 && own.includes(plain(signIn)))
   )
-    throw weak('The password is the name for signing in, or little more.');
-  if (repeated(bare) === 'polewise') throw weak('The password is the name of this program, or little more.');
+    throw new ApiFailure({ says: 'weak-password.signIn' });
+  if (repeated(bare) === 'polewise') throw new ApiFailure({ says: 'weak-password.program' });
 }

@@ -52,11 +52,7 @@ export class Passwords {
   private async inTurn<T>(owner: string, work: () => Promise<T>): Promise<T> {
     if (this.running >= AT_ONCE) {
       if (this.waiting.size >= MOST_WAITING || this.waiting.waitingOf(owner) >= MOST_OF_ONE)
-        throw new ApiFailure(
-          'too-busy',
-          'Too many people sign in at this moment.',
-          'Try again in some seconds.',
-        );
+        throw new ApiFailure({ says: 'too-busy.signingIn' });
       await new Promise<void>((go) => this.waiting.add(owner, go));
     } else this.running++;
     try {

@@ -1,6 +1,6 @@
 /** Reads a roster of either form into whom it wants in the class: all of it, or every mistake with its line. */
 import type { RosterIn } from '../../../shared/api-people.ts';
-import { beginsFormula, NO_FORMULA, newName } from '../../../shared/new-names.ts';
+import { beginsFormula, newName } from '../../../shared/new-names.ts';
 import { type Manner, manner, personId, signInName } from '../../../shared/people.ts';
 import type { Checked, Problem } from '../../../shared/problem.ts';
 import {
@@ -11,18 +11,19 @@ import {
   withoutGuards,
 } from '../../homework/index.ts';
 import type { WantedMember } from '../../store/index.ts';
+import { type RefusalOf, tellRefusal, type Words } from '../../words/index.ts';
 
-const problem = (code: InterchangeCode, place: Partial<Problem>, message: string, hint: string): Problem => ({
-  code,
-  ...place,
-  message,
-  hint,
-});
+type Mistake = RefusalOf<Words['server']['rosters']['mistakes']>;
+
+const problem = (
+  { server: { rosters } }: Words,
+  code: InterchangeCode,
+  place: Partial<Problem>,
+  mistake: Mistake,
+): Problem => ({ code, ...place, ...tellRefusal(rosters.mistakes, mistake) });
 
 /** Columns of the table that is written and read here; only the name has to be there. */
 export const ROSTER_TABLE = ['id', 'name', 'sign-in', 'manner'] as const;
-
-const formulaHint = `A name ${NO_FORMULA}.`;
 
 /** The name for signing in, where a text can be one. */
 const signInOf = (text: string): string | null => signInName.safeParse(text.toLowerCase()).data ?? null;
@@ -30,7 +31,7 @@ const signInOf = (text: string): string | null => signInName.safeParse(text.toLo
 /** An id that may be one of ours; those of other systems name nobody here. */
 const idIn = (text: string): string | null => personId.safeParse(text).data || null;
 
-function fromTable(text: string): Checked<readonly WantedMember[]> {
+function fromTable(text: string, words: Words): Checked<readonly WantedMember[]> {
   const table = readCsv(text);
   if (!table.ok) return table;
   const { columns, rows } = table.value;
@@ -38,31 +39,23 @@ function fromTable(text: string): Checked<readonly WantedMember[]> {
     return {
       ok: false,
       problems: [
-        problem(
-          'roster-missing-column',
-          { line: 1 },
-          'The column name is not there.',
-          `Columns are ${ROSTER_TABLE.join(', ')}; only name has to be there.`,
-        ),
+        problem(words, 'roster-missing-column', { line: 1 }, { says: 'noNameColumn', columns: ROSTER_TABLE }),
       ],
     };
   const problems: Problem[] = [];
   const wanted = rows.flatMap(({ line, value }): readonly WantedMember[] => {
-    const bad = (message: string, hint: string): readonly WantedMember[] => {
-      problems.push(problem('roster-bad-value', { line }, message, hint));
+    const bad = (mistake: Mistake): readonly WantedMember[] => {
+      problems.push(problem(words, 'roster-bad-value', { line }, mistake));
       return [];
     };
     const given = withoutGuards(value('name'));
     const name = newName.safeParse(given);
     if (!name.success)
-      return beginsFormula(given, true)
-        ? bad(`${given} can't be a name.`, formulaHint)
-        : bad('There is no name that can be kept.', 'One line, 1 to 80 letters.');
+      return bad(beginsFormula(given, true) ? { says: 'formula', given } : { says: 'noName' });
     const how = manner.safeParse(value('manner') || 'learner');
-    if (!how.success) return bad(`manner can't be ${value('manner')}.`, 'It can be learner or tutor.');
+    if (!how.success) return bad({ says: 'otherManner', given: value('manner') });
     const signIn = value('sign-in');
-    if (signIn !== '' && signInOf(signIn) === null)
-      return bad(`sign-in can't be ${signIn}.`, '2 to 40 small letters, digits, dots, _ and -.');
+    if (signIn !== '' && signInOf(signIn) === null) return bad({ says: 'noSignIn', given: signIn });
     return [
       {
         id: idIn(value('id')),
@@ -76,21 +69,19 @@ function fromTable(text: string): Checked<readonly WantedMember[]> {
 }
 
 /** The class that is meant, of those in the files. */
-function classIn({ classes }: Roster, wanted: string | undefined): Checked<string> {
+function classIn({ classes }: Roster, wanted: string | undefined, words: Words): Checked<string> {
   const active = classes.filter(({ status }) => status === 'active');
   const found = wanted === undefined ? active : active.filter(({ sourcedId }) => sourcedId === wanted);
   if (found.length === 1) return { ok: true, value: found[0]!.sourcedId };
-  const names = active.slice(0, 10).map(({ sourcedId, title }) => `${sourcedId} (${title})`);
+  const some = active.slice(0, 10).map(({ sourcedId: id, title }) => ({ id, title }));
   return {
     ok: false,
     problems: [
       problem(
+        words,
         'roster-bad-value',
         { file: 'classes.csv' },
-        active.length === 0 ? 'There is no class in it.' : 'It is not clear which class is meant.',
-        active.length === 0
-          ? 'Hand over an export with one class at least.'
-          : `Name one: ${names.join(', ')}.`,
+        active.length === 0 ? { says: 'noClass' } : { says: 'whichClass', classes: some },
       ),
     ],
   };
@@ -112,10 +103,11 @@ const MANNERS: Readonly<Record<string, Manner>> = { student: 'learner', teacher:
 function fromOneRoster(
   files: Readonly<Record<string, string>>,
   wanted: string | undefined,
+  words: Words,
 ): Checked<readonly WantedMember[]> {
   const read = readRoster(files);
   if (!read.ok) return read;
-  const of = classIn(read.value, wanted);
+  const of = classIn(read.value, wanted, words);
   if (!of.ok) return of;
   const users = new Map(read.value.users.map((user) => [user.sourcedId, user]));
   const problems: Problem[] = [];
@@ -132,10 +124,10 @@ function fromOneRoster(
     }
     problems.push(
       problem(
+        words,
         'roster-bad-value',
         { file: 'users.csv', ...lineOf(files, user.sourcedId) },
-        `The name of ${user.sourcedId} can't be kept.`,
-        beginsFormula(given, true) ? formulaHint : 'One line, 1 to 80 letters.',
+        { says: beginsFormula(given, true) ? 'formulaOf' : 'unkeepable', id: user.sourcedId },
       ),
     );
     return [];
@@ -143,5 +135,5 @@ function fromOneRoster(
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: people };
 }
 
-export const wantedIn = (roster: RosterIn): Checked<readonly WantedMember[]> =>
-  roster.format === 'csv' ? fromTable(roster.text) : fromOneRoster(roster.files, roster.class);
+export const wantedIn = (roster: RosterIn, words: Words): Checked<readonly WantedMember[]> =>
+  roster.format === 'csv' ? fromTable(roster.text, words) : fromOneRoster(roster.files, roster.class, words);

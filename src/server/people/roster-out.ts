@@ -1,6 +1,7 @@
 /** A class as a roster: one table, or the files of OneRoster 1.1. */
 import type { ClassDetail, Member } from '../../../shared/people.ts';
 import { type RosterFrame, type RosterUser, writeCsv, writeRoster } from '../../homework/index.ts';
+import type { Words } from '../../words/index.ts';
 import { ROSTER_TABLE } from './roster-in.ts';
 
 /** With a mark at its beginning by which spreadsheets see that it is UTF-8. */
@@ -13,18 +14,19 @@ export const rosterCsv = ({ members }: ClassDetail): string =>
 const dateOf = (moment: number): string => new Date(moment).toISOString().slice(0, 10);
 const YEAR = 365 * 86_400_000;
 
-function frameOf({ createdAt, endedAt }: ClassDetail): RosterFrame {
+function frameOf({ createdAt, endedAt }: ClassDetail, words: Words): RosterFrame {
+  const { given } = words.server.rosters;
   const endDate = dateOf(endedAt ?? createdAt + YEAR);
   return {
     org: { sourcedId: 'polewise-org', name: 'Polewise' },
     session: {
       sourcedId: `polewise-${dateOf(createdAt)}`,
-      title: `From ${dateOf(createdAt)}`,
+      title: given.session({ from: dateOf(createdAt) }),
       startDate: dateOf(createdAt),
       endDate,
       schoolYear: endDate.slice(0, 4),
     },
-    course: { sourcedId: 'polewise-course', title: 'Reading control circuits' },
+    course: { sourcedId: 'polewise-course', title: given.course },
   };
 }
 
@@ -43,7 +45,7 @@ function userOf({ id, name, signIn, manner }: Member): RosterUser {
 }
 
 /** By file name. */
-export const oneRosterFiles = (detail: ClassDetail): Readonly<Record<string, string>> =>
+export const oneRosterFiles = (detail: ClassDetail, words: Words): Readonly<Record<string, string>> =>
   writeRoster(
     {
       users: detail.members.map(userOf),
@@ -58,5 +60,5 @@ export const oneRosterFiles = (detail: ClassDetail): Readonly<Record<string, str
         role: manner === 'tutor' ? 'teacher' : 'student',
       })),
     },
-    frameOf(detail),
+    frameOf(detail, words),
   );

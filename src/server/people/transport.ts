@@ -46,10 +46,6 @@ export class Transport {
   checkSecure(request: FastifyRequest): void {
     if (this.options.plainHttp || this.isHttps(request)) return;
     if (!this.options.behindProxy && isLoopback(hostName(request.headers.host ?? ''))) return;
-    throw new ApiFailure(
-      'not-secure',
-      'Here passwords would cross the network in the clear.',
-      'Open it with https:// (docs/deploying.md says how to set it up).',
-    );
+    throw new ApiFailure({ says: 'not-secure' });
   }
 }

@@ -1,12 +1,12 @@
 /** What becomes of the answers of practice where people sign in: the word of the learner's device is not enough. */
 import { setMaxListeners } from 'node:events';
-import type { AnswerResult } from '../../../shared/api.ts';
 import type { IssuedQuestion } from '../../../shared/issued.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import { issuedIn } from '../../practice/index.ts';
 import type { Found, Proof } from '../../store/index.ts';
 import type { GuardedPaper } from '../homework/guard.ts';
 import { type IssueToLookAt, type Look, worthless } from '../look-again.ts';
+import { ApiFailure } from '../problems.ts';
 import type { Service } from '../service.ts';
 import { JobEnded, type Work } from '../work/work.ts';
 
@@ -48,31 +48,17 @@ async function lookAtAll(records: readonly AnswerRecord[], looking: Looking): Pr
 
 /** An answer about a circuit that stands on an open paper of its learner's is not kept, so nothing marks it. */
 async function onOpenPaper(
-  { id }: AnswerRecord,
   circuit: string,
   open: readonly GuardedPaper[],
   { guard }: Service,
-): Promise<AnswerResult> {
+): Promise<ApiFailure> {
   const paper = open.find(({ circuits }) => circuits.has(circuit));
   if (paper) await guard.tried({ paper, circuit }, 'practice');
-  const title = paper?.kept.set.title ?? '';
-  const message = `This circuit is on your paper of “${title}”, which is open.`;
-  const hint = 'It is marked there, when the paper has been handed in.';
-  return { result: 'refused', id, problem: { code: 'on-open-paper', message, hint } };
+  return new ApiFailure({ says: 'on-open-paper', title: paper?.kept.set.title ?? '' });
 }
 
 /** Answers of homework have ids of this form, which a device never makes: none may stand in one's place. */
 const HOMEWORK_ID = /^[A-Za-z0-9]{21}-\d{1,2}$/;
-
-const ofHomework = ({ id }: AnswerRecord): AnswerResult => ({
-  result: 'refused',
-  id,
-  problem: {
-    code: 'bad-answer',
-    message: 'That is the id of an answer to homework.',
-    hint: 'Those are kept when the paper is marked; nothing has to be sent.',
-  },
-});
 
 /** When an answer to an issued question counts as given; null where its own moment can't be true. */
 function countsAt({ at }: AnswerRecord, { issuedAt }: IssuedQuestion, now: number): number | null {
@@ -103,8 +89,8 @@ async function issuesOf(
 }
 
 export interface LookedAt {
-  /** Results of those that aren't kept. */
-  readonly refused: ReadonlyMap<AnswerRecord, AnswerResult>;
+  /** Why some aren't kept. */
+  readonly refused: ReadonlyMap<AnswerRecord, ApiFailure>;
   readonly found: ReadonlyMap<AnswerRecord, Found>;
   readonly proofs: ReadonlyMap<AnswerRecord, Proof>;
 }
@@ -130,17 +116,17 @@ export async function lookAtAnswers(
   const passes = looks.some(({ passedOver }) => passedOver !== null && passedOver.length > 0);
   const seen = new Set(passes ? await store.circuitsSeenBy(learner) : []);
   for (const { circuits } of open) for (const circuit of circuits.keys()) seen.add(circuit);
-  const refused = new Map<AnswerRecord, AnswerResult>();
+  const refused = new Map<AnswerRecord, ApiFailure>();
   const found = new Map<AnswerRecord, Found>();
   const proofs = new Map<AnswerRecord, Proof>();
   for (const [index, record] of records.entries()) {
     const look = looks[index]!;
     if (look.onOpenPaper !== null) {
-      refused.set(record, await onOpenPaper(record, look.onOpenPaper, open, service));
+      refused.set(record, await onOpenPaper(look.onOpenPaper, open, service));
       continue;
     }
     if (HOMEWORK_ID.test(record.id)) {
-      refused.set(record, ofHomework(record));
+      refused.set(record, new ApiFailure({ says: 'bad-answer.ofHomework' }));
       continue;
     }
     if (look.found) found.set(record, look.found);

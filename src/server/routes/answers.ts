@@ -1,11 +1,11 @@
 import type { FastifyInstance } from 'fastify';
 import { type AnswerResult, answerBatchEnvelope, apiRoutes, type KeptAnswer } from '../../../shared/api.ts';
 import type { AnswerEntry } from '../../store/index.ts';
-import type { ServerWords } from '../../words/server.ts';
-import { say } from '../../words/statement.ts';
+import { say, type Words } from '../../words/index.ts';
 import { addRoute } from '../add-route.ts';
 import { type CheckedAnswer, checkAnswer } from '../check-answer.ts';
 import { type LookedAt, lookAtAnswers } from '../practice/look-at-answers.ts';
+import type { ApiFailure } from '../problems.ts';
 import type { Service } from '../service.ts';
 import { inTurns } from '../turns.ts';
 
@@ -25,6 +25,12 @@ async function checkAll(answers: readonly unknown[], learner: string): Promise<r
 /** On a machine of one's own an answer is what it says of itself. */
 const AS_SENT: LookedAt = { refused: new Map(), found: new Map(), proofs: new Map() };
 
+const refusedAs = (id: string | null, failure: ApiFailure, { words }: Service): AnswerResult => ({
+  result: 'refused',
+  id,
+  problem: failure.told(words),
+});
+
 async function resultsOf(
   answers: readonly unknown[],
   learner: string,
@@ -38,23 +44,23 @@ async function resultsOf(
   const kept = good.length > 0 ? await service.intake.keep(good, found, proofs) : [];
   let next = 0;
   return checked.map((answer): AnswerResult => {
-    if (!answer.ok) return answer.refused;
+    if (!answer.ok) return refusedAs(answer.id, answer.failure, service);
     const no = refused.get(answer.record);
-    if (no) return no;
+    if (no) return refusedAs(answer.record.id, no, service);
     const { kept: isNew, number } = kept[next++]!;
     return { result: isNew ? 'kept' : 'already', id: answer.record.id, number };
   });
 }
 
-function keptAnswer(entry: AnswerEntry, { store: { unreadable } }: ServerWords): KeptAnswer {
+function keptAnswer(entry: AnswerEntry, { server: { store } }: Words): KeptAnswer {
   const { number, arrivedAt } = entry;
   return entry.kind === 'answer'
     ? { kind: 'answer', number, arrivedAt, answer: entry.record, correctedMark: entry.correctedMark }
-    : { kind: 'unreadable', number, arrivedAt, id: entry.id, message: say(unreadable, entry.why) };
+    : { kind: 'unreadable', number, arrivedAt, id: entry.id, message: say(store.unreadable, entry.why) };
 }
 
 export function addAnswers(app: FastifyInstance, service: Service): void {
-  const { said, store } = service;
+  const { words, store } = service;
   addRoute(
     app,
     service,
@@ -64,7 +70,7 @@ export function addAnswers(app: FastifyInstance, service: Service): void {
   );
   addRoute(app, service, apiRoutes.answers, async ({ query, person }) => {
     const page = await store.entriesAfter(person.id, query.after, query.limit);
-    const answers = page.entries.map((entry) => keptAnswer(entry, said));
+    const answers = page.entries.map((entry) => keptAnswer(entry, words));
     return { history: page.history, last: page.last, answers };
   });
   addRoute(app, service, apiRoutes.lines, ({ query, person }) =>

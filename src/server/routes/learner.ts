@@ -32,12 +32,7 @@ export function addLearner(app: FastifyInstance, service: Service): void {
   });
   addRoute(app, service, apiRoutes.eraseLearner, ({ query, person }) => {
     const learner = person.id;
-    if (query.confirm !== learner)
-      throw new ApiFailure(
-        'not-confirmed',
-        'Erasing was not confirmed.',
-        `Everything would be gone for good. Name the learner once more: ?confirm=${learner}`,
-      );
+    if (query.confirm !== learner) throw new ApiFailure({ says: 'not-confirmed.learner', learner });
     // Where people sign in, the person, classes and papers are the class's as well: an administrator erases those.
     return service.mode === 'solo' ? store.erase(learner) : store.erasePractice(learner);
   });

@@ -22,11 +22,7 @@ export function addState(app: FastifyInstance, service: Service): void {
   const answersSoon = async (): Promise<void> => {
     const enough = new AbortController();
     const late = setTimeout(SOON, undefined, { signal: enough.signal }).then(() => {
-      throw new ApiFailure(
-        'store-unavailable',
-        `The database has not answered within ${SOON / 1000} seconds.`,
-        'Look at the database, and at what it is busy with.',
-      );
+      throw new ApiFailure({ says: 'store-unavailable.late', seconds: SOON / 1000 });
     });
     // Which of the two loses isn't asked any more.
     late.catch(() => undefined);
@@ -40,8 +36,7 @@ export function addState(app: FastifyInstance, service: Service): void {
   };
   addRoute(app, service, apiRoutes.health, () => ({ status: 'alive', version }));
   addRoute(app, service, apiRoutes.ready, async () => {
-    if (isStopping())
-      throw new ApiFailure('stopping', 'The server is being stopped.', 'Ask again when it has been started.');
+    if (isStopping()) throw new ApiFailure({ says: 'stopping.notReady' });
     await answersSoon();
     return { status: 'ready' };
   });

@@ -41,7 +41,6 @@ import type { Course } from '../../practice/index.ts';
 import { blankAnswer, explain, markAnswer, publicQuestion, tellMark } from '../../questions/index.ts';
 import { coreWords } from '../../words/core.ts';
 import type { Words } from '../../words/index.ts';
-import { wordsFor } from '../homework/dates.ts';
 import { type IssueToLookAt, type Look, lookAgain } from '../look-again.ts';
 import { inTurns } from '../turns.ts';
 
@@ -182,7 +181,8 @@ export const jobs = {
       answerKeyPdf(await withWords<AnswerKeyRequest>({ ...request, papers, out })),
     ),
   printEvidence: async ({ zone, ...request }: EvidenceToPrint): Promise<Uint8Array> => {
-    const { day } = wordsFor(zone);
+    const { dates } = (await coreWords(request.language)).server;
+    const day = (at: number): string => dates.day({ at, zone });
     return evidencePdf(
       await withWords<EvidenceRequest>({ ...request, day, madeAt: day(request.made.getTime()) }),
     );

@@ -79,14 +79,7 @@ export class WorkThreads implements Work {
     const queue = this.queues.get(sort)!;
     if (this.closed) return Promise.reject(new JobEnded(name, 'closing'));
     if (queue.size >= MOST_WAITING || queue.waitingOf(owner) >= MOST_OF_ONE)
-      return Promise.reject(
-        new ApiFailure(
-          'too-busy',
-          'More work waits to be done than can be held.',
-          'Send it again in a minute.',
-          60,
-        ),
-      );
+      return Promise.reject(new ApiFailure({ says: 'too-busy.work' }, 60));
     return new Promise((resolve, reject) => {
       const gone = (): void => {
         if (queue.drop(owner, waiting)) reject(new JobEnded(name, 'not-wanted'));

@@ -3,7 +3,6 @@
 import { createServer } from '../../../src/server/index.ts';
 import { openStore, storeFile } from '../../../src/store/index.ts';
 import { english } from '../../../src/words/en/core.ts';
-import { server as said } from '../../../src/words/en/server/index.ts';
 import { ownBank } from '../../support/own-bank.ts';
 
 const [folder = '', data = '', port = '0'] = process.argv.slice(2);
@@ -11,7 +10,6 @@ const store = await openStore({ kind: 'file', file: storeFile(data) });
 const app = await createServer({
   store,
   bank: ownBank(),
-  said,
   words: english,
   folder,
   version: '0.0.0-test',

@@ -17,7 +17,6 @@ import { API_PROBLEMS } from '../../../src/server/problems.ts';
 import { workHere } from '../../../src/server/work/work.ts';
 import { openStore, type Store, type StorePlace, storeFile } from '../../../src/store/index.ts';
 import { english } from '../../../src/words/en/core.ts';
-import { server as said } from '../../../src/words/en/server/index.ts';
 import { CLOSES, course, HOUR, OPENS } from '../../homework/course.ts';
 
 type ReplyOf<R extends ApiRoute> = R['reply'] extends z.ZodType ? z.output<R['reply']> : never;
@@ -116,7 +115,6 @@ export const serverOn = (store: Store, clock: { readonly now: number }): Promise
     store,
     words: english,
     bank: course.bank,
-    said,
     folder: '/nowhere',
     version: '0.0.0-test',
     class: {},

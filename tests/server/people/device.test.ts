@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { deviceOf } from '../../../src/server/people/device.ts';
+import { english } from '../../../src/words/en/core.ts';
 
 /** As the browsers send it (from memory). */
 const AGENTS = {
@@ -16,16 +17,16 @@ const AGENTS = {
 
 describe('a device by its browser', () => {
   it.each(Object.entries(AGENTS))('is known again as %s', (name, agent) => {
-    expect(deviceOf(agent)).toBe(name);
+    expect(deviceOf(agent, english)).toBe(name);
   });
 
   it('is called the same where the browser shows no window, or goes by the name it is built from', () => {
     for (const name of ['HeadlessChrome', 'Chromium'])
-      expect(deviceOf(AGENTS['Chrome, Linux'].replace('Chrome', name))).toBe('Chrome, Linux');
+      expect(deviceOf(AGENTS['Chrome, Linux'].replace('Chrome', name), english)).toBe('Chrome, Linux');
   });
 
   it('is another program where it says nothing that is known', () => {
-    expect(deviceOf(undefined)).toBe('another program');
-    expect(deviceOf('curl/8.0')).toBe('another program');
+    expect(deviceOf(undefined, english)).toBe('another program');
+    expect(deviceOf('curl/8.0', english)).toBe('another program');
   });
 });

@@ -50,7 +50,7 @@ async function rosterFrom(io: Io, path: string, source: string | undefined): Pro
 
 async function takeRoster(name: string, options: RosterOptions & { in: string }, io: Io): Promise<0 | 2> {
   const { full, roster: said } = io.words.class;
-  const wanted = wantedIn(await rosterFrom(io, options.in, options.source));
+  const wanted = wantedIn(await rosterFrom(io, options.in, options.source), await coreWordsOf(io));
   if (!wanted.ok) return reportProblems(wanted.problems, options.in, io);
   await withStore(io, options.data, async (store) => {
     const { id } = await classNamed(store, name, io.words);
@@ -70,7 +70,7 @@ async function giveRoster(name: string, file: string, data: string | undefined, 
     const { roster: said } = io.words.class;
     const detail = await classNamed(store, name, io.words);
     if (/\.csv$/i.test(file)) write(io, file, rosterCsv(detail));
-    else if (/\.zip$/i.test(file)) write(io, file, zipFiles(oneRosterFiles(detail)));
+    else if (/\.zip$/i.test(file)) write(io, file, zipFiles(oneRosterFiles(detail, await coreWordsOf(io))));
     else throw new UsageError(said.neitherCsvNorZip.wrong(file), said.neitherCsvNorZip.right);
     io.out(said.given({ count: detail.members.length, file }));
   });

@@ -1,14 +1,13 @@
 import type { TypedMarks } from '../../../../shared/homework-views.ts';
 import type { Desk } from '../../../server/homework/desk.ts';
 import { typeMarks } from '../../../server/homework/marked.ts';
-import { ApiFailure } from '../../../server/problems.ts';
 import type { CommandWords } from '../../../words/commands.ts';
 import { readGiven } from '../../files.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { progressBar } from '../../progress-bar.ts';
 import { findSet } from './find.ts';
 import type { StoreOptions } from './store-options.ts';
-import { AT_THE_TERMINAL, withDesk } from './with-desk.ts';
+import { AT_THE_TERMINAL, usageErrorOf, withDesk } from './with-desk.ts';
 
 export interface MarksOptions extends StoreOptions {
   readonly from?: string;
@@ -41,6 +40,13 @@ const typed = async (io: Io, desk: Desk, set: string, wanted: TypedMarks): Promi
   io.out(io.words.homeworkPapers.earned({ name, ...total }));
 };
 
+/** What was refused of a line; throws what isn't a refusal. */
+function told(thrown: unknown, { words }: Desk): string {
+  const error = usageErrorOf(thrown, words);
+  if (!(error instanceof UsageError)) throw thrown;
+  return `${error.message}\n    ${error.hint}`;
+}
+
 /** Takes lines as they are typed, until an empty one; a wrong one is told and typed again. */
 async function typeIn(io: Io, desk: Desk, set: string): Promise<void> {
   const { homeworkPapers: said } = io.words;
@@ -51,8 +57,7 @@ async function typeIn(io: Io, desk: Desk, set: string): Promise<void> {
     try {
       await typed(io, desk, set, lineIn(line, said));
     } catch (error) {
-      if (!(error instanceof ApiFailure || error instanceof UsageError)) throw error;
-      io.err(`${error.message}\n    ${error.hint}`);
+      io.err(told(error, desk));
     }
   }
 }
@@ -71,8 +76,7 @@ async function takeFile(io: Io, desk: Desk, set: string, file: string): Promise<
       await typeMarks(desk, AT_THE_TERMINAL, set, lineIn(line, said));
       taken++;
     } catch (error) {
-      if (!(error instanceof ApiFailure || error instanceof UsageError)) throw error;
-      wrong.push(`${file}:${at + 1}: ${error.message}\n    ${error.hint}`);
+      wrong.push(`${file}:${at + 1}: ${told(error, desk)}`);
     }
   }
   bar.end();

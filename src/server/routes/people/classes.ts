@@ -81,11 +81,7 @@ export function addClasses(app: FastifyInstance, service: Service): void {
   addRoute(app, service, peopleRoutes.eraseClass, async ({ params, query }) => {
     if (!(await classes.get(params.class))) throw noSuchThing();
     if (query.confirm !== params.class)
-      throw new ApiFailure(
-        'not-confirmed',
-        'Erasing was not confirmed.',
-        `The class and its homework would be gone for good. Name it once more: ?confirm=${params.class}`,
-      );
+      throw new ApiFailure({ says: 'not-confirmed.class', id: params.class });
     await store.eraseClass(params.class);
     return { done: true };
   });

@@ -11,10 +11,6 @@ import { checkPassword } from '../../people/password-rules.ts';
 import { refusal } from '../../people/refusals.ts';
 import type { Service } from '../../service.ts';
 
-/** What helps whoever has to wait at signing in. */
-const OTHER_WAYS =
-  'A device on which you have signed in before, or a link of your tutor’s, lets you in meanwhile.';
-
 /** Getting in: who asks, the first administrator, signing in with a password or a link, and out again. */
 export function addEntering(app: FastifyInstance, service: Service): void {
   const { store, passwords, transport } = service;
@@ -44,7 +40,7 @@ export function addEntering(app: FastifyInstance, service: Service): void {
     const address = addressOf(service, request);
     const known = name.success ? await people.persons.bySignIn(name.data) : null;
     const device = known && (await deviceKnownTo(people, request, known.person.id));
-    const tried = { what: 'sign-in', account, address, device, hint: OTHER_WAYS };
+    const tried = { what: 'sign-in', account, address, device, otherWays: true };
     const person = await throttled(service, tried, async () => {
       // Also where there is nobody of that name, so that both take as long.
       const owner = device === null ? address : `known ${account}`;
@@ -57,7 +53,7 @@ export function addEntering(app: FastifyInstance, service: Service): void {
 
   addRoute(app, service, peopleRoutes.signInWithLink, async ({ body, request, reply }) => {
     // Nothing is counted: a token has 256 random bits.
-    const token = await people.links.use(body.token, deviceIn(request));
+    const token = await people.links.use(body.token, deviceIn(service, request));
     if (token === null) throw refusal('link-refused');
     handOver(service, request, reply, token);
     const holder = await people.sessions.holderOf(token);

@@ -36,11 +36,7 @@ export function addOwn(app: FastifyInstance, service: Service): void {
         },
       );
     else if (body.signIn === undefined && (await persons.byId(person.id))?.signIn === null)
-      throw new ApiFailure(
-        'bad-value',
-        'There is no name for signing in yet.',
-        'Send signIn with the password: small letters and digits, two at least.',
-      );
+      throw new ApiFailure({ says: 'bad-value.noSignIn' });
     checkPassword(body.password, body.signIn ?? (await persons.byId(person.id))?.signIn ?? null);
     const passwordHash = await passwords.hash(body.password, person.id);
     if (!(await persons.setPassword(person.id, passwordHash, body.signIn ?? null, person.session)))

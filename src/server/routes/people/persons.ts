@@ -51,12 +51,7 @@ export function addPersons(app: FastifyInstance, service: Service): void {
   addRoute(app, service, peopleRoutes.erasePerson, async ({ params, query }) => {
     const { person: id } = params;
     if (!(await persons.byId(id))) throw noSuchThing();
-    if (query.confirm !== id)
-      throw new ApiFailure(
-        'not-confirmed',
-        'Erasing was not confirmed.',
-        `The person and everything kept of them would be gone for good. Name them once more: ?confirm=${id}`,
-      );
+    if (query.confirm !== id) throw new ApiFailure({ says: 'not-confirmed.person', id });
     // So that of two administrators who erase each other at the same moment one stays.
     if ((await persons.changeRole(id, 'learner')) === 'last-admin') throw refusal('last-admin');
     await store.erase(id);

@@ -14,7 +14,7 @@ const ROSTER_BYTES = 4 * 1024 * 1024;
 
 /** Rosters, both ways. */
 export function addRoster(app: FastifyInstance, service: Service): void {
-  const { said, store } = service;
+  const { words, store } = service;
   const { classes, joining } = store.people;
 
   addRoute(
@@ -23,14 +23,14 @@ export function addRoster(app: FastifyInstance, service: Service): void {
     peopleRoutes.takeRoster,
     async ({ body, person, params, query }) => {
       await checkTeaches(store, person, params.class);
-      const wanted = wantedIn(body);
+      const wanted = wantedIn(body, words);
       if (!wanted.ok) return { result: 'mistakes', problems: wanted.problems.slice(0, 200) };
       const look = query.look === 'yes';
       const manner = { asAdmin: person.role === 'admin', look };
       const taken = await joining.byRoster(params.class, wanted.value, manner);
       if (taken === null) throw noSuchThing();
       if (taken === 'class-full') throw refusal('class-full');
-      const passedOver = taken.passedOver.map((why) => say(said.store.passedOver, why));
+      const passedOver = taken.passedOver.map((why) => say(words.server.store.passedOver, why));
       return { result: 'taken', kept: !look, lines: taken.lines, passedOver };
     },
     { bodyLimit: ROSTER_BYTES },
@@ -44,6 +44,6 @@ export function addRoster(app: FastifyInstance, service: Service): void {
       query.format === 'csv' ? ['class.csv', 'text/csv'] : ['oneroster.zip', 'application/zip'];
     reply.header('content-disposition', `attachment; filename="${name}"`);
     if (query.format === 'csv') return reply.type(`${type}; charset=utf-8`).send(rosterCsv(detail));
-    return reply.type(type).send(Buffer.from(zipFiles(oneRosterFiles(detail))));
+    return reply.type(type).send(Buffer.from(zipFiles(oneRosterFiles(detail, words))));
   });
 }
