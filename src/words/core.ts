@@ -25,4 +25,12 @@ function languageOf(tag: string): CoreLanguage {
 
 export const askingWords = async (tag: string): Promise<AskingWords> => languageOf(tag).asking();
 export const answeringWords = async (tag: string): Promise<AnsweringWords> => languageOf(tag).answering();
-export const coreWords = async (tag: string): Promise<Words> => languageOf(tag).whole();
+
+/** What was loaded once: a job that speaks asks for each that it is given, and a loader takes longer than many of them. */
+const loaded = new Map<string, Promise<Words>>();
+
+export async function coreWords(tag: string): Promise<Words> {
+  const known = loaded.get(tag) ?? languageOf(tag).whole();
+  loaded.set(tag, known);
+  return known;
+}

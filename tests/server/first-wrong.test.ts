@@ -78,22 +78,20 @@ describe('the first wrong piece', () => {
   it('is where looking ends: what stands behind it in an answer is not looked at', () => {
     let looked = false;
     const behind = {
-      get text(): string {
+      get item(): string {
         looked = true;
         return '';
       },
-      about: [],
+      correct: true,
     };
-    const value = { ...good, mark: { ...good.mark, explanation: [{}, behind] } };
+    const value = { ...good, mark: { ...good.mark, parts: [{}, behind] } };
     const steps = checkAnswer(value, good.learner);
     // Its size is counted first, which reads everything.
     steps.next();
     looked = false;
     expect(ended(steps)).toMatchObject({
       ok: false,
-      refused: {
-        problem: { code: 'bad-answer', message: expect.stringContaining('mark.explanation.0.text') },
-      },
+      failure: { code: 'bad-answer', why: { issue: { path: ['mark', 'parts', 0, 'item'] } } },
     });
     expect(looked).toBe(false);
   });

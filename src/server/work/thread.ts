@@ -1,6 +1,7 @@
 /** What runs in each worker thread: does one job after the other. */
 import { once } from 'node:events';
 import type { MessagePort } from 'node:worker_threads';
+import { coreWords } from '../../words/core.ts';
 import { type JobName, jobs, type Talk } from './jobs.ts';
 
 export interface Order {
@@ -31,6 +32,9 @@ const talkOver = (port: MessagePort): Talk => {
 };
 
 export default async function work({ name, input, port }: Order): Promise<unknown> {
+  // A thread that speaks for the first time fetches its words before the job begins, and not at the job's expense.
+  const { language } = input as { readonly language?: string };
+  if (language !== undefined) await coreWords(language);
   port.postMessage({ kind: 'begun' } satisfies Said);
   try {
     return await (jobs[name] as (input: unknown, talk: Talk) => Promise<unknown>)(input, talkOver(port));

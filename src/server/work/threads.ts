@@ -1,5 +1,4 @@
-import { createRequire } from 'node:module';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { fileURLToPath } from 'node:url';
 import { MessageChannel } from 'node:worker_threads';
 import { Piscina } from 'piscina';
 import { ApiFailure } from '../problems.ts';
@@ -57,7 +56,11 @@ interface Waiting {
 const thread = fileURLToPath(new URL('./thread.ts', import.meta.url));
 /** As it is written, where TypeScript has to be taught to the thread as well; a build names the file it made of it. */
 const isSource = thread.endsWith('.ts');
-const loader = (): string => pathToFileURL(createRequire(import.meta.url).resolve('tsx')).href;
+const loader = (): string => {
+  const api = import.meta.resolve('tsx/esm/api');
+  // Its usual way in teaches a thread nothing of what is imported while it runs, as words are (Node 20).
+  return `data:text/javascript,import{register}from${encodeURIComponent(JSON.stringify(api))};register()`;
+};
 
 /** Does jobs in threads of their own: one of each sort at a time, for those who wait in turns, each for so long at most. */
 export class WorkThreads implements Work {
