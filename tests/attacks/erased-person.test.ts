@@ -101,9 +101,7 @@ function onBoth(name: string, fresh: () => Promise<Store>): void {
 
       // As it could come about before people were held to.
       await store.keepAnswers([of(fern.id, 'f3')]);
-      expect(await store.check()).toEqual([
-        { learner: fern.id, fault: { says: 'noSuchPerson' } },
-      ]);
+      expect(await store.check()).toEqual([{ learner: fern.id, fault: { says: 'noSuchPerson' } }]);
       await store.erase(fern.id);
       expect(await store.check()).toEqual([]);
       await store.close();
