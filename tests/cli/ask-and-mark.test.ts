@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { asked, mark, question, questionKind } from '../../shared/question.ts';
+import { asked, question, questionKind, toldMark } from '../../shared/question.ts';
 import { runCommand } from './fake-io.ts';
 
 const ask = async (...words: string[]) => runCommand(['ask', ...words]);
@@ -74,7 +74,7 @@ describe('mark', () => {
     expect(words.code).toBe(0);
     expect(words.out).toContain('Right.');
     const json = await runCommand(['mark', 'q.json', '--json'], { files });
-    expect(mark.parse(JSON.parse(json.out)).share).toBe(1);
+    expect(toldMark.parse(JSON.parse(json.out)).share).toBe(1);
   });
 
   it('takes a typed answer, and a wrong one ends with 0 too', async () => {
