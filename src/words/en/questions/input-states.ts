@@ -3,6 +3,8 @@ import { list, type YesAndNo } from './states.ts';
 
 export const inputStates = {
   title: 'Controller inputs',
+  /** In a list of kinds. */
+  short: 'controller inputs',
   task: ({ count }: { count: number }): string =>
     speech.plural(count, {
       one: 'What does this input read in the end?',

@@ -3,6 +3,8 @@ import { list, type YesAndNo } from './states.ts';
 
 export const lampStates = {
   title: 'Lamps',
+  /** In a list of kinds. */
+  short: 'lamps',
   task: ({ count }: { count: number }): string =>
     speech.plural(count, {
       one: 'How does it stand in the end?',

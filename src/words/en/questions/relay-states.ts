@@ -3,6 +3,8 @@ import { list, TIMER, type YesAndNo } from './states.ts';
 
 export const relayStates = {
   title: 'Relays',
+  /** In a list of kinds. */
+  short: 'relays operated',
   task: ({ count, timers }: { count: number; timers: boolean }): string => {
     const asked = speech.plural(count, {
       one: 'How does this relay stand in the end?',

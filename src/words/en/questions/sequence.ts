@@ -2,6 +2,8 @@ import { TIMER } from './states.ts';
 
 export const sequence = {
   title: 'Step by step',
+  /** In a list of kinds. */
+  short: 'sequence',
   task: ({ timers }: { timers: boolean }): string => {
     const asked = 'How do these stand, each after the acts so far?';
     return timers ? `${asked} ${TIMER}` : asked;

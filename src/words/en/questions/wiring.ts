@@ -20,6 +20,8 @@ const wanted = ({ load, state, acts: done }: Wanted): string => {
 
 export const wiring = {
   title: 'Wiring',
+  /** In a list of kinds. */
+  short: 'wiring',
   looseEnds: ({ from, to }: { from: string; to: string }): string =>
     `Two conductors are not connected yet: the one from ${from} and the one to ${to}.`,
   wantedFollows: 'This is wanted:',

@@ -81,7 +81,7 @@ function Places({ view, bank }: { view: SetView; bank: Bank }) {
             <tr key={`${at} ${skill}`}>
               <td class="number">{at + 1}</td>
               <th scope="row">{titles.get(skill) ?? skill}</th>
-              <td>{w.kinds[kind]}</td>
+              <td>{w.kind(kind)}</td>
               <td class="number minor">{w.difficulty(difficulty)}</td>
               <td class="number minor">{marks}</td>
             </tr>

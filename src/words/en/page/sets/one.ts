@@ -1,4 +1,5 @@
 /** One set: what it is, and what is done with it. */
+import { kinds } from '../../questions/kinds.ts';
 import { moments } from '../moments.ts';
 
 const { when } = moments;
@@ -33,15 +34,7 @@ export const one = {
     place: 'Place',
     skill: 'Skill',
     askedFor: 'Asked for',
-    kinds: {
-      'lamp-states': 'lamps',
-      'input-states': 'controller inputs',
-      'relay-states': 'relays operated',
-      wiring: 'wiring',
-      meter: 'meter',
-      sequence: 'sequence',
-      'still-live': 'what stays live',
-    },
+    kind: (kind: keyof typeof kinds): string => kinds[kind].short,
     hard: 'Hard',
     difficulty: (value: number) => value.toFixed(1),
     marks: 'Marks',
