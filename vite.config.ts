@@ -31,7 +31,7 @@ function precache(): Plugin {
 const FIRST_WORDS = /\/src\/words\/en\/page\/first\.ts$/;
 
 /** The engine, and the words of the first screens with what of the bundler they stand on. */
-const EARLY = /^assets\/(worker|first|rolldown-runtime)-[^.]+\.js$/;
+const EARLY = /^assets\/(?:worker|first|asking)-[^.]+\.js$/;
 
 /** Has them and the bank on their way while the page's own script is still being read. */
 function fetchedEarly(): Plugin {

@@ -3,7 +3,7 @@
 import { inflateSync } from 'node:zlib';
 import { expect, describe as group, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
-import { readActs } from '../../src/circuit/index.ts';
+import { readActs, readCircuit } from '../../src/circuit/index.ts';
 import {
   describe,
   PROFILES,
@@ -157,6 +157,29 @@ group('the drawing in words', () => {
       'Path 2: from -F1:2 (path 1); changeover contact with common 11, break leg 12 and make leg 14 of relay -K3 (coil in path 1), on from 12; green lamp -H1 "Fan healthy", X1 to X2; to A:N.',
       'Path 3: from -K3:14 (path 2); amber lamp -H2 "Fan tripped", X1 to X2; to A:N.',
     ]);
+  });
+
+  it('calls contacts late where their relay waits, and those of a flasher not', () => {
+    const text = `supply A 24 V DC
+-S1 push-button make
+-K1 on-delay 5 s
+-K2 off-delay 5 s
+-K3 flasher 1 s on 1 s off
+-H1 lamp
+-H2 lamp
+-H3 lamp
+A:L+ -S1:13-14 -K1:A1-A2 A:L-
+-S1:14 -K2:A1-A2 A:L-
+-S1:14 -K3:A1-A2 A:L-
+A:L+ -K1:15-18 -H1:X1-X2 A:L-
+A:L+ -K2:15-18 -H2:X1-X2 A:L-
+A:L+ -K3:15-18 -H3:X1-X2 A:L-`;
+    const read = readCircuit(text);
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    const words = describe(english, read.value);
+    expect(words).toContain('late-operating make contact 15 to 18 of on-delay timer -K1 (5 s)');
+    expect(words).toContain('late-releasing make contact 15 to 18 of off-delay timer -K2 (5 s)');
+    expect(words).toMatch(/[;:] make contact 15 to 18 of flasher -K3 \(1 s on, 1 s off\)/);
   });
 
   it('names every device that is drawn, by its letters on the drawing, and says nothing of what is lit or live', () => {

@@ -31,7 +31,8 @@ export function stopSaid(part: Part, { passed, coil, onFrom }: Passing, rename: 
   const { form, delay, text } = part;
   const device = deviceSaid(part.device, rename);
   const base = { device, through: passed, ...(coil ? { coil } : {}) };
-  const late = delay === undefined ? {} : { late: `${delay.slice(0, -1)}ing` as 'operating' | 'releasing' };
+  const late: { readonly late?: 'operating' | 'releasing' } =
+    delay === 'operate' ? { late: 'operating' } : delay === 'release' ? { late: 'releasing' } : {};
   switch (form) {
     case 'make':
     case 'break':
