@@ -2,6 +2,7 @@
 import type { ApiRoute } from '../../shared/api.ts';
 import { homeworkRoutes } from '../../shared/api-homework.ts';
 import { everyRoute } from '../../shared/every-route.ts';
+import type { ServerOptions } from '../../src/server/index.ts';
 import { course } from '../homework/course.ts';
 import {
   Browser,
@@ -29,8 +30,8 @@ export interface AtWork {
   everything(): Promise<unknown>;
 }
 
-export async function atWork(): Promise<AtWork> {
-  const server = await classServing({ bank: course.bank, now: () => NOW });
+export async function atWork(options: Partial<ServerOptions> = {}): Promise<AtWork> {
+  const server = await classServing({ bank: course.bank, now: () => NOW, ...options });
   const { tutor, learner, ownClass, store } = server;
   const draft = { params: { class: ownClass.id }, body: SAMPLES.draftHomework?.body };
   const { set } = await tutor.browser.call(homeworkRoutes.draftHomework, draft);
