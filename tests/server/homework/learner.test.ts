@@ -365,6 +365,6 @@ describe('a marked paper', () => {
     const { answers } = await learner!.call(apiRoutes.answers);
     expect(answers).toHaveLength(4);
     for (const entry of answers)
-      expect(entry).toMatchObject({ answer: { mark: { share: 1, parts: [], explanation: [] } } });
+      expect(entry).toMatchObject({ answer: { mark: { share: 1, parts: [], misconceptions: [] } } });
   });
 });

@@ -6,6 +6,7 @@ import type { PaperItem } from '../../../shared/homework.ts';
 import { ideasIn, readCsv } from '../../../src/homework/index.ts';
 import { believing } from '../../homework/class-work.ts';
 import { CLOSES, HOUR, OPENS } from '../../homework/course.ts';
+import { english } from '../../support/in-english.ts';
 import { answersTo, type ClassServing, classServing, type Person, wishOf } from './class-serving.ts';
 
 let serving: ClassServing;
@@ -209,7 +210,8 @@ describe('the report', () => {
     // Circuits are others in each run, and so is where the wrong idea shows.
     const wholes = await Promise.all(handedIn.map((id) => serving.store.homework.markOf(id)));
     const shown = ideasIn(wholes.flatMap((mark) => mark ?? []));
-    expect(report.ideas.map(({ example: _, ...idea }) => idea)).toEqual(shown);
+    const toldIdeas = shown.map((idea) => ({ ...idea, ...english.ideas[idea.id] }));
+    expect(report.ideas.map(({ example: _, ...idea }) => idea)).toEqual(toldIdeas);
     for (const { id, example, shownIn } of report.ideas) {
       expect(example!.mark.misconceptions.map((each) => each.id)).toEqual([id]);
       const drawings = await Promise.all(
