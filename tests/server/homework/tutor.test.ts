@@ -210,7 +210,10 @@ describe('the report', () => {
     // Circuits are others in each run, and so is where the wrong idea shows.
     const wholes = await Promise.all(handedIn.map((id) => serving.store.homework.markOf(id)));
     const shown = ideasIn(wholes.flatMap((mark) => mark ?? []));
-    const toldIdeas = shown.map((idea) => ({ ...idea, ...english.ideas[idea.id] }));
+    const toldIdeas = shown.map((idea) => ({
+      ...idea,
+      ...english.ideas[idea.id as keyof typeof english.ideas],
+    }));
     expect(report.ideas.map(({ example: _, ...idea }) => idea)).toEqual(toldIdeas);
     for (const { id, example, shownIn } of report.ideas) {
       expect(example!.mark.misconceptions.map((each) => each.id)).toEqual([id]);
