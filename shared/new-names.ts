@@ -12,7 +12,7 @@ import { classTitle, displayName, intake, seenName } from './people.ts';
 const FORMULA = /^['"]*[=+\-@＝＋－＠]/;
 
 /** Said wherever such a name is refused. */
-export const NO_FORMULA = 'begins with a letter or digit: spreadsheets run what begins with = + - or @';
+const NO_FORMULA = 'begins with a letter or digit: spreadsheets run what begins with = + - or @';
 
 /** A word that is nothing but a hyphen, between others: `Jean - Pierre`. */
 const HYPHEN = / -(?= )/g;

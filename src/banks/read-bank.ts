@@ -1,6 +1,6 @@
 import type { Bank } from '../../shared/bank.ts';
 import type { Checked } from '../../shared/problem.ts';
-import { didYouMean, shown } from '../circuit/wording.ts';
+import { nearest } from '../circuit/index.ts';
 import { checkSkills } from '../memory/index.ts';
 import { BANK_LIMITS } from './limits.ts';
 import { checkSkillsNamed, type PlacedTopic, readPlaced } from './read-topic.ts';
@@ -27,10 +27,8 @@ export function readBank(
   if (files.length > BANK_LIMITS.files) {
     const report = new BankReport(files[BANK_LIMITS.files]!.file);
     report.add(
-      'bank-too-large',
+      { says: 'bank-too-large.files', files: files.length, most: BANK_LIMITS.files },
       { line: 1, column: 1 },
-      `There are ${files.length} files; at most ${BANK_LIMITS.files} are read.`,
-      'Divide them into several banks.',
     );
     return report.conclude<Bank>(undefined);
   }
@@ -61,18 +59,11 @@ function checkNames(topics: readonly Reported[]): void {
     const { id, order } = placed.topic;
     for (const { placed: other } of topics.slice(0, index)) {
       if (other.topic.id === id)
-        report.add(
-          'bank-repeated-name',
-          placed.places.spotOf(['id']),
-          `The topic ${id} is in ${other.file} already.`,
-          'Give one of them another name.',
-        );
+        report.add({ says: 'bank-repeated-name', topic: id, file: other.file }, placed.places.spotOf(['id']));
       if (other.topic.order === order)
         report.add(
-          'bank-repeated-order',
+          { says: 'bank-repeated-order', topic: other.topic.id, order },
           placed.places.spotOf(['order']),
-          `The topic ${other.topic.id} has the place ${order} already.`,
-          'Give one of them another place.',
         );
     }
   });
@@ -120,10 +111,5 @@ function checkReferences(topics: readonly Reported[]): void {
 }
 
 function reportLink(topic: string, spot: Spot, ids: readonly string[], report: BankReport): void {
-  report.add(
-    'bank-link',
-    spot,
-    `There is no topic ${shown(topic)}.`,
-    `${didYouMean(topic, ids)}A link to a topic names its file: [text](${ids[0]}.md).`,
-  );
+  report.add({ says: 'bank-link', topic, meant: nearest(topic, ids), example: ids[0]! }, spot);
 }

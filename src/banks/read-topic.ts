@@ -1,6 +1,6 @@
 import type { Topic } from '../../shared/bank.ts';
 import type { Checked } from '../../shared/problem.ts';
-import { didYouMean, shown } from '../circuit/wording.ts';
+import { nearest } from '../circuit/index.ts';
 import { type FrontPlaces, readFrontMatter } from './front/front-matter.ts';
 import { splitFrontMatter } from './front/split.ts';
 import type { TopicLink } from './lesson/prose.ts';
@@ -65,21 +65,10 @@ export function checkSkillsNamed(
 ): void {
   for (const { skill, spot } of skillsNamed)
     if (!known.has(skill))
-      report.add(
-        'bank-unknown-skill',
-        spot,
-        `There is no skill ${shown(skill)}.`,
-        `${didYouMean(skill, known)}Name a skill of this topic's front matter.`,
-      );
+      report.add({ says: 'bank-unknown-skill', skill, meant: nearest(skill, known) }, spot);
 }
 
 function checkFileName(file: string, id: string, spot: Spot, report: BankReport): void {
-  const name = file.split(/[\\/]/).at(-1);
-  if (name === `${id}.md`) return;
-  report.add(
-    'bank-file-name',
-    spot,
-    `The topic ${id} is in a file ${shown(name ?? '')}.`,
-    `A topic's file has its name: ${id}.md.`,
-  );
+  const name = file.split(/[\\/]/).at(-1) ?? '';
+  if (name !== `${id}.md`) report.add({ says: 'bank-file-name', topic: id, file: name }, spot);
 }

@@ -1,6 +1,7 @@
 import type { Checked, Problem } from '../../shared/problem.ts';
+import type { BankProblemSaid } from '../words/index.ts';
 import { BANK_LIMITS } from './limits.ts';
-import type { BankCode } from './problem-codes.ts';
+import { bankProblem } from './problem-codes.ts';
 import type { Spot } from './source.ts';
 
 /** Collects the mistakes of one file. Past the limit it only remembers that there are more. */
@@ -13,8 +14,8 @@ export class BankReport {
     this.file = file;
   }
 
-  add(code: BankCode, spot: Spot, message: string, hint: string): void {
-    this.put({ code, message, hint, line: spot.line, column: spot.column });
+  add(said: BankProblemSaid, { line, column }: Spot): void {
+    this.put(bankProblem(said, { line, column }));
   }
 
   /**
@@ -45,9 +46,7 @@ export class BankReport {
     if (this.more && last)
       problems.push({
         ...last,
-        code: 'bank-too-many-problems',
-        message: `There are more than ${BANK_LIMITS.problems} mistakes; the others are not listed.`,
-        hint: 'Correct these first and check the file again.',
+        ...bankProblem({ says: 'bank-too-many-problems', most: BANK_LIMITS.problems }),
       });
     return problems;
   }

@@ -1,4 +1,5 @@
 /** A file of a bank as lines with numbers. */
+import type { BankProblemSaid } from '../words/index.ts';
 import { BANK_LIMITS } from './limits.ts';
 import type { BankReport } from './report.ts';
 
@@ -22,36 +23,32 @@ export interface Lines {
 
 /** The lines of a file without a byte order mark; undefined (and reported) when the file is too large to be read. */
 export function linesOf(text: string, report: BankReport): readonly string[] | undefined {
-  const tooLarge = (line: number, message: string, hint: string): undefined => {
-    report.add('bank-too-large', { line, column: 1 }, message, hint);
+  const tooLarge = (line: number, said: BankProblemSaid): undefined => {
+    report.add(said, { line, column: 1 });
   };
   if (text.length > BANK_LIMITS.characters)
-    return tooLarge(
-      1,
-      `This file is too long to be read: ${text.length} characters, at most ${BANK_LIMITS.characters}.`,
-      'Divide it into several topics.',
-    );
+    return tooLarge(1, {
+      says: 'bank-too-large.characters',
+      characters: text.length,
+      most: BANK_LIMITS.characters,
+    });
   const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
   if (lines.length > BANK_LIMITS.lines)
-    return tooLarge(
-      BANK_LIMITS.lines + 1,
-      `There are ${lines.length} lines; at most ${BANK_LIMITS.lines} are read.`,
-      'Divide it into several topics.',
-    );
+    return tooLarge(BANK_LIMITS.lines + 1, {
+      says: 'bank-too-large.lines',
+      lines: lines.length,
+      most: BANK_LIMITS.lines,
+    });
   const long = lines.findIndex((line) => line.length > BANK_LIMITS.lineLength);
   if (long >= 0)
-    return tooLarge(
-      long + 1,
-      `This line has ${lines[long]!.length} characters; at most ${BANK_LIMITS.lineLength} are read.`,
-      'Break it into several lines.',
-    );
+    return tooLarge(long + 1, {
+      says: 'bank-too-large.line',
+      characters: lines[long]!.length,
+      most: BANK_LIMITS.lineLength,
+    });
   const deep = lines.findIndex((line) => leadingMarks(line) > BANK_LIMITS.indentation);
   if (deep >= 0)
-    return tooLarge(
-      deep + 1,
-      'This line begins with too many spaces, list marks or quote marks.',
-      `At most ${BANK_LIMITS.indentation} characters of them: lists and quotes stand at most a few levels deep.`,
-    );
+    return tooLarge(deep + 1, { says: 'bank-too-large.indentation', most: BANK_LIMITS.indentation });
   return hasStrangeCharacters(lines, report) ? undefined : lines;
 }
 
@@ -63,12 +60,7 @@ function hasStrangeCharacters(lines: readonly string[], report: BankReport): boo
     if (at < 0) return;
     any = true;
     const code = line.codePointAt(at)!.toString(16).toUpperCase().padStart(4, '0');
-    report.add(
-      'bank-character',
-      { line: index + 1, column: at + 1 },
-      `Here is a character that can't be printed: U+${code}.`,
-      'Delete it, or write what is meant in words.',
-    );
+    report.add({ says: 'bank-character', code: `U+${code}` }, { line: index + 1, column: at + 1 });
   });
   return any;
 }

@@ -26,10 +26,8 @@ export function checkYields({ topic, places }: PlacedTopic, report: BankReport):
         for (const kind of kinds)
           if (!gives(family, kind, size))
             report.add(
-              'bank-recipe-empty',
+              { says: 'bank-recipe-empty', family, kind, smallest: size[0], largest: size[1] },
               places.spotOf(['skills', skill, 'recipes', recipe, 'families', index]),
-              `The family ${family} gives no ${kind} question in the sizes ${size.join(' to ')}.`,
-              'Ask it in another kind or size, or leave it out here.',
             );
       });
     });

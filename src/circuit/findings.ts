@@ -1,4 +1,5 @@
 /** What is wrong with a circuit, and what in it is concerned, so that it can be placed on a line of its text. */
+import type { Said } from '../words/index.ts';
 
 export type Concern =
   | { readonly kind: 'circuit' }
@@ -9,15 +10,13 @@ export type Concern =
   | { readonly kind: 'path'; readonly path: number }
   | { readonly kind: 'step'; readonly path: number; readonly step: number };
 
-export interface Found {
-  /** What is wrong. */
-  readonly message: string;
-  /** What would be right. */
-  readonly hint: string;
+/** `S`: what there is to say of it. */
+export interface Found<S extends Said = Said> {
+  readonly said: S;
   readonly concern: Concern;
 }
 
-export interface Finding<Code extends string = string> extends Found {
+export interface Finding<S extends Said = Said> extends Found<S> {
   /** From docs/errors.md. */
-  readonly code: Code;
+  readonly code: string;
 }

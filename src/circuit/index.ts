@@ -11,13 +11,13 @@ export {
 export type { Concern, Finding, Found } from './findings.ts';
 export { readCircuitJson } from './json.ts';
 export { LIMITS } from './limits.ts';
+export { nearest } from './nearest.ts';
 export { readActs, writeActs } from './notation/acts.ts';
 export { readFaults, writeFaults } from './notation/faults.ts';
-export { actInWords, timeInWords } from './notation/in-words.ts';
 export { type ReadCircuit, readCircuit, readCircuitWithPlaces } from './notation/read-circuit.ts';
 export { writeCircuit } from './notation/write-circuit.ts';
 export { type Place, type Places, placeOf, problemOf } from './places.ts';
-export { checkRules, drawingRules, type Rule } from './rules/index.ts';
+export { checkRules, type DrawingRule, drawingRules, type Rule } from './rules/index.ts';
 export { actSaid, faultSaid, named } from './said.ts';
 export { unsound } from './soundness/index.ts';
 export {

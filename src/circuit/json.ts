@@ -1,19 +1,18 @@
 /** Circuits as JSON: the same data, the same checks. */
 import { type Circuit, circuit as circuitSchema } from '../../shared/circuit.ts';
 import type { Checked, Problem } from '../../shared/problem.ts';
-import { wordIssue } from './issues.ts';
+import { issueSaid } from './issues.ts';
 import { LIMITS } from './limits.ts';
 import { problemOf } from './places.ts';
+import { circuitProblem } from './problem-codes.ts';
 import { unsound } from './soundness/index.ts';
 
-/** `devices[3].poles: `, or nothing at the top. */
-function pathWords(path: readonly PropertyKey[]): string {
-  const words = path
+/** `devices[3].poles`, or nothing at the top. */
+const pathText = (path: readonly PropertyKey[]): string =>
+  path
     .map((part) => (typeof part === 'number' ? `[${part}]` : `.${String(part)}`))
     .join('')
     .replace(/^\./, '');
-  return words === '' ? '' : `${words}: `;
-}
 
 const refused = (problems: readonly Problem[]): Checked<Circuit> => ({
   ok: false,
@@ -26,33 +25,24 @@ export function readCircuitJson(source: unknown): Checked<Circuit> {
   if (typeof source === 'string') {
     if (source.length > LIMITS.characters) {
       return refused([
-        {
-          code: 'too-large',
-          message: `This is too long to be read: ${source.length} characters, at most ${LIMITS.characters}.`,
-          hint: 'Divide it into several circuits.',
-        },
+        circuitProblem({
+          says: 'too-large.characters',
+          characters: source.length,
+          most: LIMITS.characters,
+        }),
       ]);
     }
     try {
       value = JSON.parse(source.replace(/^\ufeff/, ''));
     } catch (error) {
-      const reason = error instanceof Error ? error.message : '';
-      return refused([
-        {
-          code: 'bad-json',
-          message: `This is no JSON: ${reason}.`,
-          hint: 'Write a circuit in the notation to JSON to see what it looks like.',
-        },
-      ]);
+      const found = error instanceof Error ? error.message : '';
+      return refused([circuitProblem({ says: 'bad-json', found })]);
     }
   }
   const parsed = circuitSchema.safeParse(value);
   if (!parsed.success) {
     return refused(
-      parsed.error.issues.map((issue) => {
-        const { code, message, hint } = wordIssue(issue);
-        return { code, message: `${pathWords(issue.path)}${message}`, hint };
-      }),
+      parsed.error.issues.map((issue) => circuitProblem(issueSaid(issue, pathText(issue.path)))),
     );
   }
   const circuit: Circuit = parsed.data;

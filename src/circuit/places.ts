@@ -72,8 +72,8 @@ function firstStop(
 
 /** A finding as a problem; without places (a circuit from JSON) it has no line. */
 export function problemOf(finding: Finding, circuit: Circuit, places?: Places): Problem {
-  const { code, message, hint, concern } = finding;
-  if (!places) return { code, message, hint };
+  const { code, said, concern } = finding;
+  if (!places) return { code, said };
   const { line, column } = placeOf(circuit, places, concern);
-  return { code, line, column, message, hint };
+  return { code, line, column, said };
 }

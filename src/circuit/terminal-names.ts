@@ -8,6 +8,12 @@ const REF = new RegExp(`^(-[A-Z]{1,3}[0-9]{1,4}|[A-Z]):(${TERMINAL})$`);
 /** A sign belongs to the terminal before it: `L+-L-` is `L+` and `L-`. */
 const LIST = new RegExp(`^(${TERMINAL})(?:-(${TERMINAL}))?(?:-(${TERMINAL}))?$`);
 
+/** The designation that a word was meant to be, with its hyphen and its capitals put right; undefined where it is none. */
+export function corrected(word: string): string | undefined {
+  const right = `-${word.replace(/^[-\u2010-\u2015\u2212]*/, '').toUpperCase()}`;
+  return DESIGNATION.test(right) ? right : undefined;
+}
+
 export interface TerminalPlace {
   /** A designation `-K3`, or a supply `A`. */
   readonly device: string;

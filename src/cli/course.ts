@@ -2,6 +2,8 @@ import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BankFile } from '../banks/index.ts';
 import { type Course, courseOf } from '../practice/index.ts';
+import { tellProblem } from '../words/problems.ts';
+import { coreWordsOf } from './core-words.ts';
 import { readGiven } from './files.ts';
 import { foundAbove } from './found-above.ts';
 import { type Io, UsageError } from './io.ts';
@@ -49,8 +51,9 @@ export async function courseFrom(io: Io, files: readonly BankFile[], folder: str
   const bank = readBank(files);
   const course = bank.ok ? courseOf(bank.value) : bank;
   if (course.ok) return course.value;
+  const words = await coreWordsOf(io);
   throw new UsageError(
-    course.problems.map((problem) => problemText(problem, folder, io)).join('\n'),
+    course.problems.map((problem) => problemText(tellProblem(words, problem), folder, io)).join('\n'),
     io.words.course.allMistakes,
   );
 }

@@ -30,13 +30,13 @@ export async function givenCircuit(
 ): Promise<GivenCircuit | undefined> {
   const circuit = readEither(await readGiven(io, file));
   if (!circuit.ok) {
-    reportProblems(circuit.problems, file, io);
+    await reportProblems(circuit.problems, file, io);
     return undefined;
   }
   const acts = readActs(options.do ?? '', circuit.value);
   const faults = readFaults((options.fault ?? []).join('; '), circuit.value);
-  if (!acts.ok) reportProblems(acts.problems, '--do', io);
-  if (!faults.ok) reportProblems(faults.problems, '--fault', io);
+  if (!acts.ok) await reportProblems(acts.problems, '--do', io);
+  if (!faults.ok) await reportProblems(faults.problems, '--fault', io);
   if (!acts.ok || !faults.ok) return undefined;
   const start = options.dead ? 'dead' : 'live';
   return { circuit: circuit.value, scenario: { start, faults: faults.value, acts: acts.value } };

@@ -63,12 +63,7 @@ export {
   placesFor,
   placesInSteps,
 } from './places.ts';
-export {
-  HOMEWORK_PROBLEMS,
-  type HomeworkCode,
-  INTERCHANGE_PROBLEMS,
-  type InterchangeCode,
-} from './problem-codes.ts';
+export { HOMEWORK_CODES, INTERCHANGE_CODES, interchangeProblem } from './problem-codes.ts';
 export {
   type ClassIdea,
   type ClassReport,

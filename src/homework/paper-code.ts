@@ -7,7 +7,8 @@
  * two that have changed places are noticed wherever they stand, because 3 is a primitive root of 31 and so no two of the
  * weights are alike.
  */
-import type { Checked, Problem } from '../../shared/problem.ts';
+import type { Checked } from '../../shared/problem.ts';
+import type { HomeworkProblemSaid } from '../words/index.ts';
 import { homeworkProblem } from './problem-codes.ts';
 
 /** Digits and capitals without 0 and O, 1, I and L: 31 of them. */
@@ -58,31 +59,15 @@ const SHOWN = 40;
 export function readCode(text: string): Checked<string> {
   const bare = text.replace(/[\s.\-_\u2010-\u2015\u2212]/gu, '').toUpperCase();
   const stray = [...new Set(bare)].filter((letter) => !CODE_LETTERS.includes(letter));
-  const fail = (problem: Problem): Checked<string> => ({ ok: false, problems: [problem] });
+  const fail = (said: HomeworkProblemSaid): Checked<string> => ({
+    ok: false,
+    problems: [homeworkProblem(said)],
+  });
   if (stray.length > 0)
-    return fail(
-      homeworkProblem(
-        'homework-code-letter',
-        `A code has no ${stray.join('').slice(0, SHOWN)} in it.`,
-        'It is made of digits and letters without 0, 1, I, L and O; look at the paper once more.',
-      ),
-    );
+    return fail({ says: 'homework-code-letter', letters: stray.join('').slice(0, SHOWN) });
   const { length } = bare;
-  if (length !== LENGTH)
-    return fail(
-      homeworkProblem(
-        'homework-code-length',
-        `The code has ${length} ${length === 1 ? 'character' : 'characters'}.`,
-        `It has ${LENGTH}: three groups of three.`,
-      ),
-    );
+  if (length !== LENGTH) return fail({ says: 'homework-code-length', length, needed: LENGTH });
   if (checkLetter(bare.slice(0, RANDOM)) !== bare[RANDOM])
-    return fail(
-      homeworkProblem(
-        'homework-code-check',
-        `${codeInGroups(bare)} is no code: a character is wrong, or two have changed places.`,
-        'Compare it with the paper, character by character.',
-      ),
-    );
+    return fail({ says: 'homework-code-check', code: codeInGroups(bare) });
   return { ok: true, value: bare };
 }

@@ -4,6 +4,7 @@ import type { HomeworkPlace } from '../../shared/homework.ts';
 import type { Checked, Problem } from '../../shared/problem.ts';
 import type { QuestionKind } from '../../shared/question.ts';
 import type { Course } from '../practice/index.ts';
+import type { HomeworkProblemSaid } from '../words/index.ts';
 import { candidateFor } from './papers/candidate.ts';
 import { toleranceOf } from './papers/difficulty.ts';
 import { homeworkProblem } from './problem-codes.ts';
@@ -73,36 +74,25 @@ export function placeFor(
   seed: string,
 ): Checked<HomeworkPlace> {
   const { skill, level, marks } = wish;
-  const fail = (problem: Problem): Checked<HomeworkPlace> => ({ ok: false, problems: [problem] });
+  const fail = (said: HomeworkProblemSaid): Checked<HomeworkPlace> => ({
+    ok: false,
+    problems: [homeworkProblem(said)],
+  });
   const known = course.skills.get(skill);
-  if (!known)
-    return fail(
-      homeworkProblem(
-        'homework-unknown-skill',
-        `There is no skill ${skill}.`,
-        'Choose a skill of the question banks.',
-      ),
-    );
+  if (!known) return fail({ says: 'homework-unknown-skill', skill });
   const ways = waysOf(known.recipes, wish.kind);
   if (ways.length === 0)
-    return fail(
-      homeworkProblem(
-        'homework-no-recipe',
-        `No recipe of ${skill} makes ${wish.kind} questions.`,
-        `It can be asked as ${[...new Set(waysOf(known.recipes, undefined).map(({ kind }) => kind))].join(', ')}.`,
-      ),
-    );
+    return fail({
+      says: 'homework-no-recipe',
+      skill,
+      kind: wish.kind!,
+      kinds: [...new Set(waysOf(known.recipes, undefined).map(({ kind }) => kind))],
+    });
   const { recipe, kind } = ways[(wish.turn ?? 0) % ways.length]!;
   const place = { kind, families: recipe.families, size: sizeAt(recipe.size, level) };
   const difficulty = measured(place, `${seed}/${skill}/${kind}/${place.size}`);
   if (difficulty === undefined)
-    return fail(
-      homeworkProblem(
-        'homework-no-question',
-        `Hardly any ${kind} question came of ${recipe.families.join(', ')} in size ${place.size}.`,
-        'Choose another level or kind.',
-      ),
-    );
+    return fail({ says: 'homework-no-question', kind, families: recipe.families, size: place.size });
   return { ok: true, value: { skill, ...place, difficulty, marks } };
 }
 

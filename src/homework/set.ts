@@ -11,31 +11,12 @@ import { homeworkProblem } from './problem-codes.ts';
  */
 export function checkSet(set: HomeworkSet, course: Course): Checked<HomeworkSet> {
   const problems: Problem[] = [];
-  if (set.closesAt <= set.opensAt)
-    problems.push(
-      homeworkProblem(
-        'homework-times',
-        'The set closes before it opens.',
-        'Give a closing time that is later than the opening time.',
-      ),
-    );
+  if (set.closesAt <= set.opensAt) problems.push(homeworkProblem({ says: 'homework-times' }));
   set.places.forEach(({ skill, families }, index) => {
     if (!course.skills.has(skill))
-      problems.push(
-        homeworkProblem(
-          'homework-unknown-skill',
-          `Place ${index + 1} asks for the skill ${skill}, which there isn't.`,
-          'Choose a skill of the question banks.',
-        ),
-      );
+      problems.push(homeworkProblem({ says: 'homework-unknown-skill.place', place: index + 1, skill }));
     for (const family of families.filter((id) => !familyOf(id)))
-      problems.push(
-        homeworkProblem(
-          'homework-unknown-family',
-          `Place ${index + 1} asks for the family ${family}, which there isn't.`,
-          'Choose families that the generator has.',
-        ),
-      );
+      problems.push(homeworkProblem({ says: 'homework-unknown-family', place: index + 1, family }));
   });
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: set };
 }

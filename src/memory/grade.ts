@@ -3,6 +3,7 @@
  * read from the top and the first that fits decides; docs/memory.md prints the same table and a test holds them equal.
  */
 import type { Attempt, Grade } from '../../shared/memory.ts';
+import type { GradingSaid } from '../words/index.ts';
 
 /**
  * Below this share of the part marks nothing was remembered. Half of two-valued parts are got by guessing; three out
@@ -15,13 +16,11 @@ export const TOO_QUICK = 0.1;
 export const FLUENT = 0.5;
 
 export interface GradeRule {
-  /** What was the case, in words that finish "graded so because ...". */
-  readonly because: string;
+  /** What was the case: it finishes "graded so because ...". */
+  readonly because: GradingSaid;
   readonly grade: Grade;
   readonly fits: (attempt: Attempt) => boolean;
 }
-
-const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 /** Time used as a part of the time expected; where nobody measured it, exactly as expected. */
 const pace = ({ secondsUsed, secondsExpected }: Attempt): number =>
@@ -33,33 +32,33 @@ const pace = ({ secondsUsed, secondsExpected }: Attempt): number =>
  */
 export const GRADE_RULES: readonly GradeRule[] = [
   {
-    because: 'the explanation was opened before answering',
+    because: { says: 'explained' },
     grade: 'lost',
     fits: ({ help }) => help.explanation,
   },
   {
-    because: `fewer than ${percent(PASS_SHARE)} of the part marks`,
+    because: { says: 'below', share: PASS_SHARE },
     grade: 'lost',
     fits: ({ share }) => share < PASS_SHARE,
   },
-  { because: 'some part marks missing', grade: 'shaky', fits: ({ share }) => share < 1 },
-  { because: 'full marks with a hint', grade: 'shaky', fits: ({ help }) => help.hint },
+  { because: { says: 'incomplete' }, grade: 'shaky', fits: ({ share }) => share < 1 },
+  { because: { says: 'hinted' }, grade: 'shaky', fits: ({ help }) => help.hint },
   {
-    because: `full marks in less than ${percent(TOO_QUICK)} of the expected time, too quick to have read the drawing`,
+    because: { says: 'tooQuick', share: TOO_QUICK },
     grade: 'shaky',
     fits: (attempt) => pace(attempt) < TOO_QUICK,
   },
   {
-    because: `full marks without help in at most ${percent(FLUENT)} of the expected time`,
+    because: { says: 'fluent', share: FLUENT },
     grade: 'sure',
     fits: (attempt) => pace(attempt) <= FLUENT,
   },
-  { because: 'full marks without help, in any other time or unmeasured', grade: 'firm', fits: () => true },
+  { because: { says: 'otherwise' }, grade: 'firm', fits: () => true },
 ];
 
 /** The grade of an answer and the reason for it. */
-export function gradeOf(attempt: Attempt): { readonly grade: Grade; readonly because: string } {
+export function gradeOf(attempt: Attempt): Pick<GradeRule, 'grade' | 'because'> {
   const rule = GRADE_RULES.find(({ fits }) => fits(attempt));
-  if (!rule) throw new Error('The last rule fits everything.');
+  if (!rule) throw new RangeError('the last rule fits everything');
   return { grade: rule.grade, because: rule.because };
 }

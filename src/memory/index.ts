@@ -13,7 +13,7 @@ export {
   type Prospect,
   planTowards,
 } from './plan.ts';
-export { MEMORY_PROBLEMS, type MemoryCode } from './problem-codes.ts';
+export { MEMORY_CODES } from './problem-codes.ts';
 export {
   dueAt,
   isDue,
@@ -26,5 +26,5 @@ export {
   TARGET,
 } from './recall.ts';
 export { afterAnswer, countsAt, mergeHistories, type Recalls, recallOf, replay } from './replay.ts';
-export { checkSkills, openSkills, type SkillGraph, type SkillPlace } from './skills.ts';
+export { checkSkills, openSkills, type SkillGraph } from './skills.ts';
 export { GAP_SHARE } from './spacing.ts';

@@ -5,7 +5,7 @@ import { planBeginnings } from './begin.ts';
 import { Course } from './course.ts';
 import { planDeepening } from './deepen.ts';
 import { begunOnDayOf, NEW_A_DAY } from './pace.ts';
-import { memoryCode } from './problem-codes.ts';
+import { memoryProblem } from './problem-codes.ts';
 import { TARGET } from './recall.ts';
 import type { Recalls } from './replay.ts';
 import type { SkillGraph } from './skills.ts';
@@ -70,23 +70,10 @@ function withFoundations(graph: SkillGraph, wanted: readonly string[]): readonly
 function problemsOf({ graph, at, wishes, skills = [] }: PlanRequest): readonly Problem[] {
   const problems: Problem[] = skills
     .filter((id) => !graph.byId.has(id))
-    .map((id) => ({
-      code: memoryCode('unknown-skill'),
-      message: `There is no skill ${id}.`,
-      hint: 'Name skills of the banks that are read.',
-    }));
-  if (wishes.assessmentAt <= at)
-    problems.push({
-      code: memoryCode('assessment-past'),
-      message: 'The assessment is over.',
-      hint: 'Give a moment that lies ahead.',
-    });
+    .map((skill) => memoryProblem({ says: 'unknown-skill', skill }));
+  if (wishes.assessmentAt <= at) problems.push(memoryProblem({ says: 'assessment-past' }));
   if (wishes.assessmentAt > at + FURTHEST_DAYS * DAY)
-    problems.push({
-      code: memoryCode('assessment-far'),
-      message: `The assessment is more than ${FURTHEST_DAYS} days away.`,
-      hint: 'Practise what comes due, and plan when it is nearer.',
-    });
+    problems.push(memoryProblem({ says: 'assessment-far', days: FURTHEST_DAYS }));
   return problems;
 }
 

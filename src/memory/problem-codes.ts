@@ -1,16 +1,16 @@
 /**
  * The codes of everything that can be wrong with a list of skills or with what is wished of a plan. Once given, a code keeps
- * its meaning; one that is given up is not used again. docs/errors.md has the same rows.
+ * its meaning; one that is given up is not used again. docs/errors.md says what each means.
  */
-export const MEMORY_PROBLEMS = {
-  'duplicate-skill': 'Two skills with the same id.',
-  'unknown-skill': 'A prerequisite, or a skill that a plan is wanted for, that there is not.',
-  'skill-circle': 'Skills that stand on each other in a circle, so that none can be the first.',
-  'assessment-past': 'A plan towards an assessment that is over.',
-  'assessment-far': 'A plan towards an assessment that is further away than plans reach.',
-} as const;
+import type { MemoryProblemSaid } from '../words/index.ts';
+import { type CodeOf, problemSaying } from '../words/problems.ts';
 
-export type MemoryCode = keyof typeof MEMORY_PROBLEMS;
+export const MEMORY_CODES = [
+  'duplicate-skill',
+  'unknown-skill',
+  'skill-circle',
+  'assessment-past',
+  'assessment-far',
+] as const satisfies readonly CodeOf<MemoryProblemSaid['says']>[];
 
-/** Holds a code to the table while it is written down. */
-export const memoryCode = (code: MemoryCode): MemoryCode => code;
+export const memoryProblem = problemSaying<MemoryProblemSaid>;

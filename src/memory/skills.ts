@@ -1,8 +1,8 @@
 /** The skill graph: which skill stands on which, and which are open to a learner. */
 import type { Skill } from '../../shared/memory.ts';
-import type { Checked, Problem } from '../../shared/problem.ts';
+import type { Checked, Problem, ProblemPlace } from '../../shared/problem.ts';
 import { findCircles } from './circles.ts';
-import { memoryCode } from './problem-codes.ts';
+import { memoryProblem } from './problem-codes.ts';
 import { isHeld, TARGET } from './recall.ts';
 import { type Recalls, recallOf } from './replay.ts';
 
@@ -13,16 +13,13 @@ export interface SkillGraph {
   readonly byId: ReadonlyMap<string, Skill>;
 }
 
-/** Where a skill was written, for the problems. */
-export type SkillPlace = Pick<Problem, 'file' | 'line' | 'column'>;
-
 /**
  * Checks a list of skills: `duplicate-skill`, `unknown-skill` (as a prerequisite) and `skill-circle`, all of them at
  * once. `placeOf` tells where the skill at that index of the list was written.
  */
 export function checkSkills(
   skills: readonly Skill[],
-  placeOf: (index: number) => SkillPlace = () => ({}),
+  placeOf: (index: number) => ProblemPlace = () => ({}),
 ): Checked<SkillGraph> {
   const problems: Problem[] = [];
   const byId = new Map<string, Skill>();
@@ -33,30 +30,15 @@ export function checkSkills(
       indexOf.set(skill.id, index);
       return;
     }
-    problems.push({
-      code: memoryCode('duplicate-skill'),
-      ...placeOf(index),
-      message: `The skill ${skill.id} is there twice.`,
-      hint: 'Give one of them another id, or leave it out.',
-    });
+    problems.push(memoryProblem({ says: 'duplicate-skill', skill: skill.id }, placeOf(index)));
   });
   skills.forEach((skill, index) => {
     for (const need of skill.needs.filter((id) => !byId.has(id)))
-      problems.push({
-        code: memoryCode('unknown-skill'),
-        ...placeOf(index),
-        message: `The skill ${skill.id} stands on ${need}, which there isn't.`,
-        hint: 'Name a skill of this bank or of one that is read with it.',
-      });
+      problems.push(memoryProblem({ says: 'unknown-skill.needed', skill: skill.id, need }, placeOf(index)));
   });
   for (const circle of findCircles(new Map([...byId].map(([id, { needs }]) => [id, needs])))) {
     const [first] = circle;
-    problems.push({
-      code: memoryCode('skill-circle'),
-      ...placeOf(indexOf.get(first!)!),
-      message: `No skill can be first: ${[...circle, first].join(' stands on ')}.`,
-      hint: 'Leave out one of these prerequisites.',
-    });
+    problems.push(memoryProblem({ says: 'skill-circle', circle }, placeOf(indexOf.get(first!)!)));
   }
   if (problems.length > 0) return { ok: false, problems };
   return { ok: true, value: { skills: inOrder([...byId.values()]), byId } };

@@ -4,6 +4,7 @@ import type { Problem } from '../../shared/problem.ts';
 import type { Answer, Mark } from '../../shared/question.ts';
 import { afterAnswer, gradeOf, type Recalls, recallOf } from '../memory/index.ts';
 import { markAnswer } from '../questions/index.ts';
+import type { GradingSaid } from '../words/index.ts';
 import type { Task } from './types.ts';
 
 export interface Given {
@@ -21,8 +22,8 @@ export interface Judged {
   /** What in the answer couldn't be understood. */
   readonly problems: readonly Problem[];
   readonly grade: Grade;
-  /** Why this grade, in words. */
-  readonly because: string;
+  /** Why this grade. */
+  readonly because: GradingSaid;
   readonly record: AnswerRecord;
   /** The memory of the skill with this answer in it. */
   readonly recall: Recall;

@@ -19,7 +19,7 @@ export { type ItemKind, itemKind, STATES } from './items.ts';
 export type { Kind } from './kind.ts';
 export { shareOf } from './marking.ts';
 export { readingOf } from './meter.kind.ts';
-export { QUESTION_PROBLEMS, type QuestionCode } from './problem-codes.ts';
+export { QUESTION_CODES } from './problem-codes.ts';
 export { KINDS } from './registry.ts';
 export type { ExplanationStep, Marking, QuestionSaid } from './said.ts';
 export { tellAnswer, tellIdea, tellMark, tellPart, tellQuestion, tellSteps } from './told.ts';

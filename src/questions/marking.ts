@@ -3,8 +3,8 @@
 import type { Problem } from '../../shared/problem.ts';
 import type { Answer, Question } from '../../shared/question.ts';
 import { MISCONCEPTIONS } from '../misconceptions/index.ts';
-import { problemIn } from './answer/read-states.ts';
 import type { Kind, Part } from './kind.ts';
+import { questionProblem } from './problem-codes.ts';
 import type { Marking } from './said.ts';
 import { rightSolver, wrongSolve } from './solving.ts';
 
@@ -39,13 +39,7 @@ export function markWith(kind: Kind<Question['kind']>, question: Question, answe
   const other: Problem[] =
     answer.kind === question.kind
       ? []
-      : [
-          problemIn(
-            'answer-other-kind',
-            `This answers a question of the kind ${answer.kind}.`,
-            `Asked is a question of the kind ${question.kind}.`,
-          ),
-        ];
+      : [questionProblem({ says: 'answer-other-kind', given: answer.kind, asked: question.kind })];
   const blank = kind.parts(question, kind.blank, right);
   const { parts, problems } = other.length > 0 ? blank : kind.parts(question, answer, right);
   const correct = parts.length > 0 && parts.every((part) => part.correct);

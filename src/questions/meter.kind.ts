@@ -1,13 +1,13 @@
 import type { Problem } from '../../shared/problem.ts';
 import type { QuestionOf } from '../../shared/question.ts';
 import { meter } from '../solver/index.ts';
-import { problemIn } from './answer/read-states.ts';
 import { type Reading, readingSaid, sameReading } from './answer/volts.ts';
 import { measuringCautions } from './ask/cautions.ts';
 import { situationOf } from './ask/situation.ts';
 import { uncertain } from './check-states.ts';
 import type { Kind } from './kind.ts';
 import { proposePoints } from './meter-points.ts';
+import { questionProblem } from './problem-codes.ts';
 import type { KindSaid } from './said.ts';
 import type { Standpoint } from './solving.ts';
 import { timeFor } from './time-expected.ts';
@@ -37,15 +37,9 @@ export const meterKind: Kind<'meter'> = {
     const { nodeOf } = solver.machine(question.circuit, question.scenario).plan;
     const missing = question.points.filter((point) => !nodeOf.has(point));
     if (missing.length > 0)
-      return missing.map((point) =>
-        problemIn(
-          'question-unknown-item',
-          `There is no terminal ${point}.`,
-          'Measure between two terminals of the circuit.',
-        ),
-      );
+      return missing.map((at) => questionProblem({ says: 'question-unknown-item.point', at }));
     if (question.points[0] === question.points[1])
-      return [problemIn('question-asked-twice', 'Both points are the same.', 'Measure between two points.')];
+      return [questionProblem({ says: 'question-asked-twice.points' })];
     return uncertain(question, solver);
   },
   ask({ circuit, scenario, points: [first, second] }) {
@@ -86,15 +80,7 @@ export const meterKind: Kind<'meter'> = {
           correct: usable && sameReading(given, truth, question.tolerance),
         },
       ],
-      problems: usable
-        ? []
-        : [
-            problemIn(
-              'answer-not-a-number',
-              'What was answered is no number.',
-              'Answer with a number of volts.',
-            ),
-          ],
+      problems: usable ? [] : [questionProblem({ says: 'answer-not-a-number.given' })],
     };
   },
   secondsExpected: ({ circuit, scenario }) => timeFor(circuit, scenario, 2),

@@ -1,6 +1,7 @@
 /** Questions and marks in the words of a language, for page, terminal and paper alike. */
 import type { Asked, AskedItem, MarkPart, ToldMark, ToldStep, WrongIdea } from '../../shared/question.ts';
 import { type AnswerSaid, type AskingWords, type LabelSaid, say, type Words } from '../words/index.ts';
+import { type ProblemSayings, tellProblems } from '../words/problems.ts';
 import type { ExplanationStep, ItemSaid, Marking, QuestionSaid } from './said.ts';
 
 /** What an answer holds of a choice. */
@@ -73,7 +74,7 @@ export const tellPart = (
 
 /** A mark with its explanation in words. */
 export function tellMark(
-  words: Pick<Words, 'answers' | 'ideas' | 'explaining'>,
+  words: Pick<Words, 'answers' | 'ideas' | 'explaining'> & { readonly problems: ProblemSayings },
   { mark, problems }: Marking,
   explanation: readonly ExplanationStep[],
 ): ToldMark {
@@ -84,6 +85,6 @@ export function tellMark(
     parts: parts.map((part) => tellPart(words, part)),
     misconceptions: misconceptions.map((id) => tellIdea(words, id)),
     explanation: tellSteps(words, explanation),
-    problems: [...problems],
+    problems: tellProblems(words, problems),
   };
 }

@@ -2,11 +2,11 @@ import type { Problem } from '../../shared/problem.ts';
 import type { QuestionOf } from '../../shared/question.ts';
 import { actSaid } from '../circuit/index.ts';
 import type { AnswerSaid, Wanted } from '../words/index.ts';
-import { problemIn } from './answer/read-states.ts';
 import { isolatingCautions } from './ask/cautions.ts';
 import { situationOf } from './ask/situation.ts';
 import { namedItem } from './items.ts';
 import type { Kind } from './kind.ts';
+import { questionProblem } from './problem-codes.ts';
 import type { KindSaid } from './said.ts';
 import { certain, type Solver } from './solving.ts';
 import { timeFor } from './time-expected.ts';
@@ -33,45 +33,18 @@ function check(question: Wiring, solver: Solver): Problem[] {
     (ref) => !nodeOf.has(ref),
   );
   if (missing.length > 0)
-    return missing.map((ref) =>
-      problemIn(
-        'question-unknown-item',
-        `There is no terminal ${ref}.`,
-        'Write terminals that the circuit has.',
-      ),
-    );
+    return missing.map((at) => questionProblem({ says: 'question-unknown-item.terminal', at }));
   const at = solver.solve(question.circuit, question.scenario)!;
   const stray = question.wanted.filter(({ load }) => loadState(at, load) === undefined);
   if (stray.length > 0)
-    return stray.map(({ load }) =>
-      problemIn(
-        'question-unknown-item',
-        `There is no lamp, load or input ${load}.`,
-        'Want something of a load that the circuit has.',
-      ),
-    );
+    return stray.map(({ load }) => questionProblem({ says: 'question-unknown-item.load', load }));
   const working = workingChoices(question, solver.solve);
-  if (working.length !== 1)
-    return [
-      problemIn(
-        'question-choices',
-        `${working.length === 0 ? 'None' : working.length} of the choices ${working.length === 0 ? 'does' : 'do'} what is wanted.`,
-        'Change the choices or what is wanted until exactly one does.',
-      ),
-    ];
+  if (working.length !== 1) return [questionProblem({ says: 'question-choices', working: working.length })];
   const circuit = completed(question, working[0]!);
   const unclear = question.wanted.some(
     ({ acts }) => !certain(solver.machine(circuit, question.scenario), { ...question.scenario, acts }),
   );
-  return unclear
-    ? [
-        problemIn(
-          'question-not-certain',
-          'With the right choice something races or never comes to rest.',
-          'Change the circuit or the acts.',
-        ),
-      ]
-    : [];
+  return unclear ? [questionProblem({ says: 'question-not-certain.wired' })] : [];
 }
 
 /** Which terminals have to be wired so that the circuit does what is stated? */
@@ -123,11 +96,11 @@ export const wiring: Kind<'wiring'> = {
       : {
           parts: [{ ...part, given: { says: 'choice', number: choice + 1 }, correct: false }],
           problems: [
-            problemIn(
-              'answer-no-such-choice',
-              `There is no choice ${choice + 1}.`,
-              `There are ${choices.length}.`,
-            ),
+            questionProblem({
+              says: 'answer-no-such-choice.number',
+              number: choice + 1,
+              of: choices.length,
+            }),
           ],
         };
   },

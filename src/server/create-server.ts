@@ -74,7 +74,7 @@ const sendProblem = (reply: FastifyReply, status: number, problem: ApiProblem): 
 
 function courseFrom(bank: Bank): Course {
   const course = courseOf(bank);
-  if (!course.ok) throw new Error(course.problems.map(({ message }) => message).join(' '));
+  if (!course.ok) throw new Error(course.problems.map(({ code }) => code).join(' '));
   return course.value;
 }
 

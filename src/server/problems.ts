@@ -1,7 +1,8 @@
 /** The ways in which the server refuses: one table, which docs/api.md prints; a test holds them equal. */
 import type { ApiProblem, ApiProblemCode } from '../../shared/api.ts';
-import type { Problem } from '../../shared/problem.ts';
+import type { Problem, ToldProblem } from '../../shared/problem.ts';
 import { type Refusal, tellRefusal, type Words } from '../words/index.ts';
+import { codeOf, tellProblems } from '../words/problems.ts';
 
 export interface ProblemRow {
   /** HTTP status; null for problems that only one answer in a batch has. */
@@ -81,7 +82,7 @@ export class ApiFailure extends Error {
 
   constructor(why: Refusal | FoundWrong, retryAfter: number | null = null) {
     super(why.says);
-    this.code = codeOf(why);
+    this.code = codeOf(why.says) as ApiProblemCode;
     this.why = why;
     this.retryAfter = retryAfter;
   }
@@ -90,17 +91,15 @@ export class ApiFailure extends Error {
     return API_PROBLEMS[this.code].status ?? 400;
   }
 
-  told(words: Pick<Words, 'server'>): ApiProblem {
+  told(words: Pick<Words, 'server' | 'problems'>): ApiProblem {
     const { code, why } = this;
     if (!('problems' in why)) return { code, ...tellRefusal(words.server.refusals, why) };
-    const each = (pick: (problem: Problem) => string): string =>
-      [...new Set(why.problems.map(pick))].join(' ');
+    const problems = tellProblems(words, why.problems);
+    const each = (pick: (problem: ToldProblem) => string): string =>
+      [...new Set(problems.map(pick))].join(' ');
     return { code, message: each(({ message }) => message), hint: each(({ hint }) => hint) };
   }
 }
-
-/** A refusal is called by its code, or by that and which of its cases it is. */
-const codeOf = ({ says }: Refusal | FoundWrong): ApiProblemCode => says.split('.', 1)[0] as ApiProblemCode;
 
 /** What isn't there, and what isn't for the one who asks, look alike: so an id that was guessed tells nothing. */
 export const noSuchThing = (): ApiFailure => new ApiFailure({ says: 'no-such-thing' });

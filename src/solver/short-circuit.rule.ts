@@ -1,7 +1,7 @@
 /** The one drawing rule that has to be solved: no short circuit in any state that somebody can bring about. */
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Act } from '../../shared/scenario.ts';
-import { actInWords, actsOn, type CircuitView, drawingRules, type Rule } from '../circuit/index.ts';
+import { actSaid, actsOn, type CircuitView, type DrawingRule, drawingRules } from '../circuit/index.ts';
 import { Joining } from './joining.ts';
 import { type Machine, machineOf } from './machine.ts';
 import { everyBeginning, everyOutcome, type Standing } from './outcomes.ts';
@@ -70,24 +70,20 @@ function actsToShort(machine: Machine, circuit: Circuit): Act[] | undefined {
  * overloads, outputs, timers), in every order of operation, over at most 400 standings; a circuit in which closed
  * contacts could never join two poles isn't searched at all.
  */
-export const shortCircuit: Rule = {
+export const shortCircuit: DrawingRule = {
   name: 'short-circuit',
-  reason:
-    'Two poles of a supply that are joined without a load blow the fuse, or burn what is nearest where there is none.',
   source: 'common practice, no source',
   check(circuit: Circuit, _view: CircuitView) {
     const plan = planOf(circuit);
     if (!couldShort(plan)) return [];
     const acts = actsToShort(machineOf(plan), circuit);
     if (!acts) return [];
-    const after =
-      acts.length === 0
-        ? 'as soon as the supply is on'
-        : `after: ${acts.map((act) => actInWords(act, circuit)).join(', then ')}`;
     return [
       {
-        message: `There is a short circuit ${after}.`,
-        hint: 'Put a load, or a contact that is open then, between the two poles; interlock what must never be closed together.',
+        said:
+          acts.length === 0
+            ? { says: 'short-circuit.atOnce' }
+            : { says: 'short-circuit', acts: acts.map((act) => actSaid(act, circuit)) },
         concern: { kind: 'circuit' },
       },
     ];
@@ -95,4 +91,4 @@ export const shortCircuit: Rule = {
 };
 
 /** All drawing rules: those that are read off the drawing, and the one that is solved. */
-export const everyRule: readonly Rule[] = [...drawingRules, shortCircuit];
+export const everyRule: readonly DrawingRule[] = [...drawingRules, shortCircuit];

@@ -22,7 +22,19 @@ export type {
   StopSaid,
   Stretch,
 } from './en/drawing.ts';
+export type { GradingSaid } from './en/grading.ts';
 export type { Idea } from './en/ideas.ts';
+export type { AskedThing } from './en/problems/bank-blocks.ts';
+export type { FrontKey } from './en/problems/bank-files.ts';
+export type { BankProblemSaid } from './en/problems/banks.ts';
+export type { CircuitProblemSaid } from './en/problems/circuit.ts';
+export type { HomeworkProblemSaid, InterchangeProblemSaid } from './en/problems/homework.ts';
+export type { MemoryProblemSaid } from './en/problems/memory.ts';
+export type { LackingSaid, OptionSaid } from './en/problems/notation.ts';
+export type { QuestionProblemSaid } from './en/problems/questions.ts';
+export type { LoadNamed, RuleProblemSaid } from './en/problems/rules.ts';
+export type { FaultWord } from './en/problems/scenario.ts';
+export type { ValueProblemSaid } from './en/problems/soundness.ts';
 export type { CautionSaid, LabelSaid, Moment, SituationSaid } from './en/questions/asking.ts';
 export type { ExplainingSaid, HintSaid } from './en/questions/explaining.ts';
 export type { Hop, Path, PlaceSaid, Places, PositionSaid } from './en/questions/places.ts';

@@ -3,12 +3,18 @@ import type { Circuit } from '../../shared/circuit.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import { readCircuit } from '../../src/circuit/index.ts';
 import { answerWith } from '../support/answers.ts';
+import { told } from '../support/in-english.ts';
 
 const upTo = (count: number): readonly number[] => Array.from({ length: count }, (_, at) => at + 1);
 
 function circuitOf(lines: readonly string[]): Circuit {
   const read = readCircuit(`supply A 24 V AC\n${lines.join('\n')}\n`);
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('\n'));
+  if (!read.ok)
+    throw new Error(
+      told(read.problems)
+        .map(({ message }) => message)
+        .join('\n'),
+    );
   return read.value;
 }
 

@@ -2,11 +2,17 @@
 import { describe, expect, it } from 'vitest';
 import type { Topic } from '../../shared/bank.ts';
 import { readTopic } from '../../src/banks/index.ts';
+import { told } from '../support/in-english.ts';
 import { changed, changedIn, expectMistake, expectMistakes, problemsIn, SAMPLE, unmark } from './sample.ts';
 
 function topicOf(text: string): Topic {
   const read = readTopic('sample.md', text);
-  if (!read.ok) expect.fail(read.problems.map(({ line, message }) => `${line}: ${message}`).join('\n'));
+  if (!read.ok)
+    expect.fail(
+      told(read.problems)
+        .map(({ line, message }) => `${line}: ${message}`)
+        .join('\n'),
+    );
   return read.value;
 }
 

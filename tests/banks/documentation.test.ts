@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { bankSkill, recipe, topic } from '../../shared/bank.ts';
 import { questionKind } from '../../shared/question.ts';
-import { BANK_LIMITS, BANK_PROBLEMS, readBank } from '../../src/banks/index.ts';
+import { BANK_CODES, BANK_LIMITS, readBank } from '../../src/banks/index.ts';
 import { STATES } from '../../src/questions/index.ts';
 import { expectMistakes, SAMPLE } from './sample.ts';
 
@@ -85,7 +85,7 @@ describe('docs/errors.md', () => {
       .map((line) => line.slice(2, -2).split(' | '))
       .filter(([, source]) => source === 'question bank');
     expect(rows).toEqual(
-      Object.entries(BANK_PROBLEMS).map(([code, meaning]) => [`\`${code}\``, 'question bank', meaning]),
+      BANK_CODES.map((code) => [`\`${code}\``, 'question bank', expect.stringMatching(/^[A-Z].*\.$/)]),
     );
   });
 });

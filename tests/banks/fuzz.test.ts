@@ -3,10 +3,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { topic as topicSchema } from '../../shared/bank.ts';
-import { BANK_PROBLEMS, readBank, readTopic } from '../../src/banks/index.ts';
-import { CIRCUIT_PROBLEMS } from '../../src/circuit/problem-codes.ts';
-import { QUESTION_PROBLEMS } from '../../src/questions/index.ts';
+import { BANK_CODES, readBank, readTopic } from '../../src/banks/index.ts';
+import { CIRCUIT_CODES } from '../../src/circuit/problem-codes.ts';
+import { QUESTION_CODES } from '../../src/questions/index.ts';
 import { everyRule } from '../../src/solver/index.ts';
+import { told } from '../support/in-english.ts';
 import { SAMPLE } from './sample.ts';
 
 const folder = new URL('../../question-banks/', import.meta.url);
@@ -15,7 +16,7 @@ const REAL = readdirSync(folder)
   .map((name) => readFileSync(new URL(name, folder), 'utf8'));
 
 const CODES: ReadonlySet<string> = new Set([
-  ...[BANK_PROBLEMS, CIRCUIT_PROBLEMS, QUESTION_PROBLEMS].flatMap((table) => Object.keys(table)),
+  ...[BANK_CODES, ...Object.values(CIRCUIT_CODES), QUESTION_CODES].flat(),
   ...everyRule.map(({ name }) => name),
 ]);
 
@@ -28,7 +29,7 @@ function expectReadOrPlaced(text: string): 'read' | 'refused' {
   }
   const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
   expect(read.problems.length).toBeGreaterThan(0);
-  for (const { file, code, line = 0, column = 0, message, hint } of read.problems) {
+  for (const { file, code, line = 0, column = 0, message, hint } of told(read.problems)) {
     const there = lines[line - 1];
     const placed = there !== undefined && column >= 1 && column <= there.length + 1;
     if (!placed || file !== 'sample.md' || !CODES.has(code) || message.length < 10 || hint.length < 5)

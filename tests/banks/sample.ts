@@ -1,7 +1,8 @@
 /** A small topic without a mistake, and a way to put one into it and say where. */
 import { expect } from 'vitest';
-import type { Checked, Problem } from '../../shared/problem.ts';
+import type { Checked, ToldProblem } from '../../shared/problem.ts';
 import { readTopic } from '../../src/banks/index.ts';
+import { told } from '../support/in-english.ts';
 
 export const SAMPLE = `---
 id: sample
@@ -108,19 +109,19 @@ export function changed(from: string, to: string, text = SAMPLE): string {
 export const changedIn = (changes: readonly (readonly [from: string, to: string])[], text = SAMPLE): string =>
   changes.reduce((now, [from, to]) => changed(from, to, now), text);
 
-export const placeOf = ({ line, column }: Problem): string => `${line}:${column}`;
+export const placeOf = ({ line, column }: ToldProblem): string => `${line}:${column}`;
 
-export function problemsIn(checked: Checked<unknown>): readonly Problem[] {
+export function problemsIn(checked: Checked<unknown>): readonly ToldProblem[] {
   if (checked.ok) expect.fail('this was read, and should have been refused');
-  return checked.problems;
+  return told(checked.problems);
 }
 
 /** Reads a topic in which every mark is a mistake of that code, and there is no other. */
-export function expectMistakes(marked: string, ...codes: readonly string[]): readonly Problem[] {
+export function expectMistakes(marked: string, ...codes: readonly string[]): readonly ToldProblem[] {
   const { text, places } = unmark(marked);
   const problems = problemsIn(readTopic('banks/sample.md', text));
-  const told = problems.map((problem) => `${placeOf(problem)} ${problem.code}`);
-  expect(told).toEqual(places.map((place, index) => `${place} ${codes[index]}`));
+  const found = problems.map((problem) => `${placeOf(problem)} ${problem.code}`);
+  expect(found).toEqual(places.map((place, index) => `${place} ${codes[index]}`));
   for (const { file, message, hint } of problems) {
     expect(file).toBe('banks/sample.md');
     expect(message.length).toBeGreaterThan(10);
@@ -130,5 +131,5 @@ export function expectMistakes(marked: string, ...codes: readonly string[]): rea
 }
 
 /** Exchanges a piece of the sample for one with a mark in it, and expects that mistake there. */
-export const expectMistake = (from: string, to: string, code: string): Problem =>
+export const expectMistake = (from: string, to: string, code: string): ToldProblem =>
   expectMistakes(changed(from, to), code)[0]!;

@@ -10,6 +10,7 @@ import {
   review,
   type SkillGraph,
 } from '../../src/memory/index.ts';
+import { told } from '../support/in-english.ts';
 
 export interface Row {
   readonly name: string;
@@ -66,7 +67,7 @@ export function memoryRows(): readonly Row[] {
       at: START,
       wishes: { assessmentAt: START + days * DAY, minutesADay: 10, secondsPerQuestion: 30 },
     });
-    if (!made.ok) throw new Error(made.problems[0]!.message);
+    if (!made.ok) throw new Error(told(made.problems)[0]!.message);
   };
   const reviewing = median(15, () => {
     let recall: Recall = newRecall();

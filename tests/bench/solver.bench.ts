@@ -5,11 +5,17 @@ import type { Act } from '../../shared/scenario.ts';
 import { readCircuit } from '../../src/circuit/index.ts';
 import { begin, copyState, doAct, machineOf, planOf, restoreState, solve } from '../../src/solver/index.ts';
 import { button, lamp, rated, relay, wired } from '../support/hops.ts';
+import { told } from '../support/in-english.ts';
 import { median, type Row } from './row.ts';
 
 function circuitOf(lines: readonly string[]): Circuit {
   const read = readCircuit(['supply A 24 V AC', '-F1 breaker', ...lines].join('\n'));
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
+  if (!read.ok)
+    throw new Error(
+      told(read.problems)
+        .map(({ message }) => message)
+        .join(' '),
+    );
   return read.value;
 }
 

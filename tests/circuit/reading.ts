@@ -1,8 +1,9 @@
 /** Short ways to read in tests. */
 import { expect } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
-import type { Checked, Problem } from '../../shared/problem.ts';
+import type { Checked, Problem, ToldProblem } from '../../shared/problem.ts';
 import { readCircuit } from '../../src/circuit/index.ts';
+import { told } from '../support/in-english.ts';
 
 /** Milliseconds that a test over many random cases may take on a busy machine. */
 export const PATIENCE = 120_000;
@@ -13,12 +14,13 @@ export function whole<T>(checked: Checked<T>): T {
   return checked.value;
 }
 
-export function problemsOf(checked: Checked<unknown>): readonly Problem[] {
+export function problemsOf(checked: Checked<unknown>): readonly ToldProblem[] {
   if (checked.ok) expect.fail('this was read, and should have been refused');
-  return checked.problems;
+  return told(checked.problems);
 }
 
 export const circuitOf = (text: string): Circuit => whole(readCircuit(text));
 
 /** `3:8 bad-number`. */
-export const oneLine = ({ line, column, code }: Problem): string => `${line}:${column} ${code}`;
+export const oneLine = ({ line, column, code }: Pick<Problem, 'line' | 'column' | 'code'>): string =>
+  `${line}:${column} ${code}`;

@@ -4,6 +4,7 @@ import { keepsRules } from '../../src/generator/accept.ts';
 import { type Acceptance, accept, type Draft, families, free, generate } from '../../src/generator/index.ts';
 import { predictAll } from '../../src/misconceptions/index.ts';
 import { type Machine, readState, type State, solve } from '../../src/solver/index.ts';
+import { told } from '../support/in-english.ts';
 
 const HEAD = 'supply A 24 V AC earthed\n';
 
@@ -14,9 +15,19 @@ function draftOf(
   asked: Partial<Pick<Draft, 'lamps' | 'inputs' | 'relays'>>,
 ): Draft {
   const circuit = readCircuit(HEAD + text);
-  if (!circuit.ok) throw new Error(circuit.problems.map(({ message }) => message).join('\n'));
+  if (!circuit.ok)
+    throw new Error(
+      told(circuit.problems)
+        .map(({ message }) => message)
+        .join('\n'),
+    );
   const read = readActs(acts, circuit.value);
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('\n'));
+  if (!read.ok)
+    throw new Error(
+      told(read.problems)
+        .map(({ message }) => message)
+        .join('\n'),
+    );
   return {
     family: 'test',
     circuit: circuit.value,

@@ -12,6 +12,7 @@ import {
   type Random,
   randomOf,
 } from '../../src/generator/index.ts';
+import { told } from '../support/in-english.ts';
 import {
   beside,
   caiFuererImmerman,
@@ -51,7 +52,12 @@ const textOf = (circuit: Circuit): string => {
 
 const circuitOf = (text: string): Circuit => {
   const read = readCircuit(text);
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('\n'));
+  if (!read.ok)
+    throw new Error(
+      told(read.problems)
+        .map(({ message }) => message)
+        .join('\n'),
+    );
   return read.value;
 };
 

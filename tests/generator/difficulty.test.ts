@@ -9,6 +9,7 @@ import {
   free,
   generate,
 } from '../../src/generator/index.ts';
+import { told } from '../support/in-english.ts';
 
 const SEEDS = 16;
 
@@ -53,7 +54,12 @@ sheet 2
 B:L+  -K1:31-34  -A1:I1-COM  B:L-
 `;
     const read = readCircuit(text);
-    if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('\n'));
+    if (!read.ok)
+      throw new Error(
+        told(read.problems)
+          .map(({ message }) => message)
+          .join('\n'),
+      );
     const acts = readActs('press -S1; release -S1; make -B1; wait 6 s', read.value);
     if (!acts.ok) throw new Error('acts');
     const [found] = accept(

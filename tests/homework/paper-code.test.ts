@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CODE_BYTES, codeInGroups, codeOf, readCode } from '../../src/homework/index.ts';
 import { CODE_LETTERS } from '../../src/homework/paper-code.ts';
+import { told } from '../support/in-english.ts';
 
 const bytes = fc.uint8Array({ minLength: CODE_BYTES, maxLength: 32 });
 const code = bytes.map(codeOf);
@@ -97,7 +98,7 @@ describe("a paper's code", () => {
     expect(problemOf('K7M 2QP 9DXX')).toBe('homework-code-length');
     const read = readCode('K0M 2IP 9DX');
     expect(read).toMatchObject({ ok: false, problems: [{ code: 'homework-code-letter' }] });
-    if (!read.ok) expect(read.problems[0]!.message).toContain('0I');
+    if (!read.ok) expect(told(read.problems)[0]!.message).toContain('0I');
     fc.assert(
       fc.property(fc.string({ maxLength: 60 }), (text) => {
         const found = readCode(text);

@@ -13,6 +13,7 @@ import {
 } from '../../src/homework/index.ts';
 import { rightAnswer } from '../../src/questions/index.ts';
 import { english } from '../../src/words/en/core.ts';
+import { told } from '../support/in-english.ts';
 import { course, places, seats, setOf } from './course.ts';
 
 const ALL = [...course.skills.keys()];
@@ -116,7 +117,7 @@ describe('a paper', () => {
   it('is refused with the place where too few circuits are left', () => {
     const made = paperFor(whole, seats(1)[0]!, (place) => place === 3);
     expect(made).toMatchObject({ ok: false, problems: [{ code: 'homework-too-few-circuits' }] });
-    if (!made.ok) expect(made.problems[0]!.message).toContain('Place 4');
+    if (!made.ok) expect(told(made.problems)[0]!.message).toContain('Place 4');
   });
 
   it('is refused with the place where no question of that difficulty comes about', () => {

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import type { Attempt, Grade, Skill, SkillAnswer } from '../../shared/memory.ts';
 import { checkSkills, type SkillGraph } from '../../src/memory/index.ts';
+import { told } from '../support/in-english.ts';
 
 export const DAY = 86_400_000;
 /** Some morning. */
@@ -60,7 +61,12 @@ export const arbitrarySkills: fc.Arbitrary<readonly Skill[]> = fc
 
 export function graphOf(skills: readonly Skill[]): SkillGraph {
   const checked = checkSkills(skills);
-  if (!checked.ok) throw new Error(checked.problems.map(({ message }) => message).join('\n'));
+  if (!checked.ok)
+    throw new Error(
+      told(checked.problems)
+        .map(({ message }) => message)
+        .join('\n'),
+    );
   return checked.value;
 }
 

@@ -3,6 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Attempt, attempt as attemptSchema, grade as gradeSchema } from '../../shared/memory.ts';
 import { GRADE_RULES, gradeOf } from '../../src/memory/index.ts';
+import { say } from '../../src/words/index.ts';
+import { english } from '../support/in-english.ts';
 import { arbitraryAttempt } from './arbitraries.ts';
 
 const answered = (part: Partial<Attempt>): Attempt => ({
@@ -80,7 +82,11 @@ describe('the grade of an answer', () => {
           .map((cell) => cell.trim().replaceAll('`', '')),
       );
     expect(table).toEqual(
-      GRADE_RULES.map(({ because, grade }, index) => [String(index + 1), because, grade]),
+      GRADE_RULES.map(({ because, grade }, index) => [
+        String(index + 1),
+        say(english.grading, because),
+        grade,
+      ]),
     );
   });
 });

@@ -15,6 +15,7 @@ import {
   TARGET,
 } from '../../src/memory/index.ts';
 import { LEAST_STABILITY } from '../../src/memory/model.ts';
+import { told } from '../support/in-english.ts';
 import { arbitraryHistory, arbitrarySkills, DAY, graphOf, START, skill } from './arbitraries.ts';
 
 const chain = (length: number, width: number) =>
@@ -35,7 +36,12 @@ const request = (part: Partial<PlanRequest> & { days?: number; questions?: numbe
 });
 function planOf(of: PlanRequest): Plan {
   const plan = planTowards(of);
-  if (!plan.ok) throw new Error(plan.problems.map(({ message }) => message).join('\n'));
+  if (!plan.ok)
+    throw new Error(
+      told(plan.problems)
+        .map(({ message }) => message)
+        .join('\n'),
+    );
   return plan.value;
 }
 const questionsOn = (plan: Plan): number[] =>
@@ -148,7 +154,7 @@ describe('a plan towards an assessment', () => {
     ['unknown-skill', { skills: ['s0', 'nowhere'] }],
   ])('is refused with %s', (code, part) => {
     const plan = planTowards(request(part));
-    expect(plan.ok ? [] : plan.problems.map((found) => problem.parse(found).code)).toEqual([code]);
+    expect(plan.ok ? [] : told(plan.problems).map((found) => problem.parse(found).code)).toEqual([code]);
   });
 });
 

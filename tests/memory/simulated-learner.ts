@@ -7,6 +7,7 @@ import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import type { Grade, Recall } from '../../shared/memory.ts';
 import { choose, planTowards, recallOf, review, type SkillGraph } from '../../src/memory/index.ts';
 import { chanceAfter, type Memory, memoryAfter } from '../../src/memory/model.ts';
+import { told } from '../support/in-english.ts';
 import { DAY, START } from './arbitraries.ts';
 
 export interface Course {
@@ -77,7 +78,7 @@ export function practisePlanned(course: Course, learner: Learner): Diary {
       secondsPerQuestion: 60,
     };
     const plan = planTowards({ graph, recalls: learner.recalls, at, wishes });
-    if (!plan.ok) throw new Error(plan.problems[0]!.message);
+    if (!plan.ok) throw new Error(told(plan.problems)[0]!.message);
     const { practice } = plan.value.days[0]!;
     const planned = practice.map(({ skill }) => skill);
     const today = practice.reduce((sum, { questions }) => sum + questions, 0);

@@ -1,13 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Skill, skillList } from '../../shared/memory.ts';
-import { type Problem, problem } from '../../shared/problem.ts';
+import { problem, type ToldProblem } from '../../shared/problem.ts';
 import { checkSkills, isHeld, openSkills, recallOf, replay, review } from '../../src/memory/index.ts';
+import { told } from '../support/in-english.ts';
 import { arbitraryHistory, arbitrarySkills, DAY, graphOf, START, skill } from './arbitraries.ts';
 
-const problemsOf = (skills: readonly Skill[]): readonly Problem[] => {
+const problemsOf = (skills: readonly Skill[]): readonly ToldProblem[] => {
   const checked = checkSkills(skills);
-  return checked.ok ? [] : checked.problems;
+  return checked.ok ? [] : told(checked.problems);
 };
 const heldAt = (at: number) => review(review({ kind: 'new' }, 'firm', at, 'c1'), 'firm', at, 'c2');
 
@@ -71,7 +72,7 @@ describe('a list of skills', () => {
         }
         refused++;
         expect(checked.problems.length).toBeGreaterThan(0);
-        for (const found of checked.problems) expect(problem.parse(found)).toEqual(found);
+        for (const found of told(checked.problems)) expect(problem.parse(found)).toEqual(found);
       }),
       { numRuns: 1000 },
     );

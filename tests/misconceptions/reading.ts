@@ -2,10 +2,16 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
 import { readActs, readCircuit, readFaults } from '../../src/circuit/index.ts';
+import { told } from '../support/in-english.ts';
 
 export function circuitOf(text: string): Circuit {
   const read = readCircuit(text);
-  if (!read.ok) throw new Error(read.problems.map(({ line, message }) => `${line}: ${message}`).join('\n'));
+  if (!read.ok)
+    throw new Error(
+      told(read.problems)
+        .map(({ line, message }) => `${line}: ${message}`)
+        .join('\n'),
+    );
   return read.value;
 }
 

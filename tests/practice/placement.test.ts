@@ -9,6 +9,7 @@ import {
   placing,
   withPlacement,
 } from '../../src/practice/index.ts';
+import { told } from '../support/in-english.ts';
 import { ownBank } from '../support/own-bank.ts';
 
 const DAY = 86_400_000;
@@ -21,7 +22,7 @@ function graphOf(needs: readonly (readonly number[])[]): SkillGraph {
       needs: under.map((need) => `skill-${need}`),
     })),
   );
-  if (!made.ok) throw new Error(made.problems[0]?.message);
+  if (!made.ok) throw new Error(told(made.problems)[0]?.message);
   return made.value;
 }
 

@@ -6,17 +6,28 @@
 import { describe, expect, it } from 'vitest';
 import { readActs, readCircuit } from '../../src/circuit/index.ts';
 import { begin, machineOf, meter, planOf, runTimed, solve } from '../../src/solver/index.ts';
+import { told } from '../support/in-english.ts';
 
 function circuitOf(text: string) {
   const read = readCircuit(text);
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
+  if (!read.ok)
+    throw new Error(
+      told(read.problems)
+        .map(({ message }) => message)
+        .join(' '),
+    );
   return read.value;
 }
 
 function solvedAfter(text: string, acts: string) {
   const circuit = circuitOf(text);
   const read = readActs(acts, circuit);
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
+  if (!read.ok)
+    throw new Error(
+      told(read.problems)
+        .map(({ message }) => message)
+        .join(' '),
+    );
   return solve(circuit, { start: 'live', faults: [], acts: read.value }).solution;
 }
 

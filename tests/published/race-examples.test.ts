@@ -14,12 +14,23 @@ import {
   type Standing,
   solve,
 } from '../../src/solver/index.ts';
+import { told } from '../support/in-english.ts';
 
 function standing(text: string, acts: string) {
   const circuit = readCircuit(text);
-  if (!circuit.ok) throw new Error(circuit.problems.map(({ message }) => message).join(' '));
+  if (!circuit.ok)
+    throw new Error(
+      told(circuit.problems)
+        .map(({ message }) => message)
+        .join(' '),
+    );
   const read = readActs(acts, circuit.value);
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
+  if (!read.ok)
+    throw new Error(
+      told(read.problems)
+        .map(({ message }) => message)
+        .join(' '),
+    );
   const machine = machineOf(planOf(circuit.value));
   let found: Standing = everyBeginning(machine, 'live');
   for (const act of read.value) found = everyOutcome(machine, found, act);

@@ -1,13 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Answer, answer as answerSchema, type Question } from '../../shared/question.ts';
-import { QUESTION_PROBLEMS, STATES } from '../../src/questions/index.ts';
-import { readAnswer } from '../support/in-english.ts';
+import { QUESTION_CODES, STATES } from '../../src/questions/index.ts';
+import { readAnswer, told } from '../support/in-english.ts';
 import { FIXED, INPUTS, LAMPS, LIVE, METER, RELAYS, STEPS, WIRING } from './fixed.ts';
 
 const states = (question: Question, text: string): Record<string, string> => {
   const read = readAnswer(question, text);
-  if (!read.ok) throw new Error(`${text}: ${read.problems.map(({ message }) => message).join(' ')}`);
+  if (!read.ok)
+    throw new Error(
+      `${text}: ${told(read.problems)
+        .map(({ message }) => message)
+        .join(' ')}`,
+    );
   return 'states' in read.value ? read.value.states : {};
 };
 const codes = (question: Question, text: string): string[] => {
@@ -123,7 +128,7 @@ describe('a typed answer about states', () => {
     expect(read).toMatchObject({ ok: false });
     if (!read.ok) {
       expect(read.problems).toHaveLength(2);
-      for (const { hint } of read.problems) expect(hint).toBe('Asked is: -H1 -H2 -H3.');
+      for (const { hint } of told(read.problems)) expect(hint).toBe('Asked is: -H1 -H2 -H3.');
     }
   });
 });
@@ -230,8 +235,8 @@ describe('any text at all', () => {
           return;
         }
         expect(read.problems.length).toBeGreaterThan(0);
-        for (const { code, message, hint } of read.problems) {
-          expect(Object.keys(QUESTION_PROBLEMS)).toContain(code);
+        for (const { code, message, hint } of told(read.problems)) {
+          expect(QUESTION_CODES).toContain(code);
           expect(message).not.toBe('');
           expect(hint).not.toBe('');
           expect(message).not.toMatch(/\p{Cc}/u);

@@ -1,13 +1,21 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { checkRules, readCircuit } from '../../src/circuit/index.ts';
+import { checkRules, problemOf, readCircuit } from '../../src/circuit/index.ts';
 import { families, generate } from '../../src/generator/index.ts';
 import { shortCircuit } from '../../src/solver/index.ts';
+import { english, told } from '../support/in-english.ts';
 
 function findings(text: string): string[] {
   const read = readCircuit(text);
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
-  return checkRules(read.value, [shortCircuit]).map(({ message }) => message);
+  if (!read.ok)
+    throw new Error(
+      told(read.problems)
+        .map(({ message }) => message)
+        .join(' '),
+    );
+  return told(checkRules(read.value, [shortCircuit]).map((finding) => problemOf(finding, read.value))).map(
+    ({ message }) => message,
+  );
 }
 
 const HEAD = 'supply A 24 V DC\n-F1 fuse 2 A\n';
@@ -46,7 +54,8 @@ describe('the rule against short circuits', () => {
   });
 
   it('stands in docs/errors.md with its reason and source', () => {
-    const { name, reason, source } = shortCircuit;
+    const { name, source } = shortCircuit;
+    const reason = english.ruleReasons['short-circuit'];
     const page = readFileSync(new URL('../../docs/errors.md', import.meta.url), 'utf8');
     expect(page).toContain(`| \`${name}\` | solved drawing rule | ${reason} Source: ${source}. |`);
   });

@@ -1,12 +1,19 @@
 /** What the core says, said in English: for tests that look at sentences. */
-import type { Checked } from '../../shared/problem.ts';
+import type { Checked, Problem, ToldProblem } from '../../shared/problem.ts';
 import type { Answer, Asked, Question, ToldMark } from '../../shared/question.ts';
 import { layOut as layOutAny } from '../../src/drawing/index.ts';
 import * as core from '../../src/questions/index.ts';
 import { english } from '../../src/words/en/core.ts';
 import { say } from '../../src/words/index.ts';
+import { tellProblems } from '../../src/words/problems.ts';
 
 export { english };
+
+export const told = (problems: readonly Problem[]): ToldProblem[] => tellProblems(english, problems);
+
+/** The problems of a result that must have been refused. */
+export const refusedWith = (checked: Checked<unknown>): ToldProblem[] =>
+  checked.ok ? [] : told(checked.problems);
 
 export const askQuestion = (question: Question): Asked =>
   core.tellQuestion(english, core.askQuestion(question));

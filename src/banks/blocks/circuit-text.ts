@@ -3,6 +3,7 @@ import type { Circuit } from '../../../shared/circuit.ts';
 import { type Places, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
 import { checkRules } from '../../circuit/rules/index.ts';
 import { everyRule } from '../../solver/index.ts';
+import type { BankProblemSaid } from '../../words/index.ts';
 import { BANK_LIMITS } from '../limits.ts';
 import type { BankReport } from '../report.ts';
 import type { Spot } from '../source.ts';
@@ -23,12 +24,7 @@ export function readNotation(text: string, spot: Spot, report: BankReport): Circ
   }
   const { length } = read.value.circuit.devices;
   if (length <= BANK_LIMITS.devicesInACircuit) return { ...read.value, spot };
-  report.add(
-    'bank-too-large',
-    spot,
-    `There are ${length} devices; a circuit in a bank has at most ${BANK_LIMITS.devicesInACircuit}.`,
-    'Show a part of it.',
-  );
+  report.add({ says: 'bank-too-large.devices', devices: length, most: BANK_LIMITS.devicesInACircuit }, spot);
   return undefined;
 }
 
@@ -45,16 +41,11 @@ export function keepRules(
 ): void {
   const findings = checkRules(drawn, everyRule);
   for (const finding of findings.filter(({ code }) => !off?.rules.has(code))) {
-    const problem = problemOf(finding, drawn, places);
-    const hint = `${problem.hint} (Where a lesson shows this on purpose, write: rules: off ${finding.code} because …)`;
-    report.within([{ ...problem, hint }], spot);
+    const { code: rule, said: broken } = finding;
+    const said: BankProblemSaid = { says: 'bank-rules.broken', rule, broken };
+    report.within([{ ...problemOf(finding, drawn, places), said }], spot);
   }
   for (const name of off?.rules ?? [])
     if (!findings.some(({ code }) => code === name))
-      report.add(
-        'bank-rules',
-        off!.spot,
-        `The rule ${name} is off, and nothing in this circuit breaks it.`,
-        'Leave it out.',
-      );
+      report.add({ says: 'bank-rules', rule: name }, off!.spot);
 }

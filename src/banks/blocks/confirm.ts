@@ -1,16 +1,7 @@
 /** Whether the solver says the same as the author. */
 import type { QuestionKind } from '../../../shared/question.ts';
-import {
-  checkQuestion,
-  explain,
-  KINDS,
-  type Kind,
-  markAnswer,
-  rightAnswer,
-  tellAnswer,
-} from '../../questions/index.ts';
-import { english } from '../../words/en/core.ts';
-import { say } from '../../words/index.ts';
+import { checkQuestion, explain, KINDS, type Kind, markAnswer, rightAnswer } from '../../questions/index.ts';
+import type { AnswerSaid } from '../../words/index.ts';
 import { BANK_LIMITS } from '../limits.ts';
 import type { BankReport } from '../report.ts';
 import type { Spot } from '../source.ts';
@@ -31,12 +22,7 @@ export function confirm(asked: AskedQuestion, spot: Spot, blocks: TopicBlocks, r
   const { circuit, scenario } = asked.question;
   const cost = circuit.devices.length * (scenario.acts.length + 1);
   if (blocks.solvingLeft < cost) {
-    report.add(
-      'bank-too-large',
-      spot,
-      'The solver has been asked so much in this file that this is left unconfirmed.',
-      'Correct what is told above, or divide the topic.',
-    );
+    report.add({ says: 'bank-too-large.unconfirmed' }, spot);
     return false;
   }
   const confirmed = isConfirmed(asked, spot, report);
@@ -49,7 +35,7 @@ function isConfirmed(asked: AskedQuestion, spot: Spot, report: BankReport): bool
   const unclear = checkQuestion(question);
   if (unclear.length > 0) {
     report.within(
-      unclear.map(({ code, message, hint }) => ({ code, message, hint })),
+      unclear.map(({ code, said }) => ({ code, said })),
       spot,
     );
     return false;
@@ -66,19 +52,22 @@ function reportWrong({ question, answer, answered }: AskedQuestion, spot: Spot, 
   const { mark, problems } = markAnswer(question, answer);
   const explanation = explain(question);
   report.within(
-    problems.map(({ code, message, hint }) => ({ code, message, hint })),
+    problems.map(({ code, said }) => ({ code, said })),
     spot,
   );
   for (const { item, given, right } of mark.parts.filter(({ correct }) => !correct)) {
     const steps = explanation.filter(({ about }) => about.includes(item.split(' ').at(-1)!));
-    const why = (steps.length > 0 ? steps : explanation)
-      .slice(0, STEPS_TOLD)
-      .map(({ said }) => say(english.explaining, said));
+    const why = (steps.length > 0 ? steps : explanation).slice(0, STEPS_TOLD).map(({ said }) => said);
+    const author = answered.get(item);
     report.add(
-      'bank-not-confirmed',
-      answered.get(item)?.spot ?? spot,
-      `The solver doesn't confirm "${given ? tellAnswer(english, given) : 'nothing'}" for ${answered.get(item)?.text ?? item}: it says "${tellAnswer(english, right)}".`,
-      `Why: ${why.join(' ')}`,
+      {
+        says: 'bank-not-confirmed',
+        of: author?.text ?? item,
+        given: given as AnswerSaid | undefined,
+        right: right as AnswerSaid,
+        why,
+      },
+      author?.spot ?? spot,
     );
   }
 }

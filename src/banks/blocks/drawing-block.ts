@@ -22,7 +22,7 @@ export function readDrawingBlock(
   blocks: TopicBlocks,
   report: BankReport,
 ): LessonPart | undefined {
-  const fields = readFields(content, KEYS, 'a drawing', report);
+  const fields = readFields(content, KEYS, 'drawing', report);
   const setting = head.settings.get('circuit')!;
   const circuit = namedCircuit(setting, blocks, report);
   const scenario = fields && circuit && readScenario(fields, circuit, report);
@@ -43,7 +43,7 @@ function confirmShows(
   const after = scenario.acts.length;
   const readItem = plainItem(
     askableIn(circuit, ['lamp', 'load', 'relay', 'input']),
-    'a lamp, relay or input of this circuit',
+    'lampRelayOrInput',
     report,
   );
   const asked = piecesOf(shows).map((piece) => {

@@ -2,8 +2,8 @@
  * What stands in a drawing or question: fields `key: value`. A value goes on over the indented lines under its key. Lines
  * that begin with `#` are remarks for other authors.
  */
-import { anyOf, didYouMean, shown } from '../../circuit/wording.ts';
-import type { BankCode } from '../problem-codes.ts';
+import { nearest } from '../../circuit/index.ts';
+import type { BankProblemSaid } from '../../words/index.ts';
 import type { BankReport } from '../report.ts';
 import type { Lines, Spot } from '../source.ts';
 
@@ -23,20 +23,19 @@ export interface Piece {
 
 export type Fields = ReadonlyMap<string, Field>;
 
-/** Reads fields; undefined when a line is wrong (every one reported). `what`: the block, for messages. */
+/** Reads fields; undefined when a line is wrong (every one reported). `of`: `drawing`, or a kind of question. */
 export function readFields(
   { first, lines }: Lines,
   known: readonly string[],
-  what: string,
+  of: string,
   report: BankReport,
 ): Fields | undefined {
   const fields = new Map<string, Field>();
   let sound = true;
-  const wrong = (spot: Spot, code: BankCode, message: string, hint: string): void => {
+  const wrong = (spot: Spot, said: BankProblemSaid): void => {
     sound = false;
-    report.add(code, spot, message, hint);
+    report.add(said, spot);
   };
-  const keysAre = `The keys of ${what} are ${anyOf(known, 'and')}.`;
   let current: string | undefined;
   lines.forEach((line, index) => {
     const spot = { line: first + index, column: 1 };
@@ -44,33 +43,23 @@ export function readFields(
       const field = current === undefined ? undefined : fields.get(current);
       if (field) fields.set(field.key, { ...field, text: `${field.text}\n${line}` });
       else if (line.trim() !== '' && (current === undefined || known.includes(current)))
-        wrong(
-          spot,
-          'bank-field',
-          'This line belongs to no key.',
-          'Begin a line with its key: do: press -S1.',
-        );
+        wrong(spot, { says: 'bank-field' });
       return;
     }
     if (line.startsWith('#')) return;
     const match = /^([A-Za-z][A-Za-z-]*)[ \t]*:[ \t]*/.exec(line);
     if (!match) {
-      wrong(spot, 'bank-field', 'This line has no key.', `${keysAre} Indent what belongs to the key above.`);
+      wrong(spot, { says: 'bank-field.noKey', of, keys: known });
       return;
     }
     const key = match[1]!;
     current = key;
     if (!known.includes(key)) {
-      wrong(
-        spot,
-        'bank-unknown-key',
-        `${shown(key)} is no key of ${what}.`,
-        `${didYouMean(key, known)}${keysAre}`,
-      );
+      wrong(spot, { says: 'bank-unknown-key', key, meant: nearest(key, known), of, keys: known });
       return;
     }
     if (fields.has(key)) {
-      wrong(spot, 'bank-repeated-key', `The key ${key} is there twice.`, 'Put both into one.');
+      wrong(spot, { says: 'bank-repeated-key', key });
       // What stands under it isn't the first one's, and it has had its say.
       current = '';
       return;

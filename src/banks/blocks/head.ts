@@ -1,5 +1,5 @@
 /** The first line of a fenced block: its kind and its settings, ` ```question id=vent-1 skill=make-contact `. */
-import { anyOf, didYouMean, shown } from '../../circuit/wording.ts';
+import { nearest } from '../../circuit/index.ts';
 import type { BankReport } from '../report.ts';
 import type { Lines, Spot } from '../source.ts';
 
@@ -39,12 +39,7 @@ export function readBlock({ first, lines }: Lines, report: BankReport): Block | 
   const mark = fence?.[1] ?? '';
   const closing = lines.length > 1 ? lines.at(-1)!.trim() : '';
   if (closing.length < mark.length || closing.replaceAll(mark[0] ?? '', '') !== '') {
-    report.add(
-      'bank-unclosed-block',
-      { line: first, column: 1 },
-      'This block has no end.',
-      `End it with a line ${mark} of its own.`,
-    );
+    report.add({ says: 'bank-unclosed-block', fence: mark }, { line: first, column: 1 });
     return undefined;
   }
   const head = readHead(opening, first, fence?.[0].length ?? 0, report);
@@ -61,10 +56,15 @@ function readHead(line: string, number: number, from: number, report: BankReport
   const kind = KINDS.find((each) => each === first?.text);
   if (kind === undefined) {
     report.add(
-      'bank-unknown-block',
+      first
+        ? {
+            says: 'bank-unknown-block',
+            word: first.text,
+            meant: nearest(first.text, KINDS),
+            kinds: KINDS,
+          }
+        : { says: 'bank-unknown-block.none', kinds: KINDS },
       spot,
-      first ? `${shown(first.text)} is no kind of block.` : 'What kind of block is this?',
-      `${didYouMean(first?.text ?? '', KINDS)}There are: ${KINDS.join(', ')}. Write it directly after the fence.`,
     );
     return undefined;
   }
@@ -84,26 +84,15 @@ function readHead(line: string, number: number, from: number, report: BankReport
     }
     sound = false;
     report.add(
-      'bank-setting',
-      word.spot,
       settings.has(name)
-        ? `${shown(name)} is set already.`
-        : `${shown(word.text)} is no setting of a ${kind}.`,
-      `Its settings are ${anyOf(
-        known.map((each) => `${each}=…`),
-        'and',
-      )}, without blanks in them.`,
+        ? { says: 'bank-setting.twice', name, names: known }
+        : { says: 'bank-setting', word: word.text, kind, names: known },
+      word.spot,
     );
   }
   const missing = needed.filter((name) => !settings.has(name));
   // What wasn't understood may be the very setting that is missing.
   if (!sound) return undefined;
-  for (const name of missing)
-    report.add(
-      'bank-missing-setting',
-      spot,
-      `This ${kind} has no ${name}.`,
-      `Write ${name}=… on the line of the fence: \`\`\`${kind} ${needed.map((each) => `${each}=…`).join(' ')}.`,
-    );
+  for (const name of missing) report.add({ says: 'bank-missing-setting', kind, name, needed }, spot);
   return missing.length === 0 ? { kind, spot, settings } : undefined;
 }

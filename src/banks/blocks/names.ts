@@ -1,6 +1,6 @@
 import { bankName } from '../../../shared/bank.ts';
 import type { Circuit } from '../../../shared/circuit.ts';
-import { didYouMean, shown, someOf } from '../../circuit/wording.ts';
+import { nearest } from '../../circuit/index.ts';
 import type { BankReport } from '../report.ts';
 import type { Setting } from './head.ts';
 import type { TopicBlocks } from './topic-blocks.ts';
@@ -9,25 +9,15 @@ import type { TopicBlocks } from './topic-blocks.ts';
 export function newName(
   { value, spot }: Setting,
   taken: { has(name: string): boolean },
-  what: 'circuit' | 'question',
+  of: 'circuit' | 'question',
   report: BankReport,
 ): string | undefined {
   if (!bankName.safeParse(value).success) {
-    report.add(
-      'bank-value',
-      spot,
-      `${shown(value)} can't be the name of a ${what}.`,
-      'A name has small letters, digits and hyphens: vent-fan-1.',
-    );
+    report.add({ says: 'bank-value.name', name: value, of }, spot);
     return undefined;
   }
   if (!taken.has(value)) return value;
-  report.add(
-    'bank-repeated-name',
-    spot,
-    `There is a ${what} ${value} in this topic already.`,
-    'Give one of them another name.',
-  );
+  report.add({ says: 'bank-repeated-name.block', name: value, of }, spot);
   return undefined;
 }
 
@@ -39,14 +29,7 @@ export function namedCircuit(
 ): Circuit | undefined {
   if (!circuits.has(value)) {
     const names = [...circuits.keys()];
-    report.add(
-      'bank-unknown-circuit',
-      spot,
-      `There is no circuit ${shown(value)} above this block.`,
-      names.length === 0
-        ? 'Put it before this block: ```circuit id=….'
-        : `${didYouMean(value, names)}There are: ${someOf(names)}.`,
-    );
+    report.add({ says: 'bank-unknown-circuit', name: value, meant: nearest(value, names), names }, spot);
   }
   return circuits.get(value)?.circuit;
 }

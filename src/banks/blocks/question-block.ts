@@ -2,7 +2,7 @@
 import type { LessonPart } from '../../../shared/bank.ts';
 import type { Circuit } from '../../../shared/circuit.ts';
 import { type QuestionKind, questionKind, question as questionSchema } from '../../../shared/question.ts';
-import { didYouMean, shown } from '../../circuit/wording.ts';
+import { nearest } from '../../circuit/index.ts';
 import { changesCircuit } from '../../questions/index.ts';
 import type { BankReport } from '../report.ts';
 import { type CircuitInFile, keepRules, readNotation } from './circuit-text.ts';
@@ -31,16 +31,11 @@ export function readQuestionBlock(
   const kind = readKind(head, report);
   if (kind === undefined) return undefined;
   const reader = readerOf(kind);
-  const fields = readFields(content, [...KEYS, ...reader.keys], `a ${kind} question`, report);
+  const fields = readFields(content, [...KEYS, ...reader.keys], kind, report);
   if (!fields) return undefined;
   const remark = fields.get('because');
   if (remark && proseOf(remark).length > LONGEST_REMARK)
-    report.add(
-      'bank-value',
-      remark.spot,
-      `This is too long: at most ${LONGEST_REMARK} characters.`,
-      'Shorten it.',
-    );
+    report.add({ says: 'bank-value.remark', most: LONGEST_REMARK }, remark.spot);
   const written = readCircuitOf(head, fields, blocks, report);
   const scenario = written && readScenario(fields, written.circuit, report);
   const asked =
@@ -57,12 +52,7 @@ export function readQuestionBlock(
   if (!asked) return undefined;
   const parsed = questionSchema.safeParse(asked.question);
   if (!parsed.success) {
-    report.add(
-      'bank-value',
-      spot,
-      'This question is larger than a question may be.',
-      'At most 24 things are asked in one question, and at most 200 acts are done.',
-    );
+    report.add({ says: 'bank-value.question' }, spot);
     return undefined;
   }
   if (!confirm(asked, spot, blocks, report) || id === undefined) return undefined;
@@ -80,12 +70,8 @@ function readKind({ settings }: BlockHead, report: BankReport): QuestionKind | u
   const { value, spot } = settings.get('kind')!;
   const kind = questionKind.safeParse(value);
   if (kind.success) return kind.data;
-  report.add(
-    'bank-value',
-    spot,
-    `${shown(value)} is no kind of question.`,
-    `${didYouMean(value, questionKind.options)}There are: ${questionKind.options.join(', ')}.`,
-  );
+  const kinds = questionKind.options;
+  report.add({ says: 'bank-value.kind', word: value, meant: nearest(value, kinds), kinds }, spot);
   return undefined;
 }
 
@@ -97,12 +83,7 @@ function needed(
 ): Field | undefined {
   const field = fields.get(key);
   if (field) return field;
-  report.add(
-    'bank-missing-key',
-    spot,
-    `This ${kind} has no ${key}.`,
-    `Write ${key}: … on a line of its own.`,
-  );
+  report.add({ says: 'bank-missing-key', kind, key }, spot);
   return undefined;
 }
 
@@ -124,13 +105,7 @@ function readCircuitOf(
   const rules = fields.get('rules');
   if (setting) {
     const own = [fields.get('circuit'), rules].filter((field) => field !== undefined);
-    for (const field of own)
-      report.add(
-        'bank-repeated-key',
-        field.keySpot,
-        `The circuit is one from above; its ${field.key} can't be here.`,
-        'Leave this out, or leave out circuit=… on the line of the fence.',
-      );
+    for (const field of own) report.add({ says: 'bank-repeated-key.circuit', key: field.key }, field.keySpot);
     if (own.length > 0) return undefined;
     const circuit = namedCircuit(setting, blocks, report);
     return circuit && { circuit };

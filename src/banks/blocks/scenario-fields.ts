@@ -3,7 +3,6 @@ import type { Circuit } from '../../../shared/circuit.ts';
 import type { Checked } from '../../../shared/problem.ts';
 import type { Scenario } from '../../../shared/scenario.ts';
 import { readActs, readFaults } from '../../circuit/index.ts';
-import { shown } from '../../circuit/wording.ts';
 import { BANK_LIMITS } from '../limits.ts';
 import type { BankReport } from '../report.ts';
 import { type Field, type Fields, proseOf } from './fields.ts';
@@ -15,20 +14,13 @@ export function readScenario(fields: Fields, circuit: Circuit, report: BankRepor
   const startField = fields.get('start');
   const start = startField ? proseOf(startField) : 'live';
   if (start !== 'live' && start !== 'dead')
-    report.add(
-      'bank-value',
-      startField!.spot,
-      `${shown(start)} is no way to start.`,
-      'It is live (supplies on, isolators and breakers closed; so it is when start is left out) or dead (all of them open, as drawn).',
-    );
+    report.add({ says: 'bank-value.start', word: start }, startField!.spot);
   const faults = readList(fields.get('fault'), readFaults, circuit, report);
   const acts = readList(fields.get('do'), readActs, circuit, report);
   if (acts && acts.length > BANK_LIMITS.actsInAScenario) {
     report.add(
-      'bank-too-large',
+      { says: 'bank-too-large.acts', acts: acts.length, most: BANK_LIMITS.actsInAScenario },
       fields.get('do')!.spot,
-      `There are ${acts.length} acts; in a bank at most ${BANK_LIMITS.actsInAScenario} are done one after another.`,
-      'Leave some out.',
     );
     return undefined;
   }

@@ -12,7 +12,7 @@ const line = (most: number) =>
     .trim()
     .min(1)
     .max(most)
-    .regex(/^[^\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]*$/u, 'a text of one line');
+    .regex(/^[^\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]*$/u);
 
 const frontMatter = z.strictObject({
   id: bankName,

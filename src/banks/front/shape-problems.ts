@@ -1,6 +1,7 @@
 /** What zod found wrong with front matter, in a bank author's words and at its place. */
 import type { core } from 'zod';
-import { anyOf, didYouMean, shown } from '../../circuit/wording.ts';
+import { nearest } from '../../circuit/index.ts';
+import type { FrontKey } from '../../words/index.ts';
 import type { BankReport } from '../report.ts';
 import type { FrontTree } from './yaml-tree.ts';
 
@@ -11,62 +12,36 @@ const KEYS: Readonly<Record<string, readonly string[]>> = {
   recipes: ['families', 'kinds', 'size', 'share'],
 };
 
-/** What each key holds. */
-const MEANING: Readonly<Record<string, string>> = {
-  id: 'a name of small letters, digits and hyphens, such as make-and-break (64 characters at most)',
-  title: 'a text of one line (120 characters at most)',
-  summary: 'a text of one line (300 characters at most)',
-  order: "the topic's place among the topics: a whole number from 1 to 10000",
-  skills: 'a list of 1 to 50 skills, each with id, title, needs and recipes',
-  needs: 'a list of the skills it stands on, such as [make-contact] (20 at most; [] or nothing for none)',
-  recipes: 'a list of 1 to 20 recipes, each with families, kinds and size',
-  families: 'a list of families of circuits, such as [status-pair] (40 at most)',
-  kinds: 'a list of kinds of question, such as [lamp-states]',
-  size: 'two whole numbers from 1 to 8, the smallest and the largest circuit, such as [1, 3]',
-  share: 'a number above 0, 100 at most; 1 when it is left out',
-};
-
 export function reportShape(issues: readonly core.$ZodIssue[], tree: FrontTree, report: BankReport): void {
   for (const issue of issues) {
     const { path } = issue;
-    const key = path.findLast((part) => typeof part === 'string') as string | undefined;
+    const key = path.findLast((part) => typeof part === 'string') as FrontKey | undefined;
     if (issue.code === 'unrecognized_keys') {
       for (const unknown of issue.keys) {
         const known = KEYS[key ?? ''] ?? [];
         report.add(
-          'bank-unknown-key',
+          { says: 'bank-unknown-key.front', key: unknown, meant: nearest(unknown, known), keys: known },
           tree.keySpotOf([...path, unknown]),
-          `There is no key ${shown(unknown)} here.`,
-          `${didYouMean(unknown, known)}The keys here are ${anyOf(known, 'and')}.`,
         );
       }
       continue;
     }
     const isMissing = issue.code === 'invalid_type' && valueAt(tree.value, path) === undefined;
     if (key === undefined) {
-      report.add(
-        'bank-value',
-        tree.spotOf(path),
-        'The front matter is no list of keys.',
-        `Its keys are ${anyOf(KEYS['']!, 'and')}.`,
-      );
+      report.add({ says: 'bank-value.front', keys: KEYS['']! }, tree.spotOf(path));
       continue;
     }
-    const what = issue.code === 'invalid_value' ? ` It is one of ${issue.values.join(', ')}.` : '';
+    const of = { key, choices: issue.code === 'invalid_value' ? issue.values.map(String) : [] };
+    const index = path[path.lastIndexOf(key) + 1];
     report.add(
-      isMissing ? 'bank-missing-key' : 'bank-value',
+      isMissing
+        ? { says: 'bank-missing-key.front', ...of }
+        : typeof index === 'number'
+          ? { says: 'bank-value.item', ...of, item: index + 1 }
+          : { says: 'bank-value.key', ...of },
       tree.spotOf(path),
-      isMissing ? `Here the key ${key} is missing.` : `This is no usable value for ${placeName(path)}.`,
-      `${key} is ${MEANING[key]}.${what}`,
     );
   }
-}
-
-/** `order`, `kinds (item 2)`, `size`. */
-function placeName(path: readonly PropertyKey[]): string {
-  const at = path.findLastIndex((part) => typeof part === 'string');
-  const index = path[at + 1];
-  return `${String(path[at])}${typeof index === 'number' ? ` (item ${index + 1})` : ''}`;
 }
 
 function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {

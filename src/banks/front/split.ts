@@ -11,22 +11,12 @@ const isRule = (line: string | undefined): boolean => line?.trimEnd() === '---';
 /** Parts a file at the two `---` lines; undefined (and reported) when they aren't there. */
 export function splitFrontMatter(lines: readonly string[], report: BankReport): Split | undefined {
   if (!isRule(lines[0])) {
-    report.add(
-      'bank-no-front-matter',
-      { line: 1, column: 1 },
-      'The file does not begin with its front matter.',
-      'Begin it with a line ---, then id, title, summary, order and skills, then a line ---.',
-    );
+    report.add({ says: 'bank-no-front-matter' }, { line: 1, column: 1 });
     return undefined;
   }
   const end = lines.findIndex((line, index) => index > 0 && isRule(line));
   if (end < 0) {
-    report.add(
-      'bank-no-front-matter',
-      { line: 1, column: 1 },
-      'The front matter has no end.',
-      'Put a line --- between it and the lesson.',
-    );
+    report.add({ says: 'bank-no-front-matter.end' }, { line: 1, column: 1 });
     return undefined;
   }
   return {

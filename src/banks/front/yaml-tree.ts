@@ -14,27 +14,18 @@ export interface FrontTree {
   keySpotOf(path: KeyPath): Spot;
 }
 
-/** YAML's own codes in our words, with what would be right. */
-const YAML_ADVICE: Readonly<Record<string, string>> = {
-  DUPLICATE_KEY: 'Write each key once.',
-  TAB_AS_INDENT: 'Indent with spaces.',
-  BLOCK_AS_IMPLICIT_KEY: 'Put a text that has a colon in it between quotation marks.',
-  BAD_SCALAR_START: 'Put this text between quotation marks.',
-  MISSING_CHAR: 'Close the quotation marks or brackets.',
-  BAD_INDENT: 'Indent what belongs together by the same number of spaces.',
-  MULTIPLE_DOCS: 'One front matter has one list of keys.',
-};
-
 /** Reads front matter; undefined when it isn't YAML, or has more in it than plain keys, lists and values (all reported). */
 export function readYaml({ first: firstLine, lines }: Lines, report: BankReport): FrontTree | undefined {
   const text = lines.join('\n');
   const start: Spot = { line: firstLine, column: 1 };
   if (text.length > BANK_LIMITS.frontMatterCharacters || openBrackets(text) > BANK_LIMITS.frontMatterDepth) {
     report.add(
-      'bank-too-large',
+      {
+        says: 'bank-too-large.frontMatter',
+        characters: BANK_LIMITS.frontMatterCharacters,
+        depth: BANK_LIMITS.frontMatterDepth,
+      },
       start,
-      'The front matter is too long, or too deeply nested, to be read.',
-      `At most ${BANK_LIMITS.frontMatterCharacters} characters and ${BANK_LIMITS.frontMatterDepth} brackets inside one another.`,
     );
     return undefined;
   }
@@ -49,10 +40,8 @@ export function readYaml({ first: firstLine, lines }: Lines, report: BankReport)
   const first = mistakes.find(({ code }) => code !== 'DUPLICATE_KEY');
   for (const { code, message, pos } of mistakes.filter((each) => !first || each.pos[0] <= first.pos[0]))
     report.add(
-      'bank-front-matter',
+      { says: 'bank-front-matter', found: message.split('\n')[0]!.slice(0, 120), code },
       spotAt(pos[0]),
-      `The front matter can't be read here: ${message.split('\n')[0]!.slice(0, 120)}.`,
-      YAML_ADVICE[code] ?? 'Write keys and values as docs/writing-a-bank.md shows.',
     );
   if (mistakes.length > 0) return undefined;
   if (!isPlain(document, spotAt, report)) return undefined;
@@ -81,23 +70,22 @@ export function readYaml({ first: firstLine, lines }: Lines, report: BankReport)
 /** Anchors, aliases (which can make a small text large), tags and keys that aren't words are refused. */
 function isPlain(document: Document, spotAt: (offset: number) => Spot, report: BankReport): boolean {
   let plain = true;
-  const refuse = (offset: number, message: string): void => {
+  const refuse = (offset: number, what: 'alias' | 'anchor' | 'tag' | 'key'): void => {
     plain = false;
-    report.add('bank-front-matter', spotAt(offset), message, 'Write the value out where it is used.');
+    report.add({ says: `bank-front-matter.${what}` }, spotAt(offset));
   };
   visit(document, {
-    Alias: (_, alias) => refuse(alias.range?.[0] ?? 0, 'The front matter has no aliases (*name).'),
+    Alias: (_, alias) => refuse(alias.range?.[0] ?? 0, 'alias'),
     Node: (_, node) => {
       if (isScalar(node) || isMap(node) || isSeq(node)) {
-        if (node.anchor) refuse(node.range?.[0] ?? 0, 'The front matter has no anchors (&name).');
-        if (node.tag && !node.tag.startsWith('tag:yaml.org,2002:'))
-          refuse(node.range?.[0] ?? 0, 'The front matter has no tags (!name).');
+        if (node.anchor) refuse(node.range?.[0] ?? 0, 'anchor');
+        if (node.tag && !node.tag.startsWith('tag:yaml.org,2002:')) refuse(node.range?.[0] ?? 0, 'tag');
       }
     },
     Pair: (_, pair) => {
       if (isPair(pair) && isScalar(pair.key) && typeof pair.key.value === 'string') return;
       const key = pair.key as Node | null;
-      refuse(key?.range?.[0] ?? 0, 'A key of the front matter is one word.');
+      refuse(key?.range?.[0] ?? 0, 'key');
     },
   });
   return plain;

@@ -46,12 +46,7 @@ export function readMarkdown(
   const lexer = newLexer();
   const tokens = blocksOf(lexer, text);
   if (!tokens) {
-    report.add(
-      'bank-markdown',
-      { line: first + lineOfTrouble(lines), column: 1 },
-      "The lesson can't be read from here on.",
-      'Indent with spaces instead of tabs, and put a quote at the start of its line, outside lists.',
-    );
+    report.add({ says: 'bank-markdown.unreadable' }, { line: first + lineOfTrouble(lines), column: 1 });
     return undefined;
   }
   let at = 0;
@@ -66,10 +61,12 @@ export function readMarkdown(
     const start = src.slice(0, 60).split('\n')[0]!;
     const block = blocks.find(({ token }) => token.raw.includes(start));
     report.add(
-      'bank-too-large',
+      {
+        says: 'bank-too-large.paragraph',
+        characters: BANK_LIMITS.paragraph,
+        signs: BANK_LIMITS.emphasisSigns,
+      },
       { line: block?.source.first ?? first, column: 1 },
-      'This paragraph is too long to be read, or has too many signs of emphasis.',
-      `At most ${BANK_LIMITS.paragraph} characters and ${BANK_LIMITS.emphasisSigns} of the signs * _ ~ \` [ in one: divide it.`,
     );
   }
   if (tooLong.length > 0) return undefined;

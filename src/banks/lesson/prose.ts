@@ -1,6 +1,6 @@
 /** What of Markdown a lesson may have: little enough to look right on a page, in print and in a terminal. */
 import type { MarkedToken, Token } from 'marked';
-import type { BankCode } from '../problem-codes.ts';
+import type { BankProblemSaid } from '../../words/index.ts';
 import type { BankReport } from '../report.ts';
 import type { Spot } from '../source.ts';
 import type { MarkdownBlock } from './markdown.ts';
@@ -11,39 +11,18 @@ export interface TopicLink {
   readonly spot: Spot;
 }
 
-type Refusal = readonly [code: BankCode, message: string, hint: string];
-
-const REFUSED: Readonly<Record<string, Refusal>> = {
-  html: [
-    'bank-html',
-    'A lesson has no HTML.',
-    'Write it in Markdown; a sign < before a letter is written \\<.',
-  ],
-  image: ['bank-markdown', 'A lesson has no pictures.', 'Draw it with a circuit block: ```circuit id=….'],
-  code: [
-    'bank-block-place',
-    'A block stands by itself, not indented and not in a list or a quote.',
-    'Put it between two paragraphs, its fence at the beginning of the line.',
-  ],
-  heading: [
-    'bank-heading',
-    'A heading stands by itself, not in a list or a quote.',
-    'Put it at the beginning of a line.',
-  ],
-  table: [
-    'bank-markdown',
-    'A table stands by itself, not in a list or a quote.',
-    'Put it between two paragraphs.',
-  ],
-  hr: ['bank-markdown', 'A lesson has no rules across it.', 'Begin a new part with a heading: ## Title.'],
-  def: [
-    'bank-markdown',
-    'Addresses of links stand where the link is.',
-    'Write [text](https://example.org/) or [text](other-topic.md).',
-  ],
-  del: ['bank-markdown', 'A lesson has no struck out text.', 'Leave it out.'],
-  br: ['bank-markdown', 'A lesson has no forced line ends.', 'Begin a new paragraph with an empty line.'],
-  checkbox: ['bank-markdown', 'A lesson has no boxes to tick.', 'Begin the item with its text.'],
+/** What is said of each kind of token that a lesson doesn't have. */
+const REFUSED: Readonly<Record<string, BankProblemSaid>> = {
+  html: { says: 'bank-html' },
+  image: { says: 'bank-markdown.image' },
+  code: { says: 'bank-block-place' },
+  heading: { says: 'bank-heading.inside' },
+  table: { says: 'bank-markdown.table' },
+  hr: { says: 'bank-markdown.rule' },
+  def: { says: 'bank-markdown.definition' },
+  del: { says: 'bank-markdown.struckOut' },
+  br: { says: 'bank-markdown.lineEnd' },
+  checkbox: { says: 'bank-markdown.checkbox' },
 };
 
 /** Blocks that are text when they stand by themselves. */
@@ -78,24 +57,14 @@ export function refuseBlock({ token, source }: MarkdownBlock, report: BankReport
 }
 
 function refuse(type: string, spot: Spot, report: BankReport): void {
-  const [code, message, hint] = REFUSED[type] ?? [
-    'bank-markdown',
-    'A lesson has nothing of this kind.',
-    'It has paragraphs, lists, quotes, tables, headings, *emphasis*, `terminals` and links.',
-  ];
-  report.add(code, spot, message, hint);
+  report.add(REFUSED[type] ?? { says: 'bank-markdown' }, spot);
 }
 
 /** The topic a link leads to, where it leads to one; what is no topic and no https address is reported. */
 function checkLink(href: string, spot: Spot, report: BankReport): string | undefined {
   const topic = /^([a-z0-9-]{1,64})\.md$/.exec(href)?.[1];
   if (topic !== undefined || /^https:\/\/[a-z0-9]/i.test(href)) return topic;
-  report.add(
-    'bank-link',
-    spot,
-    'This link leads neither to a topic nor to an https address.',
-    'Write [text](other-topic.md) or [text](https://example.org/).',
-  );
+  report.add({ says: 'bank-link.address' }, spot);
   return undefined;
 }
 

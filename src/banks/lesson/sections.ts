@@ -72,13 +72,11 @@ function newSection(
   before: readonly Section[],
   report: BankReport,
 ): Section {
-  const wrong = (message: string, hint: string): void => report.add('bank-heading', spot, message, hint);
   if (title.length === 0 || title.length > LONGEST_TITLE)
-    wrong(`A heading has 1 to ${LONGEST_TITLE} characters.`, 'Write it like ## The common is always used.');
-  if (depth !== 2 && depth !== 3)
-    wrong('Headings of a lesson begin with ## or ###.', 'The title of the topic stands in the front matter.');
+    report.add({ says: 'bank-heading.length', most: LONGEST_TITLE }, spot);
+  if (depth !== 2 && depth !== 3) report.add({ says: 'bank-heading.depth' }, spot);
   if (depth === 3 && !before.some((section) => section.title !== null))
-    wrong('Here is no section that this could be a part of.', 'Begin the first heading with ##.');
+    report.add({ says: 'bank-heading.first' }, spot);
   return { title, depth: depth === 3 ? 3 : 2, parts: [], spot };
 }
 
@@ -102,11 +100,6 @@ function reportEmpty(sections: readonly Section[], report: BankReport): void {
     const next = sections[index + 1];
     // Where a block was refused, a heading may only seem to stand alone.
     if (parts.length > 0 || !report.clean || (next !== undefined && next.depth > depth)) return;
-    report.add(
-      'bank-heading',
-      spot,
-      'Nothing stands under this heading.',
-      'Write something, or leave it out.',
-    );
+    report.add({ says: 'bank-heading' }, spot);
   });
 }

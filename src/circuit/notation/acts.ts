@@ -2,13 +2,11 @@
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Checked } from '../../../shared/problem.ts';
 import { type Act, act as actSchema } from '../../../shared/scenario.ts';
-import { wordIssue } from '../issues.ts';
-import { LIMITS } from '../limits.ts';
-import type { CircuitCode } from '../problem-codes.ts';
+import { issueSaid } from '../issues.ts';
+import { nearest } from '../nearest.ts';
 import { DESIGNATION, parseTerminalRef, SUPPLY_NAME } from '../terminal-names.ts';
 import { type CircuitView, circuitView } from '../view.ts';
-import { anyOf, article, didYouMean, shown } from '../wording.ts';
-import { noSuchDevice, noSuchSupply, noSuchTerminal, type Worded } from './absent.ts';
+import { noSuchDevice, noSuchSupply, noSuchTerminal } from './absent.ts';
 import type { LineReader } from './line-reader.ts';
 import { type DeviceVerb, kindsFor, possibleActs, VERBS, type Verb } from './possible-acts.ts';
 import { quantityAt, secondsOf } from './quantity.ts';
@@ -23,44 +21,26 @@ export function readActs(text: string, circuit?: Circuit): Checked<Act[]> {
   const report = new Report();
   const view = circuit && circuitView(circuit);
   const acts: Act[] = [];
-  for (const line of statementsOf(text, LIMITS.acts, 'acts', report)) {
+  for (const line of statementsOf(text, 'acts', report)) {
     const column = line.column;
     const act = readAct(line, view);
     if (!act) continue;
     if (!line.done) {
-      line.problem(
-        'bad-act',
-        line.column,
-        `${shown(line.peek()!.text)} is too much here.`,
-        'Put a semicolon between two acts.',
-      );
+      line.problem({ says: 'bad-act.tooMuch', word: line.peek()!.text });
       continue;
     }
     const parsed = actSchema.safeParse(act);
     if (parsed.success) acts.push(parsed.data);
-    else for (const issue of parsed.error.issues) line.problem(...placed(wordIssue(issue), column));
+    else for (const issue of parsed.error.issues) line.problem(issueSaid(issue), column);
   }
   return report.conclude(() => acts);
 }
 
-const placed = ({ code, message, hint }: Worded, column: number): [CircuitCode, number, string, string] => [
-  code,
-  column,
-  message,
-  hint,
-];
-
 function readAct(line: LineReader, view: CircuitView | undefined): Act | undefined {
-  const { column } = line;
   const verb = line.peekWord() as Verb | undefined;
   if (verb === undefined || !VERBS.includes(verb)) {
     const word = line.peek()!.text;
-    line.problem(
-      'unknown-act',
-      column,
-      `${shown(word)} is no act.`,
-      `${didYouMean(word, VERBS)}There are: ${VERBS.join(', ')}.`,
-    );
+    line.problem({ says: 'unknown-act', word, meant: nearest(word, VERBS), verbs: VERBS });
     return undefined;
   }
   line.skip();
@@ -86,7 +66,7 @@ function readWait(line: LineReader): Act | undefined {
   const quantity = quantityAt(line);
   const seconds = quantity && secondsOf(quantity);
   if (seconds === undefined) {
-    line.problem('bad-act', line.column, 'How long is the wait?', 'Write a time in ms, s or min: wait 5 s.');
+    line.problem({ says: 'bad-act.wait' });
     return undefined;
   }
   line.skip(quantity!.words);
@@ -100,11 +80,11 @@ function readSupplyAct(
 ): Act | undefined {
   const supply = line.peekWord();
   if (supply === undefined || !SUPPLY_NAME.test(supply)) {
-    line.problem('bad-act', line.column, `Which supply is to ${kind}?`, `Write its letter: ${kind} A.`);
+    line.problem({ says: 'bad-act.supply', act: kind });
     return undefined;
   }
   if (view && !view.supplies.has(supply)) {
-    line.problem(...placed(noSuchSupply(view, supply), line.column));
+    line.problem(noSuchSupply(view, supply));
     return undefined;
   }
   line.skip();
@@ -118,14 +98,16 @@ function readTurn(line: LineReader, view: CircuitView | undefined): Act | undefi
   const found = view?.devices.get(device)?.device;
   const positions = found?.kind === 'selector' ? found.positions : undefined;
   if (to === undefined || (positions && !positions.includes(to))) {
-    const list = positions
-      ? `Its positions are ${positions.join(', ')}: turn ${device} ${positions.at(-1)}.`
-      : `Write the position after it: turn ${device} Auto.`;
     line.problem(
-      to === undefined ? 'bad-act' : 'unknown-position',
-      line.column,
-      to === undefined ? `To which position is ${device} turned?` : `${device} has no position ${shown(to)}.`,
-      `${to !== undefined && positions ? didYouMean(to, positions) : ''}${list}`,
+      to === undefined || !positions
+        ? { says: 'bad-act.turn', name: device, positions: positions ?? [] }
+        : {
+            says: 'unknown-position.turn',
+            name: device,
+            position: to,
+            meant: nearest(to, positions),
+            positions,
+          },
     );
     return undefined;
   }
@@ -134,23 +116,17 @@ function readTurn(line: LineReader, view: CircuitView | undefined): Act | undefi
 }
 
 function readOutputAct(line: LineReader, kind: 'on' | 'off', view: CircuitView | undefined): Act | undefined {
-  const { column } = line;
   const word = line.peekWord() ?? '';
   const place = parseTerminalRef(word);
   if (!place?.device.startsWith('-')) {
-    line.problem(
-      'bad-act',
-      column,
-      `Which output is switched ${kind}?`,
-      `Write the controller's output with its point: ${kind} -A2:Q1.`,
-    );
+    line.problem({ says: 'bad-act.output', act: kind });
     return undefined;
   }
   if (view) {
     if (!suits(line, kind, place.device, view)) return undefined;
     const terminals = view.devices.get(place.device)!.anatomy.terminals;
     if (!terminals.includes(place.terminal) || place.terminal === 'COM') {
-      line.problem(...placed(noSuchTerminal(place.device, place.terminal, terminals), column));
+      line.problem(noSuchTerminal(place.device, place.terminal, terminals));
       return undefined;
     }
   }
@@ -162,13 +138,11 @@ function readOutputAct(line: LineReader, kind: 'on' | 'off', view: CircuitView |
 function readTarget(line: LineReader, verb: DeviceVerb, view: CircuitView | undefined): string | undefined {
   const device = line.peekWord();
   if (device === undefined || !DESIGNATION.test(device)) {
+    const example = verb === 'hold' || verb === 'free' ? '-K3' : '-S1';
     line.problem(
-      'bad-act',
-      line.column,
       device === undefined
-        ? `What is to be done "${verb}" to?`
-        : `${shown(device)} is no reference designation.`,
-      `Write a device after it: ${verb} -${verb === 'hold' || verb === 'free' ? 'K3' : 'S1'}.`,
+        ? { says: 'bad-act.device', act: verb, example }
+        : { says: 'bad-act.designation', word: device, act: verb, example },
     );
     return undefined;
   }
@@ -180,19 +154,18 @@ function readTarget(line: LineReader, verb: DeviceVerb, view: CircuitView | unde
 function suits(line: LineReader, verb: DeviceVerb, name: string, view: CircuitView): boolean {
   const found = view.devices.get(name)?.device;
   if (!found) {
-    line.problem(...placed(noSuchDevice(view, name), line.column));
+    line.problem(noSuchDevice(view, name));
     return false;
   }
   if (kindsFor(verb).includes(found.kind)) return true;
-  const possible = possibleActs(found);
-  line.problem(
-    'act-not-possible',
-    line.column,
-    `"${verb}" can't be done to ${name}: it is ${article(found.kind)}.`,
-    possible.length > 0
-      ? `What can be done to it: ${anyOf(possible)}.`
-      : `"${verb}" is for ${anyOf([...kindsFor(verb)])}.`,
-  );
+  line.problem({
+    says: 'act-not-possible',
+    act: verb,
+    name,
+    kind: found.kind,
+    possible: possibleActs(found),
+    kinds: kindsFor(verb),
+  });
   return false;
 }
 

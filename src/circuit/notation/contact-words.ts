@@ -2,7 +2,6 @@
 import type { ContactSpec } from '../../../shared/circuit.ts';
 import { type Form, isForm, numbersAt } from '../contact-numbers.ts';
 import { parseTerminalList } from '../terminal-names.ts';
-import { article, shown } from '../wording.ts';
 import type { LineReader } from './line-reader.ts';
 import { quantityAt } from './quantity.ts';
 
@@ -41,14 +40,7 @@ function readNumbers(line: LineReader, form: Form, place: number): string[] | un
   line.skip();
   const terminals = parseTerminalList(word);
   if (terminals?.length === usual.length) return terminals;
-  line.problem(
-    'contact-terminals',
-    column,
-    `${shown(word)} are not the terminals of ${article(form)} contact.`,
-    form === 'changeover'
-      ? `It has three, the common first, then the break leg and the make leg: ${usual.join('-')}.`
-      : `It has two, with a hyphen between them: ${usual.join('-')}.`,
-  );
+  line.problem({ says: 'contact-terminals.written', word, form, usual: usual.join('-') }, column);
   return undefined;
 }
 

@@ -1,5 +1,6 @@
 /** Every kind of device in the notation: its options in the order they are written, and what it is when they are left out. */
 import { colour, type DeviceKind } from '../../../shared/circuit.ts';
+import type { LackingSaid } from '../../words/index.ts';
 import { INPUT_BANDS } from '../standards.ts';
 import {
   auxiliaries,
@@ -22,13 +23,13 @@ export interface Grammar {
   /** Values of fields that a line may leave out. A rating left out is the first supply's. */
   readonly defaults: Readonly<Record<string, unknown>>;
   /** Fields that a line must have, each with what is missing without it. */
-  readonly required: Readonly<Record<string, string>>;
+  readonly required: Readonly<Record<string, LackingSaid>>;
 }
 
 const grammar = (
   options: readonly Option[],
   defaults: Readonly<Record<string, unknown>> = {},
-  required: Readonly<Record<string, string>> = {},
+  required: Readonly<Record<string, LackingSaid>> = {},
 ): Grammar => ({ options, defaults, required });
 
 const rating = voltage(['AC', 'DC'], false);
@@ -37,9 +38,9 @@ const amps = measure('amps', 'A');
 const watts = measure('watts', 'W');
 const colours = oneOf('colour', colour.options);
 
-const CONTACTS_NEEDED = { contacts: 'a contact, such as make or break' };
-const DELAY_NEEDED = { seconds: 'its time, such as 5 s' };
-const COUNT_NEEDED = { count: 'how many there are, such as 4' };
+const CONTACTS_NEEDED = { contacts: { says: 'contact' } } as const;
+const DELAY_NEEDED = { seconds: { says: 'delay' } } as const;
+const COUNT_NEEDED = { count: { says: 'count' } } as const;
 
 const switched = grammar([contacts(), label], {}, CONTACTS_NEEDED);
 const timer = grammar([delay, poles, rating, label], { poles: 1 }, DELAY_NEEDED);
@@ -53,7 +54,7 @@ export const GRAMMARS: Readonly<Record<DeviceKind, Grammar>> = {
   flasher: grammar(
     [phase('on'), phase('off'), poles, rating, label],
     { poles: 1 },
-    { on: 'how long it is on, such as 0.5 s on', off: 'how long it is off, such as 0.5 s off' },
+    { on: { says: 'on' }, off: { says: 'off' } },
   ),
   'latching-relay': grammar([poles, rating, label], { poles: 1 }),
   'push-button': grammar([contacts(), colours, label], {}, CONTACTS_NEEDED),
@@ -61,7 +62,7 @@ export const GRAMMARS: Readonly<Record<DeviceKind, Grammar>> = {
   selector: grammar(
     [positions, contacts(true), label],
     {},
-    { positions: 'its positions, such as Off/Hand/Auto', ...CONTACTS_NEEDED },
+    { positions: { says: 'positions' }, ...CONTACTS_NEEDED },
   ),
   'field-contact': switched,
   'limit-switch': switched,
@@ -76,12 +77,12 @@ export const GRAMMARS: Readonly<Record<DeviceKind, Grammar>> = {
   motor: grammar(
     [measure('volts', 'V'), measure('terminals', 'terminals', 'terminals', 3), label],
     { terminals: 3 },
-    { volts: 'the voltage of one winding, such as 230 V' },
+    { volts: { says: 'winding' } },
   ),
   inputs: grammar(
     [bareCount, oneOf('type', Object.keys(INPUT_BANDS)), labelAndPoints],
     { points: [] },
-    { ...COUNT_NEEDED, type: `the type of input: ${Object.keys(INPUT_BANDS).join(', ')}` },
+    { ...COUNT_NEEDED, type: { says: 'inputType', types: Object.keys(INPUT_BANDS) } },
   ),
   outputs: grammar([bareCount, labelAndPoints], { points: [] }, COUNT_NEEDED),
   terminals: grammar([bareCount, label], {}, COUNT_NEEDED),
@@ -90,7 +91,7 @@ export const GRAMMARS: Readonly<Record<DeviceKind, Grammar>> = {
 export const SUPPLY_GRAMMAR: Grammar = grammar(
   [voltage(['AC', 'DC', '3AC'], true), earthed, label],
   { earthed: false },
-  { volts: 'its voltage and kind of current, such as 24 V AC' },
+  { volts: { says: 'voltage' } },
 );
 
 export const KINDS = Object.keys(GRAMMARS) as DeviceKind[];

@@ -2,8 +2,9 @@
 import type { Circuit, TerminalRef } from '../../../shared/circuit.ts';
 import type { Checked } from '../../../shared/problem.ts';
 import { type Fault, fault as faultSchema } from '../../../shared/scenario.ts';
-import { wordIssue } from '../issues.ts';
-import { LIMITS } from '../limits.ts';
+import type { FaultWord } from '../../words/index.ts';
+import { issueSaid } from '../issues.ts';
+import { nearest } from '../nearest.ts';
 import {
   DESIGNATION,
   parseTerminalList,
@@ -12,7 +13,6 @@ import {
   terminalRefOf,
 } from '../terminal-names.ts';
 import { circuitView } from '../view.ts';
-import { didYouMean, shown } from '../wording.ts';
 import { faultInCircuit } from './fault-checks.ts';
 import type { LineReader } from './line-reader.ts';
 import { quantityAt } from './quantity.ts';
@@ -22,39 +22,33 @@ import { statementsOf } from './statements.ts';
 /** Of a dirty contact whose resistance isn't stated; enough to keep a coil from operating (common practice, no source). */
 const DIRTY_OHMS = 1000;
 
-/** Each word of the notation with an example. */
-const EXAMPLES = {
-  broken: '-K3:14 broken (the conductor at a terminal) or -H2:X2 A:N broken (the wire between two)',
-  welded: '-K3:11-14 welded',
-  dirty: '-K3:11-14 dirty 500 ohm',
-  open: '-K3:A1-A2 open',
-  shorted: '-K3:A1-A2 shorted',
-  blown: '-F1 blown',
-  crossed: '-K3:12 -K3:14 crossed',
-  stuck: '-K3 stuck',
-} as const;
-type FaultWord = keyof typeof EXAMPLES;
-const WORDS = Object.keys(EXAMPLES) as FaultWord[];
+const WORDS: readonly FaultWord[] = [
+  'broken',
+  'welded',
+  'dirty',
+  'open',
+  'shorted',
+  'blown',
+  'crossed',
+  'stuck',
+];
 
 /** Reads faults separated by `;` or line ends; with a circuit each is checked against it. */
 export function readFaults(text: string, circuit?: Circuit): Checked<Fault[]> {
   const report = new Report();
   const view = circuit && circuitView(circuit);
   const faults: Fault[] = [];
-  for (const line of statementsOf(text, LIMITS.faults, 'faults', report)) {
+  for (const line of statementsOf(text, 'faults', report)) {
     const { column } = line;
     const fault = readFault(line);
     if (!fault) continue;
     const parsed = faultSchema.safeParse(fault);
     if (!parsed.success) {
-      for (const issue of parsed.error.issues) {
-        const { code, message, hint } = wordIssue(issue);
-        line.problem(code, column, message, hint);
-      }
+      for (const issue of parsed.error.issues) line.problem(issueSaid(issue), column);
       continue;
     }
     const wrong = view && faultInCircuit(parsed.data, view, faults);
-    if (wrong) line.problem(wrong.code, column, wrong.message, wrong.hint);
+    if (wrong) line.problem(wrong, column);
     else faults.push(parsed.data);
   }
   return report.conclude(() => faults);
@@ -62,33 +56,22 @@ export function readFaults(text: string, circuit?: Circuit): Checked<Fault[]> {
 
 function readFault(line: LineReader): Fault | undefined {
   const places: string[] = [];
-  while (line.peekWord() !== undefined && !(WORDS as string[]).includes(line.peekWord()!)) {
+  while (line.peekWord() !== undefined && !(WORDS as readonly string[]).includes(line.peekWord()!)) {
     places.push(line.peekWord()!);
     line.skip();
   }
-  const { column } = line;
   const word = line.peekWord() as FaultWord | undefined;
   if (word === undefined) {
     const last = places.at(-1) ?? '';
-    line.problem(
-      'unknown-fault',
-      column,
-      'What is wrong there?',
-      `${/^[a-z]/i.test(last) ? didYouMean(last, WORDS) : ''}End it with ${WORDS.join(', ')}.`,
-    );
+    const meant = /^[a-z]/i.test(last) ? nearest(last, WORDS) : undefined;
+    line.problem({ says: 'unknown-fault', meant, words: WORDS });
     return undefined;
   }
   line.skip();
   const fault = faultOf(word, places, line);
   if (fault && line.done) return fault;
-  line.problem(
-    'bad-fault',
-    fault ? line.column : line.words[0]!.column,
-    fault
-      ? `${shown(line.peek()!.text)} is too much here.`
-      : `${places.length === 0 ? 'Nothing' : shown(places.join(' '))} can't be ${word}.`,
-    `Write it like ${EXAMPLES[word]}, with a semicolon between two faults.`,
-  );
+  if (fault) line.problem({ says: 'bad-fault.tooMuch', word: line.peek()!.text, fault: word });
+  else line.problem({ says: 'bad-fault', places: places.join(' '), fault: word }, line.words[0]!.column);
   return undefined;
 }
 

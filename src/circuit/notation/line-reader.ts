@@ -1,4 +1,4 @@
-import type { CircuitCode } from '../problem-codes.ts';
+import type { CircuitProblemSaid } from '../../words/index.ts';
 import type { Word } from './line-words.ts';
 import type { Report } from './report.ts';
 
@@ -41,7 +41,8 @@ export class LineReader {
     this.at += count;
   }
 
-  problem(code: CircuitCode, column: number, message: string, hint: string): void {
-    this.report.add({ code, line: this.line, column, message, hint });
+  /** Reports what is wrong at the next word, or at another column. */
+  problem(said: CircuitProblemSaid, column = this.column): void {
+    this.report.add(said, { line: this.line, column });
   }
 }

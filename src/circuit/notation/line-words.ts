@@ -51,13 +51,7 @@ function quoted(
     }
     const next = line[at + 1];
     if (next !== '"' && next !== '\\') {
-      report.add({
-        code: 'bad-escape',
-        line: lineNumber,
-        column: at + 1,
-        message: 'A backslash in a text stands before a quotation mark or another backslash.',
-        hint: 'Write \\\\ for a backslash and \\" for a quotation mark.',
-      });
+      report.add({ says: 'bad-escape' }, { line: lineNumber, column: at + 1 });
       at += 1;
       continue;
     }
@@ -66,13 +60,7 @@ function quoted(
     from = at;
   }
   if (at >= line.length) {
-    report.add({
-      code: 'unclosed-quote',
-      line: lineNumber,
-      column: start + 1,
-      message: 'This text has no closing quotation mark.',
-      hint: 'Close it on the same line with ".',
-    });
+    report.add({ says: 'unclosed-quote' }, { line: lineNumber, column: start + 1 });
   }
   return { text: pieces.join('') + line.slice(from, Math.min(at, line.length)), end: at + 1 };
 }

@@ -1,7 +1,8 @@
 /** The options of supplies and devices: how each is recognised on a line, read into a draft and written again. */
 import type { ContactSpec } from '../../../shared/circuit.ts';
+import type { OptionSaid } from '../../words/index.ts';
 import { auxiliaryRow, isForm } from '../contact-numbers.ts';
-import { anyOf, didYouMean } from '../wording.ts';
+import { nearest } from '../nearest.ts';
 import { contactWords, readContacts } from './contact-words.ts';
 import type { LineReader } from './line-reader.ts';
 import { quote } from './line-words.ts';
@@ -20,7 +21,7 @@ export interface Option {
   /** The fields it fills; each may be filled once. */
   readonly fields: readonly string[];
   /** As it is shown in a hint. */
-  readonly usage: string;
+  readonly usage: OptionSaid;
   /** Words and units that belong to it, to tell a misplaced word from an unknown one. */
   readonly words: readonly string[];
   /** Whether the next words are this option. */
@@ -41,13 +42,15 @@ function take(line: LineReader): Quantity {
   return quantity;
 }
 
+const written = (as: string): OptionSaid => ({ says: 'written', as });
+
 const nextUnit = (line: LineReader): string | undefined => quantityAt(line)?.unit;
 
 /** A number with its own unit: `2 poles`, `6 A`, `5 W`. Written unless it is what it would be anyway. */
-export const measure = (field: string, unit: string, written = unit, otherwise?: number): Option => ({
+export const measure = (field: string, unit: string, unitWord = unit, otherwise?: number): Option => ({
   fields: [field],
-  usage: `${otherwise === undefined || otherwise === 1 ? 2 : otherwise} ${written}`,
-  words: [unit, written],
+  usage: written(`${otherwise === undefined || otherwise === 1 ? 2 : otherwise} ${unitWord}`),
+  words: [unit, unitWord],
   starts: (line) => nextUnit(line) === unit,
   read(line, draft) {
     const { value, column } = take(line);
@@ -56,14 +59,14 @@ export const measure = (field: string, unit: string, written = unit, otherwise?:
   write: (values) => {
     const value = values[field];
     if (value === undefined || value === otherwise) return '';
-    return `${value} ${unit === 'poles' && value === 1 ? 'pole' : written}`;
+    return `${value} ${unit === 'poles' && value === 1 ? 'pole' : unitWord}`;
   },
 });
 
 /** A bare number, the first thing after the kind: `inputs 4`. */
 export const bareCount: Option = {
   fields: ['count'],
-  usage: '4',
+  usage: written('4'),
   words: [],
   starts: (line) => quantityAt(line) !== undefined && nextUnit(line) === undefined,
   read(line, draft) {
@@ -76,7 +79,7 @@ export const bareCount: Option = {
 /** `24 V AC`. With `flat` the fields are the draft's own (a supply); else they make its `rating`. */
 export const voltage = (currents: readonly string[], flat: boolean): Option => ({
   fields: flat ? ['volts', 'current'] : ['rating'],
-  usage: `24 V ${currents.join('|')}`,
+  usage: written(`24 V ${currents.join('|')}`),
   words: ['V', ...currents],
   starts: (line) => nextUnit(line) === 'V',
   read(line, draft) {
@@ -84,12 +87,8 @@ export const voltage = (currents: readonly string[], flat: boolean): Option => (
     const current = line.peekWord();
     if (current === undefined || !currents.includes(current)) {
       draft.broken = true;
-      line.problem(
-        'missing-current',
-        line.column,
-        `${volts} V of which kind of current?`,
-        `${current ? didYouMean(current, currents) : ''}Write ${anyOf(currents.map((c) => `${volts} V ${c}`))}.`,
-      );
+      const meant = current ? nearest(current, currents) : undefined;
+      line.problem({ says: 'missing-current', volts, meant, currents });
       // A slip such as "ac" is that word; anything else is the next option.
       if (current && currents.includes(current.toUpperCase())) line.skip();
       return;
@@ -114,7 +113,7 @@ export const voltage = (currents: readonly string[], flat: boolean): Option => (
 /** `5 s`, also in ms and min. */
 export const delay: Option = {
   fields: ['seconds'],
-  usage: '5 s',
+  usage: written('5 s'),
   words: ['ms', 's', 'min'],
   starts: (line) => ['ms', 's', 'min'].includes(nextUnit(line) ?? ''),
   read(line, draft) {
@@ -127,7 +126,7 @@ export const delay: Option = {
 /** `0.5 s on` and `0.5 s off`. */
 export const phase = (field: 'on' | 'off'): Option => ({
   fields: [field],
-  usage: `0.5 s ${field}`,
+  usage: written(`0.5 s ${field}`),
   words: ['ms', 's', 'min', field],
   starts(line) {
     const quantity = quantityAt(line);
@@ -146,7 +145,7 @@ export const phase = (field: 'on' | 'off'): Option => ({
 /** One word out of a list. */
 export const oneOf = (field: string, choices: readonly string[]): Option => ({
   fields: [field],
-  usage: choices.join('|'),
+  usage: written(choices.join('|')),
   words: choices,
   starts: (line) => choices.includes(line.peekWord() ?? ''),
   read(line, draft) {
@@ -158,7 +157,7 @@ export const oneOf = (field: string, choices: readonly string[]): Option => ({
 
 export const earthed: Option = {
   fields: ['earthed'],
-  usage: 'earthed',
+  usage: written('earthed'),
   words: ['earthed'],
   starts: (line) => line.peekWord() === 'earthed',
   read(line, draft) {
@@ -171,7 +170,7 @@ export const earthed: Option = {
 /** The text beside the device on the drawing. */
 export const label: Option = {
   fields: ['text'],
-  usage: '"text"',
+  usage: { says: 'text' },
   words: [],
   starts: (line) => line.peek()?.kind === 'text',
   read(line, draft) {
@@ -184,7 +183,7 @@ export const label: Option = {
 /** The first text is the device's, the others its points'; after the word `points` all are. */
 export const labelAndPoints: Option = {
   fields: ['text', 'points'],
-  usage: '"text" "text of point 1" "text of point 2"',
+  usage: { says: 'texts' },
   words: ['points'],
   starts: (line) => line.peek()?.kind === 'text' || line.peekWord() === 'points',
   read(line, draft) {
@@ -208,7 +207,7 @@ export const labelAndPoints: Option = {
 /** `Off/Hand/Auto`, the drawn position first. */
 export const positions: Option = {
   fields: ['positions'],
-  usage: 'Off/Hand/Auto',
+  usage: written('Off/Hand/Auto'),
   words: [],
   starts(line, draft) {
     const next = line.peekWord();
@@ -224,7 +223,7 @@ export const positions: Option = {
 /** `make 13-14 break 21-22`; a selector's with the positions they depend on. */
 export const contacts = (withPositions = false): Option => ({
   fields: ['contacts'],
-  usage: withPositions ? 'make Hand break Hand+Auto 21-22' : 'make 13-14 break 21-22',
+  usage: written(withPositions ? 'make Hand break Hand+Auto 21-22' : 'make 13-14 break 21-22'),
   words: ['make', 'break', 'changeover'],
   starts: (line) => isForm(line.peekWord()),
   read(line, draft) {
@@ -248,7 +247,7 @@ function figureOf(specs: readonly ContactSpec[]): string | undefined {
 /** A contactor's auxiliaries: the two-digit figure, or one contact after another. */
 export const auxiliaries: Option = {
   ...contacts(),
-  usage: '22 or make 13-14 break 21-22',
+  usage: { says: 'auxiliaries' },
   starts: (line) => isForm(line.peekWord()) || isFigure(line),
   read(line, draft) {
     if (!isFigure(line)) {

@@ -9,11 +9,12 @@ import {
   sheet as sheetSchema,
 } from '../../../shared/circuit.ts';
 import type { Checked } from '../../../shared/problem.ts';
-import { wordIssue } from '../issues.ts';
+import type { CircuitProblemSaid } from '../../words/index.ts';
+import { issueSaid } from '../issues.ts';
 import { LIMITS } from '../limits.ts';
+import { nearest } from '../nearest.ts';
 import { type PartPlace, type Place, type Places, placeOf } from '../places.ts';
-import { duplicateDesignation, duplicateSupply, repeated, unsound } from '../soundness/index.ts';
-import { didYouMean, shown } from '../wording.ts';
+import { repeated, unsound } from '../soundness/index.ts';
 import { KINDS } from './device-kinds.ts';
 import { LineReader } from './line-reader.ts';
 import { wordsOf } from './line-words.ts';
@@ -61,7 +62,7 @@ export function readCircuitWithPlaces(text: string): Checked<ReadCircuit> {
 }
 
 function never(): never {
-  throw new Error('a refused circuit has no value');
+  throw new RangeError('a refused circuit has no value');
 }
 
 /** A circuit while its lines are read. */
@@ -82,32 +83,24 @@ interface CircuitDraft {
 }
 
 function linesOf(text: string, report: Report): string[] | undefined {
-  const refuse = (line: number, message: string, hint: string) => {
-    report.add({ code: 'too-large', line, column: 1, message, hint });
+  const refuse = (line: number, said: CircuitProblemSaid) => {
+    report.add(said, { line, column: 1 });
     return undefined;
   };
   if (text.length > LIMITS.characters) {
-    return refuse(
-      1,
-      `This is too long to be read: ${text.length} characters, at most ${LIMITS.characters}.`,
-      'Divide it into several circuits.',
-    );
+    return refuse(1, { says: 'too-large.characters', characters: text.length, most: LIMITS.characters });
   }
   const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
   if (lines.length > LIMITS.lines) {
-    return refuse(
-      LIMITS.lines + 1,
-      `There are ${lines.length} lines; at most ${LIMITS.lines} are read.`,
-      'Divide it into several circuits.',
-    );
+    return refuse(LIMITS.lines + 1, { says: 'too-large.lines', lines: lines.length, most: LIMITS.lines });
   }
   const long = lines.findIndex((line) => line.length > LIMITS.lineLength);
   if (long >= 0) {
-    return refuse(
-      long + 1,
-      `This line has ${lines[long]!.length} characters; at most ${LIMITS.lineLength} are read.`,
-      'Break it into several lines.',
-    );
+    return refuse(long + 1, {
+      says: 'too-large.line',
+      characters: lines[long]!.length,
+      most: LIMITS.lineLength,
+    });
   }
   return lines;
 }
@@ -148,10 +141,9 @@ const isPath = (line: LineReader): boolean =>
 
 function strange(line: LineReader, first: string | undefined): void {
   line.problem(
-    'unknown-line',
-    line.column,
-    first === undefined ? "A line can't begin with a text." : `A line can't begin with ${shown(first)}.`,
-    `${didYouMean(first ?? '', ['supply', 'sheet'])}A line is a supply (supply A 24 V AC), a device (-K3 relay), a path (A:L  -K3:A1-A2  A:N), a sheet (sheet 2) or a comment (# ...).`,
+    first === undefined
+      ? { says: 'unknown-line.text' }
+      : { says: 'unknown-line', word: first, meant: nearest(first, ['supply', 'sheet']) },
   );
 }
 
@@ -161,12 +153,7 @@ function readSheet(line: LineReader, draft: CircuitDraft): void {
   const quantity = quantityAt(line);
   const { column } = line;
   if (!quantity) {
-    line.problem(
-      'bad-number',
-      column,
-      'A sheet needs its number.',
-      'Write it like sheet 2 "Controller inputs".',
-    );
+    line.problem({ says: 'bad-number.sheet' });
     return;
   }
   line.skip();
@@ -174,12 +161,7 @@ function readSheet(line: LineReader, draft: CircuitDraft): void {
   const titleColumn = line.column;
   if (title !== undefined) line.skip();
   if (!line.done) {
-    line.problem(
-      'unexpected-option',
-      line.column,
-      'A sheet has a number and a title, nothing more.',
-      'Write it like sheet 2 "Controller inputs".',
-    );
+    line.problem({ says: 'unexpected-option.sheet' });
     return;
   }
   const parsed = sheetSchema.safeParse({
@@ -188,8 +170,7 @@ function readSheet(line: LineReader, draft: CircuitDraft): void {
   });
   if (!parsed.success) {
     for (const issue of parsed.error.issues) {
-      const { code, message, hint } = wordIssue(issue);
-      line.problem(code, issue.path[0] === 'title' ? titleColumn : column, message, hint);
+      line.problem(issueSaid(issue), issue.path[0] === 'title' ? titleColumn : column);
     }
     return;
   }
@@ -201,12 +182,7 @@ function readSheet(line: LineReader, draft: CircuitDraft): void {
   } else if (title !== undefined) {
     if (draft.sheets[known]!.title === undefined) draft.sheets[known] = parsed.data;
     else {
-      line.problem(
-        'repeated-option',
-        titleColumn,
-        `Sheet ${quantity.value} has a title already.`,
-        `To go on with that sheet write: sheet ${quantity.value}.`,
-      );
+      line.problem({ says: 'repeated-option.sheetTitle', number: quantity.value }, titleColumn);
     }
   }
 }
@@ -224,13 +200,13 @@ function addPath(line: LineReader, draft: CircuitDraft): void {
 
 /** Puts the pieces together and checks what concerns more than one line. */
 function finish(draft: CircuitDraft, report: Report): ReadCircuit | undefined {
-  for (const [of, duplicate] of [
-    [draft.supplies, duplicateSupply],
-    [draft.devices, duplicateDesignation],
+  for (const [of, says] of [
+    [draft.supplies, 'duplicate-supply'],
+    [draft.devices, 'duplicate-designation'],
   ] as const) {
     for (const at of repeated(of.map(({ name }) => name))) {
       const { name, place } = of[at]!;
-      report.add({ ...duplicate(name), line: place.line, column: place.column });
+      report.add({ says, name }, place);
     }
   }
   const tolerated = new Set<string>();
@@ -257,13 +233,7 @@ function finish(draft: CircuitDraft, report: Report): ReadCircuit | undefined {
     names.add(declaration.name);
   }
   if (draft.supplies.length === 0 && !draft.nameless) {
-    report.add({
-      code: 'missing-supply',
-      line: 1,
-      column: 1,
-      message: 'The circuit has no supply.',
-      hint: 'Begin with one, such as: supply A 24 V AC.',
-    });
+    report.add({ says: 'missing-supply' }, { line: 1, column: 1 });
   }
   const partial = {
     ...(draft.title === undefined ? {} : { title: draft.title }),
@@ -278,12 +248,12 @@ function finish(draft: CircuitDraft, report: Report): ReadCircuit | undefined {
     paths: draft.paths.map((path) => path.places[0]!),
     steps: draft.paths.map((path) => path.places),
   };
-  for (const { code, message, hint, concern } of unsound(partial, tolerated)) {
-    report.add({ code, message, hint, ...placeOf(partial, allPlaces, concern) });
+  for (const { said, concern } of unsound(partial, tolerated)) {
+    report.add(said, placeOf(partial, allPlaces, concern));
   }
   if (!report.clean) return undefined;
   const parsed = circuitSchema.safeParse(partial);
   if (parsed.success) return { circuit: parsed.data, places: allPlaces };
-  for (const issue of parsed.error.issues) report.add({ line: 1, column: 1, ...wordIssue(issue) });
+  for (const issue of parsed.error.issues) report.add(issueSaid(issue), { line: 1, column: 1 });
   return undefined;
 }

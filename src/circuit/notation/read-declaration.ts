@@ -2,10 +2,10 @@
 
 import type { Device, Supply } from '../../../shared/circuit.ts';
 import { type DeviceKind, device as deviceSchema, supply as supplySchema } from '../../../shared/circuit.ts';
-import { wordIssue } from '../issues.ts';
+import { issueSaid } from '../issues.ts';
+import { nearest } from '../nearest.ts';
 import type { PartPlace } from '../places.ts';
-import { DESIGNATION, SUPPLY_NAME } from '../terminal-names.ts';
-import { article, didYouMean, shown } from '../wording.ts';
+import { corrected, DESIGNATION, SUPPLY_NAME } from '../terminal-names.ts';
 import { ALL_WORDS, GRAMMARS, type Grammar, hasRating, KINDS, SUPPLY_GRAMMAR } from './device-kinds.ts';
 import type { LineReader } from './line-reader.ts';
 import { type Draft, type Option, put } from './options.ts';
@@ -21,43 +21,35 @@ export interface Declaration {
 
 const newDraft = (): Draft => ({ values: {}, columns: new Map(), broken: false });
 
+/** What is declared. */
+type Of = DeviceKind | 'supply';
+
 /** Reads options until the line ends; each word that belongs to none is reported and stepped over. */
-function readOptions(line: LineReader, draft: Draft, what: string, { options }: Grammar): void {
+function readOptions(line: LineReader, draft: Draft, of: Of, { options }: Grammar): void {
   const done = new Set<Option>();
   while (!line.done) {
     const option = options.find((each) => each.starts(line, draft));
-    const { column } = line;
     if (!option) {
       draft.broken = true;
-      refuse(line, what, options, ALL_WORDS);
+      refuse(line, of, options, ALL_WORDS);
       continue;
     }
     if (done.has(option)) {
       draft.broken = true;
-      line.problem(
-        'repeated-option',
-        column,
-        `This is said twice of ${what}.`,
-        `Write it once: ${option.usage}.`,
-      );
+      line.problem({ says: 'repeated-option', of, option: option.usage });
     }
     done.add(option);
     option.read(line, draft);
   }
 }
 
-function complete(line: LineReader, draft: Draft, what: string, { defaults, required }: Grammar): void {
+function complete(line: LineReader, draft: Draft, of: Of, { defaults, required }: Grammar): void {
   // A broken draft has had its say: what is missing may be the very word that was not understood.
   const asked = draft.broken ? [] : Object.entries(required);
-  for (const [field, missing] of asked) {
+  for (const [field, lacks] of asked) {
     if (draft.values[field] !== undefined) continue;
     draft.broken = true;
-    line.problem(
-      'missing-option',
-      line.column,
-      `What is missing for ${what}: ${missing}.`,
-      'Add it at the end of the line.',
-    );
+    line.problem({ says: 'missing-option', of, lacks });
   }
   for (const [field, value] of Object.entries(defaults)) {
     if (draft.values[field] === undefined) draft.values[field] = value;
@@ -68,21 +60,17 @@ function complete(line: LineReader, draft: Draft, what: string, { defaults, requ
 export function readSupply(line: LineReader): Declaration | undefined {
   const start = line.column;
   line.skip();
-  const { column } = line;
   const name = line.peekWord();
   if (name === undefined || !SUPPLY_NAME.test(name)) {
     line.problem(
-      'bad-supply-name',
-      column,
-      name === undefined ? 'A supply needs a name.' : `${shown(name)} can't be the name of a supply.`,
-      'A supply is named by one capital letter: supply A 24 V AC.',
+      name === undefined ? { says: 'bad-supply-name.none' } : { says: 'bad-supply-name', word: name },
     );
     return undefined;
   }
   line.skip();
   const draft = newDraft();
-  readOptions(line, draft, 'a supply', SUPPLY_GRAMMAR);
-  complete(line, draft, 'a supply', SUPPLY_GRAMMAR);
+  readOptions(line, draft, 'supply', SUPPLY_GRAMMAR);
+  complete(line, draft, 'supply', SUPPLY_GRAMMAR);
   return { name, draft, place: { line: line.line, column: start, fields: draft.columns }, line };
 }
 
@@ -92,13 +80,7 @@ export function readDevice(line: LineReader): Declaration | undefined {
   const name = line.peekWord()!;
   line.skip();
   if (!DESIGNATION.test(name)) {
-    const corrected = `-${name.replace(/^[-\u2010-\u2015\u2212]*/, '').toUpperCase()}`;
-    line.problem(
-      'bad-designation',
-      column,
-      `${shown(name)} is no reference designation.`,
-      `${DESIGNATION.test(corrected) ? `Did you mean ${corrected}? ` : ''}It has a hyphen, one to three capitals and a number: -K3.`,
-    );
+    line.problem({ says: 'bad-designation', word: name, meant: corrected(name) }, column);
     return undefined;
   }
   const draft = newDraft();
@@ -109,23 +91,21 @@ export function readDevice(line: LineReader): Declaration | undefined {
     return declaration;
   }
   draft.values['kind'] = kind;
-  readOptions(line, draft, article(kind), GRAMMARS[kind]);
-  complete(line, draft, article(kind), GRAMMARS[kind]);
+  readOptions(line, draft, kind, GRAMMARS[kind]);
+  complete(line, draft, kind, GRAMMARS[kind]);
   return declaration;
 }
 
 function readKind(line: LineReader, name: string): DeviceKind | undefined {
-  const { column } = line;
   const word = line.peekWord();
   if (word !== undefined && (KINDS as string[]).includes(word)) {
     line.skip();
     return word as DeviceKind;
   }
   line.problem(
-    'unknown-kind',
-    column,
-    word === undefined ? `What kind of device is ${name}?` : `${shown(word)} is no kind of device.`,
-    `${didYouMean(word ?? '', KINDS)}There are: ${KINDS.join(', ')}.`,
+    word === undefined
+      ? { says: 'unknown-kind.none', name, kinds: KINDS }
+      : { says: 'unknown-kind', word, meant: nearest(word, KINDS), kinds: KINDS },
   );
   return undefined;
 }
@@ -150,12 +130,7 @@ export function finishDevice(
   if (hasRating(kind) && draft.values['rating'] === undefined) {
     if (rating === undefined) {
       if (ratingKnown) {
-        line.problem(
-          'missing-rating',
-          place.column,
-          `${name} has no rating, and there is no AC or DC supply to take it from.`,
-          'Write what it is made for at the end of the line: 230 V AC.',
-        );
+        line.problem({ says: 'missing-rating', name }, place.column);
       }
       return undefined;
     }
@@ -168,14 +143,13 @@ export function finishDevice(
 }
 
 function reportIssues(
-  issues: Parameters<typeof wordIssue>[0][],
+  issues: Parameters<typeof issueSaid>[0][],
   draft: Draft,
   line: LineReader,
   { column }: PartPlace,
 ): void {
   for (const issue of issues) {
-    const { code, message, hint } = wordIssue(issue);
     const field = String(issue.path[0] ?? '');
-    line.problem(code, draft.columns.get(field) ?? column, message, hint);
+    line.problem(issueSaid(issue), draft.columns.get(field) ?? column);
   }
 }

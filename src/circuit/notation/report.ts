@@ -1,15 +1,17 @@
 import type { Checked, Problem } from '../../../shared/problem.ts';
+import type { CircuitProblemSaid } from '../../words/index.ts';
 import { LIMITS } from '../limits.ts';
-import type { CircuitCode } from '../problem-codes.ts';
+import type { Place } from '../places.ts';
+import { circuitProblem } from '../problem-codes.ts';
 
 /** Collects the mistakes of one reading. Past the limit it only remembers that there are more. */
 export class Report {
   private readonly problems: Problem[] = [];
   private more = false;
 
-  add(problem: Problem & { readonly code: CircuitCode }): void {
+  add(said: CircuitProblemSaid, { line, column }: Place): void {
     if (this.full) this.more = true;
-    else this.problems.push(problem);
+    else this.problems.push(circuitProblem(said, { line, column }));
   }
 
   /** Says that not all of the input was looked at. */
@@ -33,12 +35,8 @@ export class Report {
     );
     const last = problems.at(-1);
     if (this.more && last) {
-      problems.push({
-        ...last,
-        code: 'too-many-problems',
-        message: `There are more than ${LIMITS.problems} mistakes; the others are not listed.`,
-        hint: 'Correct these first and read the circuit again.',
-      });
+      const { line, column } = last;
+      problems.push(circuitProblem({ says: 'too-many-problems', most: LIMITS.problems }, { line, column }));
     }
     return { ok: false, problems };
   }

@@ -4,13 +4,13 @@ import { wordsOf } from './line-words.ts';
 import type { Report } from './report.ts';
 
 /** The statements of a list of acts or faults: separated by `;` or by the end of the line. Empty ones are left out. */
-export function statementsOf(text: string, most: number, what: string, report: Report): LineReader[] {
-  const tooMany = (message: string) => {
-    report.add({ code: 'too-large', line: 1, column: 1, message, hint: `Leave some ${what} out.` });
-    return [];
-  };
+export function statementsOf(text: string, what: 'acts' | 'faults', report: Report): LineReader[] {
+  const first = { line: 1, column: 1 };
+  const most = LIMITS[what];
   if (text.length > LIMITS.scenarioCharacters) {
-    return tooMany(`This is too long to be read: at most ${LIMITS.scenarioCharacters} characters.`);
+    const says = what === 'acts' ? 'too-large.actsText' : 'too-large.faultsText';
+    report.add({ says, most: LIMITS.scenarioCharacters }, first);
+    return [];
   }
   const statements: LineReader[] = [];
   text.split(/\r\n|\n|\r/).forEach((source, index) => {
@@ -26,7 +26,7 @@ export function statementsOf(text: string, most: number, what: string, report: R
       start += piece.length + 1;
     }
   });
-  return statements.length > most
-    ? tooMany(`There are ${statements.length} ${what}; at most ${most} are read.`)
-    : statements;
+  if (statements.length <= most) return statements;
+  report.add({ says: `too-large.${what}`, count: statements.length, most }, first);
+  return [];
 }

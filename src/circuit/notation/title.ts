@@ -11,13 +11,7 @@ export function titleOf(comment: string, line: string, number: number, report: R
   if (plain === '') return undefined;
   const title = quotedWhole(plain) ?? plain;
   if (title.length <= LONGEST) return title;
-  report.add({
-    code: 'text-too-long',
-    line: number,
-    column: line.indexOf('#') + 1,
-    message: `The first comment is the title: ${LONGEST} characters at most.`,
-    hint: 'Put a short title before it, on a line of its own.',
-  });
+  report.add({ says: 'text-too-long.title', most: LONGEST }, { line: number, column: line.indexOf('#') + 1 });
   return undefined;
 }
 

@@ -1,17 +1,14 @@
-import type { Found } from '../findings.ts';
 import { isExempt, linksOf, linkText, neighboursOf, polesOf, reach, wayBack } from './closable.ts';
-import { capital, isInner, loadsOf } from './parts.ts';
-import type { Rule } from './rule.ts';
+import { isInner, loadsOf } from './parts.ts';
+import type { Broken, DrawingRule } from './rule.ts';
 
 /**
  * With the loads taken out, what the return pole reaches without passing a contact is the common; what it reaches only
  * through contacts is the return side. A load that has a side there, and none on the common, has those contacts between it
  * and the return. Motors are no control circuit; loads in series have a load between them and the return, which is allowed.
  */
-export const contactOnReturn: Rule = {
+export const contactOnReturn: DrawingRule = {
   name: 'contact-on-return',
-  reason:
-    'With all contacts on the switched side, an earth fault blows the fuse; on the return side it could bridge a contact and start something.',
   source:
     'IEC 60204-1, 9.4.3 method a; NFPA 79 the same. Protective devices and isolators exempt: common practice, no source',
   check(_circuit, view) {
@@ -19,7 +16,7 @@ export const contactOnReturn: Rule = {
     const links = linksOf(view);
     const closing = neighboursOf(view, links);
     const fixed = neighboursOf(view, links.filter(isExempt));
-    const found: Found[] = [];
+    const found: Broken[] = [];
     const loads = loadsOf(view).filter(
       ({ load, from, to }) =>
         load.role !== 'motor' && !isInner(load.to) && view.wired.has(from) && view.wired.has(to),
@@ -28,7 +25,7 @@ export const contactOnReturn: Rule = {
       const start = of.get(pole.ref)!;
       const common = reach(start, fixed);
       const side = reach(start, closing);
-      for (const { part, load, from, to, words } of loads) {
+      for (const { part, load, from, to, named } of loads) {
         const ends = [of.get(from)!, of.get(to)!];
         if (ends.some((end) => common.has(end))) continue;
         // The end that is fewer contacts away is the one meant to lead back.
@@ -37,14 +34,17 @@ export const contactOnReturn: Rule = {
           .map((end) => ({ end, links: wayBack(end, side).filter((link) => !isExempt(link)) }))
           .toSorted((a, b) => a.links.length - b.links.length);
         if (!way) continue;
-        const names = way.links.map(linkText).join(', ');
         found.push({
-          message: `${names} ${way.links.length > 1 ? 'stand' : 'stands'} between ${words} and the return ${pole.ref}.`,
-          hint: `Put every contact between the switched pole and ${words}, and join its other side straight to ${pole.ref}.`,
+          said: {
+            says: 'contact-on-return',
+            contacts: way.links.map(linkText),
+            load: named,
+            pole: pole.ref,
+          },
           concern: { kind: 'device', index: part.index, terminal: way.end === ends[1] ? load.to : load.from },
         });
       }
     }
-    return found.map((each) => ({ ...each, message: capital(each.message) }));
+    return found;
   },
 };

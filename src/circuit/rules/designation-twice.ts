@@ -1,9 +1,12 @@
 import { namesTwice } from '../soundness/index.ts';
-import type { Rule } from './rule.ts';
+import type { DrawingRule } from './rule.ts';
 
-export const designationTwice: Rule = {
+export const designationTwice: DrawingRule = {
   name: 'designation-twice',
-  reason: 'A reference designation is how a thing is found in the panel: it names one thing.',
   source: 'IEC 81346-1 (from memory)',
-  check: (circuit) => namesTwice(circuit).map(({ message, hint, concern }) => ({ message, hint, concern })),
+  check: (circuit) =>
+    namesTwice(circuit).map(({ kind, name, concern }) => ({
+      said: { says: kind === 'supply' ? 'designation-twice.supply' : 'designation-twice', name },
+      concern,
+    })),
 };

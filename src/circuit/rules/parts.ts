@@ -1,5 +1,6 @@
 /** Loads and changeover poles of a circuit with their terminals in full. */
 import type { TerminalRef } from '../../../shared/circuit.ts';
+import type { LoadNamed } from '../../words/index.ts';
 import type { Contact, Load } from '../anatomy/index.ts';
 import { terminalRefOf } from '../terminal-names.ts';
 import type { CircuitView, DeviceView } from '../view.ts';
@@ -9,20 +10,8 @@ export interface PlacedLoad {
   readonly load: Load;
   readonly from: TerminalRef;
   readonly to: TerminalRef;
-  /** `the coil -K3:A1-A2`. */
-  readonly words: string;
+  readonly named: LoadNamed;
 }
-
-const NOUNS: Readonly<Record<Load['role'], string>> = {
-  coil: 'coil',
-  set: 'set coil',
-  reset: 'reset coil',
-  lamp: 'lamp',
-  sounder: 'sounder',
-  valve: 'valve',
-  motor: 'winding',
-  input: 'input',
-};
 
 /** A motor's inner star point is no terminal that can be wired. */
 export const isInner = (terminal: string): boolean => terminal === '*';
@@ -37,7 +26,7 @@ export function loadsOf({ devices }: CircuitView): PlacedLoad[] {
         load,
         from: terminalRefOf(name, load.from),
         to: terminalRefOf(name, load.to),
-        words: `the ${NOUNS[load.role]} ${name}:${ends}`,
+        named: { role: load.role, at: `${name}:${ends}` },
       };
     }),
   );
@@ -66,5 +55,3 @@ export function changeoversOf({ devices }: CircuitView): Changeover[] {
     }));
   });
 }
-
-export const capital = (sentence: string): string => sentence[0]!.toUpperCase() + sentence.slice(1);

@@ -1,5 +1,5 @@
 import type { TerminalRef } from '../../../shared/circuit.ts';
-import type { Concern, Found } from '../findings.ts';
+import type { Concern } from '../findings.ts';
 import { TerminalSets } from '../terminal-sets.ts';
 import type { CircuitView } from '../view.ts';
 import {
@@ -12,7 +12,7 @@ import {
   reach,
   wayBack,
 } from './closable.ts';
-import type { Rule } from './rule.ts';
+import type { Broken, DrawingRule } from './rule.ts';
 
 /** Returns that are both bonded to earth are one conductor anyway. */
 function isBonded(one: Pole, other: Pole, { supplies }: CircuitView): boolean {
@@ -31,16 +31,14 @@ function joiningWire({ wires }: CircuitView, links: readonly Link[], one: Pole, 
   return { kind: 'circuit' };
 }
 
-export const suppliesJoined: Rule = {
+export const suppliesJoined: DrawingRule = {
   name: 'supplies-joined',
-  reason:
-    'Supplies that are isolated from each other stay so: joined anywhere, in any position of any contact, the fault of one reaches the other, and electronics sees a control voltage.',
   source: 'common practice, no source',
   check(_circuit, view) {
     const links = linksOf(view);
     const neighbours = neighboursOf(view, links);
     const poles = polesOf(view);
-    const found: Found[] = [];
+    const found: Broken[] = [];
     const done = new Set<string>();
     for (const [index, one] of poles.entries()) {
       const start = view.conductors.of.get(one.ref)!;
@@ -51,13 +49,16 @@ export const suppliesJoined: Rule = {
         if (one.supply === other.supply || done.has(pair) || !reached.has(end)) continue;
         if (isBonded(one, other, view)) continue;
         done.add(pair);
-        const contacts = wayBack(end, reached).toReversed();
+        const contacts = wayBack(end, reached).toReversed().map(linkText);
+        const both = {
+          supplies: [one.supply, other.supply],
+          poles: [one.ref, other.ref],
+        } as const;
         found.push({
-          message:
+          said:
             contacts.length === 0
-              ? `The supplies ${one.supply} and ${other.supply} are joined: ${one.ref} and ${other.ref} are on one conductor.`
-              : `The supplies ${one.supply} and ${other.supply} are joined, ${one.ref} to ${other.ref}, when ${contacts.map(linkText).join(', ')} ${contacts.length > 1 ? 'close' : 'closes'}.`,
-          hint: `Keep the circuits of ${one.supply} and ${other.supply} apart: give each a pole, terminals and a return of its own.`,
+              ? { says: 'supplies-joined', ...both }
+              : { says: 'supplies-joined.by', ...both, contacts },
           concern: joiningWire(view, links, one, other),
         });
       }

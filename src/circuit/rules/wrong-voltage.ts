@@ -1,9 +1,8 @@
 import type { Supply } from '../../../shared/circuit.ts';
-import type { Found } from '../findings.ts';
 import type { CircuitView } from '../view.ts';
 import { linksOf, neighboursOf, type Pole, polesOf, reach } from './closable.ts';
-import { capital, isInner, loadsOf, type PlacedLoad } from './parts.ts';
-import type { Rule } from './rule.ts';
+import { isInner, loadsOf, type PlacedLoad } from './parts.ts';
+import type { Broken, DrawingRule } from './rule.ts';
 
 /** IEC 61810-1 and IEC 60947-4-1: a coil works from 85 % to 110 % of its rated voltage (from memory). */
 const LEAST = 0.85;
@@ -21,8 +20,6 @@ function between(
   if (current !== '3AC') return { volts, current };
   return { volts: one.isReturn || other.isReturn ? volts / Math.sqrt(3) : volts, current: 'AC' };
 }
-
-const figure = (volts: number): string => `${Number(volts.toPrecision(3))} V`;
 
 type Reachable = (terminal: string) => readonly Pole[];
 
@@ -58,19 +55,17 @@ function waysToFeed({ from, to }: PlacedLoad, view: CircuitView, at: Reachable):
   );
 }
 
-function loadFinding(placed: PlacedLoad, view: CircuitView, at: Reachable): Found | undefined {
-  const { part, load, from, to, words } = placed;
+function loadFinding(placed: PlacedLoad, view: CircuitView, at: Reachable): Broken | undefined {
+  const { part, load, from, to, named } = placed;
   const concern = { kind: 'device', index: part.index, terminal: load.from } as const;
   const ways = waysToFeed(placed, view, at);
   const [first] = ways;
-  const rated = `${load.volts} V${load.current ? ` ${load.current}` : ''}`;
   if (!first) {
     const names = (terminal: string) => new Set(at(terminal).map(({ supply }) => supply));
     const [one, other] = [names(from), names(to)];
     if (one.size === 0 || other.size === 0 || [...one].some((name) => other.has(name))) return undefined;
     return {
-      message: `${capital(words)} has one side on the supply ${[...one].join(', ')} and the other on ${[...other].join(', ')}.`,
-      hint: 'Bring both sides to the two poles of one supply: between isolated supplies no current flows.',
+      said: { says: 'wrong-voltage.apart', load: named, one: [...one], other: [...other] },
       concern,
     };
   }
@@ -81,16 +76,21 @@ function loadFinding(placed: PlacedLoad, view: CircuitView, at: Reachable): Foun
   if (good) return undefined;
   const { supply, volts, current } = first;
   return {
-    message: `${capital(words)} is made for ${rated}, and the supply ${supply.name} gives it ${figure(volts)} ${current}.`,
-    hint: `Feed it from a supply of ${rated}${load.role === 'input' ? ', or choose another type of input' : `, or fit one for ${figure(volts)} ${current}`}.`,
+    said: {
+      says: load.role === 'input' ? 'wrong-voltage.input' : 'wrong-voltage',
+      load: named,
+      rated: { volts: load.volts, current: load.current },
+      supply: supply.name,
+      gets: { volts, current },
+    },
     concern,
   };
 }
 
 /** Three-phase motors: in delta a winding gets the voltage between two phases, in star that divided by the root of three. */
-function motorFinding(windings: readonly PlacedLoad[], view: CircuitView, at: Reachable): Found | undefined {
+function motorFinding(windings: readonly PlacedLoad[], view: CircuitView, at: Reachable): Broken | undefined {
   const { part, load } = windings[0]!;
-  const { name } = part.device;
+  const motor = part.device.name;
   const concern = { kind: 'device', index: part.index, terminal: load.from } as const;
   const supplies = new Set(
     windings
@@ -99,28 +99,25 @@ function motorFinding(windings: readonly PlacedLoad[], view: CircuitView, at: Re
   );
   for (const { name: supply, current, volts } of supplies) {
     if (current !== '3AC') {
-      return {
-        message: `The motor ${name} is made for three phases, and the supply ${supply} is ${current}.`,
-        hint: 'Feed it from a 3AC supply.',
-        concern,
-      };
+      return { said: { says: 'wrong-voltage.phases', motor, supply, current }, concern };
     }
     const delta = windings.some((each) => waysToFeed(each, view, at).length > 0);
-    const each = delta ? volts : volts / Math.sqrt(3);
-    if (fits(load.volts, each)) continue;
+    const gets = delta ? volts : volts / Math.sqrt(3);
+    if (fits(load.volts, gets)) continue;
+    const joined = delta ? 'delta' : 'star';
+    const winding = { motor, volts: load.volts, supply, gets };
     return {
-      message: `A winding of ${name} is made for ${load.volts} V, and the supply ${supply} gives it ${figure(each)} in ${delta ? 'delta' : 'star'}.`,
-      hint: `${isInner(load.to) ? 'Feed' : `Join it in ${delta ? 'star' : 'delta'}, or feed`} it from another supply, or fit a motor with windings for ${figure(each)}.`,
+      said: isInner(load.to)
+        ? { says: 'wrong-voltage.winding', ...winding, joined }
+        : { says: `wrong-voltage.${joined}`, ...winding },
       concern,
     };
   }
   return undefined;
 }
 
-export const wrongVoltage: Rule = {
+export const wrongVoltage: DrawingRule = {
   name: 'wrong-voltage',
-  reason:
-    'A coil on too little voltage stays at rest; on too much, or on the wrong kind of current, it burns.',
   source:
     'IEC 61810-1 and IEC 60947-4-1: coils from 85 % to 110 % of rated voltage (from memory); inputs IEC 61131-2; the same band for other loads: common practice, no source',
   check(_circuit, view) {

@@ -5,13 +5,12 @@
 import type { Concern } from '../findings.ts';
 import { insideOf } from '../inside.ts';
 import { LIMITS } from '../limits.ts';
-import { shown } from '../wording.ts';
 import { contactFindings } from './contacts.ts';
 import { listedSheets, namesTwice } from './names.ts';
 import { pathFindings } from './paths.ts';
-import type { PartialCircuit, Unsound } from './types.ts';
+import { type PartialCircuit, type Unsound, unsoundAt } from './types.ts';
 
-export { duplicateDesignation, duplicateSupply, namesTwice, repeated } from './names.ts';
+export { namesTwice, repeated } from './names.ts';
 
 /** `tolerated`: names whose declaration could not be read; what their paths say of them is not checked. */
 export function unsound(circuit: PartialCircuit, tolerated: ReadonlySet<string> = new Set()): Unsound[] {
@@ -20,7 +19,9 @@ export function unsound(circuit: PartialCircuit, tolerated: ReadonlySet<string> 
   const sound = circuit.devices.map(contactFindings);
   return [
     ...unprintable(circuit),
-    ...namesTwice(circuit),
+    ...namesTwice(circuit).map(({ kind, name, concern }) =>
+      unsoundAt({ says: kind === 'supply' ? 'duplicate-supply' : 'duplicate-designation', name }, concern),
+    ),
     ...listedSheets(circuit),
     ...sound.flat(),
     ...pathFindings(circuit, tolerated, sound),
@@ -33,12 +34,7 @@ function unprintable({ title, supplies, devices, sheets }: PartialCircuit): Unso
   const look = (text: string | undefined, concern: Concern) => {
     const at = text?.search(/[\p{Cc}\p{Zl}\p{Zp}]/u) ?? -1;
     if (text === undefined || at < 0) return;
-    findings.push({
-      code: 'control-character',
-      message: `This text has a character that can't be printed: ${shown(text[at]!)}.`,
-      hint: 'Take it out; a text is one line, and a blank serves as a tab.',
-      concern,
-    });
+    findings.push(unsoundAt({ says: 'control-character', char: text[at]! }, concern));
   };
   look(title, { kind: 'circuit' });
   supplies.forEach(({ text }, index) => {
@@ -57,23 +53,18 @@ function unprintable({ title, supplies, devices, sheets }: PartialCircuit): Unso
 function sizes({ devices, paths: all }: PartialCircuit): Unsound[] {
   const stops = all.reduce((sum, { steps }) => sum + steps.length, 0);
   const findings: Unsound[] = [];
-  const over = (what: string, count: number, most: number) => {
-    if (count <= most) return;
-    findings.push({
-      code: 'too-large',
-      message: `The circuit has ${count} ${what}; at most ${most} are read.`,
-      hint: 'Divide it into several circuits.',
-      concern: { kind: 'circuit' },
-    });
+  const over = (what: 'devices' | 'paths' | 'stops' | 'terminals', count: number) => {
+    const most = LIMITS[what];
+    if (count > most)
+      findings.push(unsoundAt({ says: `too-large.${what}`, count, most }, { kind: 'circuit' }));
   };
-  over('devices', devices.length, LIMITS.devices);
-  over('current paths', all.length, LIMITS.paths);
-  over('stops on its paths', stops, LIMITS.stops);
+  over('devices', devices.length);
+  over('paths', all.length);
+  over('stops', stops);
   if (findings.length > 0) return findings;
   over(
     'terminals',
     devices.reduce((sum, device) => sum + insideOf(device).terminals.length, 0),
-    LIMITS.terminals,
   );
   return findings;
 }

@@ -1,10 +1,11 @@
 /** Stops of the paths: that what they name is there, and that hops lead somewhere. */
 import type { Step } from '../../../shared/circuit.ts';
+import type { CircuitProblemSaid } from '../../words/index.ts';
 import { supplyTerminals } from '../anatomy/index.ts';
 import { type Inside, insideOf } from '../inside.ts';
 import { LIMITS } from '../limits.ts';
-import { anyOf, didYouMean, someOf } from '../wording.ts';
-import type { PartialCircuit, Unsound, Wrong } from './types.ts';
+import { nearest } from '../nearest.ts';
+import { type PartialCircuit, type Unsound, unsoundAt } from './types.ts';
 
 interface Known {
   readonly isSupply: boolean;
@@ -45,80 +46,44 @@ export function pathFindings(
       const found =
         stopFinding(step, known, skipped, findings.length) ??
         (before ? joinFinding(before, step) : undefined);
-      if (found) findings.push({ ...found, concern: { kind: 'step', path, step: index } });
+      if (found) findings.push(unsoundAt(found, { kind: 'step', path, step: index }));
     });
   });
   return findings;
 }
 
 function stopFinding(
-  { device, enter, leave }: Step,
+  { device: name, enter, leave }: Step,
   known: ReadonlyMap<string, Known>,
   skipped: ReadonlySet<string>,
   already: number,
-): Wrong | undefined {
-  const there = known.get(device);
-  const isSupply = !device.startsWith('-');
-  if (isSupply && leave !== undefined) {
-    return {
-      code: 'supply-hop',
-      message: `A path can't lead through the supply ${device}: it begins or ends there.`,
-      hint: `Write one terminal: ${device}:${enter} or ${device}:${leave}.`,
-    };
-  }
-  if (skipped.has(device)) return undefined;
+): CircuitProblemSaid | undefined {
+  const there = known.get(name);
+  const isSupply = !name.startsWith('-');
+  if (isSupply && leave !== undefined) return { says: 'supply-hop', supply: name, enter, leave };
+  if (skipped.has(name)) return undefined;
   if (!there) {
-    const names = [...known.keys()].filter((name) => name.startsWith('-') !== isSupply);
+    const names = [...known.keys()].filter((each) => each.startsWith('-') !== isSupply);
     // Looking for the nearest of many names costs time: after many mistakes it is left.
-    const suggestion = already < 100 ? didYouMean(device, names) : '';
-    return isSupply
-      ? {
-          code: 'unknown-supply',
-          message: `There is no supply ${device}.`,
-          hint: `${suggestion}Declare it: supply ${device} 24 V DC. Declared: ${someOf(names) || 'none'}.`,
-        }
-      : {
-          code: 'unknown-designation',
-          message: `There is no device ${device}.`,
-          hint: `${suggestion}Declare it on a line of its own: ${device} relay. Declared: ${someOf(names) || 'none'}.`,
-        };
+    const meant = already < 100 ? nearest(name, names) : undefined;
+    return { says: isSupply ? 'unknown-supply' : 'unknown-designation', name, meant, names };
   }
   for (const terminal of leave === undefined ? [enter] : [enter, leave]) {
     if (there.set.has(terminal)) continue;
-    return {
-      code: 'unknown-terminal',
-      message: `${device} has no terminal ${terminal}.`,
-      hint: `${didYouMean(terminal, there.set)}Its terminals are ${someOf(there.inside.terminals, 30)}.`,
-    };
+    const { terminals } = there.inside;
+    return { says: 'unknown-terminal', name, terminal, meant: nearest(terminal, there.set), terminals };
   }
-  if (leave === enter) {
-    return {
-      code: 'same-terminal-hop',
-      message: `A hop can't enter and leave ${device} at the same terminal ${enter}.`,
-      hint: `Write ${device}:${enter} to join that terminal, or the terminal on the other side after the hyphen.`,
-    };
-  }
+  if (leave === enter) return { says: 'same-terminal-hop', name, terminal: enter };
   const { group, terminals } = there.inside;
   if (leave !== undefined && group.get(enter) !== group.get(leave)) {
     const others = terminals.filter((each) => each !== enter && group.get(each) === group.get(enter));
-    return {
-      code: 'no-way-through',
-      message: `There is nothing in ${device} between ${enter} and ${leave}.`,
-      hint:
-        others.length > 0
-          ? `From ${enter} it goes to ${anyOf(others.slice(0, 6))}: ${device}:${enter}-${others[0]}.`
-          : `Join single terminals instead: ${device}:${enter}  ${device}:${leave}.`,
-    };
+    return { says: 'no-way-through', name, enter, leave, others };
   }
   return undefined;
 }
 
-function joinFinding(before: Step, step: Step): Wrong | undefined {
+function joinFinding(before: Step, step: Step): CircuitProblemSaid | undefined {
   const from = before.leave ?? before.enter;
   if (before.device !== step.device || from !== step.enter) return undefined;
-  return {
-    code: 'joins-itself',
-    message: `This joins ${step.device}:${from} to itself.`,
-    hint: 'Name each terminal once in a row; the conductor goes from there to the next stop.',
-  };
+  return { says: 'joins-itself', at: `${step.device}:${from}` };
 }

@@ -1,9 +1,15 @@
 import type { Device, Sheet, Step, Supply } from '../../../shared/circuit.ts';
-import type { Finding } from '../findings.ts';
-import type { CircuitCode } from '../problem-codes.ts';
+import type { CircuitProblemSaid } from '../../words/index.ts';
+import { codeOf } from '../../words/problems.ts';
+import type { Concern, Finding } from '../findings.ts';
 
-export type Unsound = Finding<CircuitCode>;
-export type Wrong = Omit<Unsound, 'concern'>;
+export type Unsound = Finding<CircuitProblemSaid>;
+
+export const unsoundAt = (said: CircuitProblemSaid, concern: Concern): Unsound => ({
+  code: codeOf(said.says),
+  said,
+  concern,
+});
 
 /** A circuit as far as it could be read: steps that could not are left out. */
 export interface PartialCircuit {

@@ -1,6 +1,8 @@
 import { statSync } from 'node:fs';
 import type { Bank } from '../../../shared/bank.ts';
 import { readBank } from '../../banks/index.ts';
+import { tellProblem } from '../../words/problems.ts';
+import { coreWordsOf } from '../core-words.ts';
 import { bankFiles, noBank, ownBanks, readBanks } from '../course.ts';
 import { type Io, UsageError } from '../io.ts';
 import { problemText } from '../problems.ts';
@@ -33,7 +35,8 @@ export async function bankCheck(paths: readonly string[], io: Io): Promise<0 | 2
     io.out(said.noMistakes(countsOf(bank.value)));
     return 0;
   }
-  for (const problem of bank.problems) io.err(problemText(problem, '', io));
+  const words = await coreWordsOf(io);
+  for (const problem of bank.problems) io.err(problemText(tellProblem(words, problem), '', io));
   io.err(said.mistakes({ mistakes: bank.problems.length, files: names.length }));
   return 2;
 }

@@ -1,8 +1,10 @@
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Happening, LoadTrace, Solution, TraceHop } from '../../../shared/solution.ts';
-import { actInWords } from '../../circuit/index.ts';
+import { actSaid } from '../../circuit/index.ts';
 import { solve } from '../../solver/index.ts';
 import type { CommandWords } from '../../words/commands.ts';
+import { say } from '../../words/index.ts';
+import { coreWordsOf } from '../core-words.ts';
 import { givenCircuit } from '../given-circuit.ts';
 import type { Io } from '../io.ts';
 import { outcomeText } from '../outcome-text.ts';
@@ -92,7 +94,8 @@ export async function solveFile(file: string, options: SolveOptions, io: Io): Pr
   const given = await givenCircuit(io, file, options);
   if (!given) return 2;
   const { circuit, scenario } = given;
-  const { solution } = solve(circuit, scenario, (act) => actInWords(act, circuit));
+  const { acts } = await coreWordsOf(io);
+  const { solution } = solve(circuit, scenario, (act) => say(acts, actSaid(act, circuit)));
   if (options.json) io.out(JSON.stringify(solution, null, 2));
   else io.out(solutionText(circuit, solution, io));
   return solution.outcome.kind === 'undecided' ? 1 : 0;

@@ -14,6 +14,7 @@ import {
 } from '../../questions/index.ts';
 import type { Store } from '../../store/index.ts';
 import { say, type Words } from '../../words/index.ts';
+import { tellProblems } from '../../words/problems.ts';
 import { coreWordsOf } from '../core-words.ts';
 import type { Io } from '../io.ts';
 import { markText } from '../mark-text.ts';
@@ -57,7 +58,7 @@ async function replyTo(task: Task, words: Words, io: Io): Promise<Reply | undefi
     if (PASS.has(line.toLowerCase())) return { answer: undefined, hint, seconds };
     const answer = readAnswer(words, task.question, line);
     if (answer.ok) return { answer: answer.value, hint, seconds };
-    for (const { message, hint: right } of answer.problems)
+    for (const { message, hint: right } of tellProblems(words, answer.problems))
       io.out(wrapText(`${message} ${right}`, io.columns));
   }
 }

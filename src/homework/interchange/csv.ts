@@ -1,6 +1,6 @@
 /** Comma-separated values by RFC 4180: written so that every reader takes them, read so that nothing half-read is used. */
 import type { Checked, Problem } from '../../../shared/problem.ts';
-import type { InterchangeCode } from '../problem-codes.ts';
+import { interchangeProblem } from '../problem-codes.ts';
 
 export type Cell = string | number | null;
 
@@ -38,21 +38,6 @@ export interface CsvRecord {
   readonly cells: readonly string[];
 }
 
-const problem = (code: InterchangeCode, line: number, message: string, hint: string): Problem => ({
-  code,
-  line,
-  message,
-  hint,
-});
-
-const straysAt = (line: number): Problem =>
-  problem(
-    'csv-quote',
-    line,
-    'A quotation mark stands in the middle of a value.',
-    'Put the whole value in quotation marks and double those inside.',
-  );
-
 /** Splits a text into records. Takes CR LF, LF and CR as ends of lines, and passes over a byte order mark and empty lines. */
 function records(text: string): Checked<readonly CsvRecord[]> {
   const found: CsvRecord[] = [];
@@ -71,14 +56,7 @@ function records(text: string): Checked<readonly CsvRecord[]> {
       for (;;) {
         const quote = text.indexOf('"', at);
         if (quote < 0) {
-          problems.push(
-            problem(
-              'csv-quote',
-              opened,
-              'A quotation mark is not closed.',
-              'Close the value with a quotation mark.',
-            ),
-          );
+          problems.push(interchangeProblem({ says: 'csv-quote.open' }, { line: opened }));
           return { ok: false, problems };
         }
         value += text.slice(at, quote);
@@ -90,14 +68,14 @@ function records(text: string): Checked<readonly CsvRecord[]> {
       line += value.split(/\r\n|\r|\n/).length - 1;
       cells.push(value);
       if (at < text.length && !/[,\r\n]/.test(text[at]!)) {
-        problems.push(straysAt(line));
+        problems.push(interchangeProblem({ says: 'csv-quote' }, { line }));
         while (at < text.length && !/[,\r\n]/.test(text[at]!)) at++;
       }
     } else {
       const from = at;
       while (at < text.length && !/[,\r\n]/.test(text[at]!)) at++;
       const value = text.slice(from, at);
-      if (value.includes('"')) problems.push(straysAt(line));
+      if (value.includes('"')) problems.push(interchangeProblem({ says: 'csv-quote' }, { line }));
       cells.push(value);
     }
     if (text[at] === ',') {
@@ -134,19 +112,14 @@ export function readCsv(text: string): Checked<CsvTable> {
   if (!head)
     return {
       ok: false,
-      problems: [problem('csv-empty', 1, 'The file is empty.', 'Its first line has to name the columns.')],
+      problems: [interchangeProblem({ says: 'csv-empty' }, { line: 1 })],
     };
   const wrong = body.filter(({ cells }) => cells.length !== head.cells.length);
   if (wrong.length > 0)
     return {
       ok: false,
       problems: wrong.map(({ line, cells }) =>
-        problem(
-          'csv-width',
-          line,
-          `This line has ${cells.length} fields, the first one ${head.cells.length}.`,
-          'Put values with commas in quotation marks, and leave no comma out.',
-        ),
+        interchangeProblem({ says: 'csv-width', fields: cells.length, columns: head.cells.length }, { line }),
       ),
     };
   const columns = head.cells.map((name) => name.trim());

@@ -43,22 +43,19 @@ export function overrideMark(paper: PaperMark, item: number, override: Override)
     return {
       ok: false,
       problems: [
-        homeworkProblem(
-          'homework-no-such-item',
-          `The paper has no item ${item + 1}.`,
-          `It has items 1 to ${paper.items.length}.`,
-        ),
+        homeworkProblem({ says: 'homework-no-such-item', item: item + 1, items: paper.items.length }),
       ],
     };
   if (override.earned > old.marks)
     return {
       ok: false,
       problems: [
-        homeworkProblem(
-          'homework-too-many-marks',
-          `Item ${item + 1} can't earn ${override.earned} marks.`,
-          `It has ${old.marks}.`,
-        ),
+        homeworkProblem({
+          says: 'homework-too-many-marks',
+          item: item + 1,
+          given: override.earned,
+          marks: old.marks,
+        }),
       ],
     };
   const changed = { ...old, overrides: [...old.overrides, override] };

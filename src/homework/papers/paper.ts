@@ -63,17 +63,12 @@ function seek(set: HomeworkSet, seed: string, index: number, taken: Taken): Soug
 
 const noItem = (set: HomeworkSet, index: number, taken: boolean): Problem => {
   const { kind, families } = set.places[index]!;
-  return taken
-    ? homeworkProblem(
-        'homework-too-few-circuits',
-        `Place ${index + 1} has no circuits left that nobody has.`,
-        'Choose a larger size, or more families.',
-      )
-    : homeworkProblem(
-        'homework-no-question',
-        `No ${kind} question of the wanted difficulty came of ${families.join(', ')} in place ${index + 1}.`,
-        'Choose another size, kind or family, or have the difficulty measured again.',
-      );
+  const place = index + 1;
+  return homeworkProblem(
+    taken
+      ? { says: 'homework-too-few-circuits', place }
+      : { says: 'homework-no-question.place', place, kind, families },
+  );
 };
 
 /**

@@ -2,7 +2,7 @@ import type { Problem } from '../../../shared/problem.ts';
 import type { AnswerSaid, StateName } from '../../words/index.ts';
 import { entriesOf, type StatesAnswer, type StatesQuestion } from '../entries.ts';
 import type { Part, Parts } from '../kind.ts';
-import { problemIn, shownWord } from './read-states.ts';
+import { questionProblem } from '../problem-codes.ts';
 import { stateNamed } from './state-words.ts';
 
 /** More strange entries than this are not listed one by one. */
@@ -21,18 +21,12 @@ export function compareStates(question: StatesQuestion, answer: StatesAnswer, ri
     if (raw === undefined || raw.trim() === '') return { ...part, correct: false };
     const state = stateNamed(kind, raw);
     if (state === undefined)
-      problems.push(
-        problemIn(
-          'answer-impossible-state',
-          `${shownWord(raw)} is no state of ${item}.`,
-          `It can be: ${choices.join(', ')}.`,
-        ),
-      );
+      problems.push(questionProblem({ says: 'answer-impossible-state', word: raw, item, choices }));
     const said = (state ? { says: state } : { says: 'written', text: raw.slice(0, 80) }) as AnswerSaid;
     return { ...part, given: said, correct: state === truth };
   });
-  const asked = entries.map(({ key }) => key).join(', ');
+  const asked = entries.map(({ key }) => key);
   for (const key of given.keys())
-    problems.push(problemIn('answer-unknown-item', `${shownWord(key)} wasn't asked.`, `Asked is: ${asked}.`));
+    problems.push(questionProblem({ says: 'answer-unknown-item.key', key, asked }));
   return { parts, problems: problems.slice(0, MOST_PROBLEMS) };
 }

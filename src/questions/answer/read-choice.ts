@@ -1,7 +1,7 @@
 import type { Checked } from '../../../shared/problem.ts';
 import type { AnswerOf, QuestionOf } from '../../../shared/question.ts';
-import type { Words } from '../../words/index.ts';
-import { problemIn, shownWord } from './read-states.ts';
+import type { QuestionProblemSaid, Words } from '../../words/index.ts';
+import { questionProblem } from '../problem-codes.ts';
 import { plainName } from './tokens.ts';
 
 /** Reads `2`, `b`, `-K3:11 and -K3:12`, `K3 11-12`, `11-12` where only one choice has those terminals. */
@@ -34,26 +34,14 @@ export function readChoice(
     return ends && [...terminals].every((word) => known.has(word)) ? [index] : [];
   });
   if (matching.length === 1) return answer(matching[0]!);
-  const list = choices.map((pair, index) => `${index + 1}: ${pair.join(' and ')}`).join('; ');
-  if (bare === '')
-    return {
-      ok: false,
-      problems: [problemIn('answer-missing', 'Nothing was answered.', `The choices are ${list}.`)],
-    };
-  return {
+  const fail = (said: QuestionProblemSaid): Checked<AnswerOf<'wiring'>> => ({
     ok: false,
-    problems: [
-      matching.length > 1
-        ? problemIn(
-            'answer-ambiguous',
-            `${shownWord(bare)} could be more than one choice.`,
-            `Write its number. ${list}.`,
-          )
-        : problemIn(
-            'answer-no-such-choice',
-            `${shownWord(bare)} is none of the choices.`,
-            `Write the number of one. ${list}.`,
-          ),
-    ],
-  };
+    problems: [questionProblem(said)],
+  });
+  if (bare === '') return fail({ says: 'answer-missing.choice', pairs: choices });
+  return fail({
+    says: matching.length > 1 ? 'answer-ambiguous.choice' : 'answer-no-such-choice',
+    word: bare,
+    pairs: choices,
+  });
 }

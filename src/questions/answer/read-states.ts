@@ -3,22 +3,12 @@
  * state (`lit: H1 H3`), one word for all (`none`, `all dark`) and states in the order asked (`1 0 1`, `101`).
  */
 import type { Checked, Problem } from '../../../shared/problem.ts';
-import type { StateName, Words } from '../../words/index.ts';
+import type { QuestionProblemSaid, StateName, Words } from '../../words/index.ts';
 import { type Entry, entriesOf, type StatesQuestion } from '../entries.ts';
-import type { QuestionCode } from '../problem-codes.ts';
+import { questionProblem } from '../problem-codes.ts';
 import { findEntry, namesOf } from './find-entry.ts';
 import { type StateWords, stateWordsOf } from './state-words.ts';
 import { type Token, tokensOf } from './tokens.ts';
-
-export const problemIn = (code: QuestionCode, message: string, hint: string): Problem => ({
-  code,
-  message,
-  hint,
-});
-
-const SHORTEST_SHOWN = 40;
-export const shownWord = (word: string): string =>
-  `"${word.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, ' ').slice(0, SHORTEST_SHOWN)}"`;
 
 const SIGNS_OF_NOTHING = ['?', '_', '.', '-', 'x'];
 const has = (list: readonly string[], word: string): boolean => list.includes(word.toLowerCase());
@@ -40,8 +30,8 @@ class StatesReading {
     this.entries = entriesOf(question);
   }
 
-  problem(code: QuestionCode, message: string, hint: string): void {
-    if (this.problems.length < 20) this.problems.push(problemIn(code, message, hint));
+  problem(said: QuestionProblemSaid): void {
+    if (this.problems.length < 20) this.problems.push(questionProblem(said));
   }
 
   get names(): string {
@@ -60,20 +50,12 @@ class StatesReading {
   give(entry: Entry, word: string): void {
     const state = this.stateWord(entry.kind, word);
     if (state === undefined) {
-      this.problem(
-        'answer-unknown-word',
-        `${shownWord(word)} is no state of ${entry.item}.`,
-        `Write one of: ${entry.choices.join(', ')}.`,
-      );
+      this.problem({ says: 'answer-unknown-word', word, item: entry.item, choices: entry.choices });
       return;
     }
     const before = this.states.get(entry.key);
     if (before !== undefined && before !== state)
-      this.problem(
-        'answer-twice',
-        `${entry.item} is answered twice: ${before} and ${state}.`,
-        'Say it once.',
-      );
+      this.problem({ says: 'answer-twice', item: entry.item, states: [before, state] });
     this.states.set(entry.key, state);
   }
 
@@ -87,11 +69,12 @@ class StatesReading {
     const entries = this.entries.filter((entry) => after === undefined || entry.after === after);
     const run = words.length === 1 && /^[01?_-]{2,}$/.test(words[0]!) ? [...words[0]!] : words;
     if (run.length !== entries.length) {
-      this.problem(
-        'answer-count',
-        `There are ${run.length} states for ${entries.length} things asked.`,
-        `Give one for each, in this order: ${namesOf(this.question, entries)}. A ? leaves one out.`,
-      );
+      this.problem({
+        says: 'answer-count',
+        states: run.length,
+        things: entries.length,
+        asked: namesOf(this.question, entries),
+      });
       return;
     }
     run.forEach((word, index) => {
@@ -120,17 +103,15 @@ class StatesReading {
     if (found.kind === 'one') return found.entry;
     if (found.kind === 'none')
       this.problem(
-        'answer-unknown-item',
-        `${shownWord(word)} isn't asked${after === undefined ? '' : ` after ${after}`}.`,
-        `Asked is: ${this.names}.`,
+        after === undefined
+          ? { says: 'answer-unknown-item', word, asked: this.names }
+          : { says: 'answer-unknown-item.after', word, after, asked: this.names },
       );
     else
       this.problem(
-        'answer-ambiguous',
-        `${shownWord(word)} is asked more than once.`,
         this.question.kind === 'sequence'
-          ? 'Write the step first: after 1: H1 lit; after 2: H1 dark.'
-          : `Write it in full: ${found.entries.map(({ item }) => item).join(' or ')}.`,
+          ? { says: 'answer-ambiguous.step', word }
+          : { says: 'answer-ambiguous', word, items: found.entries.map(({ item }) => item) },
       );
     return undefined;
   }
@@ -211,12 +192,7 @@ function readItemsFirst(reading: StatesReading, tokens: readonly Token[], after:
     if (entry) waiting.push(entry);
     else lost = true;
   }
-  for (const { item, choices } of waiting)
-    reading.problem(
-      'answer-without-state',
-      `Nothing is said of how ${item} stands.`,
-      `Write one of these after it: ${choices.join(', ')}.`,
-    );
+  for (const { item, choices } of waiting) reading.problem({ says: 'answer-without-state', item, choices });
 }
 
 /** Parts of an answer to a sequence: `after 1: …; after 2: …`, `start: …`. */
@@ -249,7 +225,7 @@ export function readStates(
   if (tokens.length === 0)
     return {
       ok: false,
-      problems: [problemIn('answer-missing', 'Nothing was answered.', `Asked is: ${reading.names}.`)],
+      problems: [questionProblem({ says: 'answer-missing', asked: reading.names })],
     };
   const parts = question.kind === 'sequence' ? byStep(reading, tokens) : [{ after: undefined, tokens }];
   for (const part of parts) readPart(reading, part.tokens, part.after);

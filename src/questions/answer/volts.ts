@@ -1,7 +1,7 @@
 /** Meter readings as they are written, compared and told. */
 import type { Checked } from '../../../shared/problem.ts';
 import type { AnswerSaid, Words } from '../../words/index.ts';
-import { problemIn, shownWord } from './read-states.ts';
+import { questionProblem } from '../problem-codes.ts';
 
 /** `null`: the meter shows nothing. */
 export type Reading = number | null;
@@ -31,24 +31,10 @@ const saysNothing = (text: string, { noReading }: Words['typed']): boolean =>
 /** Reads `24`, `24 V`, `-24,0 V DC`, `3300 mV`, `nothing`. */
 export function readVolts(text: string, { typed }: Pick<Words, 'typed'>): Checked<Reading> {
   const bare = text.trim();
-  if (bare === '')
-    return {
-      ok: false,
-      problems: [problemIn('answer-missing', 'Nothing was answered.', 'Write the volts, or "nothing".')],
-    };
+  if (bare === '') return { ok: false, problems: [questionProblem({ says: 'answer-missing.volts' })] };
   if (saysNothing(bare, typed)) return { ok: true, value: null };
   const match = written(typed).exec(bare);
-  if (!match)
-    return {
-      ok: false,
-      problems: [
-        problemIn(
-          'answer-not-a-number',
-          `${shownWord(bare)} is no reading.`,
-          'Write one number of volts, such as 12 V, or "nothing".',
-        ),
-      ],
-    };
+  if (!match) return { ok: false, problems: [questionProblem({ says: 'answer-not-a-number', word: bare })] };
   const [, digits = '', unit = ''] = match;
   const number = Number(digits.replace(/[−–]/, '-').replace(/\s/g, '').replace(',', '.'));
   const factor = unit.toLowerCase() === 'm' ? 0.001 : unit.toLowerCase() === 'k' ? 1000 : 1;

@@ -3,24 +3,9 @@ import type { RosterIn } from '../../../shared/api-people.ts';
 import { beginsFormula, newName } from '../../../shared/new-names.ts';
 import { type Manner, manner, personId, signInName } from '../../../shared/people.ts';
 import type { Checked, Problem } from '../../../shared/problem.ts';
-import {
-  type InterchangeCode,
-  type Roster,
-  readCsv,
-  readRoster,
-  withoutGuards,
-} from '../../homework/index.ts';
+import { interchangeProblem, type Roster, readCsv, readRoster, withoutGuards } from '../../homework/index.ts';
 import type { WantedMember } from '../../store/index.ts';
-import { type RefusalOf, tellRefusal, type Words } from '../../words/index.ts';
-
-type Mistake = RefusalOf<Words['server']['rosters']['mistakes']>;
-
-const problem = (
-  { server: { rosters } }: Words,
-  code: InterchangeCode,
-  place: Partial<Problem>,
-  mistake: Mistake,
-): Problem => ({ code, ...place, ...tellRefusal(rosters.mistakes, mistake) });
+import type { InterchangeProblemSaid } from '../../words/index.ts';
 
 /** Columns of the table that is written and read here; only the name has to be there. */
 export const ROSTER_TABLE = ['id', 'name', 'sign-in', 'manner'] as const;
@@ -31,7 +16,7 @@ const signInOf = (text: string): string | null => signInName.safeParse(text.toLo
 /** An id that may be one of ours; those of other systems name nobody here. */
 const idIn = (text: string): string | null => personId.safeParse(text).data || null;
 
-function fromTable(text: string, words: Words): Checked<readonly WantedMember[]> {
+function fromTable(text: string): Checked<readonly WantedMember[]> {
   const table = readCsv(text);
   if (!table.ok) return table;
   const { columns, rows } = table.value;
@@ -39,23 +24,28 @@ function fromTable(text: string, words: Words): Checked<readonly WantedMember[]>
     return {
       ok: false,
       problems: [
-        problem(words, 'roster-missing-column', { line: 1 }, { says: 'noNameColumn', columns: ROSTER_TABLE }),
+        interchangeProblem({ says: 'roster-missing-column.name', columns: ROSTER_TABLE }, { line: 1 }),
       ],
     };
   const problems: Problem[] = [];
   const wanted = rows.flatMap(({ line, value }): readonly WantedMember[] => {
-    const bad = (mistake: Mistake): readonly WantedMember[] => {
-      problems.push(problem(words, 'roster-bad-value', { line }, mistake));
+    const bad = (said: InterchangeProblemSaid): readonly WantedMember[] => {
+      problems.push(interchangeProblem(said, { line }));
       return [];
     };
     const given = withoutGuards(value('name'));
     const name = newName.safeParse(given);
     if (!name.success)
-      return bad(beginsFormula(given, true) ? { says: 'formula', given } : { says: 'noName' });
+      return bad(
+        beginsFormula(given, true)
+          ? { says: 'roster-bad-value.formula', name: given }
+          : { says: 'roster-bad-value.name' },
+      );
     const how = manner.safeParse(value('manner') || 'learner');
-    if (!how.success) return bad({ says: 'otherManner', given: value('manner') });
+    if (!how.success) return bad({ says: 'roster-bad-value.manner', given: value('manner') });
     const signIn = value('sign-in');
-    if (signIn !== '' && signInOf(signIn) === null) return bad({ says: 'noSignIn', given: signIn });
+    if (signIn !== '' && signInOf(signIn) === null)
+      return bad({ says: 'roster-bad-value.signIn', given: signIn });
     return [
       {
         id: idIn(value('id')),
@@ -69,19 +59,19 @@ function fromTable(text: string, words: Words): Checked<readonly WantedMember[]>
 }
 
 /** The class that is meant, of those in the files. */
-function classIn({ classes }: Roster, wanted: string | undefined, words: Words): Checked<string> {
+function classIn({ classes }: Roster, wanted: string | undefined): Checked<string> {
   const active = classes.filter(({ status }) => status === 'active');
   const found = wanted === undefined ? active : active.filter(({ sourcedId }) => sourcedId === wanted);
   if (found.length === 1) return { ok: true, value: found[0]!.sourcedId };
-  const some = active.slice(0, 10).map(({ sourcedId: id, title }) => ({ id, title }));
+  const named = active.slice(0, 10).map(({ sourcedId, title }) => ({ id: sourcedId, title }));
   return {
     ok: false,
     problems: [
-      problem(
-        words,
-        'roster-bad-value',
+      interchangeProblem(
+        active.length === 0
+          ? { says: 'roster-bad-value.noClass' }
+          : { says: 'roster-bad-value.class', classes: named },
         { file: 'classes.csv' },
-        active.length === 0 ? { says: 'noClass' } : { says: 'whichClass', classes: some },
       ),
     ],
   };
@@ -103,11 +93,10 @@ const MANNERS: Readonly<Record<string, Manner>> = { student: 'learner', teacher:
 function fromOneRoster(
   files: Readonly<Record<string, string>>,
   wanted: string | undefined,
-  words: Words,
 ): Checked<readonly WantedMember[]> {
   const read = readRoster(files);
   if (!read.ok) return read;
-  const of = classIn(read.value, wanted, words);
+  const of = classIn(read.value, wanted);
   if (!of.ok) return of;
   const users = new Map(read.value.users.map((user) => [user.sourcedId, user]));
   const problems: Problem[] = [];
@@ -123,11 +112,12 @@ function fromOneRoster(
       return [{ id: idIn(user.sourcedId), name: name.data, signIn, manner: how }];
     }
     problems.push(
-      problem(
-        words,
-        'roster-bad-value',
+      interchangeProblem(
+        {
+          says: beginsFormula(given, true) ? 'roster-bad-value.formulaOf' : 'roster-bad-value.nameOf',
+          id: user.sourcedId,
+        },
         { file: 'users.csv', ...lineOf(files, user.sourcedId) },
-        { says: beginsFormula(given, true) ? 'formulaOf' : 'unkeepable', id: user.sourcedId },
       ),
     );
     return [];
@@ -135,5 +125,5 @@ function fromOneRoster(
   return problems.length > 0 ? { ok: false, problems } : { ok: true, value: people };
 }
 
-export const wantedIn = (roster: RosterIn, words: Words): Checked<readonly WantedMember[]> =>
-  roster.format === 'csv' ? fromTable(roster.text, words) : fromOneRoster(roster.files, roster.class, words);
+export const wantedIn = (roster: RosterIn): Checked<readonly WantedMember[]> =>
+  roster.format === 'csv' ? fromTable(roster.text) : fromOneRoster(roster.files, roster.class);

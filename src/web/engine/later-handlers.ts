@@ -24,6 +24,7 @@ import {
 } from '../../questions/index.ts';
 import { everyRule, solve } from '../../solver/index.ts';
 import { type AnsweringWords, say } from '../../words/index.ts';
+import { tellProblem, tellProblems } from '../../words/problems.ts';
 import { answeredHandlers } from './answered-handlers.ts';
 import { checkCircuit, checkQuestion } from './guarded.ts';
 import { homeworkHandlers } from './homework-handlers.ts';
@@ -74,7 +75,7 @@ export function laterHandlers(held: Opened, words: AnsweringWords): Handlers<Lat
       return { svg: svgOf(picture, { theme: view.theme }), width: picture.width, height: picture.height };
     },
     progress: ({ placement, ...wanted }) =>
-      progressOf(held.course, withPlacement(held.memory.recalls, placement), wanted),
+      progressOf(words, held.course, withPlacement(held.memory.recalls, placement), wanted),
     planned: ({ placement, ...wanted }) =>
       plannedToday(held.course, withPlacement(held.memory.recalls, placement), wanted),
     live: ({ circuit, acts, faults, meter: points, view }) => {
@@ -107,11 +108,13 @@ export function laterHandlers(held: Opened, words: AnsweringWords): Handlers<Lat
     },
     read: ({ text }) => {
       const read = readCircuitWithPlaces(text);
-      if (!read.ok) return { problems: read.problems, findings: [], circuit: undefined };
+      if (!read.ok) return { problems: tellProblems(words, read.problems), findings: [], circuit: undefined };
       const { circuit, places } = read.value;
       return {
         problems: [],
-        findings: checkRules(circuit, everyRule).map((finding) => problemOf(finding, circuit, places)),
+        findings: checkRules(circuit, everyRule).map((finding) =>
+          tellProblem(words, problemOf(finding, circuit, places)),
+        ),
         circuit,
       };
     },

@@ -3,7 +3,7 @@ import type { Bank } from '../../../shared/bank.ts';
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { IssuedQuestion } from '../../../shared/issued.ts';
 import type { PlanWishes } from '../../../shared/memory.ts';
-import type { Problem } from '../../../shared/problem.ts';
+import type { ToldProblem } from '../../../shared/problem.ts';
 import type { Answer, Asked, Question, ToldMark } from '../../../shared/question.ts';
 import type { Act, Fault, Scenario } from '../../../shared/scenario.ts';
 import type { Placement } from '../../../shared/settings.ts';
@@ -213,8 +213,8 @@ export interface Requests {
   read: {
     take: { text: string; view: View };
     give: {
-      readonly problems: readonly Problem[];
-      readonly findings: readonly Problem[];
+      readonly problems: readonly ToldProblem[];
+      readonly findings: readonly ToldProblem[];
       readonly circuit: Circuit | undefined;
     };
   };

@@ -21,7 +21,7 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
   return {
     open: ({ bank }) => {
       const made = courseOf(bank);
-      if (!made.ok) throw new Error(made.problems.map(({ message }) => message).join(' '));
+      if (!made.ok) throw new Error(made.problems.map(({ code }) => code).join(' '));
       held.course = made.value;
       return { skills: made.value.skills.size };
     },

@@ -10,6 +10,7 @@ import {
   retrievability,
 } from '../../memory/index.ts';
 import type { Course } from '../../practice/index.ts';
+import { type ProblemWords, tellProblems } from '../../words/problems.ts';
 import type { Progress, SkillProgress } from './messages.ts';
 
 function standingOf(
@@ -45,6 +46,7 @@ const planFor = (
 
 /** How each skill stands now, and the plan towards an assessment when there is one. */
 export function progressOf(
+  words: ProblemWords,
   course: Course,
   recalls: Recalls,
   { at, wishes, newADay }: Wanted & { readonly wishes: PlanWishes | null },
@@ -68,7 +70,11 @@ export function progressOf(
   if (!plan.ok)
     return {
       skills,
-      plan: { problem: plan.problems.map(({ message, hint }) => `${message} ${hint}`).join(' ') },
+      plan: {
+        problem: tellProblems(words, plan.problems)
+          .map(({ message, hint }) => `${message} ${hint}`)
+          .join(' '),
+      },
     };
   const { days, prospects, average } = plan.value;
   return {

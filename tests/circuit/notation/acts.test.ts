@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Act } from '../../../shared/scenario.ts';
-import { actInWords, readActs, writeActs } from '../../../src/circuit/index.ts';
+import { actSaid, readActs, writeActs } from '../../../src/circuit/index.ts';
 import { VERBS } from '../../../src/circuit/notation/possible-acts.ts';
+import { say } from '../../../src/words/index.ts';
+import { english } from '../../support/in-english.ts';
 import { circuitOf, oneLine, problemsOf, whole } from '../reading.ts';
 
 const CIRCUIT = circuitOf(`supply A 24 V AC
@@ -43,7 +45,7 @@ describe('acts', () => {
     expect(whole(readActs(text, CIRCUIT))).toEqual([act]);
     expect(whole(readActs(text))).toEqual([act]);
     expect(writeActs([act])).toBe(text);
-    expect(actInWords(act, CIRCUIT)).toBe(words);
+    expect(say(english.acts, actSaid(act, CIRCUIT))).toBe(words);
   });
 
   it('are all in the table above', () => {
@@ -76,7 +78,9 @@ describe('acts', () => {
   });
 
   it('say times as they are read', () => {
-    const words = [0.25, 1.5, 60, 90, 120].map((seconds) => actInWords({ kind: 'wait', seconds }, CIRCUIT));
+    const words = [0.25, 1.5, 60, 90, 120].map((seconds) =>
+      say(english.acts, actSaid({ kind: 'wait', seconds }, CIRCUIT)),
+    );
     expect(words).toEqual(['wait 250 ms', 'wait 1.5 s', 'wait 1 min', 'wait 90 s', 'wait 2 min']);
   });
 });

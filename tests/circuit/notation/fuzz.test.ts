@@ -13,19 +13,22 @@ import {
   writeCircuit,
 } from '../../../src/circuit/index.ts';
 import { ALL_WORDS } from '../../../src/circuit/notation/device-kinds.ts';
-import { CIRCUIT_PROBLEMS } from '../../../src/circuit/problem-codes.ts';
+import { CIRCUIT_CODES } from '../../../src/circuit/problem-codes.ts';
+import { told } from '../../support/in-english.ts';
 import { anyCircuit } from '../arbitrary-circuit.ts';
 import { circuitOf, PATIENCE } from '../reading.ts';
+
+const CODES: ReadonlySet<string> = new Set(Object.values(CIRCUIT_CODES).flat());
 
 /** Each problem has a known code, words, and a place in the text (the end of a line counts). */
 function expectPlaced(text: string, checked: Checked<unknown>): void {
   if (checked.ok) return;
   const lines = text.replace(/^\ufeff/, '').split(/\r\n|\n|\r/);
   expect(checked.problems.length).toBeGreaterThan(0);
-  for (const { code, line = 0, column = 0, message, hint } of checked.problems) {
+  for (const { code, line = 0, column = 0, message, hint } of told(checked.problems)) {
     const there = lines[line - 1];
     const placed = there !== undefined && column >= 1 && column <= there.length + 1;
-    if (!placed || !(code in CIRCUIT_PROBLEMS) || message.length < 10 || hint.length < 5) {
+    if (!placed || !CODES.has(code) || message.length < 10 || hint.length < 5) {
       expect.fail(JSON.stringify({ code, line, column, message, hint, there }));
     }
   }
@@ -191,7 +194,7 @@ describe('any text', () => {
         fc.property(anything, (value) => {
           const checked = readCircuitJson(value);
           if (checked.ok) expect(readCircuitJson(checked.value)).toEqual(checked);
-          else for (const { message, hint } of checked.problems) expect(message && hint).toBeTruthy();
+          else for (const { message, hint } of told(checked.problems)) expect(message && hint).toBeTruthy();
         }),
         { numRuns: 2000 },
       );

@@ -7,6 +7,7 @@ import {
   type Rule,
   readCircuitWithPlaces,
 } from '../../../src/circuit/index.ts';
+import { english, told } from '../../support/in-english.ts';
 import { anyCircuit } from '../arbitrary-circuit.ts';
 import { circuitOf, PATIENCE, whole } from '../reading.ts';
 
@@ -14,9 +15,9 @@ describe('the drawing rules', () => {
   it('each have a name of their own, a reason and a source that says where it is from', () => {
     const names = drawingRules.map(({ name }) => name);
     expect(names).toEqual([...new Set(names)]);
-    for (const { name, reason, source } of drawingRules) {
+    for (const { name, source } of drawingRules) {
       expect(name).toMatch(/^[a-z]+(-[a-z]+)*$/);
-      expect(reason).toMatch(/^[A-Z].*\.$/);
+      expect(english.ruleReasons[name as keyof typeof english.ruleReasons]).toMatch(/^[A-Z].*\.$/);
       expect(source).toMatch(/IEC|EN |NFPA|common practice, no source/);
     }
   });
@@ -59,16 +60,14 @@ B:L+  A:N`;
   });
 
   it('can be given: another floor adds its own, with the same shape', () => {
-    const noLamps: Rule = {
+    const noLamps: Rule<{ says: 'no-lamps'; name: string }> = {
       name: 'no-lamps',
-      reason: 'For this test.',
       source: 'this test',
       check: (_circuit, { devices }) =>
         [...devices.values()]
           .filter(({ device }) => device.kind === 'lamp')
           .map(({ device, index }) => ({
-            message: `${device.name} is a lamp.`,
-            hint: 'Leave it out.',
+            said: { says: 'no-lamps', name: device.name },
             concern: { kind: 'device', index },
           })),
     };
@@ -76,8 +75,7 @@ B:L+  A:N`;
     expect(checkRules(circuit, [noLamps])).toEqual([
       {
         code: 'no-lamps',
-        message: '-H1 is a lamp.',
-        hint: 'Leave it out.',
+        said: { says: 'no-lamps', name: '-H1' },
         concern: { kind: 'device', index: 1 },
       },
     ]);
@@ -88,7 +86,9 @@ B:L+  A:N`;
     () => {
       fc.assert(
         fc.property(anyCircuit, (circuit) => {
-          for (const { message, hint } of checkRules(circuit)) {
+          for (const { message, hint } of told(
+            checkRules(circuit).map((finding) => problemOf(finding, circuit)),
+          )) {
             expect(message).toMatch(/^[A-Z-].*\.$/s);
             expect(hint).toMatch(/^[A-Z].*\.$/s);
             expect(`${message}${hint}`).not.toMatch(/undefined|NaN|\*/);

@@ -1,5 +1,4 @@
 /** `points: -K3:A1 -K3:A2`, `tolerance: 1 V` (0.5 V when it is left out) and `answer: 24 V` or `answer: nothing`. */
-import { shown } from '../../../circuit/wording.ts';
 import type { BankReport } from '../../report.ts';
 import { type Field, linesOfField, proseOf } from '../fields.ts';
 import { readPair } from './terminal-pair.ts';
@@ -21,14 +20,14 @@ export const meterReader: KindReader = {
     const tolerance = toleranceField ? readVolts(toleranceField, report) : TOLERANCE;
     const volts = answerField && (proseOf(answerField) === 'nothing' ? null : readVolts(answerField, report));
     if (tolerance !== undefined && tolerance <= 0) {
-      report.add('bank-field', toleranceField!.spot, 'A tolerance is above 0.', 'Write it like 0.5 V.');
+      report.add({ says: 'bank-field.tolerance' }, toleranceField!.spot);
       return undefined;
     }
     if (!points || tolerance === undefined || volts === undefined) return undefined;
     return {
       question: { kind: 'meter', ...base, points, tolerance },
       answer: { kind: 'meter', volts },
-      answered: new Map([['volts', { text: 'the meter', spot: answerField!.spot }]]),
+      answered: new Map([['volts', { spot: answerField!.spot }]]),
     };
   },
 };
@@ -37,13 +36,6 @@ function readVolts(field: Field, report: BankReport): number | undefined {
   const text = proseOf(field);
   const match = /^(-?\d{1,4}(?:\.\d{1,4})?)\s*V$/.exec(text);
   if (match) return Number(match[1]);
-  report.add(
-    'bank-field',
-    field.spot,
-    `${shown(text)} is no voltage.`,
-    field.key === 'answer'
-      ? 'Write it like 24 V; or nothing, where the points have no common reference.'
-      : 'Write it like 0.5 V.',
-  );
+  report.add({ says: field.key === 'answer' ? 'bank-field.reading' : 'bank-field.volts', text }, field.spot);
   return undefined;
 }

@@ -1,13 +1,14 @@
 /** Questions about the states of lamps, inputs, relays and terminals: `asked: -H1, -H2` and `answer: -H1 lit, -H2 dark`. */
 import type { ItemKind } from '../../../questions/index.ts';
+import type { AskedThing } from '../../../words/index.ts';
 import { askableIn } from '../state-words.ts';
 import { plainItem, readAskedStates } from './states.ts';
 import type { KindReader } from './types.ts';
 
 type PlainKind = 'lamp-states' | 'input-states' | 'relay-states' | 'still-live';
 
-/** `what`: what an item has to be, for messages. */
-const plainStates = (kind: PlainKind, items: readonly ItemKind[], what: string): KindReader => ({
+/** `what`: what an item has to be. */
+const plainStates = (kind: PlainKind, items: readonly ItemKind[], what: AskedThing): KindReader => ({
   kind,
   keys: ['asked'],
   read(input) {
@@ -24,8 +25,8 @@ const plainStates = (kind: PlainKind, items: readonly ItemKind[], what: string):
 });
 
 export const plainStateReaders: readonly KindReader[] = [
-  plainStates('lamp-states', ['lamp', 'load'], 'a lamp (or sounder, valve, motor) of this circuit'),
-  plainStates('input-states', ['input'], 'an input of this circuit'),
-  plainStates('relay-states', ['relay'], 'a relay, contactor or timer of this circuit'),
-  plainStates('still-live', ['terminal'], 'a terminal of this circuit'),
+  plainStates('lamp-states', ['lamp', 'load'], 'lamp'),
+  plainStates('input-states', ['input'], 'input'),
+  plainStates('relay-states', ['relay'], 'relay'),
+  plainStates('still-live', ['terminal'], 'terminal'),
 ];

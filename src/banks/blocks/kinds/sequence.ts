@@ -1,6 +1,5 @@
 /** `asked: -H1 after 0, -H1 after 2` and `answer: -H1 dark after 0, -H1 lit after 2`. */
 
-import { shown } from '../../../circuit/wording.ts';
 import { askableIn } from '../state-words.ts';
 import { plainItem, readAskedStates } from './states.ts';
 import type { KindReader } from './types.ts';
@@ -13,7 +12,7 @@ export const sequenceReader: KindReader = {
     const acts = base.scenario.acts.length;
     const plain = plainItem(
       askableIn(base.circuit, ['lamp', 'load', 'relay', 'input']),
-      'a lamp, relay or input of this circuit',
+      'lampRelayOrInput',
       report,
     );
     const read = readAskedStates(input, (text, piece) => {
@@ -21,10 +20,8 @@ export const sequenceReader: KindReader = {
       const after = Number(match?.[2]);
       if (!match || after > acts) {
         report.add(
-          'bank-unknown-item',
+          match ? { says: 'bank-unknown-item.acts', acts } : { says: 'bank-unknown-item.after', item: text },
           piece.spot,
-          match ? `There are only ${acts} acts in do.` : `${shown(text)} doesn't say after how many acts.`,
-          'Write it like -H1 after 2: how -H1 stands when two acts have been done, 0 for the start.',
         );
         return undefined;
       }

@@ -1,6 +1,6 @@
 /** Lists of items and of their states: `-H1, -H2` and `-H1 lit, -H2 dark`. */
-import { anyOf, didYouMean, shown, someOf } from '../../../circuit/wording.ts';
-import type { BankCode } from '../../problem-codes.ts';
+import { nearest } from '../../../circuit/index.ts';
+import type { AskedThing, BankProblemSaid } from '../../../words/index.ts';
 import type { BankReport } from '../../report.ts';
 import type { Spot } from '../../source.ts';
 import { type Field, type Piece, piecesOf } from '../fields.ts';
@@ -20,20 +20,16 @@ export interface AskedItem {
 /** Reads one asked item of a list from its words; undefined when it is wrong (reported). */
 type ItemReader = (words: string, piece: Piece) => AskedItem | undefined;
 
-/** For lists of plain items. `what`: `a lamp of this circuit`. */
+/** For lists of plain items. `what`: what they have to be. */
 export const plainItem =
-  (askable: Askable, what: string, report: BankReport): ItemReader =>
+  (askable: Askable, what: AskedThing, report: BankReport): ItemReader =>
   (text, piece) => {
     const words = askable.get(text);
     if (words) return { key: text, item: text, words, piece };
     const names = [...askable.keys()];
     report.add(
-      'bank-unknown-item',
+      { says: 'bank-unknown-item', item: text, what, meant: nearest(text, names), names },
       piece.spot,
-      `${shown(text)} is not ${what}.`,
-      names.length === 0
-        ? 'There is none in this circuit.'
-        : `${didYouMean(text, names)}There are: ${someOf(names)}.`,
     );
     return undefined;
   };
@@ -44,14 +40,13 @@ function readAsked(field: Field, read: ItemReader, report: BankReport): readonly
   for (const piece of piecesOf(field)) {
     const item = read(piece.text, piece);
     if (item && items.some(({ key }) => key === item.key)) {
-      report.add('bank-repeated-item', piece.spot, `${shown(piece.text)} is there twice.`, 'Leave one out.');
+      report.add({ says: 'bank-repeated-item', item: piece.text }, piece.spot);
       sound = false;
     } else if (item) items.push(item);
     else sound = false;
   }
   if (sound && items.length > 0) return items;
-  if (sound)
-    report.add('bank-field', field.keySpot, 'Nothing is asked here.', 'Write what is asked: asked: -H1.');
+  if (sound) report.add({ says: 'bank-field.nothingAsked' }, field.keySpot);
   return undefined;
 }
 
@@ -70,30 +65,28 @@ export function readStates(
   const states: Record<string, string> = {};
   const answered = new Map<string, Piece>();
   let sound = true;
-  const wrong = (code: BankCode, spot: Spot, message: string, hint: string): void => {
+  const wrong = (spot: Spot, said: BankProblemSaid): void => {
     sound = false;
-    report.add(code, spot, message, hint);
+    report.add(said, spot);
   };
   for (const { text, spot } of piecesOf(field)) {
     const [name = '', state = '', ...rest] = text.split(/\s+/);
     const written = [name, ...rest].join(' ');
     const item = asked.find((each) => each.piece.text.split(/\s+/).join(' ') === written);
     if (!item)
-      wrong(
-        'bank-unknown-item',
-        spot,
-        `${shown(written)} is not asked here.`,
-        `Asked are ${someOf(asked.map(({ piece }) => piece.text))}; write each with its state.`,
-      );
+      wrong(spot, {
+        says: 'bank-unknown-item.notAsked',
+        item: written,
+        asked: asked.map(({ piece }) => piece.text),
+      });
     else if (!item.words.includes(state))
       wrong(
-        'bank-unknown-state',
         spot,
-        state === '' ? `What is the state of ${name}?` : `${shown(state)} is no state of ${name}.`,
-        `It is ${anyOf(item.words)}: ${name} ${item.words[0]}.`,
+        state === ''
+          ? { says: 'bank-unknown-state.none', item: name, states: item.words }
+          : { says: 'bank-unknown-state', state, item: name, states: item.words },
       );
-    else if (answered.has(item.key))
-      wrong('bank-repeated-item', spot, `${shown(written)} is answered twice.`, 'Leave one out.');
+    else if (answered.has(item.key)) wrong(spot, { says: 'bank-repeated-item.answered', item: written });
     else {
       states[item.key] = state;
       answered.set(item.key, { text: written, spot });
@@ -101,12 +94,7 @@ export function readStates(
   }
   const left = asked.filter(({ key }) => !answered.has(key));
   if (sound && left.length > 0)
-    wrong(
-      'bank-missing-answer',
-      field.keySpot,
-      `The answer leaves out ${someOf(left.map(({ piece }) => piece.text))}.`,
-      'Answer everything that is asked.',
-    );
+    wrong(field.keySpot, { says: 'bank-missing-answer', items: left.map(({ piece }) => piece.text) });
   return sound ? { states, answered } : undefined;
 }
 

@@ -1,5 +1,4 @@
 import type { Circuit } from '../../../../shared/circuit.ts';
-import { shown } from '../../../circuit/wording.ts';
 import type { BankReport } from '../../report.ts';
 import type { Piece } from '../fields.ts';
 import { askableIn } from '../state-words.ts';
@@ -8,13 +7,11 @@ import { askableIn } from '../state-words.ts';
 export function readPair(piece: Piece, circuit: Circuit, report: BankReport): [string, string] | undefined {
   const terminals = askableIn(circuit, ['terminal']);
   const [one, other, ...rest] = piece.text.split(/\s+/);
-  const example = 'Write two of them with a blank between: -K3:A1 -K3:A2.';
   if (one === undefined || other === undefined || rest.length > 0) {
-    report.add('bank-field', piece.spot, `${shown(piece.text)} is not two terminals.`, example);
+    report.add({ says: 'bank-field.pair', text: piece.text }, piece.spot);
     return undefined;
   }
   const unknown = [one, other].filter((name) => !terminals.has(name));
-  for (const name of unknown)
-    report.add('bank-unknown-item', piece.spot, `${shown(name)} is not a terminal of this circuit.`, example);
+  for (const name of unknown) report.add({ says: 'bank-unknown-item.terminal', item: name }, piece.spot);
   return unknown.length === 0 ? [one, other] : undefined;
 }

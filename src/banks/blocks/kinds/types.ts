@@ -2,7 +2,8 @@ import type { Circuit } from '../../../../shared/circuit.ts';
 import type { Answer, Question, QuestionKind } from '../../../../shared/question.ts';
 import type { Scenario } from '../../../../shared/scenario.ts';
 import type { BankReport } from '../../report.ts';
-import type { Field, Piece } from '../fields.ts';
+import type { Spot } from '../../source.ts';
+import type { Field } from '../fields.ts';
 
 /** What every question has, read before its kind is asked for the rest. */
 export interface QuestionBase {
@@ -24,8 +25,11 @@ export interface KindInput {
 export interface AskedQuestion {
   readonly question: Question;
   readonly answer: Answer;
-  /** The author's words for each item answered, and where its answer stands, by its key in the mark's parts. */
-  readonly answered: ReadonlyMap<string, Piece>;
+  /**
+   * The author's words for each item answered (where it has a name), and where its answer stands, by its key in the
+   * mark's parts.
+   */
+  readonly answered: ReadonlyMap<string, { readonly text?: string; readonly spot: Spot }>;
   /** The circuit to be held against the drawing rules, where it isn't the question's as it stands. */
   readonly drawn?: Circuit;
 }

@@ -5,8 +5,7 @@
  */
 import type { Circuit, Step } from '../../../../shared/circuit.ts';
 import type { QuestionOf } from '../../../../shared/question.ts';
-import { parseTerminalRef, readActs } from '../../../circuit/index.ts';
-import { anyOf, didYouMean, shown, someOf } from '../../../circuit/wording.ts';
+import { nearest, parseTerminalRef, readActs } from '../../../circuit/index.ts';
 import { type Field, linesOfField, type Piece } from '../fields.ts';
 import { askableIn } from '../state-words.ts';
 import { readPair } from './terminal-pair.ts';
@@ -34,18 +33,14 @@ export const wiringReader: KindReader = {
     if (!ends || !choices || !wanted || !answer) return undefined;
     const choice = choices.findIndex((pair) => pair.join(' ') === answer.join(' '));
     if (choice < 0) {
-      report.add(
-        'bank-unknown-item',
-        answerField.spot,
-        `${shown(answer.join(' '))} is none of the choices.`,
-        `The choices are ${anyOf(choices.map((pair) => pair.join(' ')))}.`,
-      );
+      const pairs = choices.map((pair) => pair.join(' '));
+      report.add({ says: 'bank-unknown-item.choice', pair: answer.join(' '), pairs }, answerField.spot);
       return undefined;
     }
     return {
       question: { kind: 'wiring', ...base, ends, choices, wanted },
       answer: { kind: 'wiring', choice },
-      answered: new Map([['choice', { text: 'the wiring', spot: answerField.spot }]]),
+      answered: new Map([['choice', { spot: answerField.spot }]]),
       drawn: wired(base.circuit, ends, answer),
     };
   },
@@ -76,10 +71,8 @@ function readAll<T>(
   const pieces = linesOfField(field);
   if (pieces.length < least || pieces.length > most) {
     report.add(
-      'bank-field',
+      { says: 'bank-field.lines', key: field.key, lines: pieces.length, least, most },
       field.keySpot,
-      `There are ${pieces.length} lines under ${field.key}.`,
-      `Write ${least} to ${most}, each on a line of its own, indented.`,
     );
     return undefined;
   }
@@ -90,27 +83,25 @@ function readAll<T>(
 function readWanted(piece: Piece, { base, report }: KindInput): Wanted | undefined {
   const match = /^(\S+)\s+(\S+)\s+(?:at first|after\s+(.+))$/.exec(piece.text);
   if (!match) {
-    report.add(
-      'bank-field',
-      piece.spot,
-      `${shown(piece.text)} says no state of a load.`,
-      'Write it like -H1 lit after press -S1, or -H1 dark at first.',
-    );
+    report.add({ says: 'bank-field.wanted', text: piece.text }, piece.spot);
     return undefined;
   }
   const [, load = '', state = '', done = ''] = match;
   const askable = askableIn(base.circuit, ['lamp', 'input']);
   const words = askable.get(load);
   if (!words?.includes(state)) {
+    const names = [...askable.keys()];
     report.add(
-      words ? 'bank-unknown-state' : 'bank-unknown-item',
+      words
+        ? { says: 'bank-unknown-state.wanted', state, item: load, states: words }
+        : {
+            says: 'bank-unknown-item',
+            item: load,
+            what: 'lampOrInput',
+            meant: nearest(load, names),
+            names,
+          },
       piece.spot,
-      words
-        ? `${shown(state)} is no state of ${load}.`
-        : `${shown(load)} is not a lamp or input of this circuit.`,
-      words
-        ? `It is ${anyOf(words)}.`
-        : `${didYouMean(load, askable.keys())}There are: ${someOf([...askable.keys()])}.`,
     );
     return undefined;
   }

@@ -50,7 +50,7 @@ async function rosterFrom(io: Io, path: string, source: string | undefined): Pro
 
 async function takeRoster(name: string, options: RosterOptions & { in: string }, io: Io): Promise<0 | 2> {
   const { full, roster: said } = io.words.class;
-  const wanted = wantedIn(await rosterFrom(io, options.in, options.source), await coreWordsOf(io));
+  const wanted = wantedIn(await rosterFrom(io, options.in, options.source));
   if (!wanted.ok) return reportProblems(wanted.problems, options.in, io);
   await withStore(io, options.data, async (store) => {
     const { id } = await classNamed(store, name, io.words);

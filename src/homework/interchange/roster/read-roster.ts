@@ -1,6 +1,7 @@
 /** Reads users, classes and enrolments out of OneRoster 1.1 CSV files: all of it, or every mistake with file and line. */
 import type { Checked, Problem } from '../../../../shared/problem.ts';
-import type { InterchangeCode } from '../../problem-codes.ts';
+import type { InterchangeProblemSaid } from '../../../words/index.ts';
+import { interchangeProblem } from '../../problem-codes.ts';
 import { type CsvTable, readCsv } from '../csv.ts';
 import { ENROLLMENT_ROLES, USER_ROLES } from './columns.ts';
 import type { Roster, RosterClass, RosterEnrollment, RosterStatus, RosterUser } from './types.ts';
@@ -16,8 +17,8 @@ class RosterReading {
     this.files = files;
   }
 
-  private fault(code: InterchangeCode, file: string, line: number, message: string, hint: string): void {
-    this.problems.push({ code, file, line, message, hint });
+  private fault(said: InterchangeProblemSaid, file: string, line?: number): void {
+    this.problems.push(interchangeProblem(said, { file, line }));
   }
 
   /** Reads a file row by row; a row that `read` finds wanting is left out after it has been reported. */
@@ -28,12 +29,7 @@ class RosterReading {
   ): readonly T[] {
     const text = this.files[file];
     if (text === undefined) {
-      this.problems.push({
-        code: 'roster-missing-file' satisfies InterchangeCode,
-        file,
-        message: `${file} is not there.`,
-        hint: 'Hand over users.csv, classes.csv and enrollments.csv together.',
-      });
+      this.fault({ says: 'roster-missing-file', file }, file);
       return [];
     }
     const parsed = readCsv(text);
@@ -44,30 +40,17 @@ class RosterReading {
     const { columns, rows } = parsed.value;
     const missing = required.filter((column) => !columns.includes(column));
     for (const column of missing)
-      this.fault(
-        'roster-missing-column',
-        file,
-        1,
-        `The column ${column} is not there.`,
-        `It has to have ${required.join(', ')}.`,
-      );
+      this.fault({ says: 'roster-missing-column', column, columns: required }, file, 1);
     if (missing.length > 0) return [];
     const seen = new Set<string>();
     return rows.flatMap((row) => {
       const empty = required.filter((column) => row.value(column) === '');
-      for (const column of empty)
-        this.fault('roster-missing-value', file, row.line, `${column} is empty.`, 'Give it a value.');
+      for (const column of empty) this.fault({ says: 'roster-missing-value', column }, file, row.line);
       if (empty.length > 0) return [];
       const made = read(row);
       if (!made) return [];
       if (seen.has(made.sourcedId)) {
-        this.fault(
-          'roster-twice',
-          file,
-          row.line,
-          `The sourcedId ${made.sourcedId} is there twice.`,
-          'Give each line its own, or leave one out.',
-        );
+        this.fault({ says: 'roster-twice', id: made.sourcedId }, file, row.line);
         return [];
       }
       seen.add(made.sourcedId);
@@ -84,13 +67,7 @@ class RosterReading {
     const text = row.value(column);
     const found = values.find((value) => value.toLowerCase() === text.toLowerCase());
     if (found === undefined)
-      this.fault(
-        'roster-bad-value',
-        file,
-        row.line,
-        `${column} can't be ${text}.`,
-        `It can be ${values.join(', ')}.`,
-      );
+      this.fault({ says: 'roster-bad-value', column, value: text, values }, file, row.line);
     return found;
   }
 
@@ -114,13 +91,7 @@ class RosterReading {
 
   refers(file: string, line: number, column: string, to: string, known: ReadonlySet<string>): void {
     if (known.has(to)) return;
-    this.fault(
-      'roster-unknown-reference',
-      file,
-      line,
-      `${column} refers to ${to}, which isn't there.`,
-      'Hand over users, classes and enrollments of one and the same export.',
-    );
+    this.fault({ says: 'roster-unknown-reference', column, to }, file, line);
   }
 }
 

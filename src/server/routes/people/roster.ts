@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import { peopleRoutes } from '../../../../shared/api-people.ts';
 import { zipFiles } from '../../../homework/index.ts';
+import { tellProblems } from '../../../words/problems.ts';
 import { say } from '../../../words/statement.ts';
 import { addRoute } from '../../add-route.ts';
 import { checkTeaches } from '../../people/may.ts';
@@ -23,8 +24,9 @@ export function addRoster(app: FastifyInstance, service: Service): void {
     peopleRoutes.takeRoster,
     async ({ body, person, params, query }) => {
       await checkTeaches(store, person, params.class);
-      const wanted = wantedIn(body, words);
-      if (!wanted.ok) return { result: 'mistakes', problems: wanted.problems.slice(0, 200) };
+      const wanted = wantedIn(body);
+      if (!wanted.ok)
+        return { result: 'mistakes', problems: tellProblems(words, wanted.problems.slice(0, 200)) };
       const look = query.look === 'yes';
       const manner = { asAdmin: person.role === 'admin', look };
       const taken = await joining.byRoster(params.class, wanted.value, manner);

@@ -1,6 +1,6 @@
 import './bench.css';
 import { useEffect, useState } from 'preact/hooks';
-import type { Problem } from '../../../../shared/problem.ts';
+import type { ToldProblem } from '../../../../shared/problem.ts';
 import type { Drawn, Live, Requests } from '../../engine/messages.ts';
 import { Board } from '../../parts/board.tsx';
 import { Drawing } from '../../parts/drawing.tsx';
@@ -18,8 +18,8 @@ function Problems({
   onGo,
 }: {
   title: string;
-  problems: readonly Problem[];
-  onGo: (problem: Problem) => void;
+  problems: readonly ToldProblem[];
+  onGo: (problem: ToldProblem) => void;
 }) {
   if (problems.length === 0) return null;
   return (
@@ -74,7 +74,7 @@ export function Bench({ ground }: ScreenProps) {
       clearTimeout(timer);
     };
   }, [ground, text, acts, wanted]);
-  const go = ({ line, column }: Problem): void => {
+  const go = ({ line, column }: ToldProblem): void => {
     const area = document.querySelector<HTMLTextAreaElement>('#notation');
     if (!area || !line) return;
     const at =

@@ -1,4 +1,5 @@
 /** What a tutor reads of homework: sets, papers, reports. */
+import { paperCodeProblems as problems } from '../problems/paper-code.ts';
 import { competence } from './sets/competence.ts';
 import { form } from './sets/form.ts';
 import { list } from './sets/list.ts';
@@ -21,6 +22,6 @@ const common = {
   hasLeft: 'somebody who has left',
 };
 
-export const sets = { common, states, list, form, one, papers, typed, report, term, competence };
+export const sets = { common, states, list, form, one, papers, typed, problems, report, term, competence };
 
 export type SetsWords = typeof sets;

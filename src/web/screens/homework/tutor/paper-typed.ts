@@ -1,5 +1,6 @@
 import type { PaperRow } from '../../../../../shared/homework-views.ts';
 import { CODE_LETTERS, readCode } from '../../../../homework/paper-code.ts';
+import { tellProblems } from '../../../../words/problems.ts';
 import { words } from '../../../words.ts';
 
 /** What a whole code has at least, counted before it is read. */
@@ -21,6 +22,6 @@ export function paperTyped(
   const typed = [...code.toUpperCase()].filter((letter) => /[\p{L}\p{N}]/u.test(letter));
   const stray = typed.some((letter) => !CODE_LETTERS.includes(letter));
   if (!stray && typed.length < WHOLE) return { amiss: '' };
-  const [problem] = read.problems;
+  const [problem] = tellProblems(words('sets'), read.problems);
   return { amiss: problem ? `${problem.message} ${problem.hint}` : '' };
 }

@@ -1,0 +1,231 @@
+/** What a drawing can break, and why it keeps to it. */
+import { type StatementOf, say } from '../../statement.ts';
+import { type ActSaid, acts } from '../circuit.ts';
+import { speech } from '../speech.ts';
+import { capital } from '../text.ts';
+import { someOf } from './parts.ts';
+
+const LOADS = {
+  coil: 'coil',
+  set: 'set coil',
+  reset: 'reset coil',
+  lamp: 'lamp',
+  sounder: 'sounder',
+  valve: 'valve',
+  motor: 'winding',
+  input: 'input',
+};
+
+/** A coil or load with its terminals: `-K3:A1-A2`. */
+export interface LoadNamed {
+  readonly role: keyof typeof LOADS;
+  readonly at: string;
+}
+interface OfLoad {
+  readonly load: LoadNamed;
+}
+const loadNamed = ({ role, at }: LoadNamed): string => `the ${LOADS[role]} ${at}`;
+const sentence = ({ load }: OfLoad, rest: string): string => `${capital(loadNamed(load))} ${rest}`;
+
+/** The end digits of contacts (EN 50005). */
+const FUNCTIONS = {
+  make: '3 and 4 (delayed: 7 and 8)',
+  break: '1 and 2 (delayed: 5 and 6)',
+  changeover: '1, 2 and 4 (delayed: 5, 6 and 8)',
+};
+
+interface Rated {
+  readonly volts: number;
+  readonly current?: string | undefined;
+}
+const rated = ({ volts, current }: Rated): string => `${volts} V${current ? ` ${current}` : ''}`;
+/** A voltage that was worked out, to three figures. */
+const figure = (volts: number): string => `${Number(volts.toPrecision(3))} V`;
+const fed = ({ volts, current }: Rated): string => `${figure(volts)} ${current}`;
+
+interface Fed extends OfLoad {
+  readonly rated: Rated;
+  readonly supply: string;
+  readonly gets: Rated;
+}
+const madeFor = (load: Fed): string =>
+  sentence(
+    load,
+    `is made for ${rated(load.rated)}, and the supply ${load.supply} gives it ${fed(load.gets)}.`,
+  );
+
+interface Winding {
+  readonly motor: string;
+  readonly volts: number;
+  readonly supply: string;
+  readonly gets: number;
+}
+const winding = ({ motor, volts, supply, gets }: Winding, joined: 'delta' | 'star'): string =>
+  joined === 'delta'
+    ? `A winding of ${motor} is made for ${volts} V, and the supply ${supply} gives it ${figure(gets)} in delta.`
+    : `A winding of ${motor} is made for ${volts} V, and the supply ${supply} gives it ${figure(gets)} in star.`;
+
+interface Supplies {
+  readonly supplies: readonly [string, string];
+  readonly poles: readonly [string, string];
+}
+const apart = ({ supplies: [one, other] }: Supplies): string =>
+  `Keep the circuits of ${one} and ${other} apart: give each a pole, terminals and a return of its own.`;
+
+const CLOSED_TOGETHER =
+  'Put a load, or a contact that is open then, between the two poles; interlock what must never be closed together.';
+
+export const ruleProblems = {
+  'designation-twice': ({ name }: { name: string }) => ({
+    wrong: `The designation ${name} is used twice.`,
+    right: 'Give every device a designation of its own.',
+  }),
+  'designation-twice.supply': ({ name }: { name: string }) => ({
+    wrong: `There are two supplies ${name}.`,
+    right: 'Give every supply a letter of its own.',
+  }),
+  'terminal-not-there': ({
+    name,
+    terminal,
+    terminals,
+  }: {
+    name: string;
+    terminal: string;
+    terminals: readonly string[];
+  }) => ({
+    wrong: `${name} has no terminal ${terminal}.`,
+    right: `Its terminals are ${someOf(terminals, 30)}.`,
+  }),
+  'terminal-not-there.device': ({ name }: { name: string }) => ({
+    wrong: `A path comes to ${name}, and the circuit hasn't got it.`,
+    right: `Add ${name} to the circuit, or take it off the path.`,
+  }),
+  'terminal-number': ({
+    form,
+    terminals,
+    name,
+    usual,
+  }: {
+    form: keyof typeof FUNCTIONS;
+    terminals: string;
+    name: string;
+    usual: string;
+  }) => ({
+    wrong: `The ${form} contact ${terminals} of ${name} has numbers that EN 50005 doesn't give it.`,
+    right: `All begin with the same sequence digit and end with ${FUNCTIONS[form]}: ${usual}.`,
+  }),
+  /** `bare`: its terminals that nothing comes to. */
+  'load-not-connected': ({ name, bare, ...load }: OfLoad & { name: string; bare: readonly string[] }) => ({
+    wrong: sentence(load, `is not connected at ${speech.and(bare)}.`),
+    right: `Join ${speech.and(bare.map((end) => `${name}:${end}`))} to a conductor: one side leads to each pole of its supply.`,
+  }),
+  'load-not-connected.bridged': (load: OfLoad) => ({
+    wrong: sentence(load, 'has both sides on the same conductor.'),
+    right: 'Join its two sides to the two poles of its supply; no current flows between equal voltages.',
+  }),
+  'common-unused': ({ name, leg, common }: { name: string; leg: string; common: string }) => ({
+    wrong: `The leg ${leg} of ${name} is wired and its common ${common} is not.`,
+    right: `Bring the conductor to ${name}:${common} and go on from ${leg}: ${name}:${common}-${leg}.`,
+  }),
+  'only-legs-wired': (pole: { name: string; common: string; breakLeg: string; makeLeg: string }) => ({
+    wrong: `Only the two legs ${pole.breakLeg} and ${pole.makeLeg} of ${pole.name} are wired.`,
+    right: `Use the common ${pole.common} with one leg: ${pole.common}-${pole.breakLeg} is closed at rest, ${pole.common}-${pole.makeLeg} when operated.`,
+  }),
+  'supplies-joined': (joined: Supplies) => ({
+    wrong: `The supplies ${joined.supplies[0]} and ${joined.supplies[1]} are joined: ${joined.poles[0]} and ${joined.poles[1]} are on one conductor.`,
+    right: apart(joined),
+  }),
+  'supplies-joined.by': ({ contacts, ...joined }: Supplies & { contacts: readonly string[] }) => ({
+    wrong: `The supplies ${joined.supplies[0]} and ${joined.supplies[1]} are joined, ${joined.poles[0]} to ${joined.poles[1]}, when ${speech.plural(contacts.length, { one: `${contacts.join(', ')} closes`, other: `${contacts.join(', ')} close` })}.`,
+    right: apart(joined),
+  }),
+  'contact-on-return': ({
+    contacts,
+    load,
+    pole,
+  }: OfLoad & { contacts: readonly string[]; pole: string }) => ({
+    wrong: speech.plural(contacts.length, {
+      one: `${contacts.join(', ')} stands between ${loadNamed(load)} and the return ${pole}.`,
+      other: `${contacts.join(', ')} stand between ${loadNamed(load)} and the return ${pole}.`,
+    }),
+    right: `Put every contact between the switched pole and ${loadNamed(load)}, and join its other side straight to ${pole}.`,
+  }),
+  'wrong-voltage': (load: Fed) => ({
+    wrong: madeFor(load),
+    right: `Feed it from a supply of ${rated(load.rated)}, or fit one for ${fed(load.gets)}.`,
+  }),
+  'wrong-voltage.input': (load: Fed) => ({
+    wrong: madeFor(load),
+    right: `Feed it from a supply of ${rated(load.rated)}, or choose another type of input.`,
+  }),
+  'wrong-voltage.apart': ({
+    one,
+    other,
+    ...load
+  }: OfLoad & {
+    one: readonly string[];
+    other: readonly string[];
+  }) => ({
+    wrong: sentence(
+      load,
+      `has one side on the supply ${one.join(', ')} and the other on ${other.join(', ')}.`,
+    ),
+    right: 'Bring both sides to the two poles of one supply: between isolated supplies no current flows.',
+  }),
+  'wrong-voltage.phases': ({
+    motor,
+    supply,
+    current,
+  }: {
+    motor: string;
+    supply: string;
+    current: string;
+  }) => ({
+    wrong: `The motor ${motor} is made for three phases, and the supply ${supply} is ${current}.`,
+    right: 'Feed it from a 3AC supply.',
+  }),
+  'wrong-voltage.delta': (each: Winding) => ({
+    wrong: winding(each, 'delta'),
+    right: `Join it in star, or feed it from another supply, or fit a motor with windings for ${figure(each.gets)}.`,
+  }),
+  'wrong-voltage.star': (each: Winding) => ({
+    wrong: winding(each, 'star'),
+    right: `Join it in delta, or feed it from another supply, or fit a motor with windings for ${figure(each.gets)}.`,
+  }),
+  /** A motor that can only be joined as it is. */
+  'wrong-voltage.winding': ({ joined, ...each }: Winding & { joined: 'delta' | 'star' }) => ({
+    wrong: winding(each, joined),
+    right: `Feed it from another supply, or fit a motor with windings for ${figure(each.gets)}.`,
+  }),
+  'short-circuit': ({ acts: done }: { acts: readonly ActSaid[] }) => ({
+    wrong: `There is a short circuit after: ${done.map((act) => say(acts, act)).join(', then ')}.`,
+    right: CLOSED_TOGETHER,
+  }),
+  'short-circuit.atOnce': {
+    wrong: 'There is a short circuit as soon as the supply is on.',
+    right: CLOSED_TOGETHER,
+  },
+};
+export type RuleProblemSaid = StatementOf<typeof ruleProblems>;
+
+/** Why a drawing keeps each rule. */
+export const ruleReasons = {
+  'designation-twice': 'A reference designation is how a thing is found in the panel: it names one thing.',
+  'terminal-not-there': 'A conductor ends at a terminal that somebody can put a screwdriver to.',
+  'terminal-number':
+    'The second digit of a contact says what it is, so that a drawing can be read without its legend.',
+  'load-not-connected':
+    'Current flows through a coil or load only if it comes in on one side and goes out on the other.',
+  'common-unused':
+    'Each leg of a changeover pole makes with the common and with nothing else: without it a leg leads nowhere.',
+  'only-legs-wired':
+    'With the two legs of a pole wired and its common left off, no current can ever flow: at rest one leg is open, energised the other.',
+  'supplies-joined':
+    'Supplies that are isolated from each other stay so: joined anywhere, in any position of any contact, the fault of one reaches the other, and electronics sees a control voltage.',
+  'contact-on-return':
+    'With all contacts on the switched side, an earth fault blows the fuse; on the return side it could bridge a contact and start something.',
+  'wrong-voltage':
+    'A coil on too little voltage stays at rest; on too much, or on the wrong kind of current, it burns.',
+  'short-circuit':
+    'Two poles of a supply that are joined without a load blow the fuse, or burn what is nearest where there is none.',
+};
