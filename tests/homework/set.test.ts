@@ -11,6 +11,7 @@ import {
   placeFor,
   placesFor,
 } from '../../src/homework/index.ts';
+import { refusedWith } from '../support/in-english.ts';
 import { CLOSES, course, OPENS, places, setOf } from './course.ts';
 
 const set = setOf(places(['make-contact'], 2));
@@ -90,14 +91,13 @@ describe('places', () => {
   });
 
   it('are refused for a skill that there is not, and for a kind in which it is not asked', () => {
-    expect(placeFor(course, { skill: 'knitting', level: 'small', marks: 1 }, 's')).toMatchObject({
-      problems: [{ code: 'homework-unknown-skill' }],
-    });
-    expect(
-      placeFor(course, { skill: 'seal-in', level: 'small', marks: 1, kind: 'meter' }, 's'),
-    ).toMatchObject({
-      problems: [{ code: 'homework-no-recipe', hint: expect.stringContaining('lamp-states') }],
-    });
+    const refused = (wish: Parameters<typeof placeFor>[1]) => refusedWith(placeFor(course, wish, 's'));
+    expect(refused({ skill: 'knitting', level: 'small', marks: 1 })).toMatchObject([
+      { code: 'homework-unknown-skill' },
+    ]);
+    expect(refused({ skill: 'seal-in', level: 'small', marks: 1, kind: 'meter' })).toMatchObject([
+      { code: 'homework-no-recipe', hint: expect.stringContaining('lamp-states') },
+    ]);
   });
 });
 
