@@ -7,6 +7,7 @@ import { z } from 'zod';
 import { apiProblem } from './api-problem.ts';
 import type { ApiRoute } from './api-route.ts';
 import { bank } from './bank.ts';
+import { formName } from './form-name.ts';
 import { paperMark, publicPaper, savedAnswer } from './homework.ts';
 import { issuedQuestion, proofSource } from './issued.ts';
 import { moment, recall, skillId } from './memory.ts';
@@ -39,7 +40,7 @@ export const answerBatch = z.strictObject({ answers: z.array(answerRecord).min(1
 export const answerBatchEnvelope = z.strictObject({
   answers: z.custom<readonly unknown[]>(
     (value) => Array.isArray(value) && value.length >= 1 && value.length <= MOST_ANSWERS,
-    `a list of 1 to ${MOST_ANSWERS} answers`,
+    formName('form.answers'),
   ),
 });
 

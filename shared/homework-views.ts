@@ -1,6 +1,7 @@
 /** What is asked and told about homework over HTTP; the routes are in `api-homework.ts`. In words: docs/homework.md. */
 import { z } from 'zod';
 import { apiProblem } from './api-problem.ts';
+import { formName } from './form-name.ts';
 import {
   helpAllowed,
   homeworkId,
@@ -34,7 +35,7 @@ import { answer, publicQuestion, toldMark } from './question.ts';
 export const paperId = z
   .string()
   .max(64)
-  .regex(/^[A-Za-z0-9_-]+$/, 'letters, digits, - and _');
+  .regex(/^[A-Za-z0-9_-]+$/, formName('form.id'));
 
 /** What a tutor chooses; places follow from it. */
 export const homeworkWish = z
@@ -57,7 +58,7 @@ export const homeworkWish = z
     supervised: z.boolean().default(false),
   })
   .refine(({ topics, skills }) => topics.length + skills.length > 0, {
-    message: 'name topics or skills',
+    message: formName('form.topicsOrSkills'),
     path: ['skills'],
   });
 
@@ -161,7 +162,7 @@ export const saveBatch = z.strictObject({
           .string()
           .min(1)
           .max(64)
-          .regex(/^[A-Za-z0-9_-]+$/, 'letters, digits, - and _'),
+          .regex(/^[A-Za-z0-9_-]+$/, formName('form.id')),
         item: savedAnswer.shape.item,
         answer,
         secondsUsed: z.number().min(0).max(1_000_000).nullable().default(null),

@@ -3,6 +3,7 @@
  * marked is `src/homework`; docs/homework.md says it in words.
  */
 import { z } from 'zod';
+import { formName } from './form-name.ts';
 import { circuitId, moment, skillId } from './memory.ts';
 import { learnerId } from './practice.ts';
 import { answer, mark, publicQuestion, question, questionKind, toldMark } from './question.ts';
@@ -11,7 +12,7 @@ import { answer, mark, publicQuestion, question, questionKind, toldMark } from '
 export const homeworkId = z
   .string()
   .max(64)
-  .regex(/^[A-Za-z0-9_-]+$/, 'letters, digits, - and _');
+  .regex(/^[A-Za-z0-9_-]+$/, formName('form.id'));
 
 /**
  * One place on every paper of a set. All learners get the same skill, kind and size in it, from the same families, and

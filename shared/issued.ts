@@ -1,5 +1,6 @@
 /** Questions that the server issues to a learner ahead, and what an answer to one of them proves. docs/homework.md says how. */
 import { z } from 'zod';
+import { formName } from './form-name.ts';
 import { moment, skillId } from './memory.ts';
 
 /** Where a proof comes from: practice that was issued, homework, or homework sat under supervision. */
@@ -8,7 +9,7 @@ export const proofSource = z.enum(['issued', 'homework', 'supervised']);
 /** What a tutor asks for: every proof, or only those that somebody watched. */
 export const proofsWanted = z.enum(['any', 'supervised']);
 
-export const issuedId = z.string().regex(/^[A-Za-z0-9]{21}$/, '21 letters and digits');
+export const issuedId = z.string().regex(/^[A-Za-z0-9]{21}$/, formName('form.issuedId'));
 
 /** A question that is still to be made: with the skill's recipes everything on it follows from this. */
 export const issuedQuestion = z.strictObject({

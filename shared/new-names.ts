@@ -3,6 +3,7 @@
  * before this rule is still shown and given out.
  */
 import type { z } from 'zod';
+import { formName } from './form-name.ts';
 import { classTitle, displayName, intake, seenName } from './people.ts';
 
 /**
@@ -10,9 +11,6 @@ import { classTitle, displayName, intake, seenName } from './people.ts';
  * those for programs (OneRoster) have texts as they are.
  */
 const FORMULA = /^['"]*[=+\-@＝＋－＠]/;
-
-/** Said wherever such a name is refused. */
-const NO_FORMULA = 'begins with a letter or digit: spreadsheets run what begins with = + - or @';
 
 /** A word that is nothing but a hyphen, between others: `Jean - Pierre`. */
 const HYPHEN = / -(?= )/g;
@@ -28,7 +26,7 @@ export const beginsFormula = (name: string, inWords = false): boolean => {
 };
 
 const asNew = (schema: z.ZodString, inWords = false): z.ZodString =>
-  schema.refine((name) => !beginsFormula(name, inWords), NO_FORMULA);
+  schema.refine((name) => !beginsFormula(name, inWords), formName('form.noFormula'));
 
 /** Of somebody: no word of it either, because tables for programs have the family name, which is the last word, apart. */
 export const newName = asNew(displayName, true);

@@ -1,5 +1,6 @@
 /** People, their classes, and how they get in. docs/classes.md says it in words. */
 import { z } from 'zod';
+import { formName } from './form-name.ts';
 import { moment } from './memory.ts';
 
 /** What somebody may do, from least to most; `nobody` hasn't signed in. */
@@ -11,7 +12,7 @@ const madeId = () =>
   z
     .string()
     .max(64)
-    .regex(/^[A-Za-z0-9_-]+$/, 'letters, digits, - and _');
+    .regex(/^[A-Za-z0-9_-]+$/, formName('form.id'));
 export const personId = madeId();
 export const classId = madeId();
 
@@ -37,15 +38,10 @@ export const seenName = (name: string): string =>
 /** Without what would break a line, turn the direction of what follows, or can't be kept. */
 const WITHOUT_CONTROLS = /^[^\p{Cc}\p{Cs}\p{Zl}\p{Zp}\u202A-\u202E\u2066-\u2069\uFEFF]*$/u;
 const line = (most: number) =>
-  z
-    .string()
-    .overwrite(seenName)
-    .min(1)
-    .max(most)
-    .regex(WITHOUT_CONTROLS, 'one line, without control characters');
+  z.string().overwrite(seenName).min(1).max(most).regex(WITHOUT_CONTROLS, formName('form.line'));
 
 /** Part of a name, to find people by; empty finds everybody. */
-export const partOfName = z.string().max(80).regex(WITHOUT_CONTROLS, 'one line, without control characters');
+export const partOfName = z.string().max(80).regex(WITHOUT_CONTROLS, formName('form.line'));
 
 /** What others call the person. Any name will do; nothing more is asked. */
 export const displayName = line(80);
@@ -54,14 +50,9 @@ export const classTitle = line(120);
 export const intake = line(60);
 
 /** What is typed at sign-in beside the password. */
-export const signInName = z
-  .string()
-  .regex(
-    /^[a-z0-9][a-z0-9._-]{1,39}$/,
-    '2 to 40 small letters, digits, dots, _ and -, beginning with a letter or digit',
-  );
+export const signInName = z.string().regex(/^[a-z0-9][a-z0-9._-]{1,39}$/, formName('form.signIn'));
 
-export const password = z.string().min(10, 'at least 10 letters').max(200);
+export const password = z.string().min(10, formName('form.password')).max(200);
 
 /** Letters and digits that a joining code is made of: of any that look alike in print, one. */
 export const CODE_LETTERS = '0123456789ACDEFGHJKMNPRTVWXY';
@@ -89,7 +80,7 @@ export const joiningCode = z
   .string()
   .max(40)
   .transform(readTyped)
-  .pipe(z.string().regex(new RegExp(`^[${CODE_LETTERS}]{8}$`), 'eight letters and digits, as on the slip'));
+  .pipe(z.string().regex(new RegExp(`^[${CODE_LETTERS}]{8}$`), formName('form.slipCode')));
 
 /** As it is printed: two groups of four. */
 export const shownCode = z.string().regex(new RegExp(`^[${CODE_LETTERS}]{4}-[${CODE_LETTERS}]{4}$`));

@@ -6,7 +6,7 @@ export type Whose = 'person' | 'anybody';
 /** Somebody who isn't there any more: what is theirs can't be kept. */
 export class NoSuchPerson extends Error {
   constructor(cause?: unknown) {
-    super('There is no such person any more.', { cause });
+    super('no-such-person', { cause });
   }
 }
 

@@ -1,5 +1,6 @@
 /** What becomes of a store, and what is found in it. */
 import { type StatementOf, say } from '../statement.ts';
+import { formCalled } from './form-names.ts';
 
 /** What goes wrong with a store although the program is right: what it is, and what helps. */
 const failures = {
@@ -40,7 +41,8 @@ const unreadable = {
     `It was written by a later version (form ${form}, known ${known}).`,
   noJson: 'Its text is not JSON, or not of the form it is said to have.',
   /** `why` is said by whatever reads values. */
-  notOfForm: ({ at, why }: { at: string; why: string }) => `At ${at || 'its top'}: ${why || 'unknown'}.`,
+  notOfForm: ({ at, why }: { at: string; why: string }) =>
+    `At ${at || 'its top'}: ${formCalled(why) || 'unknown'}.`,
 };
 
 /** What isn't as it should be. */

@@ -1,3 +1,4 @@
+import { formCalled } from '../form-names.ts';
 import { items, papers } from './counted.ts';
 
 /** Making sets and running them. */
@@ -52,7 +53,8 @@ export const homework = {
     right: 'Name what it is about with --topic or --skill.',
   },
   notLikeThis: {
-    wrong: ({ at, why }: { at: string; why: string }) => `The set can't be like this. At ${at}: ${why}.`,
+    wrong: ({ at, why }: { at: string; why: string }) =>
+      `The set can't be like this. At ${at}: ${formCalled(why)}.`,
     right: 'polewise homework new --help says what can be given.',
   },
   itemsOn: ({ title, count, skills }: { title: string; count: number; skills: readonly string[] }) =>
