@@ -17,6 +17,7 @@ export interface ApiRoute {
   readonly method: ApiMethod;
   /** `:name` stands for a part that `params` describes. */
   readonly path: string;
+  /** For the description of the interface, in English as docs/api.md. */
   readonly summary: string;
   /** The least role that may call it. Where nobody signs in, everything that isn't of the class mode is open. */
   readonly role: Role;

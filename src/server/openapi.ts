@@ -1,4 +1,7 @@
-/** The OpenAPI 3.1 description of the HTTP interface, made from the contracts in shared/. */
+/**
+ * The OpenAPI 3.1 description of the HTTP interface, made from the contracts in shared/. What it says is documentation for whoever
+ * writes programs, in English as docs/api.md, which repeats it: in no catalogue.
+ */
 import { z } from 'zod';
 import {
   type ApiProblemCode,
