@@ -5,6 +5,7 @@
  */
 import { z } from 'zod';
 import { circuit } from './circuit.ts';
+import { formName } from './form-name.ts';
 import { skill, skillId } from './memory.ts';
 import { answer, question, questionKind } from './question.ts';
 import { scenario } from './scenario.ts';
@@ -13,7 +14,7 @@ import { scenario } from './scenario.ts';
 export const bankName = z
   .string()
   .max(64)
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'a name such as make-and-break');
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, formName('form.bankName'));
 
 /** Sizes of circuits that a recipe may ask for: 1 (smallest) to 8, each family on its own scale. */
 const circuitSize = z.number().int().min(1).max(8);

@@ -4,13 +4,14 @@
  * (its terminals, contacts and coils) is worked out from it by `src/circuit/anatomy`.
  */
 import { z } from 'zod';
+import { formName } from './form-name.ts';
 
 /** A reference designation after IEC 81346 with its leading minus: `-K3`. Supplies have a bare letter: `A`. */
-export const designation = z.string().regex(/^-[A-Z]{1,3}[0-9]{1,4}$/, 'a designation such as -K3');
-export const supplyName = z.string().regex(/^[A-Z]$/, 'a supply name such as A');
+export const designation = z.string().regex(/^-[A-Z]{1,3}[0-9]{1,4}$/, formName('form.designation'));
+export const supplyName = z.string().regex(/^[A-Z]$/, formName('form.supply'));
 
 /** A terminal of one device: `11`, `A1`, `X2`, `L`, `L+`. */
-export const terminalName = z.string().regex(/^[A-Z0-9]{1,4}[+-]?$/, 'a terminal such as 13 or A1');
+export const terminalName = z.string().regex(/^[A-Z0-9]{1,4}[+-]?$/, formName('form.terminal'));
 
 export const supplyCurrent = z.enum(['AC', 'DC', '3AC']);
 /** What a coil, lamp or other load is made for. `volts` is r.m.s. for AC. */

@@ -4,13 +4,20 @@
  */
 export type FormName =
   | 'form.answers'
+  | 'form.bankName'
+  | 'form.designation'
   | 'form.id'
+  | 'form.inputPoint'
   | 'form.issuedId'
   | 'form.line'
   | 'form.noFormula'
   | 'form.password'
   | 'form.signIn'
+  | 'form.skill'
   | 'form.slipCode'
+  | 'form.supply'
+  | 'form.terminal'
+  | 'form.terminalRef'
   | 'form.topicsOrSkills';
 
 export const formName = (name: FormName): FormName => name;

@@ -3,12 +3,13 @@
  * them. How a state follows from an answer is `src/memory`; docs/memory.md says it in words.
  */
 import { z } from 'zod';
+import { formName } from './form-name.ts';
 
 /** A skill's name in banks, answers and web addresses: `changeover-two-poles`. */
 export const skillId = z
   .string()
   .max(64)
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'a skill name such as changeover-two-poles');
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, formName('form.skill'));
 
 /** Something a learner can do or not. It opens when everything in `needs` is held. */
 export const skill = z.strictObject({

@@ -1,11 +1,12 @@
 /** What is done to a circuit, and what is wrong with it. The text form is in docs/notation.md. */
 import { z } from 'zod';
 import { designation, supplyName, terminalName } from './circuit.ts';
+import { formName } from './form-name.ts';
 
 /** A terminal in full, `-K3:11` or `A:L+`. */
 export const terminalRef = z
   .string()
-  .regex(/^(-[A-Z]{1,3}[0-9]{1,4}|[A-Z]):[A-Z0-9]{1,4}[+-]?$/, 'a terminal such as -K3:11');
+  .regex(/^(-[A-Z]{1,3}[0-9]{1,4}|[A-Z]):[A-Z0-9]{1,4}[+-]?$/, formName('form.terminalRef'));
 
 const on = { device: designation };
 /**

@@ -1,6 +1,7 @@
 /** What a question of every kind has. */
 import { z } from 'zod';
 import { circuit } from '../circuit.ts';
+import { formName } from '../form-name.ts';
 import { scenario } from '../scenario.ts';
 
 export const questionBase = {
@@ -22,4 +23,4 @@ export const MOST_ASKED = 24;
 /** A controller input point, `-A1:I1`. */
 export const inputPoint = z
   .string()
-  .regex(/^-[A-Z]{1,3}[0-9]{1,4}:I[0-9]{1,2}$/, 'an input point such as -A1:I1');
+  .regex(/^-[A-Z]{1,3}[0-9]{1,4}:I[0-9]{1,2}$/, formName('form.inputPoint'));

@@ -46,11 +46,6 @@ const EXCEPTIONS: Readonly<Record<string, { readonly why: string; readonly only?
   'shared/api-marked-homework.ts': { why: SUMMARIES },
   'shared/api-own-homework.ts': { why: SUMMARIES },
   'shared/api-people.ts': { why: SUMMARIES },
-  'shared/bank.ts': { why: 'not yet' },
-  'shared/circuit.ts': { why: 'not yet' },
-  'shared/memory.ts': { why: 'not yet' },
-  'shared/questions/': { why: 'not yet' },
-  'shared/scenario.ts': { why: 'not yet' },
 };
 
 /** Attributes that are read out, shown, or put into a field. */

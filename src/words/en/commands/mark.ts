@@ -1,3 +1,5 @@
+import { formCalled } from '../form-names.ts';
+
 export const mark = {
   help: {
     summary: 'mark an answer',
@@ -12,8 +14,9 @@ export const mark = {
   },
   noJson: ({ file, why }: { file: string; why: string }) => `${file} is no JSON: ${why}`,
   noQuestion: ({ file, at, why }: { file: string; at: string; why: string }) =>
-    `${file} is no question: ${at}: ${why}`,
-  noQuestionAtAll: ({ file, why }: { file: string; why: string }) => `${file} is no question: it: ${why}`,
+    `${file} is no question: ${at}: ${formCalled(why)}`,
+  noQuestionAtAll: ({ file, why }: { file: string; why: string }) =>
+    `${file} is no question: it: ${formCalled(why)}`,
   wanted: 'Give what `polewise ask` prints.',
   noAnswer: {
     wrong: 'There is no answer to mark.',

@@ -1,5 +1,6 @@
 /** What can be wrong with a circuit although it could be read, and with its JSON. */
 import type { StatementOf } from '../../statement.ts';
+import { formCalled } from '../form-names.ts';
 import { speech } from '../speech.ts';
 import { capital } from '../text.ts';
 import { article, asMeant, type Slip, shown, someOf } from './parts.ts';
@@ -84,8 +85,8 @@ const valueProblems = {
     right: `Write ${expected} here.`,
   }),
   'json-shape.form': ({ form, ...at }: At & { form: string }) => ({
-    wrong: placed(at, `This is not ${form}.`),
-    right: `Write ${form}.`,
+    wrong: placed(at, `This is not ${formCalled(form)}.`),
+    right: `Write ${formCalled(form)}.`,
   }),
   'json-shape.choice': ({ values, ...at }: At & { values: readonly string[] }) => ({
     wrong: placed(at, `This has to be ${speech.or(values)}.`),
