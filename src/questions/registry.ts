@@ -1,12 +1,12 @@
 import type { QuestionKind } from '../../shared/question.ts';
-import { inputStates } from './input-states.kind.ts';
 import type { Kind } from './kind.ts';
-import { lampStates } from './lamp-states.kind.ts';
-import { meterKind } from './meter.kind.ts';
-import { relayStates } from './relay-states.kind.ts';
-import { sequence } from './sequence.kind.ts';
-import { stillLive } from './still-live.kind.ts';
-import { wiring } from './wiring.kind.ts';
+import { inputStates } from './kinds/input-states/kind.ts';
+import { lampStates } from './kinds/lamp-states/kind.ts';
+import { meterKind } from './kinds/meter/kind.ts';
+import { relayStates } from './kinds/relay-states/kind.ts';
+import { sequence } from './kinds/sequence/kind.ts';
+import { stillLive } from './kinds/still-live/kind.ts';
+import { wiring } from './kinds/wiring/kind.ts';
 
 /** Every kind of question. */
 export const KINDS: { readonly [K in QuestionKind]: Kind<K> } = {

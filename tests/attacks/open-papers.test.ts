@@ -8,7 +8,7 @@ import type { AnswerRecord } from '../../shared/practice.ts';
 import type { PublicQuestion, Question } from '../../shared/question.ts';
 import { fingerprint, randomOf } from '../../src/generator/index.ts';
 import { circuitsTold } from '../../src/questions/index.ts';
-import { completed } from '../../src/questions/wiring-choices.ts';
+import { completed } from '../../src/questions/kinds/wiring/choices.ts';
 import { rewritten } from '../generator/renaming.ts';
 import { CLOSES } from '../homework/course.ts';
 import { type ClassServing, classServing, type Person } from '../server/homework/class-serving.ts';

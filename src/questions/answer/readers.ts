@@ -3,9 +3,9 @@ import type { Checked } from '../../../shared/problem.ts';
 import type { AnswerOf, QuestionKind, QuestionOf } from '../../../shared/question.ts';
 import type { Words } from '../../words/index.ts';
 import type { StatesKind, StatesQuestion } from '../entries.ts';
-import { readChoice } from './read-choice.ts';
+import { readVolts } from '../kinds/meter/volts.ts';
+import { readChoice } from '../kinds/wiring/read.ts';
 import { readStates } from './read-states.ts';
-import { readVolts } from './volts.ts';
 
 type Reader<K extends QuestionKind> = (
   question: QuestionOf<K>,

@@ -1,11 +1,11 @@
 /** Why the right answer is right, and what to look at first, by kind. Apart from the kinds: a question is asked without. */
 import type { QuestionKind, QuestionOf } from '../../../shared/question.ts';
 import type { HintSaid } from '../../words/index.ts';
+import { explainMeter, hintMeter } from '../kinds/meter/explain.ts';
+import { explainLive, hintLive } from '../kinds/still-live/explain.ts';
+import { explainWiring, hintWiring } from '../kinds/wiring/explain.ts';
 import type { ExplanationStep } from '../said.ts';
-import { explainLive, hintLive } from './explain-live.ts';
-import { explainMeter, hintMeter } from './explain-meter.ts';
 import { explainStates, hintStates } from './explain-states.ts';
-import { explainWiring, hintWiring } from './explain-wiring.ts';
 
 export interface Explainer<K extends QuestionKind> {
   /** Why the right answer is right, from the solver's trace. */

@@ -2,7 +2,8 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Drawn, Frame } from '../engine/messages.ts';
 import { words } from '../words.ts';
 import { Board } from './board.tsx';
-import { Drawing, type Touchable } from './drawing.tsx';
+import { Drawing } from './drawing.tsx';
+import type { Touchable } from './touchable.ts';
 import { unbroken } from './unbroken.ts';
 
 /** Milliseconds for which each moment stands: long enough to read what happened. */

@@ -1,8 +1,9 @@
 import type { Asked } from '../../../shared/question.ts';
 import type { Drawn } from '../engine/messages.ts';
 import { Board } from '../parts/board.tsx';
-import { Drawing, type Touchable } from '../parts/drawing.tsx';
+import { Drawing } from '../parts/drawing.tsx';
 import { SwitchRow } from '../parts/switch-row.tsx';
+import type { Touchable } from '../parts/touchable.ts';
 import { words } from '../words.ts';
 import { type Chosen, NOTHING, voltsOf } from './answer.ts';
 import { conductorsLaid, momentsAsked, touched } from './on-drawing.ts';

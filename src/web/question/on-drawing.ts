@@ -1,6 +1,6 @@
 /** How a question is answered on its drawing: what can be touched there, and what a touch changes. */
 import type { Asked, AskedItem, ToldPart } from '../../../shared/question.ts';
-import type { Touchable } from '../parts/drawing.tsx';
+import type { Touchable } from '../parts/touchable.ts';
 import type { Chosen } from './answer.ts';
 
 /** Under which the first terminal of a pair stands while the second is looked for. */

@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { Board } from '../../parts/board.tsx';
-import { Drawing, type Touchable } from '../../parts/drawing.tsx';
+import { Drawing } from '../../parts/drawing.tsx';
+import type { Touchable } from '../../parts/touchable.ts';
 import { meterShowing } from '../../question/asked-drawing.tsx';
 import { fetchMarkParts, markParts } from '../../question/mark-parts.ts';
 import { words } from '../../words.ts';

@@ -1,16 +1,16 @@
-import type { Problem } from '../../shared/problem.ts';
-import type { QuestionOf } from '../../shared/question.ts';
-import { meter } from '../solver/index.ts';
-import { type Reading, readingSaid, sameReading } from './answer/volts.ts';
-import { measuringCautions } from './ask/cautions.ts';
-import { situationOf } from './ask/situation.ts';
-import { uncertain } from './check-states.ts';
-import type { Kind } from './kind.ts';
-import { proposePoints } from './meter-points.ts';
-import { questionProblem } from './problem-codes.ts';
-import type { KindSaid } from './said.ts';
-import type { Standpoint } from './solving.ts';
-import { timeFor } from './time-expected.ts';
+import type { Problem } from '../../../../shared/problem.ts';
+import type { QuestionOf } from '../../../../shared/question.ts';
+import { meter } from '../../../solver/index.ts';
+import { measuringCautions } from '../../ask/cautions.ts';
+import { situationOf } from '../../ask/situation.ts';
+import { uncertain } from '../../check-states.ts';
+import type { Kind } from '../../kind.ts';
+import { questionProblem } from '../../problem-codes.ts';
+import type { KindSaid } from '../../said.ts';
+import type { Standpoint } from '../../solving.ts';
+import { timeFor } from '../../time-expected.ts';
+import { proposePoints } from './points.ts';
+import { type Reading, readingSaid, sameReading } from './volts.ts';
 
 /** As much of a standpoint as a meter needs. */
 type Stands = Pick<Standpoint, 'machine' | 'state'>;

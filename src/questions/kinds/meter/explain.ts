@@ -1,12 +1,12 @@
-import type { QuestionOf } from '../../../shared/question.ts';
-import type { Blocker } from '../../../shared/solution.ts';
-import { isClosed, meter } from '../../solver/index.ts';
-import type { ExplainingSaid, HintSaid, PlaceSaid } from '../../words/index.ts';
-import type { ExplanationStep } from '../said.ts';
-import { type History, historyOf, mechanismsOn, relevantTo } from './history.ts';
-import { type Reach, reachOf, stoppedAt } from './potential.ts';
-import { keyOf, type Sentence, stepsOf, Telling } from './telling.ts';
-import { aboutHops, hopOf, placeOpen, placesOpen, positionOf } from './wording.ts';
+import type { QuestionOf } from '../../../../shared/question.ts';
+import type { Blocker } from '../../../../shared/solution.ts';
+import { isClosed, meter } from '../../../solver/index.ts';
+import type { ExplainingSaid, HintSaid, PlaceSaid } from '../../../words/index.ts';
+import { type History, historyOf, mechanismsOn, relevantTo } from '../../explain/history.ts';
+import { type Reach, reachOf, stoppedAt } from '../../explain/potential.ts';
+import { keyOf, type Sentence, stepsOf, Telling } from '../../explain/telling.ts';
+import { aboutHops, hopOf, placeOpen, placesOpen, positionOf } from '../../explain/wording.ts';
+import type { ExplanationStep } from '../../said.ts';
 
 interface Point {
   readonly terminal: string;

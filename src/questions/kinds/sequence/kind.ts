@@ -1,9 +1,9 @@
-import type { QuestionOf } from '../../shared/question.ts';
-import { hasTimers } from './ask/situation.ts';
-import { itemKind, stateOf } from './items.ts';
-import type { Kind } from './kind.ts';
-import { rightSolver, type Standpoint } from './solving.ts';
-import { statesKind } from './states-kind.ts';
+import type { QuestionOf } from '../../../../shared/question.ts';
+import { hasTimers } from '../../ask/situation.ts';
+import { itemKind, stateOf } from '../../items.ts';
+import type { Kind } from '../../kind.ts';
+import { rightSolver, type Standpoint } from '../../solving.ts';
+import { statesKind } from '../../states-kind.ts';
 
 type Asked = QuestionOf<'sequence'>['asked'];
 

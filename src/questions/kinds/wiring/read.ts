@@ -1,8 +1,8 @@
-import type { Checked } from '../../../shared/problem.ts';
-import type { AnswerOf, QuestionOf } from '../../../shared/question.ts';
-import type { QuestionProblemSaid, Words } from '../../words/index.ts';
-import { questionProblem } from '../problem-codes.ts';
-import { plainName } from './tokens.ts';
+import type { Checked } from '../../../../shared/problem.ts';
+import type { AnswerOf, QuestionOf } from '../../../../shared/question.ts';
+import type { QuestionProblemSaid, Words } from '../../../words/index.ts';
+import { plainName } from '../../answer/tokens.ts';
+import { questionProblem } from '../../problem-codes.ts';
 
 /** Reads `2`, `b`, `-K3:11 and -K3:12`, `K3 11-12`, `11-12` where only one choice has those terminals. */
 export function readChoice(

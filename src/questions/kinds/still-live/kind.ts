@@ -1,13 +1,13 @@
-import type { TerminalRef } from '../../shared/circuit.ts';
-import type { QuestionOf } from '../../shared/question.ts';
-import type { Act } from '../../shared/scenario.ts';
-import { anatomyOf, circuitView } from '../circuit/index.ts';
-import { isolatingCautions } from './ask/cautions.ts';
-import { balanced } from './choosing.ts';
-import { liveState } from './items.ts';
-import type { Kind } from './kind.ts';
-import { certain, rightSolver, type Standpoint } from './solving.ts';
-import { statesKind, yesAndNo } from './states-kind.ts';
+import type { TerminalRef } from '../../../../shared/circuit.ts';
+import type { QuestionOf } from '../../../../shared/question.ts';
+import type { Act } from '../../../../shared/scenario.ts';
+import { anatomyOf, circuitView } from '../../../circuit/index.ts';
+import { isolatingCautions } from '../../ask/cautions.ts';
+import { balanced } from '../../choosing.ts';
+import { liveState } from '../../items.ts';
+import type { Kind } from '../../kind.ts';
+import { certain, rightSolver, type Standpoint } from '../../solving.ts';
+import { statesKind, yesAndNo } from '../../states-kind.ts';
 
 const MOST = 6;
 

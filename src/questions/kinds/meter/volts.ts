@@ -1,7 +1,7 @@
 /** Meter readings as they are written, compared and told. */
-import type { Checked } from '../../../shared/problem.ts';
-import type { AnswerSaid, Words } from '../../words/index.ts';
-import { questionProblem } from '../problem-codes.ts';
+import type { Checked } from '../../../../shared/problem.ts';
+import type { AnswerSaid, Words } from '../../../words/index.ts';
+import { questionProblem } from '../../problem-codes.ts';
 
 /** `null`: the meter shows nothing. */
 export type Reading = number | null;

@@ -1,12 +1,12 @@
-import type { QuestionOf } from '../../../shared/question.ts';
-import type { ExplainingSaid, HintSaid } from '../../words/index.ts';
-import { liveState } from '../items.ts';
-import type { ExplanationStep } from '../said.ts';
-import { standpointOf } from '../solving.ts';
-import { type History, historyOf, mechanismsOn, relevantTo } from './history.ts';
-import { type Reach, reachOf, stopsBefore } from './potential.ts';
-import { type Sentence, stepsOf, Telling } from './telling.ts';
-import { aboutHops, placesOpen, turned } from './wording.ts';
+import type { QuestionOf } from '../../../../shared/question.ts';
+import type { ExplainingSaid, HintSaid } from '../../../words/index.ts';
+import { type History, historyOf, mechanismsOn, relevantTo } from '../../explain/history.ts';
+import { type Reach, reachOf, stopsBefore } from '../../explain/potential.ts';
+import { type Sentence, stepsOf, Telling } from '../../explain/telling.ts';
+import { aboutHops, placesOpen, turned } from '../../explain/wording.ts';
+import { liveState } from '../../items.ts';
+import type { ExplanationStep } from '../../said.ts';
+import { standpointOf } from '../../solving.ts';
 
 function liveSaid(terminal: string, { pole, hops, loads }: Reach): ExplainingSaid {
   const way = { terminal, pole, hops: [...hops].reverse().map(turned) };

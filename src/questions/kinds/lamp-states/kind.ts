@@ -1,6 +1,6 @@
-import { chooseItems, worthAsking } from './choosing.ts';
-import type { Kind } from './kind.ts';
-import { statesKind, yesAndNo } from './states-kind.ts';
+import { chooseItems, worthAsking } from '../../choosing.ts';
+import type { Kind } from '../../kind.ts';
+import { statesKind, yesAndNo } from '../../states-kind.ts';
 
 /** Which lamps are lit? */
 export const lampStates: Kind<'lamp-states'> = {

@@ -1,11 +1,11 @@
 /** A contact taken out of a drawing, and what it did there: the makings of a wiring question. */
-import type { Circuit, Path, TerminalRef } from '../../shared/circuit.ts';
-import type { QuestionOf } from '../../shared/question.ts';
-import type { Scenario } from '../../shared/scenario.ts';
-import { anatomyOf, circuitView, deviceOf, entryOf, exitOf } from '../circuit/index.ts';
-import type { Draft, Random } from '../generator/index.ts';
-import { certain, rightSolver, type Solve } from './solving.ts';
-import { completed, loadState, satisfied } from './wiring-choices.ts';
+import type { Circuit, Path, TerminalRef } from '../../../../shared/circuit.ts';
+import type { QuestionOf } from '../../../../shared/question.ts';
+import type { Scenario } from '../../../../shared/scenario.ts';
+import { anatomyOf, circuitView, deviceOf, entryOf, exitOf } from '../../../circuit/index.ts';
+import type { Draft, Random } from '../../../generator/index.ts';
+import { certain, rightSolver, type Solve } from '../../solving.ts';
+import { completed, loadState, satisfied } from './choices.ts';
 
 type Wiring = QuestionOf<'wiring'>;
 type Pair = [TerminalRef, TerminalRef];

@@ -1,12 +1,12 @@
-import type { QuestionOf } from '../../../shared/question.ts';
-import { anatomyOf, deviceOf, parseTerminalRef } from '../../circuit/index.ts';
-import type { HintSaid } from '../../words/index.ts';
-import { itemKind } from '../items.ts';
-import type { ExplanationStep } from '../said.ts';
-import { rightSolver } from '../solving.ts';
-import { completed, loadState, workingChoices } from '../wiring-choices.ts';
-import { tellStates } from './explain-states.ts';
-import { keyOf, type Sentence } from './telling.ts';
+import type { QuestionOf } from '../../../../shared/question.ts';
+import { anatomyOf, deviceOf, parseTerminalRef } from '../../../circuit/index.ts';
+import type { HintSaid } from '../../../words/index.ts';
+import { tellStates } from '../../explain/explain-states.ts';
+import { keyOf, type Sentence } from '../../explain/telling.ts';
+import { itemKind } from '../../items.ts';
+import type { ExplanationStep } from '../../said.ts';
+import { rightSolver } from '../../solving.ts';
+import { completed, loadState, workingChoices } from './choices.ts';
 
 type Wiring = QuestionOf<'wiring'>;
 type Wanted = Wiring['wanted'][number];

@@ -1,6 +1,6 @@
-import { chooseItems, worthAsking } from './choosing.ts';
-import type { Kind } from './kind.ts';
-import { statesKind, yesAndNo } from './states-kind.ts';
+import { chooseItems, worthAsking } from '../../choosing.ts';
+import type { Kind } from '../../kind.ts';
+import { statesKind, yesAndNo } from '../../states-kind.ts';
 
 /** Which inputs read 1? */
 export const inputStates: Kind<'input-states'> = {

@@ -1,8 +1,8 @@
 /** A wiring question with one of its choices carried out, and whether that does what is wanted. */
-import type { Circuit, Step } from '../../shared/circuit.ts';
-import type { QuestionOf } from '../../shared/question.ts';
-import { parseTerminalRef } from '../circuit/index.ts';
-import type { Solve, Standpoint } from './solving.ts';
+import type { Circuit, Step } from '../../../../shared/circuit.ts';
+import type { QuestionOf } from '../../../../shared/question.ts';
+import { parseTerminalRef } from '../../../circuit/index.ts';
+import type { Solve, Standpoint } from '../../solving.ts';
 
 type Wiring = QuestionOf<'wiring'>;
 

@@ -1,7 +1,7 @@
-import { hasTimers } from './ask/situation.ts';
-import { chooseItems, worthAsking } from './choosing.ts';
-import type { Kind } from './kind.ts';
-import { statesKind, yesAndNo } from './states-kind.ts';
+import { hasTimers } from '../../ask/situation.ts';
+import { chooseItems, worthAsking } from '../../choosing.ts';
+import type { Kind } from '../../kind.ts';
+import { statesKind, yesAndNo } from '../../states-kind.ts';
 
 /** Which relays have operated? */
 export const relayStates: Kind<'relay-states'> = {

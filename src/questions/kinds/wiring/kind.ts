@@ -1,17 +1,17 @@
-import type { Problem } from '../../shared/problem.ts';
-import type { QuestionOf } from '../../shared/question.ts';
-import { actSaid } from '../circuit/index.ts';
-import type { AnswerSaid, Wanted } from '../words/index.ts';
-import { isolatingCautions } from './ask/cautions.ts';
-import { situationOf } from './ask/situation.ts';
-import { namedItem } from './items.ts';
-import type { Kind } from './kind.ts';
-import { questionProblem } from './problem-codes.ts';
-import type { KindSaid } from './said.ts';
-import { certain, type Solver } from './solving.ts';
-import { timeFor } from './time-expected.ts';
-import { completed, loadState, workingChoices } from './wiring-choices.ts';
-import { proposeWiring } from './wiring-proposal.ts';
+import type { Problem } from '../../../../shared/problem.ts';
+import type { QuestionOf } from '../../../../shared/question.ts';
+import { actSaid } from '../../../circuit/index.ts';
+import type { AnswerSaid, Wanted } from '../../../words/index.ts';
+import { isolatingCautions } from '../../ask/cautions.ts';
+import { situationOf } from '../../ask/situation.ts';
+import { namedItem } from '../../items.ts';
+import type { Kind } from '../../kind.ts';
+import { questionProblem } from '../../problem-codes.ts';
+import type { KindSaid } from '../../said.ts';
+import { certain, type Solver } from '../../solving.ts';
+import { timeFor } from '../../time-expected.ts';
+import { completed, loadState, workingChoices } from './choices.ts';
+import { proposeWiring } from './proposal.ts';
 
 type Wiring = QuestionOf<'wiring'>;
 

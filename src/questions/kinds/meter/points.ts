@@ -1,10 +1,10 @@
 /** Pairs of points worth measuring between, each for another thing to know about what a meter shows. */
-import type { Circuit, TerminalRef } from '../../shared/circuit.ts';
-import type { Fault, Scenario } from '../../shared/scenario.ts';
-import { circuitView } from '../circuit/index.ts';
-import type { Random } from '../generator/index.ts';
-import { isClosed, meter, traceAll } from '../solver/index.ts';
-import { certain, rightSolver, type Standpoint } from './solving.ts';
+import type { Circuit, TerminalRef } from '../../../../shared/circuit.ts';
+import type { Fault, Scenario } from '../../../../shared/scenario.ts';
+import { circuitView } from '../../../circuit/index.ts';
+import type { Random } from '../../../generator/index.ts';
+import { isClosed, meter, traceAll } from '../../../solver/index.ts';
+import { certain, rightSolver, type Standpoint } from '../../solving.ts';
 
 export interface MeterPoints {
   readonly scenario: Scenario;
