@@ -1,5 +1,5 @@
 import type { Problem } from '../../shared/problem.ts';
-import { entriesOf, type StatesQuestion, statesBy } from './entries.ts';
+import { askedOf, entriesOf, type StatesQuestion, statesBy } from './entries.ts';
 import { questionProblem } from './problem-codes.ts';
 import { certain, type Solver } from './solving.ts';
 
@@ -12,14 +12,11 @@ export function uncertain(question: Pick<StatesQuestion, 'circuit' | 'scenario'>
 /** What is asked that isn't there, or twice; and what is right but not among the possible answers. */
 export function checkStates(question: StatesQuestion, solver: Solver): Problem[] {
   const problems: Problem[] = [];
-  const keys =
-    question.kind === 'sequence'
-      ? question.asked.map(({ after, item }) => `${after} ${item}`)
-      : [...question.asked];
   const acts = question.scenario.acts.length;
-  if (question.kind === 'sequence')
-    for (const { after, item } of question.asked)
-      if (after > acts) problems.push(questionProblem({ says: 'question-no-such-step', item, after, acts }));
+  const asked = askedOf(question);
+  const keys = asked.map(({ key }) => key);
+  for (const { after, item } of asked)
+    if (after > acts) problems.push(questionProblem({ says: 'question-no-such-step', item, after, acts }));
   if (new Set(keys).size < keys.length) problems.push(questionProblem({ says: 'question-asked-twice' }));
   const { nodeOf } = solver.machine(question.circuit, question.scenario).plan;
   const entries = entriesOf(question);

@@ -1,14 +1,18 @@
 /** Questions that ask how several things stand: what each of them asks for, one by one. */
-import type { AnswerOf, QuestionOf } from '../../shared/question.ts';
+import type { AnswerOf, Question } from '../../shared/question.ts';
 import { actSaid } from '../circuit/index.ts';
 import type { Moment, StateName } from '../words/index.ts';
 import { type ItemKind, itemKind, liveState, namedItem, offered, stateOf } from './items.ts';
 import type { ItemSaid } from './said.ts';
 import type { Solve } from './solving.ts';
 
-export type StatesKind = 'lamp-states' | 'input-states' | 'relay-states' | 'sequence' | 'still-live';
-export type StatesQuestion = QuestionOf<StatesKind>;
+/** A question that asks for things by name, in the end or after some of the acts. */
+export type StatesQuestion = Extract<Question, { asked: readonly unknown[] }>;
+export type StatesKind = StatesQuestion['kind'];
 export type StatesAnswer = AnswerOf<StatesKind>;
+
+/** What a kind asks for, where the names alone don't tell: `-A1:I2` is an input, and a terminal. */
+const ASKS_FOR: { readonly [K in StatesKind]?: ItemKind } = { 'still-live': 'terminal' };
 
 /** One thing asked: an item at one point of the scenario. */
 export interface Entry {
@@ -21,12 +25,23 @@ export interface Entry {
   readonly choices: readonly StateName[];
 }
 
-const named = (question: StatesQuestion): readonly { key: string; item: string; after: number }[] => {
-  const all = question.scenario.acts.length;
-  return question.kind === 'sequence'
-    ? question.asked.map(({ after, item }) => ({ key: `${after} ${item}`, item, after }))
-    : question.asked.map((item) => ({ key: item, item, after: all }));
-};
+interface AskedOf {
+  readonly key: string;
+  readonly item: string;
+  readonly after: number;
+}
+
+/** Whether things are asked for at several moments, and not in the end alone. */
+export const byMoments = ({ asked }: StatesQuestion): boolean =>
+  asked.some((each) => typeof each !== 'string');
+
+/** Everything asked, whether the circuit has it or not. */
+export const askedOf = ({ asked, scenario }: StatesQuestion): readonly AskedOf[] =>
+  asked.map((each) =>
+    typeof each === 'string'
+      ? { key: each, item: each, after: scenario.acts.length }
+      : { key: `${each.after} ${each.item}`, ...each },
+  );
 
 /** What is asked and the circuit has; `strayItems` are the others. */
 export function entriesOf(question: StatesQuestion): readonly Entry[] {
@@ -39,8 +54,8 @@ export function entriesOf(question: StatesQuestion): readonly Entry[] {
     choices.set(what, made);
     return made;
   };
-  return named(question).flatMap(({ key, item, after }) => {
-    const what = kind === 'still-live' ? 'terminal' : itemKind(circuit, item);
+  return askedOf(question).flatMap(({ key, item, after }) => {
+    const what = ASKS_FOR[kind] ?? itemKind(circuit, item);
     return what ? [{ key, item, after, kind: what, choices: choicesOf(what) }] : [];
   });
 }
@@ -72,16 +87,17 @@ export function momentAt({ circuit, scenario }: StatesQuestion, after: number): 
   return act ? { after, act: actSaid(act, circuit) } : { after };
 }
 
-export const itemsOf = (question: StatesQuestion): ItemSaid[] =>
-  entriesOf(question).map(({ key, item, after, choices }) => {
+export function itemsOf(question: StatesQuestion): ItemSaid[] {
+  const moments = byMoments(question);
+  return entriesOf(question).map(({ key, item, after, choices }) => {
     const named = namedItem(question.circuit, item);
     return {
       item: key,
-      label:
-        question.kind === 'sequence'
-          ? { says: 'itemAfter', moment: momentAt(question, after), item: named }
-          : { says: 'item', ...named },
+      label: moments
+        ? { says: 'itemAfter', moment: momentAt(question, after), item: named }
+        : { says: 'item', ...named },
       choices: choices.map((says) => ({ says })),
       about: [item],
     };
   });
+}

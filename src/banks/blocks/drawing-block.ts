@@ -9,6 +9,7 @@ import type { BankReport } from '../report.ts';
 import { confirm } from './confirm.ts';
 import { type Field, piecesOf, readFields } from './fields.ts';
 import type { Block } from './head.ts';
+import { standingAtEnd } from './kinds/sequence.ts';
 import { plainItem, readStates } from './kinds/states.ts';
 import { namedCircuit } from './names.ts';
 import { readScenario, SCENARIO_KEYS } from './scenario-fields.ts';
@@ -58,14 +59,12 @@ function confirmShows(
   if (!read) return;
   confirm(
     {
-      question: {
-        kind: 'sequence',
+      ...standingAtEnd(
         circuit,
         scenario,
-        family: 'fixed',
-        asked: unique.map(({ item }) => ({ after, item })),
-      },
-      answer: { kind: 'sequence', states: read.states },
+        unique.map(({ item }) => item),
+        read.states,
+      ),
       answered: read.answered,
     },
     shows.spot,

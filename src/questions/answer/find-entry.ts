@@ -1,4 +1,4 @@
-import type { Entry, StatesQuestion } from '../entries.ts';
+import { byMoments, type Entry, type StatesQuestion } from '../entries.ts';
 import { plainName } from './tokens.ts';
 
 export type FoundEntry =
@@ -23,7 +23,7 @@ export function findEntry(entries: readonly Entry[], word: string, after: number
 
 /** `-H1, -H2`, with the step before them where there are several: what may be named. */
 export function namesOf(question: StatesQuestion, entries: readonly Entry[]): string {
-  if (question.kind !== 'sequence') return entries.map(({ item }) => item).join(' ');
+  if (!byMoments(question)) return entries.map(({ item }) => item).join(' ');
   const steps = new Map<number, string[]>();
   for (const { after, item } of entries) steps.set(after, [...(steps.get(after) ?? []), item]);
   return [...steps].map(([after, items]) => `${after}: ${items.join(' ')}`).join('; ');

@@ -4,7 +4,7 @@
  */
 import type { Checked, Problem } from '../../../shared/problem.ts';
 import type { QuestionProblemSaid, StateName, Words } from '../../words/index.ts';
-import { type Entry, entriesOf, type StatesQuestion } from '../entries.ts';
+import { byMoments, type Entry, entriesOf, type StatesQuestion } from '../entries.ts';
 import { questionProblem } from '../problem-codes.ts';
 import { findEntry, namesOf } from './find-entry.ts';
 import { type StateWords, stateWordsOf } from './state-words.ts';
@@ -109,7 +109,7 @@ class StatesReading {
       );
     else
       this.problem(
-        this.question.kind === 'sequence'
+        byMoments(this.question)
           ? { says: 'answer-ambiguous.step', word }
           : { says: 'answer-ambiguous', word, items: found.entries.map(({ item }) => item) },
       );
@@ -227,7 +227,7 @@ export function readStates(
       ok: false,
       problems: [questionProblem({ says: 'answer-missing', asked: reading.names })],
     };
-  const parts = question.kind === 'sequence' ? byStep(reading, tokens) : [{ after: undefined, tokens }];
+  const parts = byMoments(question) ? byStep(reading, tokens) : [{ after: undefined, tokens }];
   for (const part of parts) readPart(reading, part.tokens, part.after);
   if (reading.problems.length > 0) return { ok: false, problems: reading.problems };
   reading.completeLists();

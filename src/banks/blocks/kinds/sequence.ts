@@ -1,8 +1,28 @@
 /** `asked: -H1 after 0, -H1 after 2` and `answer: -H1 dark after 0, -H1 lit after 2`. */
 
+import type { Circuit } from '../../../../shared/circuit.ts';
+import type { AnswerOf, QuestionOf } from '../../../../shared/question.ts';
+import type { Scenario } from '../../../../shared/scenario.ts';
 import { askableIn } from '../state-words.ts';
 import { plainItem, readAskedStates } from './states.ts';
 import type { KindReader } from './types.ts';
+
+/** How several things stand after the last act, as a question with its answer: what a drawing is said to show. */
+export const standingAtEnd = (
+  circuit: Circuit,
+  scenario: Scenario,
+  items: readonly string[],
+  states: Readonly<Record<string, string>>,
+): { question: QuestionOf<'sequence'>; answer: AnswerOf<'sequence'> } => ({
+  question: {
+    kind: 'sequence',
+    circuit,
+    scenario,
+    family: 'fixed',
+    asked: items.map((item) => ({ after: scenario.acts.length, item })),
+  },
+  answer: { kind: 'sequence', states: { ...states } },
+});
 
 export const sequenceReader: KindReader = {
   kind: 'sequence',
