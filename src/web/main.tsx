@@ -16,6 +16,8 @@ import { fetchWords, language } from './words.ts';
 document.documentElement.lang = language;
 const page = document.getElementById('page');
 const starting = start();
+// It may fail before there are words to say so with: the page says it then.
+starting.catch(() => undefined);
 // Without its words the page has nothing to say: the browser's own report of a script that could not be had stands.
 fetchWords('first').then(
   () => page && render(<App starting={starting} />, page),

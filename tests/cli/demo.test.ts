@@ -6,12 +6,12 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { GROUPS } from '../../src/cli/demo/made-up-people.ts';
 import { courseOf } from '../../src/practice/index.ts';
+import { markAnswer } from '../../src/questions/index.ts';
 import type { Desk } from '../../src/server/homework/desk.ts';
 import { competenceOf, setReport, termOf } from '../../src/server/homework/reports.ts';
 import { openStore, type Store, storeFile } from '../../src/store/index.ts';
 import { english } from '../../src/words/en/core.ts';
 import { madeUp } from '../../src/words/en/demo.ts';
-import { markAnswer } from '../support/in-english.ts';
 import { ownBank } from '../support/own-bank.ts';
 import { runCommand } from './fake-io.ts';
 
@@ -54,7 +54,7 @@ describe('the demo', () => {
       const records = await store.answersOf(learner);
       expect(records.every(({ at }) => at < NOW)).toBe(true);
       for (const { question, answer, mark } of records.slice(0, 25)) {
-        expect(markAnswer(question, answer)).toEqual(mark);
+        expect(markAnswer(question, answer).mark).toEqual(mark);
         looked += 1;
       }
     }

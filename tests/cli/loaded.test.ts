@@ -52,6 +52,7 @@ describe('what is loaded', () => {
     expect(floors(modules).sort()).toEqual(['shared', 'src/circuit', 'src/cli', 'src/solver', 'src/words']);
     expect(modules.filter((name) => name.startsWith('shared/'))).toEqual([
       'shared/circuit.ts',
+      'shared/form-name.ts',
       'shared/question-kinds.ts',
       'shared/scenario.ts',
     ]);
