@@ -1,7 +1,7 @@
 /** What joins the terminals of one device on the inside, whatever state it is in. */
 import type { Device } from '../../shared/circuit.ts';
 import { anatomyOf } from './anatomy/index.ts';
-import { TerminalSets } from './terminal-sets.ts';
+import { JoinedSets } from '../graph/index.ts';
 
 export interface Inside {
   readonly terminals: readonly string[];
@@ -11,7 +11,7 @@ export interface Inside {
 
 export function insideOf(device: Device): Inside {
   const { terminals, contacts, loads } = anatomyOf(device);
-  const sets = new TerminalSets();
+  const sets = new JoinedSets<string>();
   for (const terminal of terminals) sets.add(terminal);
   for (const { from, to } of [...contacts, ...loads]) sets.join(from, to);
   const group = new Map(

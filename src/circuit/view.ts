@@ -2,7 +2,7 @@
 import type { Circuit, Device, Supply, TerminalRef } from '../../shared/circuit.ts';
 import { type Anatomy, anatomyOf, supplyTerminals } from './anatomy/index.ts';
 import { entryOf, exitOf, terminalRefOf } from './terminal-names.ts';
-import { TerminalSets } from './terminal-sets.ts';
+import { JoinedSets } from '../graph/index.ts';
 
 export interface DeviceView {
   readonly device: Device;
@@ -71,7 +71,7 @@ export const wiresOf = ({ paths }: Circuit): Wire[] =>
   );
 
 export function conductorsOf(circuit: Circuit, wires: readonly Wire[] = wiresOf(circuit)): Conductors {
-  const sets = new TerminalSets<TerminalRef>();
+  const sets = new JoinedSets<TerminalRef>();
   for (const supply of circuit.supplies)
     for (const terminal of supplyTerminals(supply)) sets.add(terminalRefOf(supply.name, terminal));
   for (const device of circuit.devices)

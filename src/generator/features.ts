@@ -1,5 +1,6 @@
 /** What makes a question hard, read off its circuit, scenario and solution. */
 import type { Circuit } from '../../shared/circuit.ts';
+import { Joining } from '../graph/index.ts';
 import { type Plan, planOf } from '../solver/index.ts';
 import type { Accepted } from './accept.ts';
 
@@ -27,41 +28,25 @@ interface Network {
   readonly loads: number[];
 }
 
-const finder = (size: number) => {
-  const parent = Int32Array.from({ length: size }, (_, index) => index);
-  const find = (item: number): number => {
-    let at = item;
-    while (parent[at] !== at) at = parent[at]!;
-    return at;
-  };
-  const join = (a: number, b: number): boolean => {
-    const [one, other] = [find(a), find(b)];
-    if (one === other) return false;
-    parent[Math.max(one, other)] = Math.min(one, other);
-    return true;
-  };
-  return { find, join };
-};
-
 const isFeed = (plan: Plan, mechanism: number): boolean =>
   mechanism < 0 || plan.mechanisms[mechanism]!.drive === 'feed';
 
 /** Conductors that are a supply's pole, or behind a fuse, breaker or isolator of one, with the supply's name. */
 function railsOf(plan: Plan): ReadonlyMap<number, string> {
-  const { find, join } = finder(plan.nodes);
-  for (const { a, b, mechanism } of plan.switches) if (isFeed(plan, mechanism)) join(a, b);
+  const joining = new Joining(plan.nodes);
+  for (const { a, b, mechanism } of plan.switches) if (isFeed(plan, mechanism)) joining.join(a, b);
   const byRoot = new Map<number, string>();
-  for (const { poles, name } of plan.supplies) for (const { node } of poles) byRoot.set(find(node), name);
+  for (const { poles, name } of plan.supplies) for (const { node } of poles) byRoot.set(joining.find(node), name);
   const rails = new Map<number, string>();
   for (let node = 0; node < plan.nodes; node++) {
-    const name = byRoot.get(find(node));
+    const name = byRoot.get(joining.find(node));
     if (name !== undefined) rails.set(node, name);
   }
   return rails;
 }
 
 function networksOf(plan: Plan, rails: ReadonlyMap<number, string>): Network[] {
-  const { find, join } = finder(plan.nodes);
+  const joining = new Joining(plan.nodes);
   const ends = new Int32Array(plan.nodes);
   for (const node of plan.nodeOf.values()) ends[node]!++;
   // The leg that nobody wired is no way of its own.
@@ -69,11 +54,11 @@ function networksOf(plan: Plan, rails: ReadonlyMap<number, string>): Network[] {
     isFeed(plan, mechanism) || ends[a]! < 2 || ends[b]! < 2 ? [] : [{ a, b, index, load: false }],
   );
   const parts = [...ways, ...plan.loads.map(({ a, b }, index) => ({ a, b, index, load: true }))];
-  for (const { a, b } of parts) if (!rails.has(a) && !rails.has(b)) join(a, b);
+  for (const { a, b } of parts) if (!rails.has(a) && !rails.has(b)) joining.join(a, b);
   const networks = new Map<string, Network>();
   parts.forEach(({ a, b, index, load }, part) => {
     const inner = rails.has(a) ? (rails.has(b) ? undefined : b) : a;
-    const key = inner === undefined ? `alone ${part}` : String(find(inner));
+    const key = inner === undefined ? `alone ${part}` : String(joining.find(inner));
     const network = networks.get(key) ?? { switches: [], loads: [] };
     networks.set(key, network);
     (load ? network.loads : network.switches).push(index);

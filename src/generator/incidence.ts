@@ -4,6 +4,7 @@
  */
 import type { Circuit, Device } from '../../shared/circuit.ts';
 import { type Anatomy, anatomyOf, supplyTerminals } from '../circuit/index.ts';
+import { Joining } from '../graph/index.ts';
 
 export interface Incidence {
   /** What each vertex is, in words that are the same in every circuit. */
@@ -37,7 +38,7 @@ class Wiring {
     string,
     { readonly from: number; readonly terminals: readonly string[] }
   >();
-  private readonly parent: Int32Array;
+  private readonly joining: Joining;
   private readonly joined: Int32Array;
 
   constructor({ supplies, paths }: Circuit, devices: readonly (readonly [Device, Anatomy])[]) {
@@ -48,25 +49,24 @@ class Wiring {
     };
     for (const supply of supplies) add(supply.name, supplyTerminals(supply));
     for (const [{ name }, { terminals }] of devices) add(name, terminals);
-    this.parent = new Int32Array(count);
-    for (let at = 0; at < count; at++) this.parent[at] = at;
+    this.joining = new Joining(count);
     for (const { steps } of paths) {
       for (let at = 1; at < steps.length; at++) {
         const [before, after] = [steps[at - 1]!, steps[at]!];
         const one = this.nodeOf(before.device, before.leave ?? before.enter);
         const other = this.nodeOf(after.device, after.enter);
         // A terminal that the device hasn't got joins nothing: such a circuit isn't sound, and is still told from others.
-        if (one >= 0 && other >= 0) this.parent[Math.max(one, other)] = Math.min(one, other);
+        if (one >= 0 && other >= 0) this.joining.join(one, other);
       }
     }
     this.joined = new Int32Array(count);
-    for (let at = 0; at < count; at++) this.joined[this.rootOf(at)]!++;
+    for (let at = 0; at < count; at++) this.joined[this.joining.find(at)]!++;
   }
 
   /** The conductor at a terminal; -1 for a place inside a device, to which no wire comes. */
   nodeOf(device: string, terminal: string): number {
     const number = this.numberOf(device, terminal);
-    return number < 0 ? -1 : this.rootOf(number);
+    return number < 0 ? -1 : this.joining.find(number);
   }
 
   private numberOf(device: string, terminal: string): number {
@@ -78,16 +78,6 @@ class Wiring {
   /** A conductor with one terminal on it joins nothing: whatever ends there is as good as unused. */
   isWired(node: number): boolean {
     return node >= 0 && this.joined[node]! > 1;
-  }
-
-  private rootOf(terminal: number): number {
-    const { parent } = this;
-    let at = terminal;
-    while (parent[at] !== at) {
-      parent[at] = parent[parent[at]!]!;
-      at = parent[at]!;
-    }
-    return at;
   }
 }
 

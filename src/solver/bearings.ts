@@ -3,7 +3,7 @@
  * island on the mechanisms whose coils are in it. Kept in these two steps, since in one island there may be hundreds of each.
  */
 import { distance } from './axes.ts';
-import { Joining } from './joining.ts';
+import { Joining } from '../graph/index.ts';
 import { DRIVE, type Machine } from './machine.ts';
 import type { Partition } from './partition.ts';
 import { strongComponents } from './strong-components.ts';

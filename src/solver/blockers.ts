@@ -5,7 +5,7 @@
  * conductor, part it from the supplies (K. Menger, 1927); each conductor that may be the one is tried.
  */
 import type { Blocker } from '../../shared/solution.ts';
-import { Joining } from './joining.ts';
+import { Joining } from '../graph/index.ts';
 import type { Machine } from './machine.ts';
 import { CutGraph } from './minimum-cut.ts';
 import { isClosed } from './network.ts';

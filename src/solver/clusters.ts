@@ -4,7 +4,7 @@
  * independent, so each cluster is explored by itself and the endings are multiplied; ten contactors that one
  * emergency stop puts out need not be tried in 3^10 combinations.
  */
-import { Groups } from './groups.ts';
+import { JoinedSets } from '../graph/index.ts';
 import { type Influence, varies } from './influence.ts';
 import { DRIVE, type Machine } from './machine.ts';
 import type { State } from './state.ts';
@@ -38,7 +38,7 @@ export function clustersOf(
   const inGroup = new Set(group);
   const futures = new Map(movers.map((mechanism) => [mechanism, futureOf(state, mechanism)]));
   // Mechanisms by their number, islands below nothing.
-  const groups = new Groups();
+  const groups = new JoinedSets<number>();
   const queue = [...movers];
   const looked = new Set<number>();
   for (const mechanism of queue) {

@@ -5,7 +5,7 @@
  * (two in parallel) how they share is open, and each may give.
  */
 import { alongAxis, type Volts } from './axes.ts';
-import { Joining } from './joining.ts';
+import { Joining } from '../graph/index.ts';
 import type { Machine } from './machine.ts';
 import type { Network } from './network.ts';
 import type { State } from './state.ts';

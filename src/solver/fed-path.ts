@@ -7,7 +7,7 @@ import type { TraceHop } from '../../shared/solution.ts';
 import { partsOfVolts } from './axes.ts';
 import { type Currents, currentsAlong } from './currents.ts';
 import { Heap } from './heap.ts';
-import { Joining } from './joining.ts';
+import { Joining } from '../graph/index.ts';
 import type { Machine } from './machine.ts';
 import { isClosed, type Network } from './network.ts';
 import type { State } from './state.ts';

@@ -1,5 +1,5 @@
 /** Which parts hang together in an island, and the numbers of an island's points. */
-import { Joining } from './joining.ts';
+import { Joining } from '../graph/index.ts';
 import type { Machine } from './machine.ts';
 import { feeds, type Rails } from './rails.ts';
 

@@ -1,5 +1,5 @@
 /** One step of exploring: which mechanisms can move how, and the state after some of them have. */
-import { Groups } from './groups.ts';
+import { JoinedSets } from '../graph/index.ts';
 import { type Influence, varies } from './influence.ts';
 import type { Machine } from './machine.ts';
 import { clearCandidates, moved, type Pending, update } from './settle.ts';
@@ -61,7 +61,7 @@ function apart(
   { touches, coilsIn }: Influence,
 ): (readonly Move[])[][] {
   // Mechanisms by their number; islands of which the voltages change with a move below nothing.
-  const groups = new Groups();
+  const groups = new JoinedSets<number>();
   const changed = new Set<number>();
   for (const [mechanism, moves] of byMover) {
     const masks = [state.at[mechanism]!, ...moves.map(([, mask]) => mask)];

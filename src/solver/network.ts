@@ -5,7 +5,7 @@
  * hold the islands against it.
  */
 import { alongAxis, newVolts, type Volts } from './axes.ts';
-import { Joining } from './joining.ts';
+import { Joining } from '../graph/index.ts';
 import type { Machine } from './machine.ts';
 import { NO_VOLTS, Potentials } from './potentials.ts';
 import { shortCircuits } from './short-circuits.ts';

@@ -1,7 +1,7 @@
 import type { Circuit, Supply } from '../../shared/circuit.ts';
 import type { Fault } from '../../shared/scenario.ts';
 import { type Anatomy, anatomyOf, supplyTerminals } from '../circuit/anatomy/index.ts';
-import { Joining } from './joining.ts';
+import { Joining } from '../graph/index.ts';
 import type { Plan, PlanLoad, PlanMechanism, PlanPole, PlanSupply, PlanSwitch } from './plan.ts';
 
 /** Only faults of the wiring concern the numbering of conductors; the others change parts. */

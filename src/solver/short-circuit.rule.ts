@@ -2,7 +2,7 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Act } from '../../shared/scenario.ts';
 import { actSaid, actsOn, type CircuitView, type DrawingRule, drawingRules } from '../circuit/index.ts';
-import { Joining } from './joining.ts';
+import { Joining } from '../graph/index.ts';
 import { type Machine, machineOf } from './machine.ts';
 import { everyBeginning, everyOutcome, type Standing } from './outcomes.ts';
 import type { Plan } from './plan.ts';

@@ -10,6 +10,7 @@ const root = resolve(fileURLToPath(import.meta.url), '../../..');
 const FLOORS = [
   'shared',
   'src/words',
+  'src/graph',
   'src/circuit',
   'src/solver',
   'src/misconceptions',

@@ -5,7 +5,7 @@ interface Folder {
 }
 
 export const FOLDERS: Readonly<Record<string, Folder>> = {
-  solver: { code: ['src/solver/**/*.ts'], tests: ['tests/solver/**/*.test.ts'] },
+  solver: { code: ['src/solver/**/*.ts', 'src/graph/*.ts'], tests: ['tests/solver/**/*.test.ts'] },
   misconceptions: { code: ['src/misconceptions/*.ts'], tests: ['tests/misconceptions/**/*.test.ts'] },
   questions: { code: ['src/questions/**/*.ts'], tests: ['tests/questions/**/*.test.ts'] },
   acceptance: {

@@ -1,6 +1,6 @@
 import type { TerminalRef } from '../../../shared/circuit.ts';
 import type { Concern } from '../findings.ts';
-import { TerminalSets } from '../terminal-sets.ts';
+import { JoinedSets } from '../../graph/index.ts';
 import type { CircuitView } from '../view.ts';
 import {
   type Link,
@@ -22,7 +22,7 @@ function isBonded(one: Pole, other: Pole, { supplies }: CircuitView): boolean {
 
 /** The first wire, in the order of the paths, with which the two come together. */
 function joiningWire({ wires }: CircuitView, links: readonly Link[], one: Pole, other: Pole): Concern {
-  const sets = new TerminalSets<TerminalRef>();
+  const sets = new JoinedSets<TerminalRef>();
   for (const { from, to } of links) sets.join(from, to);
   for (const { from, to, path, step } of wires) {
     sets.join(from, to);
