@@ -5,6 +5,7 @@ export {
   anatomyOf,
   type Contact,
   type Load,
+  type LoadRole,
   type Mechanism,
   supplyTerminals,
 } from './anatomy/index.ts';
@@ -12,9 +13,10 @@ export type { Concern, Finding, Found } from './findings.ts';
 export { readCircuitJson } from './json.ts';
 export { LIMITS } from './limits.ts';
 export { nearest } from './nearest.ts';
-export { readActs, writeActs } from './notation/acts.ts';
+export { readActs } from './notation/acts.ts';
 export { readFaults, writeFaults } from './notation/faults.ts';
 export { type ReadCircuit, readCircuit, readCircuitWithPlaces } from './notation/read-circuit.ts';
+export { writeActs } from './notation/write-acts.ts';
 export { writeCircuit } from './notation/write-circuit.ts';
 export { type Place, type Places, placeOf, problemOf } from './places.ts';
 export { checkRules, type DrawingRule, drawingRules, type Rule } from './rules/index.ts';

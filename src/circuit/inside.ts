@@ -1,7 +1,7 @@
 /** What joins the terminals of one device on the inside, whatever state it is in. */
 import type { Device } from '../../shared/circuit.ts';
-import { anatomyOf } from './anatomy/index.ts';
 import { JoinedSets } from '../graph/index.ts';
+import { anatomyOf } from './anatomy/index.ts';
 
 export interface Inside {
   readonly terminals: readonly string[];

@@ -1,8 +1,8 @@
 /** A circuit looked at from all sides: devices by name, wires, and the conductors they make. */
 import type { Circuit, Device, Supply, TerminalRef } from '../../shared/circuit.ts';
+import { JoinedSets } from '../graph/index.ts';
 import { type Anatomy, anatomyOf, supplyTerminals } from './anatomy/index.ts';
 import { entryOf, exitOf, terminalRefOf } from './terminal-names.ts';
-import { JoinedSets } from '../graph/index.ts';
 
 export interface DeviceView {
   readonly device: Device;

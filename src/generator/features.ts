@@ -36,7 +36,8 @@ function railsOf(plan: Plan): ReadonlyMap<number, string> {
   const joining = new Joining(plan.nodes);
   for (const { a, b, mechanism } of plan.switches) if (isFeed(plan, mechanism)) joining.join(a, b);
   const byRoot = new Map<number, string>();
-  for (const { poles, name } of plan.supplies) for (const { node } of poles) byRoot.set(joining.find(node), name);
+  for (const { poles, name } of plan.supplies)
+    for (const { node } of poles) byRoot.set(joining.find(node), name);
   const rails = new Map<number, string>();
   for (let node = 0; node < plan.nodes; node++) {
     const name = byRoot.get(joining.find(node));
@@ -68,10 +69,12 @@ function networksOf(plan: Plan, rails: ReadonlyMap<number, string>): Network[] {
 
 /** Independent loops of a network's contacts, all poles taken as one point. */
 function loops(plan: Plan, rails: ReadonlyMap<number, string>, { switches }: Network): number {
-  const { join } = finder(plan.nodes + 1);
+  const joining = new Joining(plan.nodes + 1);
   const point = (node: number): number => (rails.has(node) ? plan.nodes : node);
-  return switches.filter((index) => !join(point(plan.switches[index]!.a), point(plan.switches[index]!.b)))
-    .length;
+  return switches.filter((index) => {
+    const { a, b } = plan.switches[index]!;
+    return !joining.join(point(a), point(b));
+  }).length;
 }
 
 /** For each mechanism those whose coils its contacts bear on. */

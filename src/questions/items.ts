@@ -1,7 +1,7 @@
 /** What can be asked about: lamps and other loads, inputs, relays, terminals; and how each can stand. */
 import type { Circuit, Device } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
-import { anatomyOf, deviceOf, parseTerminalRef } from '../circuit/index.ts';
+import { anatomyOf, deviceOf, type LoadRole, parseTerminalRef } from '../circuit/index.ts';
 import { distance, type Machine, type Network, type State, solveNetwork } from '../solver/index.ts';
 import type { Named, StateName } from '../words/index.ts';
 import { mayBeBetween } from './may-be-between.ts';
@@ -23,34 +23,40 @@ const BETWEEN: ReadonlySet<StateName> = new Set<StateName>(['dim', 'weak', 'unde
 /** States of what never rests. */
 const RESTLESS: ReadonlySet<StateName> = new Set<StateName>(['flashing', 'pulsing', 'changing']);
 
-const OTHER_LOADS: ReadonlySet<Device['kind']> = new Set(['sounder', 'valve', 'motor']);
+/** What a load is asked as, by its role. Coils are asked as what they move. */
+const ASKED_AS: Readonly<Partial<Record<LoadRole, Exclude<ItemKind, 'terminal'>>>> = {
+  lamp: 'lamp',
+  sounder: 'load',
+  valve: 'load',
+  motor: 'load',
+};
+
+/** The load at a point of a module, `-A1:I2`. */
+const pointAt = (device: Device, terminal: string) =>
+  anatomyOf(device).loads.find(({ point }) => point === terminal);
 
 /** What an item of `states` is in this circuit; undefined when there is no such thing. Terminals are told apart by the kind. */
 export function itemKind(circuit: Circuit, item: string): Exclude<ItemKind, 'terminal'> | undefined {
   const place = parseTerminalRef(item);
   const device = deviceOf(circuit, place?.device ?? item);
   if (!device) return undefined;
-  if (place) {
-    const point = /^I([0-9]+)$/.exec(place.terminal);
-    const number = Number(point?.[1]);
-    return device.kind === 'inputs' && number >= 1 && number <= device.count ? 'input' : undefined;
-  }
-  if (device.kind === 'lamp') return 'lamp';
-  if (OTHER_LOADS.has(device.kind)) return 'load';
-  return anatomyOf(device).loads.some(({ mechanism }) => mechanism !== undefined) ? 'relay' : undefined;
+  if (place) return pointAt(device, place.terminal) && 'input';
+  const { loads } = anatomyOf(device);
+  const [asked] = loads.flatMap(({ role }) => ASKED_AS[role] ?? []);
+  return asked ?? (loads.some(({ mechanism }) => mechanism !== undefined) ? 'relay' : undefined);
 }
 
 /** An item with its text, `-A1:I2` and "Fan tripped"; a terminal has none. */
 export function namedItem(circuit: Circuit, item: string): Named {
   const place = parseTerminalRef(item);
   const device = deviceOf(circuit, place?.device ?? item);
-  const text =
-    device?.kind === 'inputs' && place ? device.points[Number(place.terminal.slice(1)) - 1] : device?.text;
-  return text && !(place && device?.kind !== 'inputs') ? { name: item, text } : { name: item };
+  const text = device && (place ? pointAt(device, place.terminal)?.text : device.text);
+  return text ? { name: item, text } : { name: item };
 }
 
 /** Whether a flasher is drawn, so that something may flash. */
-const hasFlasher = (circuit: Circuit): boolean => circuit.devices.some(({ kind }) => kind === 'flasher');
+const hasFlasher = (circuit: Circuit): boolean =>
+  circuit.devices.some((device) => anatomyOf(device).mechanisms.some(({ drive }) => drive === 'flasher'));
 
 /** The states to choose from for an item of this kind in this circuit. They don't depend on the right answer. */
 export function offered(kind: ItemKind, circuit: Circuit, scenario: Scenario): readonly StateName[] {

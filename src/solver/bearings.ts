@@ -2,8 +2,9 @@
  * What bears on what, as the islands of a partition show it: a mechanism on the islands in which it has contacts, and an
  * island on the mechanisms whose coils are in it. Kept in these two steps, since in one island there may be hundreds of each.
  */
-import { distance } from './axes.ts';
+
 import { Joining } from '../graph/index.ts';
+import { distance } from './axes.ts';
 import { DRIVE, type Machine } from './machine.ts';
 import type { Partition } from './partition.ts';
 import { strongComponents } from './strong-components.ts';

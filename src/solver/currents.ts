@@ -4,8 +4,9 @@
  * the load that is asked about. What flows in a supply follows from what flows in the loads; in a ring of supplies
  * (two in parallel) how they share is open, and each may give.
  */
-import { alongAxis, type Volts } from './axes.ts';
+
 import { Joining } from '../graph/index.ts';
+import { alongAxis, type Volts } from './axes.ts';
 import type { Machine } from './machine.ts';
 import type { Network } from './network.ts';
 import type { State } from './state.ts';

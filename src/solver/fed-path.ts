@@ -4,10 +4,10 @@
  * there is one through every load that carries current.
  */
 import type { TraceHop } from '../../shared/solution.ts';
+import { Joining } from '../graph/index.ts';
 import { partsOfVolts } from './axes.ts';
 import { type Currents, currentsAlong } from './currents.ts';
 import { Heap } from './heap.ts';
-import { Joining } from '../graph/index.ts';
 import type { Machine } from './machine.ts';
 import { isClosed, type Network } from './network.ts';
 import type { State } from './state.ts';

@@ -4,8 +4,9 @@
  * than the islands and always right: it decides short circuits, joined supplies and meter readings, and the tests
  * hold the islands against it.
  */
-import { alongAxis, newVolts, type Volts } from './axes.ts';
+
 import { Joining } from '../graph/index.ts';
+import { alongAxis, newVolts, type Volts } from './axes.ts';
 import type { Machine } from './machine.ts';
 import { NO_VOLTS, Potentials } from './potentials.ts';
 import { shortCircuits } from './short-circuits.ts';

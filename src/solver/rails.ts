@@ -1,6 +1,7 @@
 /** Rails: what feeding devices (fuses, breakers, isolators) join to a pole of a supply, so that its potential is known. */
-import { alongAxis, newVolts, type Volts } from './axes.ts';
+
 import { Joining } from '../graph/index.ts';
+import { alongAxis, newVolts, type Volts } from './axes.ts';
 import { DRIVE, type Machine } from './machine.ts';
 import { polesThatHold } from './supplies.ts';
 

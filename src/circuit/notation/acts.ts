@@ -168,23 +168,3 @@ function suits(line: LineReader, verb: DeviceVerb, name: string, view: CircuitVi
   });
   return false;
 }
-
-/** The acts as text; `readActs` gives them back. */
-export const writeActs = (acts: readonly Act[]): string => acts.map(writeAct).join('; ');
-
-function writeAct(act: Act): string {
-  switch (act.kind) {
-    case 'wait':
-      return `wait ${act.seconds} s`;
-    case 'fail':
-    case 'restore':
-      return `${act.kind} ${act.supply}`;
-    case 'turn':
-      return `turn ${act.device} ${act.to}`;
-    case 'on':
-    case 'off':
-      return `${act.kind} ${act.device}:${act.point}`;
-    default:
-      return `${act.kind} ${act.device}`;
-  }
-}

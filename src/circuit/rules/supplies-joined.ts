@@ -1,6 +1,6 @@
 import type { TerminalRef } from '../../../shared/circuit.ts';
-import type { Concern } from '../findings.ts';
 import { JoinedSets } from '../../graph/index.ts';
+import type { Concern } from '../findings.ts';
 import type { CircuitView } from '../view.ts';
 import {
   type Link,

@@ -1,5 +1,5 @@
 /** What is written at each part: name and texts to its left, and below the return pole what belongs to a load. */
-import type { Device } from '../../../shared/circuit.ts';
+import { drawnAs } from '../devices/registry.ts';
 import { isLoad, type Part, plansOf } from '../parts/index.ts';
 import type { TextRole } from '../scene/types.ts';
 import type { Places } from './places.ts';
@@ -29,32 +29,6 @@ export interface PartLabels {
 }
 
 type Writing = Pick<Line, 'text' | 'role'>;
-
-const duration = (seconds: number): string =>
-  seconds >= 60 && seconds % 60 === 0
-    ? `${seconds / 60} min`
-    : seconds < 1
-      ? `${Math.round(seconds * 1000)} ms`
-      : `${seconds} s`;
-
-/** What is needed to tell what the device does: a timer's time, a lamp's colour, a fuse's rating. */
-function ratingOf(device: Device): string {
-  switch (device.kind) {
-    case 'on-delay':
-    case 'off-delay':
-      return duration(device.seconds);
-    case 'flasher':
-      return `${duration(device.on)} / ${duration(device.off)}`;
-    case 'lamp':
-    case 'push-button':
-      return device.colour ?? '';
-    case 'fuse':
-    case 'breaker':
-      return device.amps ? `${device.amps} A` : '';
-    default:
-      return '';
-  }
-}
 
 const isCoilDevice = (places: Places, part: Part): boolean =>
   part.mechanism !== undefined && places.coilOf.has(part.mechanism) && part.form !== 'coil';
@@ -111,7 +85,7 @@ export function labelsOf(
   const labels = (part: Part, lastOfRun: boolean): Pick<PartLabels, 'beside' | 'band'> => {
     const { device } = part;
     const lines: Writing[] = [{ text: rename(device.name), role: 'name' }];
-    const value = ratingOf(device);
+    const value = drawnAs(device).rating?.(device);
     if (value && (part.mechanism === undefined || part.form === 'coil' || !isCoilDevice(places, part)))
       lines.push({ text: value, role: 'text' });
     // A controller's point says what it is for; its controller need not be told at each.

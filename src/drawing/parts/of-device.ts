@@ -1,83 +1,36 @@
 /** The parts a device could be drawn as, from its anatomy: one for each pole, coil, load, point and terminal. */
 import type { Device } from '../../../shared/circuit.ts';
 import { type Anatomy, anatomyOf, type Contact, type Load } from '../../circuit/anatomy/index.ts';
-import type { Actuator, Delay, PartForm, PartPlan, Spot, Way } from './part.ts';
+import { drawnAs } from '../devices/registry.ts';
+import type { PartForm, PartPlan, Spot, Way } from './part.ts';
+
+/** A controller module's terminal that its points share. */
+const COMMON = 'COM';
 
 const top = (terminal: string, dx = 0): Spot => ({ terminal, side: 'top', dx });
 const bottom = (terminal: string, dx = 0): Spot => ({ terminal, side: 'bottom', dx });
 
-function actuatorOf(device: Device): Actuator | undefined {
-  switch (device.kind) {
-    case 'push-button':
-      return 'push';
-    case 'emergency-stop':
-      return 'mushroom';
-    case 'selector':
-      return 'turn';
-    case 'field-contact':
-      return 'field';
-    case 'limit-switch':
-      return 'limit';
-    case 'float-switch':
-      return 'float';
-    case 'overload':
-      return 'trip';
-    default:
-      return undefined;
-  }
-}
-
-function delayOf(device: Device): Delay | undefined {
-  switch (device.kind) {
-    case 'on-delay':
-      return 'operate';
-    case 'off-delay':
-      return 'release';
-    case 'flasher':
-      return 'pulse';
-    default:
-      return undefined;
-  }
-}
-
 function poleForm(device: Device, contact: Contact): PartForm {
+  const form = drawnAs(device).pole?.(contact);
+  if (form) return form;
   if (contact.changeover) return 'changeover';
   if (!contact.main) return contact.form;
-  switch (device.kind) {
-    case 'fuse':
-      return 'fuse';
-    case 'breaker':
-      return 'breaker-pole';
-    case 'isolator':
-      return 'isolator-pole';
-    case 'overload':
-      return 'heater';
-    default:
-      return contact.form === 'make' ? 'main-make' : 'main-break';
-  }
+  return contact.form === 'make' ? 'main-make' : 'main-break';
 }
-
-/** A selector's contact names the positions it is closed in; with two positions the drawn blade says enough. */
-const positionsText = (device: Device, legs: readonly Contact[]): string | undefined => {
-  const [first] = legs;
-  if (device.kind !== 'selector' || !first || first.changeover) return undefined;
-  return first.closedIn.map((index) => device.positions[index] ?? '').join(' ');
-};
 
 const wayOf = ({ from, to, closedIn }: Contact): Way => ({ from, to, closedIn });
 
 function polePlan(device: Device, anatomy: Anatomy, legs: readonly Contact[]): PartPlan {
   const first = legs[0] as Contact;
   const mechanism = anatomy.mechanisms[first.mechanism]?.id;
-  const form = device.kind === 'outputs' ? 'output' : poleForm(device, first);
+  const form = poleForm(device, first);
   const spots =
     form === 'changeover'
       ? [top(first.from), bottom(first.to, -1), bottom(legs[1]?.to ?? '', 1)]
       : [top(first.from), bottom(first.to)];
-  const actuator = form === 'heater' ? undefined : actuatorOf(device);
-  const delay = delayOf(device);
-  const text =
-    device.kind === 'outputs' ? device.points[first.pole - 1] || undefined : positionsText(device, legs);
+  const { delay, poleText, ...drawn } = drawnAs(device);
+  const actuator = form === 'heater' ? undefined : drawn.actuator;
+  const text = poleText?.(device, legs);
   return {
     form,
     spots,
@@ -97,7 +50,7 @@ function loadPlan(device: Device, anatomy: Anatomy, load: Load): PartPlan {
     case 'coil':
     case 'set':
     case 'reset': {
-      const delay = delayOf(device);
+      const { delay } = drawnAs(device);
       return {
         form: 'coil',
         spots,
@@ -152,19 +105,22 @@ export function plansOf(device: Device): readonly PartPlan[] {
 
 function makePlans(device: Device): PartPlan[] {
   const anatomy = anatomyOf(device);
-  if (device.kind === 'terminals')
-    return anatomy.terminals.map((terminal) => ({
+  const { terminals, loads, contacts } = anatomy;
+  // What has neither contact nor load leads through.
+  if (loads.length + contacts.length === 0)
+    return terminals.map((terminal) => ({
       form: 'terminal',
       ways: [],
       spots: [top(terminal), bottom(terminal)],
     }));
-  if (device.kind === 'motor') return [motorPlan(anatomy)];
+  if (loads.some(({ role }) => role === 'motor')) return [motorPlan(anatomy)];
   const plans = [
-    ...anatomy.loads.map((load) => loadPlan(device, anatomy, load)),
-    ...polesOf(anatomy.contacts).map((legs) => polePlan(device, anatomy, legs)),
+    ...loads.map((load) => loadPlan(device, anatomy, load)),
+    ...polesOf(contacts).map((legs) => polePlan(device, anatomy, legs)),
   ];
-  if (device.kind === 'inputs') plans.push({ form: 'common', ways: [], spots: [bottom('COM')] });
-  if (device.kind === 'outputs') plans.push({ form: 'common', ways: [], spots: [top('COM')] });
+  // Points share their common: outputs take the current from it, inputs give theirs to it.
+  if (terminals.includes(COMMON))
+    plans.push({ form: 'common', ways: [], spots: [loads.length > 0 ? bottom(COMMON) : top(COMMON)] });
   return plans;
 }
 

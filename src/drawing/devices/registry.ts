@@ -1,0 +1,75 @@
+/**
+ * Every kind of device as it is drawn, a line each. Letters: old practice (IEC 60750) has H lamp, K relay and contactor, S control
+ * switch, F protection, Q circuit-breaker, Y valve, M motor, B sensor; IEC 81346-2 has P lamp and sounder, K relay, Q power contactor
+ * and isolator, S control switch, B sensor, F protection, M motor and valve, X terminal. First letters; second ones are left off.
+ */
+import type { Device, DeviceKind, DeviceOf } from '../../../shared/circuit.ts';
+import type { Contact } from '../../circuit/anatomy/index.ts';
+import type { PartForm } from '../parts/part.ts';
+import type { DrawnTraits } from './traits.ts';
+
+const duration = (seconds: number): string =>
+  seconds >= 60 && seconds % 60 === 0
+    ? `${seconds / 60} min`
+    : seconds < 1
+      ? `${Math.round(seconds * 1000)} ms`
+      : `${seconds} s`;
+
+const always = (letter: string) => () => letter;
+const either = (before: string, now: string) => (_: unknown, letters: 'old' | 'new') =>
+  letters === 'old' ? before : now;
+
+const main =
+  (form: PartForm) =>
+  (contact: Contact): PartForm | undefined =>
+    contact.main ? form : undefined;
+
+const amps = (device: DeviceOf<'fuse' | 'breaker'>) => (device.amps ? `${device.amps} A` : undefined);
+const seconds = (device: DeviceOf<'on-delay' | 'off-delay'>) => duration(device.seconds);
+const colour = (device: DeviceOf<'lamp' | 'push-button'>) => device.colour;
+
+/** A selector's contact names the positions it is closed in; with two positions the drawn blade says enough. */
+function closedPositions(
+  { positions }: DeviceOf<'selector'>,
+  [first]: readonly Contact[],
+): string | undefined {
+  if (!first || first.changeover) return undefined;
+  return first.closedIn.map((index) => positions[index] ?? '').join(' ');
+}
+
+export const DRAWN: { readonly [K in DeviceKind]: DrawnTraits<K> } = {
+  relay: { letter: always('K') },
+  contactor: { letter: ({ mains }, letters) => (letters === 'old' || mains === 0 ? 'K' : 'Q') },
+  'on-delay': { letter: always('K'), delay: 'operate', rating: seconds },
+  'off-delay': { letter: always('K'), delay: 'release', rating: seconds },
+  flasher: {
+    letter: always('K'),
+    delay: 'pulse',
+    rating: ({ on, off }) => `${duration(on)} / ${duration(off)}`,
+  },
+  'latching-relay': { letter: always('K') },
+  'push-button': { letter: always('S'), actuator: 'push', rating: colour },
+  'emergency-stop': { letter: always('S'), actuator: 'mushroom' },
+  selector: { letter: always('S'), actuator: 'turn', poleText: closedPositions },
+  'field-contact': { letter: always('B'), actuator: 'field' },
+  'limit-switch': { letter: always('B'), actuator: 'limit' },
+  'float-switch': { letter: always('B'), actuator: 'float' },
+  overload: { letter: always('F'), actuator: 'trip', pole: main('heater') },
+  fuse: { letter: always('F'), pole: main('fuse'), rating: amps },
+  breaker: { letter: either('Q', 'F'), pole: main('breaker-pole'), rating: amps },
+  isolator: { letter: always('Q'), pole: main('isolator-pole') },
+  lamp: { letter: either('H', 'P'), rating: colour },
+  sounder: { letter: either('H', 'P') },
+  valve: { letter: either('Y', 'M') },
+  motor: { letter: always('M') },
+  inputs: { letter: always('A') },
+  outputs: {
+    letter: always('A'),
+    pole: () => 'output',
+    poleText: ({ points }, [first]) => points[(first?.pole ?? 0) - 1] || undefined,
+  },
+  terminals: { letter: always('X') },
+};
+
+/** How a device is drawn; used with devices of the same kind. */
+export const drawnAs = (device: Device): DrawnTraits<DeviceKind> => DRAWN[device.kind] as never;
