@@ -49,7 +49,14 @@ describe('what is loaded', () => {
     expect(printed).toContain('Outcome: steady.');
     expect(modules).toContain('src/solver/solve.ts');
     expect(packages).toEqual(['commander', 'zod']);
-    expect(floors(modules).sort()).toEqual(['shared', 'src/circuit', 'src/cli', 'src/solver', 'src/words']);
+    expect(floors(modules).sort()).toEqual([
+      'shared',
+      'src/circuit',
+      'src/cli',
+      'src/graph',
+      'src/solver',
+      'src/words',
+    ]);
     expect(modules.filter((name) => name.startsWith('shared/'))).toEqual([
       'shared/circuit.ts',
       'shared/form-name.ts',
