@@ -1,8 +1,8 @@
 /** The ways in which the server refuses: one table, which docs/api.md prints; a test holds them equal. */
 import type { ApiProblem, ApiProblemCode } from '../../shared/api.ts';
 import type { Problem, ToldProblem } from '../../shared/problem.ts';
-import { type Refusal, tellRefusal, type Words } from '../words/index.ts';
-import { codeOf, tellProblems } from '../words/problems.ts';
+import type { Refusal, Words } from '../words/index.ts';
+import { codeOf, tellProblems, tellSaid } from '../words/problems.ts';
 
 export interface ProblemRow {
   /** HTTP status; null for problems that only one answer in a batch has. */
@@ -93,7 +93,10 @@ export class ApiFailure extends Error {
 
   told(words: Pick<Words, 'server' | 'problems'>): ApiProblem {
     const { code, why } = this;
-    if (!('problems' in why)) return { code, ...tellRefusal(words.server.refusals, why) };
+    if (!('problems' in why)) {
+      const { wrong, right } = tellSaid(words.server.refusals, why);
+      return { code, message: wrong, hint: right };
+    }
     const problems = tellProblems(words, why.problems);
     const each = (pick: (problem: ToldProblem) => string): string =>
       [...new Set(problems.map(pick))].join(' ');

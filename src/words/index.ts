@@ -8,7 +8,7 @@ import type { AnswerSaid } from './en/answers.ts';
 import type { asking } from './en/asking.ts';
 import type { english } from './en/core.ts';
 import type { server } from './en/server/index.ts';
-import type { RefusalOf } from './refusal.ts';
+import type { StatementOf } from './statement.ts';
 
 export type { AnswerSaid } from './en/answers.ts';
 export type { ActSaid, Ends, FaultSaid, Named, NamedSupply } from './en/circuit.ts';
@@ -40,7 +40,6 @@ export type { ExplainingSaid, HintSaid } from './en/questions/explaining.ts';
 export type { Hop, Path, PlaceSaid, Places, PositionSaid } from './en/questions/places.ts';
 export type { ReasonSaid, UnfedSaid } from './en/questions/reasons.ts';
 export type { Wanted } from './en/questions/wiring.ts';
-export { type RefusalOf, type Refusing, tellRefusal } from './refusal.ts';
 export { type Said, type Saying, type Sayings, type StatementOf, say } from './statement.ts';
 
 /** What has to be said to put a question, and once it stands there: what the page fetches of the core's words. */
@@ -50,7 +49,7 @@ export type AnsweringWords = typeof answering;
 export type Words = typeof english;
 
 /** Why the server refuses something. */
-export type Refusal = RefusalOf<(typeof server)['refusals']>;
+export type Refusal = StatementOf<(typeof server)['refusals']>;
 
 /** Names of the states of things, `lit`. */
 export type StateName = Exclude<

@@ -11,7 +11,7 @@ export type Saying = string | ((values: never) => string);
 export type Sayings = Readonly<Record<string, Saying>>;
 
 /** The values that one saying needs. */
-export type ValuesOf<S> = S extends (values: infer V) => unknown ? V : unknown;
+type ValuesOf<S> = S extends (values: infer V) => unknown ? V : unknown;
 
 /** Everything that these sayings can say. */
 export type StatementOf<S extends object> = {

@@ -6,64 +6,58 @@ const AS_OFFERED = 'Send what the paper asks, in the words that it offers.';
 
 export const answers = {
   // Of practice.
-  'answer-too-large': {
-    wrong: ({ values, letters }: { values: number; letters: number }) =>
-      `The answer has more than ${values} values or ${letters} letters.`,
+  'answer-too-large': ({ values, letters }: { values: number; letters: number }) => ({
+    wrong: `The answer has more than ${values} values or ${letters} letters.`,
     right: 'Circuits of this size can not be practised.',
-  },
-  'bad-answer.form': {
-    wrong: ({ issue }: { issue: Issue | undefined }) =>
-      `The answer is not of the form wanted. ${wrongForm(issue)}`,
+  }),
+  'bad-answer.form': ({ issue }: { issue: Issue | undefined }) => ({
+    wrong: `The answer is not of the form wanted. ${wrongForm(issue)}`,
     right: UNCHANGED,
-  },
-  'bad-answer.unkeepable': {
-    wrong: ({ field }: { field: string }) => `There are characters in ${field} that can't be kept.`,
+  }),
+  'bad-answer.unkeepable': ({ field }: { field: string }) => ({
+    wrong: `There are characters in ${field} that can't be kept.`,
     right: 'Use letters, digits and signs.',
-  },
-  'bad-answer.otherKind': {
-    wrong: ({ asked, given }: { asked: string; given: string }) =>
-      `The question is of the kind ${asked} and the answer of the kind ${given}.`,
+  }),
+  'bad-answer.otherKind': ({ asked, given }: { asked: string; given: string }) => ({
+    wrong: `The question is of the kind ${asked} and the answer of the kind ${given}.`,
     right: UNCHANGED,
-  },
+  }),
   'bad-answer.otherShare': {
     wrong: 'The mark and the attempt have different shares.',
     right: UNCHANGED,
   },
-  'foreign-learner': {
+  'foreign-learner': ({ learner }: { learner: string }) => ({
     wrong: 'The answer is somebody else’s.',
-    right: ({ learner }: { learner: string }) =>
-      `Send it as the one who gave it; here everything belongs to ${learner}.`,
-  },
-  'on-open-paper': {
-    wrong: ({ title }: { title: string }) => `This circuit is on your paper of “${title}”, which is open.`,
+    right: `Send it as the one who gave it; here everything belongs to ${learner}.`,
+  }),
+  'on-open-paper': ({ title }: { title: string }) => ({
+    wrong: `This circuit is on your paper of “${title}”, which is open.`,
     right: 'It is marked there, when the paper has been handed in.',
-  },
+  }),
   'bad-answer.ofHomework': {
     wrong: 'That is the id of an answer to homework.',
     right: 'Those are kept when the paper is marked; nothing has to be sent.',
   },
 
   // Of homework.
-  'bad-answer.noItem': {
-    wrong: ({ item }: { item: number }) => `The paper has no item ${item}.`,
-    right: ({ items }: { items: number }) => `It has items 1 to ${items}.`,
-  },
-  'bad-answer.otherItem': {
-    wrong: ({ item, asked, given }: { item: number; asked: string; given: string }) =>
-      `Item ${item} is of the kind ${asked} and the answer of the kind ${given}.`,
+  'bad-answer.noItem': ({ item, items }: { item: number; items: number }) => ({
+    wrong: `The paper has no item ${item}.`,
+    right: `It has items 1 to ${items}.`,
+  }),
+  'bad-answer.otherItem': ({ item, asked, given }: { item: number; asked: string; given: string }) => ({
+    wrong: `Item ${item} is of the kind ${asked} and the answer of the kind ${given}.`,
     right: 'Send the answer with the item that it was given to.',
-  },
-  'bad-answer.noChoice': {
-    wrong: ({ item, choice }: { item: number; choice: number }) => `Item ${item} has no choice ${choice}.`,
+  }),
+  'bad-answer.noChoice': ({ item, choice }: { item: number; choice: number }) => ({
+    wrong: `Item ${item} has no choice ${choice}.`,
     right: AS_OFFERED,
-  },
-  'bad-answer.notAsked': {
-    wrong: ({ item, name }: { item: number; name: string }) => `Item ${item} does not ask for ${name}.`,
+  }),
+  'bad-answer.notAsked': ({ item, name }: { item: number; name: string }) => ({
+    wrong: `Item ${item} does not ask for ${name}.`,
     right: AS_OFFERED,
-  },
-  'bad-answer.notOffered': {
-    wrong: ({ item, name }: { item: number; name: string }) =>
-      `Item ${item} offers no such answer for ${name}.`,
+  }),
+  'bad-answer.notOffered': ({ item, name }: { item: number; name: string }) => ({
+    wrong: `Item ${item} offers no such answer for ${name}.`,
     right: AS_OFFERED,
-  },
+  }),
 };

@@ -10,14 +10,14 @@ const total = ({ earned, of }: { earned: number; of: number }): string =>
 
 export const homework = {
   // Sets.
-  'bad-set.noTopic': {
-    wrong: ({ topic }: { topic: string }) => `There is no topic ${topic}.`,
+  'bad-set.noTopic': ({ topic }: { topic: string }) => ({
+    wrong: `There is no topic ${topic}.`,
     right: 'Choose a topic of the question banks.',
-  },
-  'bad-set.noCircuits': {
-    wrong: ({ topic }: { topic: string }) => `No circuits can be made for the topic ${topic}.`,
+  }),
+  'bad-set.noCircuits': ({ topic }: { topic: string }) => ({
+    wrong: `No circuits can be made for the topic ${topic}.`,
     right: 'Choose another topic, or skills by name.',
-  },
+  }),
   'bad-set.closedAlready': {
     wrong: 'The closing time of the set is past.',
     right: 'Give the draft a later closing time.',
@@ -38,34 +38,33 @@ export const homework = {
     wrong: 'The set has closed, and learners may have looked at their marks.',
     right: 'Make another set; marks of single papers can be changed with a reason.',
   },
-  'bad-value.noZone': {
-    wrong: ({ zone }: { zone: string }) => `There is no time zone ${zone}.`,
+  'bad-value.noZone': ({ zone }: { zone: string }) => ({
+    wrong: `There is no time zone ${zone}.`,
     right: 'For example Europe/Berlin, or UTC.',
-  },
+  }),
 
   // Papers to work on.
-  'no-attempts-left': {
+  'no-attempts-left': ({ attempts }: { attempts: number }) => ({
     wrong: 'All attempts have been handed in.',
-    right: ({ attempts }: { attempts: number }) => `The set allows ${attempts}.`,
-  },
+    right: `The set allows ${attempts}.`,
+  }),
   submitted: { wrong: 'The paper has been handed in.', right: SAVED_COUNTS },
   'no-such-thing.leftClass': {
     wrong: 'You are no longer in the class of this paper.',
     right: 'Ask its tutor; what you saved before is kept.',
   },
-  'bad-value.tooManySaves': {
-    wrong: ({ most }: { most: number }) => `More than ${most} answers have been saved on this paper.`,
+  'bad-value.tooManySaves': ({ most }: { most: number }) => ({
+    wrong: `More than ${most} answers have been saved on this paper.`,
     right: 'Hand it in: what was saved counts.',
-  },
+  }),
   'no-hints': { wrong: 'The set allows no hints.', right: 'They were ruled out by its tutor.' },
 
   // Papers to print.
   'not-prepared.nobody': { wrong: 'The class has no learners.', right: 'Add learners first.' },
-  'not-prepared': {
-    wrong: ({ missing, of }: { missing: number; of: number }) =>
-      `${missing} of ${of} papers have not been made yet.`,
+  'not-prepared': ({ missing, of }: { missing: number; of: number }) => ({
+    wrong: `${missing} of ${of} papers have not been made yet.`,
     right: 'Have the papers made first.',
-  },
+  }),
 
   // Marked papers.
   'not-handed-in': {
@@ -85,33 +84,32 @@ export const homework = {
     right: 'Hand it in first.',
   },
   'no-review.nothing': { wrong: 'Nothing was handed in.', right: 'There is nothing to look through.' },
-  'bad-mark.count': {
-    wrong: ({ marks, items }: { marks: number; items: number }) =>
-      `There are ${marks} marks and the paper has ${items} items.`,
+  'bad-mark.count': ({ marks, items }: { marks: number; items: number }) => ({
+    wrong: `There are ${marks} marks and the paper has ${items} items.`,
     right: 'Give one for each item, in order; leave empty what was left out.',
-  },
-  'marked-meanwhile': {
-    wrong: ({
-      by,
-      item,
-      reason,
-      ...marks
-    }: {
-      by: string;
-      item: number;
-      earned: number;
-      of: number;
-      reason: string;
-    }) => `${by} has given item ${item} ${total(marks)}: “${reason}” since you looked.`,
+  }),
+  'marked-meanwhile': ({
+    by,
+    item,
+    reason,
+    ...marks
+  }: {
+    by: string;
+    item: number;
+    earned: number;
+    of: number;
+    reason: string;
+  }) => ({
+    wrong: `${by} has given item ${item} ${total(marks)}: “${reason}” since you looked.`,
     right: YOURS_NOT_KEPT,
-  },
+  }),
   /** Nothing stands there any more of who did. */
-  'marked-meanwhile.bySomebody': {
-    wrong: ({ item }: { item: number }) => `Somebody has given item ${item} other marks since you looked.`,
+  'marked-meanwhile.bySomebody': ({ item }: { item: number }) => ({
+    wrong: `Somebody has given item ${item} other marks since you looked.`,
     right: YOURS_NOT_KEPT,
-  },
-  'no-such-code': {
-    wrong: ({ code }: { code: string }) => `No paper of this set has the code ${code}.`,
+  }),
+  'no-such-code': ({ code }: { code: string }) => ({
+    wrong: `No paper of this set has the code ${code}.`,
     right: 'Look at the code on the paper, and whether it is of this set.',
-  },
+  }),
 };

@@ -13,10 +13,10 @@ const inAWhile = (seconds: number): string =>
 
 export const people = {
   'sign-in-first': { wrong: 'Nobody has signed in.', right: 'Sign in, then ask again.' },
-  'not-yours': {
+  'not-yours': ({ role }: { role: keyof typeof roles }) => ({
     wrong: 'This is for others.',
-    right: ({ role }: { role: keyof typeof roles }) => `It takes the role ${roles[role]}.`,
-  },
+    right: `It takes the role ${roles[role]}.`,
+  }),
   'sign-in-refused': {
     wrong: 'The name or the password is wrong.',
     right: 'Try again; when the password is forgotten, ask your tutor for a link.',
@@ -47,15 +47,14 @@ export const people = {
     wrong: 'There is no name for signing in yet.',
     right: 'Send signIn with the password: small letters and digits, two at least.',
   },
-  'too-many-tries': {
+  'too-many-tries': ({ seconds }: { seconds: number }) => ({
     wrong: 'There were too many tries.',
-    right: ({ seconds }: { seconds: number }) => inAWhile(seconds),
-  },
-  'too-many-tries.signingIn': {
+    right: inAWhile(seconds),
+  }),
+  'too-many-tries.signingIn': ({ seconds }: { seconds: number }) => ({
     wrong: 'There were too many tries.',
-    right: ({ seconds }: { seconds: number }) =>
-      `${inAWhile(seconds)} A device on which you have signed in before, or a link of your tutor’s, lets you in meanwhile.`,
-  },
+    right: `${inAWhile(seconds)} A device on which you have signed in before, or a link of your tutor’s, lets you in meanwhile.`,
+  }),
   'weak-password.repeated': { wrong: 'The password is one thing over and over.', right: LONG_PHRASE },
   'weak-password.common': {
     wrong: 'This is one of the passwords that are tried first.',
@@ -69,21 +68,18 @@ export const people = {
     wrong: 'The password is the name of this program, or little more.',
     right: LONG_PHRASE,
   },
-  'not-confirmed.learner': {
+  'not-confirmed.learner': ({ learner }: { learner: string }) => ({
     wrong: UNCONFIRMED,
-    right: ({ learner }: { learner: string }) =>
-      `Everything would be gone for good. Name the learner once more: ?confirm=${learner}`,
-  },
-  'not-confirmed.person': {
+    right: `Everything would be gone for good. Name the learner once more: ?confirm=${learner}`,
+  }),
+  'not-confirmed.person': ({ id }: { id: string }) => ({
     wrong: UNCONFIRMED,
-    right: ({ id }: { id: string }) =>
-      `The person and everything kept of them would be gone for good. Name them once more: ?confirm=${id}`,
-  },
-  'not-confirmed.class': {
+    right: `The person and everything kept of them would be gone for good. Name them once more: ?confirm=${id}`,
+  }),
+  'not-confirmed.class': ({ id }: { id: string }) => ({
     wrong: UNCONFIRMED,
-    right: ({ id }: { id: string }) =>
-      `The class and its homework would be gone for good. Name it once more: ?confirm=${id}`,
-  },
+    right: `The class and its homework would be gone for good. Name it once more: ?confirm=${id}`,
+  }),
 };
 
 /** What somebody may do, as the interface calls it. */

@@ -15,10 +15,10 @@ export const requests = {
   // What came can't be read.
   'bad-request.noHttp': { wrong: 'That is not an HTTP request.', right: WHAT_CAN_BE_ASKED },
   /** As it is told by what reads requests. */
-  'bad-request.asFound': {
-    wrong: ({ found }: { found: string }) => shortened(found),
+  'bad-request.asFound': ({ found }: { found: string }) => ({
+    wrong: shortened(found),
     right: WHAT_CAN_BE_ASKED,
-  },
+  }),
   'headers-too-large': {
     wrong: 'The headers are larger than 16 KiB.',
     right: 'Clear the cookies of this address, or ask with fewer headers.',
@@ -31,34 +31,31 @@ export const requests = {
   'bad-json.empty': { wrong: 'The body is empty.', right: ONE_JSON },
   'bad-json': { wrong: 'The body is not JSON.', right: ONE_JSON },
   /** As it is told by what reads JSON. */
-  'bad-json.asFound': {
-    wrong: ({ found }: { found: string }) => `The body is not JSON: ${shortened(found)}.`,
+  'bad-json.asFound': ({ found }: { found: string }) => ({
+    wrong: `The body is not JSON: ${shortened(found)}.`,
     right: ONE_JSON,
-  },
+  }),
   'body-too-large': { wrong: 'The body is larger than this route takes.', right: FEWER },
-  'body-too-large.values': {
-    wrong: ({ most }: { most: number }) => `The body has more than ${most} values.`,
+  'body-too-large.values': ({ most }: { most: number }) => ({
+    wrong: `The body has more than ${most} values.`,
     right: FEWER,
-  },
-  'body-too-large.inPiece': {
-    wrong: ({ most }: { most: number }) => `One thing in the body has more than ${most} values.`,
+  }),
+  'body-too-large.inPiece': ({ most }: { most: number }) => ({
+    wrong: `One thing in the body has more than ${most} values.`,
     right: FEWER,
-  },
-  'body-too-large.deep': {
-    wrong: ({ most }: { most: number }) =>
-      `The body has more than ${most} lists and objects inside one another.`,
+  }),
+  'body-too-large.deep': ({ most }: { most: number }) => ({
+    wrong: `The body has more than ${most} lists and objects inside one another.`,
     right: FEWER,
-  },
-  'bad-value.body': {
-    wrong: ({ issue }: { issue: Issue | undefined }) =>
-      `The body is not of the form wanted. ${wrongForm(issue)}`,
+  }),
+  'bad-value.body': ({ issue }: { issue: Issue | undefined }) => ({
+    wrong: `The body is not of the form wanted. ${wrongForm(issue)}`,
     right: WHAT_IT_TAKES,
-  },
-  'bad-value.query': {
-    wrong: ({ issue }: { issue: Issue | undefined }) =>
-      `The query is not of the form wanted. ${wrongForm(issue)}`,
+  }),
+  'bad-value.query': ({ issue }: { issue: Issue | undefined }) => ({
+    wrong: `The query is not of the form wanted. ${wrongForm(issue)}`,
     right: WHAT_IT_TAKES,
-  },
+  }),
 
   // Nothing is there, or not for those who ask.
   'no-such-route': { wrong: 'There is nothing at this address.', right: 'docs/api.md lists what there is.' },
@@ -66,10 +63,10 @@ export const requests = {
     wrong: 'There is nothing at this address while nobody signs in.',
     right: 'People and classes are there when the server was started with serve --class.',
   },
-  'wrong-method': {
-    wrong: ({ method }: { method: string }) => `${method} is not possible here.`,
-    right: ({ possible }: { possible: readonly string[] }) => `Possible: ${possible.join(', ')}.`,
-  },
+  'wrong-method': ({ method, possible }: { method: string; possible: readonly string[] }) => ({
+    wrong: `${method} is not possible here.`,
+    right: `Possible: ${possible.join(', ')}.`,
+  }),
   'no-such-thing': {
     wrong: 'There is no such thing here.',
     right: 'It may have been removed, or belong to others.',
@@ -93,15 +90,14 @@ export const requests = {
     wrong: 'The server is being stopped.',
     right: 'Ask again when it has been started.',
   },
-  'store-unavailable': {
-    wrong: ({ failure }: { failure: StoreFailure }) => say(store.failures.wrong, failure),
-    right: ({ failure }: { failure: StoreFailure }) => say(store.failures.right, failure),
-  },
-  'store-unavailable.late': {
-    wrong: ({ seconds }: { seconds: number }) =>
-      `The database has not answered within ${speech.number(seconds)} seconds.`,
+  'store-unavailable': ({ failure }: { failure: StoreFailure }) => ({
+    wrong: say(store.failures.wrong, failure),
+    right: say(store.failures.right, failure),
+  }),
+  'store-unavailable.late': ({ seconds }: { seconds: number }) => ({
+    wrong: `The database has not answered within ${speech.number(seconds)} seconds.`,
     right: 'Look at the database, and at what it is busy with.',
-  },
+  }),
   'too-busy.answers': {
     wrong: 'More answers wait to be kept than can be held.',
     right: 'Send them again in some seconds; none of these was kept.',
