@@ -49,14 +49,28 @@ export function tellQuestion(words: AskingWords, said: QuestionSaid): Asked {
   };
 }
 
-/** Something answered, in words. One that these words don't know yet has but its name. */
-export function tellAnswer(words: Pick<Words, 'answers'>, answer: MarkPart['right']): string {
-  return answer.says in words.answers ? say(words.answers, answer as AnswerSaid) : answer.says;
-}
+/** The values of answers that have some. */
+const VALUES: { readonly [says in AnswerSaid['says']]?: Readonly<Record<string, 'number' | 'string'>> } = {
+  volts: { volts: 'number' },
+  pair: { first: 'string', second: 'string' },
+  choice: { number: 'number' },
+  written: { text: 'string' },
+};
+
+/** Whether these words can say it: what was kept may be of a later version, or made up by whoever sent it. */
+const isKnown = (words: Pick<Words, 'answers'>, answer: MarkPart['right']): answer is AnswerSaid =>
+  Object.hasOwn(words.answers, answer.says) &&
+  Object.entries(VALUES[answer.says as AnswerSaid['says']] ?? {}).every(
+    ([name, type]) => typeof answer[name] === type,
+  );
+
+/** Something answered, in words. One that these words can't say has but its name. */
+export const tellAnswer = (words: Pick<Words, 'answers'>, answer: MarkPart['right']): string =>
+  isKnown(words, answer) ? say(words.answers, answer) : answer.says;
 
 /** A wrong idea and what to do instead. One that only an earlier version knew has but its name. */
 export function tellIdea({ ideas }: Pick<Words, 'ideas'>, id: string): WrongIdea {
-  const idea = id in ideas ? ideas[id as keyof typeof ideas] : { idea: id, advice: '' };
+  const idea = Object.hasOwn(ideas, id) ? ideas[id as keyof typeof ideas] : { idea: id, advice: '' };
   return { id, ...idea };
 }
 

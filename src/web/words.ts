@@ -6,7 +6,7 @@ import { PAGE_LANGUAGES, type PagePart, type PageWords } from '../words/pages.ts
 export const language: string =
   (globalThis.navigator?.languages ?? [])
     .map((tag) => tag.split('-', 1)[0]!.toLowerCase())
-    .find((tag) => tag in PAGE_LANGUAGES) ?? 'en';
+    .find((tag) => Object.hasOwn(PAGE_LANGUAGES, tag)) ?? 'en';
 
 const fetched: { [P in PagePart]?: PageWords[P] } = {};
 
