@@ -1,5 +1,6 @@
 /** One circuit being looked at: its machine, how it stands after each list of acts, and the wrong machines, each made once. */
 import type { Act, Fault, Scenario } from '../../shared/scenario.ts';
+import { writeActs } from '../circuit/index.ts';
 import { MISCONCEPTIONS, type Misconception } from '../misconceptions/index.ts';
 import {
   copyState,
@@ -49,23 +50,6 @@ function started(machine: Machine): Started {
   return { machine, state, steady };
 }
 
-const actKey = (act: Act): string => {
-  switch (act.kind) {
-    case 'wait':
-      return `wait ${act.seconds}`;
-    case 'fail':
-    case 'restore':
-      return `${act.kind} ${act.supply}`;
-    case 'turn':
-      return `turn ${act.device} ${act.to}`;
-    case 'on':
-    case 'off':
-      return `${act.kind} ${act.device} ${act.point}`;
-    default:
-      return `${act.kind} ${act.device}`;
-  }
-};
-
 export function workbenchFor(draft: Draft, faults: readonly Fault[]): Workbench {
   const { circuit } = draft;
   const machine = machineOf(planOf(circuit, faults));
@@ -96,7 +80,7 @@ export function workbenchFor(draft: Draft, faults: readonly Fault[]): Workbench 
         next = new Map();
         known.set(standing, next);
       }
-      const key = actKey(act);
+      const key = writeActs([act]);
       const before = next.get(key);
       if (before) return before;
       const made = everyOutcome(machine, standing, act, LIMITS);

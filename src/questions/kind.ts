@@ -23,8 +23,8 @@ export interface Parts {
 }
 
 /**
- * A kind of question. One file each, `<kind>.kind.ts`; how its typed answers are read is in `answer/`, how it is explained in
- * `explain/`, since not everybody who asks needs these. The questions given to all but `propose` and `check` are ones that
+ * A kind of question: a folder each in `kinds/`. How its typed answers are read and how it is explained stand apart, since not
+ * everybody who asks needs these. The questions given to all but `propose` and `check` are ones that
  * `check` finds nothing wrong with.
  */
 export interface Kind<K extends QuestionKind> {
