@@ -2,19 +2,15 @@
 import type { Page } from 'playwright-core';
 import { unsaid } from '../../support/made-up-language.ts';
 
-/** In the language of the bank: titles, lessons, names of devices; and what isn't said by a catalogue yet. */
+/** In the language of the bank: titles, lessons, reasons, texts of devices where they stand alone. */
 const NOT_OF_THE_PAGE = [
   '.question .title-block :is(h1, h2, .cell.wide:not(.own))',
-  '.caption',
-  '.in-words li',
-  '.problems .step',
   '.try option:not([value=""])',
-  '.readings li:has(em)',
-  '.readings strong',
+  '.readings :is(strong, span)',
   '.items .of',
+  '.because',
   '.lines img',
   'figcaption',
-  '.because',
   '.contents li',
   '.lesson h1',
   '.lesson > section > :not(.board, .under, form)',

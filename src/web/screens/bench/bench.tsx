@@ -120,7 +120,7 @@ export function Bench({ ground }: ScreenProps) {
               <ul class="readings">
                 {live.readings.map(({ item, label, state }) => (
                   <li key={item}>
-                    <strong>{item}</strong> {label} <em>{state}</em>
+                    <strong>{item}</strong> <span>{label}</span> <em>{state}</em>
                   </li>
                 ))}
               </ul>

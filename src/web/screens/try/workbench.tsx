@@ -213,7 +213,7 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
             {way !== 'break' && off.length > 0 && <li>{w.conductors.areOffAt(off)}</li>}
             {live.readings.map(({ item, label, state }) => (
               <li key={item}>
-                <strong>{item}</strong> {label} <em>{state}</em>
+                <strong>{item}</strong> <span>{label}</span> <em>{state}</em>
               </li>
             ))}
           </ul>
