@@ -14,7 +14,8 @@ interface OlderPart {
 const READING = /^(-?\d+(?:\.\d+)?) V$/;
 const PAIR = /^(\S+) and (\S+)$/;
 const CHOICE = /^choice (\d+)$/;
-const STATE = /^[a-z01]+$/;
+/** As long as the name of an answer may be: what somebody wrote in letters alone may be longer. */
+const STATE = /^[a-z01]{1,40}$/;
 
 /** What an earlier version wrote for something answered to an item, as data. */
 function dataIn(item: string, text: string): object {

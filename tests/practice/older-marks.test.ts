@@ -55,6 +55,12 @@ describe('a mark of an earlier version', () => {
     }
   });
 
+  it('keeps a long word that is no state, whatever its letters', () => {
+    const answer: Answer = { kind: 'lamp-states', states: { '-H1': 'lamp'.repeat(20), '-H2': 'lit' } };
+    const [read, now] = bothOf(LAMPS, answer);
+    expect(markSchema.parse(read)).toEqual(now);
+  });
+
   it('is what it is where it is one of today, or none at all', () => {
     const { mark } = markAnswer(LAMPS, rightAnswer(LAMPS));
     for (const value of [mark, null, 3, 'mark', [], {}]) expect(markOfToday(value)).toBe(value);
