@@ -3,9 +3,10 @@ import type { Checked } from '../../shared/problem.ts';
 import { nearest } from '../circuit/index.ts';
 import { checkSkills } from '../memory/index.ts';
 import { BANK_LIMITS } from './limits.ts';
+import type { Position } from './position.ts';
 import { checkSkillsNamed, type PlacedTopic, readPlaced } from './read-topic.ts';
 import { BankReport } from './report.ts';
-import type { BankFile, Spot } from './source.ts';
+import type { BankFile } from './source.ts';
 import { checkYields } from './yields.ts';
 
 export interface ReadBankOptions {
@@ -59,11 +60,14 @@ function checkNames(topics: readonly Reported[]): void {
     const { id, order } = placed.topic;
     for (const { placed: other } of topics.slice(0, index)) {
       if (other.topic.id === id)
-        report.add({ says: 'bank-repeated-name', topic: id, file: other.file }, placed.places.spotOf(['id']));
+        report.add(
+          { says: 'bank-repeated-name', topic: id, file: other.file },
+          placed.places.positionOf(['id']),
+        );
       if (other.topic.order === order)
         report.add(
           { says: 'bank-repeated-order', topic: other.topic.id, order },
-          placed.places.spotOf(['order']),
+          placed.places.positionOf(['order']),
         );
     }
   });
@@ -75,7 +79,7 @@ function checkGraph(topics: readonly Reported[]): void {
     placed.topic.skills.map(({ id, title, needs }, index) => ({
       skill: { id, title, needs },
       report,
-      spotOf: (...path: PropertyKey[]) => placed.places.spotOf(['skills', index, ...path]),
+      positionOf: (...path: PropertyKey[]) => placed.places.positionOf(['skills', index, ...path]),
     })),
   );
   const known = new Set(all.map(({ skill }) => skill.id));
@@ -87,16 +91,16 @@ function checkGraph(topics: readonly Reported[]): void {
   if (graph.ok) return;
   const unknownTold = new Map<number, number>();
   for (const { line = 1, ...problem } of graph.problems) {
-    const { skill, report, spotOf } = all[line - 1]!;
-    let spot = spotOf('id');
+    const { skill, report, positionOf } = all[line - 1]!;
+    let position = positionOf('id');
     if (problem.code === 'unknown-skill') {
       // They come in the order of the list, so the n-th problem of a skill is about its n-th unknown prerequisite.
       const told = unknownTold.get(line) ?? 0;
       const unknown = skill.needs.flatMap((need, at) => (known.has(need) ? [] : [at]));
       unknownTold.set(line, told + 1);
-      spot = spotOf('needs', unknown[told] ?? 0);
+      position = positionOf('needs', unknown[told] ?? 0);
     }
-    report.within([problem], spot);
+    report.within([problem], position);
   }
 }
 
@@ -105,11 +109,11 @@ function checkReferences(topics: readonly Reported[]): void {
   const ids = topics.map(({ placed }) => placed.topic.id);
   for (const { placed, report } of topics) {
     checkSkillsNamed(placed, new Set(placed.topic.skills.map(({ id }) => id)), report);
-    for (const { topic, spot } of placed.links)
-      if (!ids.includes(topic)) reportLink(topic, spot, ids, report);
+    for (const { topic, position } of placed.links)
+      if (!ids.includes(topic)) reportLink(topic, position, ids, report);
   }
 }
 
-function reportLink(topic: string, spot: Spot, ids: readonly string[], report: BankReport): void {
-  report.add({ says: 'bank-link', topic, meant: nearest(topic, ids), example: ids[0]! }, spot);
+function reportLink(topic: string, position: Position, ids: readonly string[], report: BankReport): void {
+  report.add({ says: 'bank-link', topic, meant: nearest(topic, ids), example: ids[0]! }, position);
 }

@@ -5,9 +5,10 @@ import { type FrontPlaces, readFrontMatter } from './front/front-matter.ts';
 import { splitFrontMatter } from './front/split.ts';
 import type { TopicLink } from './lesson/prose.ts';
 import { readLesson } from './lesson/sections.ts';
+import type { Position } from './position.ts';
 import { checkRecipes } from './recipes.ts';
 import { BankReport } from './report.ts';
-import { type BankFile, linesOf, type Spot } from './source.ts';
+import { type BankFile, linesOf } from './source.ts';
 
 /** A topic with the places that checks across topics need. */
 export interface PlacedTopic {
@@ -16,7 +17,7 @@ export interface PlacedTopic {
   readonly places: FrontPlaces;
   readonly links: readonly TopicLink[];
   /** Skills that questions name, where they name them. */
-  readonly skillsNamed: readonly { readonly skill: string; readonly spot: Spot }[];
+  readonly skillsNamed: readonly { readonly skill: string; readonly position: Position }[];
 }
 
 /**
@@ -40,7 +41,7 @@ export function readPlaced({ file, text }: BankFile, report: BankReport): Placed
   const front = readFrontMatter(split.front, report);
   const lesson = readLesson(split.body, report);
   if (front) checkRecipes(front, report);
-  if (front) checkFileName(file, front.matter.id, front.places.spotOf(['id']), report);
+  if (front) checkFileName(file, front.matter.id, front.places.positionOf(['id']), report);
   if (!front || !lesson) return undefined;
   const { sections, blocks, links } = lesson;
   return {
@@ -63,12 +64,12 @@ export function checkSkillsNamed(
   known: ReadonlySet<string>,
   report: BankReport,
 ): void {
-  for (const { skill, spot } of skillsNamed)
+  for (const { skill, position } of skillsNamed)
     if (!known.has(skill))
-      report.add({ says: 'bank-unknown-skill', skill, meant: nearest(skill, known) }, spot);
+      report.add({ says: 'bank-unknown-skill', skill, meant: nearest(skill, known) }, position);
 }
 
-function checkFileName(file: string, id: string, spot: Spot, report: BankReport): void {
+function checkFileName(file: string, id: string, position: Position, report: BankReport): void {
   const name = file.split(/[\\/]/).at(-1) ?? '';
-  if (name !== `${id}.md`) report.add({ says: 'bank-file-name', topic: id, file: name }, spot);
+  if (name !== `${id}.md`) report.add({ says: 'bank-file-name', topic: id, file: name }, position);
 }

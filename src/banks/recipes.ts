@@ -10,19 +10,19 @@ export function checkRecipes({ matter, places }: ReadFront, report: BankReport):
       const path = ['skills', skill, 'recipes', index];
       const [smallest, largest] = recipe.size;
       if (smallest > largest)
-        report.add({ says: 'bank-recipe-size', smallest, largest }, places.spotOf([...path, 'size']));
+        report.add({ says: 'bank-recipe-size', smallest, largest }, places.positionOf([...path, 'size']));
       recipe.families.forEach((id, place) => {
         const family = familyOf(id);
         const ids = families.map((each) => each.id);
         if (!family)
           report.add(
             { says: 'bank-unknown-family', family: id, meant: nearest(id, ids), families: ids },
-            places.spotOf([...path, 'families', place]),
+            places.positionOf([...path, 'families', place]),
           );
         else if (smallest < family.size.min || largest > family.size.max)
           report.add(
             { says: 'bank-recipe-size.family', family: id, least: family.size.min, most: family.size.max },
-            places.spotOf([...path, 'size']),
+            places.positionOf([...path, 'size']),
           );
       });
     });

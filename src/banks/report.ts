@@ -1,8 +1,8 @@
 import type { Checked, Problem } from '../../shared/problem.ts';
 import type { BankProblemSaid } from '../words/index.ts';
 import { BANK_LIMITS } from './limits.ts';
+import type { Position } from './position.ts';
 import { bankProblem } from './problem-codes.ts';
-import type { Spot } from './source.ts';
 
 /** Collects the mistakes of one file. Past the limit it only remembers that there are more. */
 export class BankReport {
@@ -14,21 +14,21 @@ export class BankReport {
     this.file = file;
   }
 
-  add(said: BankProblemSaid, { line, column }: Spot): void {
+  add(said: BankProblemSaid, { line, column }: Position): void {
     this.put(bankProblem(said, { line, column }));
   }
 
   /**
-   * Takes over problems of a text that stands inside the file: its line 1 is the file's line `spot.line`, and on that
-   * line its column 1 is the file's column `spot.column`.
+   * Takes over problems of a text that stands inside the file: its line 1 is the file's line `position.line`, and on that
+   * line its column 1 is the file's column `position.column`.
    */
-  within(problems: readonly Problem[], spot: Spot): void {
+  within(problems: readonly Problem[], position: Position): void {
     for (const problem of problems) {
       const line = problem.line ?? 1;
       this.put({
         ...problem,
-        line: spot.line + line - 1,
-        column: (problem.column ?? 1) + (line === 1 ? spot.column - 1 : 0),
+        line: position.line + line - 1,
+        column: (problem.column ?? 1) + (line === 1 ? position.column - 1 : 0),
       });
     }
   }

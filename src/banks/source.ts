@@ -9,12 +9,6 @@ export interface BankFile {
   readonly text: string;
 }
 
-/** 1-based line and column (in UTF-16 code units) in a file. */
-export interface Spot {
-  readonly line: number;
-  readonly column: number;
-}
-
 /** Lines in a row, as they stand in the file, the first of them with its number. */
 export interface Lines {
   readonly first: number;

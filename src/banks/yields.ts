@@ -27,7 +27,7 @@ export function checkYields({ topic, places }: PlacedTopic, report: BankReport):
           if (!gives(family, kind, size))
             report.add(
               { says: 'bank-recipe-empty', family, kind, smallest: size[0], largest: size[1] },
-              places.spotOf(['skills', skill, 'recipes', recipe, 'families', index]),
+              places.positionOf(['skills', skill, 'recipes', recipe, 'families', index]),
             );
       });
     });

@@ -16,12 +16,8 @@ import { addSolve } from './commands/solve.command.ts';
 import { addTiming } from './commands/timing.command.ts';
 import { helpIn } from './help.ts';
 import { type Io, UsageError } from './io.ts';
+import type { Running } from './running.ts';
 import { ownVersion } from './version.ts';
-
-/** What a command leaves behind: its exit code. */
-export interface Running {
-  code: number;
-}
 
 export interface Program {
   readonly command: Command;

@@ -5,8 +5,8 @@
 
 import { Joining } from '../graph/index.ts';
 import { distance } from './axes.ts';
+import type { Partition } from './islands.ts';
 import { DRIVE, type Machine } from './machine.ts';
-import type { Partition } from './partition.ts';
 import { strongComponents } from './strong-components.ts';
 
 export interface Bearings {

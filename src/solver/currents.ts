@@ -8,7 +8,7 @@
 import { Joining } from '../graph/index.ts';
 import { alongAxis, type Volts } from './axes.ts';
 import type { Machine } from './machine.ts';
-import type { Network } from './network.ts';
+import type { Network } from './network-solved.ts';
 import type { State } from './state.ts';
 
 export interface Currents {

@@ -1,6 +1,7 @@
 /** The voltages of one island: contacts joined, then the resistive remainder. */
+
+import type { Partition } from './islands.ts';
 import type { Machine } from './machine.ts';
-import type { Partition } from './partition.ts';
 import { solveResistors } from './star-mesh.ts';
 import type { State } from './state.ts';
 

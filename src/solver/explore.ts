@@ -4,8 +4,8 @@
  */
 import type { Ending } from './endings.ts';
 import { type ComeTo, EXPLORE_LIMITS, type ExploreLimits, Explorer } from './explorer.ts';
+import type { Partition } from './islands.ts';
 import type { Machine } from './machine.ts';
-import type { Partition } from './partition.ts';
 import {
   clearCandidates,
   consider,

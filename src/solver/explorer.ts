@@ -7,9 +7,9 @@
 import { clustersOf } from './clusters.ts';
 import { type Ending, endingsOf } from './endings.ts';
 import { type Influence, influenceOf, relevantWhenTripping } from './influence.ts';
+import type { Partition } from './islands.ts';
 import type { Machine } from './machine.ts';
 import { choicesOf, keyOf, makeMoves, movesFrom } from './moves.ts';
-import type { Partition } from './partition.ts';
 import { clearCandidates, moved, nothingPending, type Pending, update } from './settle.ts';
 import { copyState, restoreState, type State } from './state.ts';
 

@@ -9,7 +9,8 @@ import { partsOfVolts } from './axes.ts';
 import { type Currents, currentsAlong } from './currents.ts';
 import { Heap } from './heap.ts';
 import type { Machine } from './machine.ts';
-import { isClosed, type Network } from './network.ts';
+import { isClosed } from './network.ts';
+import type { Network } from './network-solved.ts';
 import type { State } from './state.ts';
 
 /** A way through another supply, or from one to another through earth, is taken where nothing else is left. */

@@ -7,7 +7,8 @@ export { EXPLORE_LIMITS, type Exploration, type ExploreLimits, explore } from '.
 export { isFlashing } from './flashing.ts';
 export { type Machine, machineOf } from './machine.ts';
 export { meter } from './meter.ts';
-export { isClosed, type Network, solveNetwork } from './network.ts';
+export { isClosed, solveNetwork } from './network.ts';
+export type { Network } from './network-solved.ts';
 export { everyBeginning, everyOutcome, onlyState, type Standing } from './outcomes.ts';
 export type { Plan, PlanLoad, PlanMechanism, PlanSupply, PlanSwitch } from './plan.ts';
 export { planOf } from './plan-of.ts';

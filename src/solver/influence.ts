@@ -4,8 +4,8 @@
  * needs exploring.
  */
 import { type Bearings, bearingsOf, feedback, islandsOf, keepsState, moversIn } from './bearings.ts';
+import type { Partition } from './islands.ts';
 import type { Machine } from './machine.ts';
-import type { Partition } from './partition.ts';
 
 /** A contact, as far as it matters to exploring. */
 export interface Touch {

@@ -5,8 +5,8 @@
  */
 
 import { type Axes, axesOf } from './axes.ts';
-import type { Evaluated } from './network.ts';
-import type { Partition } from './partition.ts';
+import type { Partition } from './islands.ts';
+import type { Evaluated } from './network-solved.ts';
 import type { Plan } from './plan.ts';
 
 /** Drives as small numbers, for the inner loops. */

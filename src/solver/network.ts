@@ -6,22 +6,14 @@
  */
 
 import { Joining } from '../graph/index.ts';
-import { alongAxis, newVolts, type Volts } from './axes.ts';
+import { alongAxis, newVolts } from './axes.ts';
 import type { Machine } from './machine.ts';
+import type { Evaluated, Network } from './network-solved.ts';
 import { NO_VOLTS, Potentials } from './potentials.ts';
 import { shortCircuits } from './short-circuits.ts';
 import { solveResistors } from './star-mesh.ts';
 import type { State } from './state.ts';
 import { polesThatHold } from './supplies.ts';
-
-export interface Network {
-  /** Potential of each node along each axis; comparable only between nodes of the same reference. */
-  readonly volts: Volts;
-  /** Nodes with the same number share a reference, so a meter between them reads something definite. */
-  readonly reference: Int32Array;
-  /** Groups of supplies whose poles are joined without resistance so that their voltages contradict each other. */
-  readonly shorted: readonly (readonly number[])[];
-}
 
 /** Whether a switch is closed in this state. */
 export const isClosed = (machine: Machine, at: Uint8Array, index: number): boolean => {
@@ -111,12 +103,6 @@ function solveGroups(machine: Machine, potentials: Potentials): Omit<Network, 's
   );
   const reference = Int32Array.from(groupOf, (group) => parts.find(group));
   return { volts, reference };
-}
-
-/** Voltages of every load, worked out for one standing of all contacts. */
-export interface Evaluated {
-  readonly volts: Volts;
-  readonly shorted: Network['shorted'];
 }
 
 /** Numbers kept of whole networks; exploring comes to the same standings again and again. */

@@ -1,6 +1,7 @@
 import { copyVolts, newVolts, type Volts } from './axes.ts';
+import type { Partition } from './islands.ts';
 import type { Machine } from './machine.ts';
-import { type Partition, partitionFor } from './partition.ts';
+import { partitionFor } from './partition.ts';
 
 /** Where everything stands. Mutable, owned by whoever runs the machine; `copyState` makes an independent one. */
 export interface State {

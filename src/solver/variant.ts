@@ -1,5 +1,5 @@
+import type { Partition } from './islands.ts';
 import { type Machine, machineOf } from './machine.ts';
-import type { Partition } from './partition.ts';
 import type { Plan } from './plan.ts';
 
 /** Same conductors, contacts in the same places, same loads and supplies; feeding devices the same altogether. */

@@ -6,12 +6,6 @@ import type { Engine } from './engine/client.ts';
 import type { Local } from './local/database.ts';
 import { place } from './place.ts';
 
-/** One that was tried, on its way to the server. */
-export interface Tried {
-  readonly circuit: string;
-  readonly place: TriedPlace;
-}
-
 const MOST_TRIED = 100;
 
 /** Where somebody is on the page, in the words of the contract. */

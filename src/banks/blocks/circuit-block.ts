@@ -15,8 +15,8 @@ export function readCircuitBlock(
   const id = newName(head.settings.get('id')!, blocks.circuits, 'circuit', report);
   const { first, lines } = content;
   const rules = /^rules[ \t]*:[ \t]*/.exec(lines[0] ?? '');
-  const rulesSpot = { line: first, column: (rules?.[0].length ?? 0) + 1 };
-  const off = rules ? readRulesOff(lines[0]!.slice(rules[0].length), rulesSpot, report) : undefined;
+  const rulesPosition = { line: first, column: (rules?.[0].length ?? 0) + 1 };
+  const off = rules ? readRulesOff(lines[0]!.slice(rules[0].length), rulesPosition, report) : undefined;
   // The line of the rules becomes empty, so that the notation's lines keep their numbers.
   const text = (rules ? ['', ...lines.slice(1)] : lines).join('\n');
   const read = readNotation(text, { line: first, column: 1 }, report);

@@ -67,7 +67,7 @@ function confirmShows(
       ),
       answered: read.answered,
     },
-    shows.spot,
+    shows.position,
     blocks,
     report,
   );

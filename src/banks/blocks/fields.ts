@@ -4,21 +4,22 @@
  */
 import { nearest } from '../../circuit/index.ts';
 import type { BankProblemSaid } from '../../words/index.ts';
+import type { Position } from '../position.ts';
 import type { BankReport } from '../report.ts';
-import type { Lines, Spot } from '../source.ts';
+import type { Lines } from '../source.ts';
 
 export interface Field {
   readonly key: string;
-  readonly keySpot: Spot;
-  /** The whole value, line ends kept; `spot` is where its first character stands. */
+  readonly keyPosition: Position;
+  /** The whole value, line ends kept; `position` is where its first character stands. */
   readonly text: string;
-  readonly spot: Spot;
+  readonly position: Position;
 }
 
 /** A piece of a value between commas or line ends, without the blanks around it. */
 export interface Piece {
   readonly text: string;
-  readonly spot: Spot;
+  readonly position: Position;
 }
 
 export type Fields = ReadonlyMap<string, Field>;
@@ -32,65 +33,69 @@ export function readFields(
 ): Fields | undefined {
   const fields = new Map<string, Field>();
   let sound = true;
-  const wrong = (spot: Spot, said: BankProblemSaid): void => {
+  const wrong = (position: Position, said: BankProblemSaid): void => {
     sound = false;
-    report.add(said, spot);
+    report.add(said, position);
   };
   let current: string | undefined;
   lines.forEach((line, index) => {
-    const spot = { line: first + index, column: 1 };
+    const position = { line: first + index, column: 1 };
     if (line.trim() === '' || /^\s/.test(line)) {
       const field = current === undefined ? undefined : fields.get(current);
       if (field) fields.set(field.key, { ...field, text: `${field.text}\n${line}` });
       else if (line.trim() !== '' && (current === undefined || known.includes(current)))
-        wrong(spot, { says: 'bank-field' });
+        wrong(position, { says: 'bank-field' });
       return;
     }
     if (line.startsWith('#')) return;
     const match = /^([A-Za-z][A-Za-z-]*)[ \t]*:[ \t]*/.exec(line);
     if (!match) {
-      wrong(spot, { says: 'bank-field.noKey', of, keys: known });
+      wrong(position, { says: 'bank-field.noKey', of, keys: known });
       return;
     }
     const key = match[1]!;
     current = key;
     if (!known.includes(key)) {
-      wrong(spot, { says: 'bank-unknown-key', key, meant: nearest(key, known), of, keys: known });
+      wrong(position, { says: 'bank-unknown-key', key, meant: nearest(key, known), of, keys: known });
       return;
     }
     if (fields.has(key)) {
-      wrong(spot, { says: 'bank-repeated-key', key });
+      wrong(position, { says: 'bank-repeated-key', key });
       // What stands under it isn't the first one's, and it has had its say.
       current = '';
       return;
     }
     fields.set(key, {
       key,
-      keySpot: spot,
+      keyPosition: position,
       text: line.slice(match[0].length),
-      spot: { line: spot.line, column: match[0].length + 1 },
+      position: { line: position.line, column: match[0].length + 1 },
     });
   });
   return sound ? fields : undefined;
 }
 
 /** The pieces of a value that is a list, separated by commas or line ends; empty ones are left out. */
-export function piecesOf({ text, spot }: Field): readonly Piece[] {
+export function piecesOf({ text, position }: Field): readonly Piece[] {
   return text.split('\n').flatMap((line, index) => {
-    let at = index === 0 ? spot.column : 1;
+    let at = index === 0 ? position.column : 1;
     return line.split(',').flatMap((piece) => {
       const column = at + (piece.length - piece.trimStart().length);
       at += piece.length + 1;
-      return piece.trim() === '' ? [] : [{ text: piece.trim(), spot: { line: spot.line + index, column } }];
+      return piece.trim() === ''
+        ? []
+        : [{ text: piece.trim(), position: { line: position.line + index, column } }];
     });
   });
 }
 
 /** The lines of a value that are not empty, each without the blanks around it. */
-export function linesOfField({ text, spot }: Field): readonly Piece[] {
+export function linesOfField({ text, position }: Field): readonly Piece[] {
   return text.split('\n').flatMap((line, index) => {
-    const column = (index === 0 ? spot.column : 1) + (line.length - line.trimStart().length);
-    return line.trim() === '' ? [] : [{ text: line.trim(), spot: { line: spot.line + index, column } }];
+    const column = (index === 0 ? position.column : 1) + (line.length - line.trimStart().length);
+    return line.trim() === ''
+      ? []
+      : [{ text: line.trim(), position: { line: position.line + index, column } }];
   });
 }
 

@@ -1,7 +1,8 @@
 /** The first line of a fenced block: its kind and its settings, ` ```question id=vent-1 skill=make-contact `. */
 import { nearest } from '../../circuit/index.ts';
+import type { Position } from '../position.ts';
 import type { BankReport } from '../report.ts';
-import type { Lines, Spot } from '../source.ts';
+import type { Lines } from '../source.ts';
 
 /** The settings each kind of block has; all of them are needed unless said otherwise. */
 const SETTINGS = {
@@ -15,12 +16,12 @@ const KINDS = Object.keys(SETTINGS) as BlockKind[];
 
 export interface Setting {
   readonly value: string;
-  readonly spot: Spot;
+  readonly position: Position;
 }
 
 export interface BlockHead {
   readonly kind: BlockKind;
-  readonly spot: Spot;
+  readonly position: Position;
   readonly settings: ReadonlyMap<string, Setting>;
 }
 
@@ -49,10 +50,10 @@ export function readBlock({ first, lines }: Lines, report: BankReport): Block | 
 function readHead(line: string, number: number, from: number, report: BankReport): BlockHead | undefined {
   const words = [...line.slice(from).matchAll(/\S+/g)].map(([text], index, all) => ({
     text,
-    spot: { line: number, column: from + all[index]!.index + 1 },
+    position: { line: number, column: from + all[index]!.index + 1 },
   }));
   const [first, ...rest] = words;
-  const spot = first?.spot ?? { line: number, column: from + 1 };
+  const position = first?.position ?? { line: number, column: from + 1 };
   const kind = KINDS.find((each) => each === first?.text);
   if (kind === undefined) {
     report.add(
@@ -64,7 +65,7 @@ function readHead(line: string, number: number, from: number, report: BankReport
             kinds: KINDS,
           }
         : { says: 'bank-unknown-block.none', kinds: KINDS },
-      spot,
+      position,
     );
     return undefined;
   }
@@ -78,7 +79,7 @@ function readHead(line: string, number: number, from: number, report: BankReport
     if (at > 0 && at < word.text.length - 1 && known.includes(name) && !settings.has(name)) {
       settings.set(name, {
         value: word.text.slice(at + 1),
-        spot: { line: number, column: word.spot.column + at + 1 },
+        position: { line: number, column: word.position.column + at + 1 },
       });
       continue;
     }
@@ -87,12 +88,12 @@ function readHead(line: string, number: number, from: number, report: BankReport
       settings.has(name)
         ? { says: 'bank-setting.twice', name, names: known }
         : { says: 'bank-setting', word: word.text, kind, names: known },
-      word.spot,
+      word.position,
     );
   }
   const missing = needed.filter((name) => !settings.has(name));
   // What wasn't understood may be the very setting that is missing.
   if (!sound) return undefined;
-  for (const name of missing) report.add({ says: 'bank-missing-setting', kind, name, needed }, spot);
-  return missing.length === 0 ? { kind, spot, settings } : undefined;
+  for (const name of missing) report.add({ says: 'bank-missing-setting', kind, name, needed }, position);
+  return missing.length === 0 ? { kind, position, settings } : undefined;
 }

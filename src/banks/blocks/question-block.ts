@@ -23,11 +23,11 @@ export function readQuestionBlock(
   blocks: TopicBlocks,
   report: BankReport,
 ): LessonPart | undefined {
-  const { settings, spot } = head;
+  const { settings, position } = head;
   const id = newName(settings.get('id')!, blocks.questionNames, 'question', report);
   if (id !== undefined) blocks.questionNames.add(id);
   const skill = settings.get('skill')!;
-  blocks.skillsNamed.push({ skill: skill.value, spot: skill.spot });
+  blocks.skillsNamed.push({ skill: skill.value, position: skill.position });
   const kind = readKind(head, report);
   if (kind === undefined) return undefined;
   const reader = readerOf(kind);
@@ -35,7 +35,7 @@ export function readQuestionBlock(
   if (!fields) return undefined;
   const remark = fields.get('because');
   if (remark && proseOf(remark).length > LONGEST_REMARK)
-    report.add({ says: 'bank-value.remark', most: LONGEST_REMARK }, remark.spot);
+    report.add({ says: 'bank-value.remark', most: LONGEST_REMARK }, remark.position);
   const written = readCircuitOf(head, fields, blocks, report);
   const scenario = written && readScenario(fields, written.circuit, report);
   const asked =
@@ -52,10 +52,10 @@ export function readQuestionBlock(
   if (!asked) return undefined;
   const parsed = questionSchema.safeParse(asked.question);
   if (!parsed.success) {
-    report.add({ says: 'bank-value.question' }, spot);
+    report.add({ says: 'bank-value.question' }, position);
     return undefined;
   }
-  if (!confirm(asked, spot, blocks, report) || id === undefined) return undefined;
+  if (!confirm(asked, position, blocks, report) || id === undefined) return undefined;
   blocks.questions.push({
     id,
     skill: skill.value,
@@ -67,23 +67,23 @@ export function readQuestionBlock(
 }
 
 function readKind({ settings }: BlockHead, report: BankReport): QuestionKind | undefined {
-  const { value, spot } = settings.get('kind')!;
+  const { value, position } = settings.get('kind')!;
   const kind = questionKind.safeParse(value);
   if (kind.success) return kind.data;
   const kinds = questionKind.options;
-  report.add({ says: 'bank-value.kind', word: value, meant: nearest(value, kinds), kinds }, spot);
+  report.add({ says: 'bank-value.kind', word: value, meant: nearest(value, kinds), kinds }, position);
   return undefined;
 }
 
 function needed(
   key: string,
   fields: Fields,
-  { kind, spot }: BlockHead,
+  { kind, position }: BlockHead,
   report: BankReport,
 ): Field | undefined {
   const field = fields.get(key);
   if (field) return field;
-  report.add({ says: 'bank-missing-key', kind, key }, spot);
+  report.add({ says: 'bank-missing-key', kind, key }, position);
   return undefined;
 }
 
@@ -105,14 +105,15 @@ function readCircuitOf(
   const rules = fields.get('rules');
   if (setting) {
     const own = [fields.get('circuit'), rules].filter((field) => field !== undefined);
-    for (const field of own) report.add({ says: 'bank-repeated-key.circuit', key: field.key }, field.keySpot);
+    for (const field of own)
+      report.add({ says: 'bank-repeated-key.circuit', key: field.key }, field.keyPosition);
     if (own.length > 0) return undefined;
     const circuit = namedCircuit(setting, blocks, report);
     return circuit && { circuit };
   }
   const field = needed('circuit', fields, head, report);
-  const off = rules && readRulesOff(rules.text, rules.spot, report);
-  const inFile = field && readNotation(field.text, field.spot, report);
+  const off = rules && readRulesOff(rules.text, rules.position, report);
+  const inFile = field && readNotation(field.text, field.position, report);
   if (!inFile || (rules && !off)) return undefined;
   return { circuit: inFile.circuit, inFile, ...(off ? { off } : {}) };
 }

@@ -14,13 +14,13 @@ export function readScenario(fields: Fields, circuit: Circuit, report: BankRepor
   const startField = fields.get('start');
   const start = startField ? proseOf(startField) : 'live';
   if (start !== 'live' && start !== 'dead')
-    report.add({ says: 'bank-value.start', word: start }, startField!.spot);
+    report.add({ says: 'bank-value.start', word: start }, startField!.position);
   const faults = readList(fields.get('fault'), readFaults, circuit, report);
   const acts = readList(fields.get('do'), readActs, circuit, report);
   if (acts && acts.length > BANK_LIMITS.actsInAScenario) {
     report.add(
       { says: 'bank-too-large.acts', acts: acts.length, most: BANK_LIMITS.actsInAScenario },
-      fields.get('do')!.spot,
+      fields.get('do')!.position,
     );
     return undefined;
   }
@@ -38,6 +38,6 @@ function readList<T>(
   if (!field) return [];
   const list = read(field.text, circuit);
   if (list.ok) return list.value;
-  report.within(list.problems, field.spot);
+  report.within(list.problems, field.position);
   return undefined;
 }

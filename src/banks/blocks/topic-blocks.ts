@@ -1,6 +1,6 @@
 import type { FixedQuestion, LessonCircuit } from '../../../shared/bank.ts';
 import { BANK_LIMITS } from '../limits.ts';
-import type { Spot } from '../source.ts';
+import type { Position } from '../position.ts';
 
 /** What the blocks of a topic have made so far, in the order of the file. */
 export interface TopicBlocks {
@@ -12,7 +12,7 @@ export interface TopicBlocks {
   /** How much the solver may still be asked; see the limits. */
   solvingLeft: number;
   /** Where the skills of questions are named, to be checked when all skills are known. */
-  readonly skillsNamed: { readonly skill: string; readonly spot: Spot }[];
+  readonly skillsNamed: { readonly skill: string; readonly position: Position }[];
 }
 
 export const newTopicBlocks = (): TopicBlocks => ({

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { bankName, bankSkill, topic } from '../../../shared/bank.ts';
+import type { Position } from '../position.ts';
 import type { BankReport } from '../report.ts';
-import type { Lines, Spot } from '../source.ts';
+import type { Lines } from '../source.ts';
 import { reportShape } from './shape-problems.ts';
 import { readYaml } from './yaml-tree.ts';
 
@@ -37,7 +38,7 @@ type FrontMatter = Readonly<z.infer<typeof frontMatter>>;
 /** Where parts of the front matter stand, for checks that need more than the file's own front matter. */
 export interface FrontPlaces {
   /** The value at a path such as `['skills', 0, 'id']`. */
-  spotOf(path: readonly PropertyKey[]): Spot;
+  positionOf(path: readonly PropertyKey[]): Position;
 }
 
 export interface ReadFront {

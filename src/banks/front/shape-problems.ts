@@ -21,14 +21,14 @@ export function reportShape(issues: readonly core.$ZodIssue[], tree: FrontTree, 
         const known = KEYS[key ?? ''] ?? [];
         report.add(
           { says: 'bank-unknown-key.front', key: unknown, meant: nearest(unknown, known), keys: known },
-          tree.keySpotOf([...path, unknown]),
+          tree.keyPositionOf([...path, unknown]),
         );
       }
       continue;
     }
     const isMissing = issue.code === 'invalid_type' && valueAt(tree.value, path) === undefined;
     if (key === undefined) {
-      report.add({ says: 'bank-value.front', keys: KEYS['']! }, tree.spotOf(path));
+      report.add({ says: 'bank-value.front', keys: KEYS['']! }, tree.positionOf(path));
       continue;
     }
     const of = { key, choices: issue.code === 'invalid_value' ? issue.values.map(String) : [] };
@@ -39,7 +39,7 @@ export function reportShape(issues: readonly core.$ZodIssue[], tree: FrontTree, 
         : typeof index === 'number'
           ? { says: 'bank-value.item', ...of, item: index + 1 }
           : { says: 'bank-value.key', ...of },
-      tree.spotOf(path),
+      tree.positionOf(path),
     );
   }
 }

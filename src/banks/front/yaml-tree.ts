@@ -1,23 +1,24 @@
 /** The front matter as YAML: a plain value, and where each part of it stands. */
 import { type Document, isMap, isPair, isScalar, isSeq, type Node, parseDocument, visit } from 'yaml';
 import { BANK_LIMITS } from '../limits.ts';
+import type { Position } from '../position.ts';
 import type { BankReport } from '../report.ts';
-import type { Lines, Spot } from '../source.ts';
+import type { Lines } from '../source.ts';
 
 type KeyPath = readonly PropertyKey[];
 
 export interface FrontTree {
   readonly value: unknown;
   /** Where the value at a path stands; the nearest part around it where there is none. */
-  spotOf(path: KeyPath): Spot;
+  positionOf(path: KeyPath): Position;
   /** Where a key itself stands. */
-  keySpotOf(path: KeyPath): Spot;
+  keyPositionOf(path: KeyPath): Position;
 }
 
 /** Reads front matter; undefined when it isn't YAML, or has more in it than plain keys, lists and values (all reported). */
 export function readYaml({ first: firstLine, lines }: Lines, report: BankReport): FrontTree | undefined {
   const text = lines.join('\n');
-  const start: Spot = { line: firstLine, column: 1 };
+  const start: Position = { line: firstLine, column: 1 };
   if (text.length > BANK_LIMITS.frontMatterCharacters || openBrackets(text) > BANK_LIMITS.frontMatterDepth) {
     report.add(
       {
@@ -31,7 +32,7 @@ export function readYaml({ first: firstLine, lines }: Lines, report: BankReport)
   }
   const document = parseDocument(text, { prettyErrors: false, version: '1.2' });
   // The library's own counting of lines misses line ends inside texts that are wrong.
-  const spotAt = (offset: number): Spot => {
+  const positionAt = (offset: number): Position => {
     const before = text.slice(0, offset).split('\n');
     return { line: firstLine + before.length - 1, column: before.at(-1)!.length + 1 };
   };
@@ -41,38 +42,38 @@ export function readYaml({ first: firstLine, lines }: Lines, report: BankReport)
   for (const { code, message, pos } of mistakes.filter((each) => !first || each.pos[0] <= first.pos[0]))
     report.add(
       { says: 'bank-front-matter', found: message.split('\n')[0]!.slice(0, 120), code },
-      spotAt(pos[0]),
+      positionAt(pos[0]),
     );
   if (mistakes.length > 0) return undefined;
-  if (!isPlain(document, spotAt, report)) return undefined;
+  if (!isPlain(document, positionAt, report)) return undefined;
   const nodeAt = (path: KeyPath): Node | null => (document.getIn(path, true) ?? null) as Node | null;
-  const spotOf = (path: KeyPath): Spot => {
+  const positionOf = (path: KeyPath): Position => {
     for (let length = path.length; length >= 0; length--) {
       const node = length === 0 ? document.contents : nodeAt(path.slice(0, length));
-      if (node?.range) return spotAt(node.range[0]);
+      if (node?.range) return positionAt(node.range[0]);
     }
     return start;
   };
   return {
     value: document.toJS() as unknown,
-    spotOf,
-    keySpotOf: (path) => {
+    positionOf,
+    keyPositionOf: (path) => {
       const parent = path.length === 1 ? document.contents : nodeAt(path.slice(0, -1));
       const pair = isMap(parent)
         ? parent.items.find(({ key }) => isScalar(key) && key.value === path.at(-1))
         : undefined;
       const key = pair?.key;
-      return isScalar(key) && key.range ? spotAt(key.range[0]) : spotOf(path);
+      return isScalar(key) && key.range ? positionAt(key.range[0]) : positionOf(path);
     },
   };
 }
 
 /** Anchors, aliases (which can make a small text large), tags and keys that aren't words are refused. */
-function isPlain(document: Document, spotAt: (offset: number) => Spot, report: BankReport): boolean {
+function isPlain(document: Document, positionAt: (offset: number) => Position, report: BankReport): boolean {
   let plain = true;
   const refuse = (offset: number, what: 'alias' | 'anchor' | 'tag' | 'key'): void => {
     plain = false;
-    report.add({ says: `bank-front-matter.${what}` }, spotAt(offset));
+    report.add({ says: `bank-front-matter.${what}` }, positionAt(offset));
   };
   visit(document, {
     Alias: (_, alias) => refuse(alias.range?.[0] ?? 0, 'alias'),

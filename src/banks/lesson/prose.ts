@@ -1,14 +1,14 @@
 /** What of Markdown a lesson may have: little enough to look right on a page, in print and in a terminal. */
 import type { MarkedToken, Token } from 'marked';
 import type { BankProblemSaid } from '../../words/index.ts';
+import type { Position } from '../position.ts';
 import type { BankReport } from '../report.ts';
-import type { Spot } from '../source.ts';
 import type { MarkdownBlock } from './markdown.ts';
 
 /** A link to another topic, `changeover-pole.md`. */
 export interface TopicLink {
   readonly topic: string;
-  readonly spot: Spot;
+  readonly position: Position;
 }
 
 /** What is said of each kind of token that a lesson doesn't have. */
@@ -39,11 +39,11 @@ export function checkProse(block: MarkdownBlock, report: BankReport): readonly T
   const links: TopicLink[] = [];
   const find = finder(block);
   const visit = (token: Token): void => {
-    const spot = find(token.raw);
-    if (!ALLOWED_INSIDE.has(token.type)) refuse(token.type, spot, report);
+    const position = find(token.raw);
+    if (!ALLOWED_INSIDE.has(token.type)) refuse(token.type, position, report);
     else if (token.type === 'link') {
-      const topic = checkLink((token as Extract<MarkedToken, { type: 'link' }>).href, spot, report);
-      if (topic !== undefined) links.push({ topic, spot });
+      const topic = checkLink((token as Extract<MarkedToken, { type: 'link' }>).href, position, report);
+      if (topic !== undefined) links.push({ topic, position });
     }
     if (token.type !== 'image' && token.type !== 'code') for (const child of childrenOf(token)) visit(child);
   };
@@ -56,15 +56,15 @@ export function refuseBlock({ token, source }: MarkdownBlock, report: BankReport
   refuse(token.type, { line: source.first, column: 1 }, report);
 }
 
-function refuse(type: string, spot: Spot, report: BankReport): void {
-  report.add(REFUSED[type] ?? { says: 'bank-markdown' }, spot);
+function refuse(type: string, position: Position, report: BankReport): void {
+  report.add(REFUSED[type] ?? { says: 'bank-markdown' }, position);
 }
 
 /** The topic a link leads to, where it leads to one; what is no topic and no https address is reported. */
-function checkLink(href: string, spot: Spot, report: BankReport): string | undefined {
+function checkLink(href: string, position: Position, report: BankReport): string | undefined {
   const topic = /^([a-z0-9-]{1,64})\.md$/.exec(href)?.[1];
   if (topic !== undefined || /^https:\/\/[a-z0-9]/i.test(href)) return topic;
-  report.add({ says: 'bank-link.address' }, spot);
+  report.add({ says: 'bank-link.address' }, position);
   return undefined;
 }
 
@@ -76,7 +76,7 @@ function childrenOf(token: Token): readonly Token[] {
 }
 
 /** Finds the pieces of a block one after the other, as they come: where the next place is that begins like this. */
-function finder({ source: { first, lines } }: MarkdownBlock): (raw: string) => Spot {
+function finder({ source: { first, lines } }: MarkdownBlock): (raw: string) => Position {
   let [line, column] = [0, 0];
   return (raw) => {
     const start = raw.trim().split('\n')[0]!;

@@ -5,8 +5,9 @@ import { readDrawingBlock } from '../blocks/drawing-block.ts';
 import { type Block, readBlock } from '../blocks/head.ts';
 import { readQuestionBlock } from '../blocks/question-block.ts';
 import { newTopicBlocks, type TopicBlocks } from '../blocks/topic-blocks.ts';
+import type { Position } from '../position.ts';
 import type { BankReport } from '../report.ts';
-import type { Lines, Spot } from '../source.ts';
+import type { Lines } from '../source.ts';
 import { type MarkdownBlock, readMarkdown } from './markdown.ts';
 import { checkProse, isText, refuseBlock, type TopicLink } from './prose.ts';
 
@@ -20,7 +21,7 @@ export interface ReadLesson {
 
 interface Section extends LessonSection {
   readonly parts: LessonPart[];
-  readonly spot: Spot;
+  readonly position: Position;
 }
 
 /** Reads the lesson; undefined when it is too large to be read. Every mistake is reported. */
@@ -32,7 +33,7 @@ export function readLesson(lines: Lines, report: BankReport): ReadLesson | undef
   const sections: Section[] = [];
   const current = (): Section => {
     if (sections.length === 0)
-      sections.push({ title: null, depth: 2, parts: [], spot: { line: lines.first, column: 1 } });
+      sections.push({ title: null, depth: 2, parts: [], position: { line: lines.first, column: 1 } });
     return sections.at(-1)!;
   };
   for (const block of markdown) {
@@ -51,7 +52,7 @@ export function readLesson(lines: Lines, report: BankReport): ReadLesson | undef
     } else refuseBlock(block, report);
   }
   reportEmpty(sections, report);
-  return { sections: sections.map(({ spot: _, ...section }) => section), blocks, links };
+  return { sections: sections.map(({ position: _, ...section }) => section), blocks, links };
 }
 
 function readFenced(block: Block, blocks: TopicBlocks, report: BankReport): LessonPart | undefined {
@@ -68,16 +69,16 @@ function readFenced(block: Block, blocks: TopicBlocks, report: BankReport): Less
 function newSection(
   title: string,
   depth: number,
-  spot: Spot,
+  position: Position,
   before: readonly Section[],
   report: BankReport,
 ): Section {
   if (title.length === 0 || title.length > LONGEST_TITLE)
-    report.add({ says: 'bank-heading.length', most: LONGEST_TITLE }, spot);
-  if (depth !== 2 && depth !== 3) report.add({ says: 'bank-heading.depth' }, spot);
+    report.add({ says: 'bank-heading.length', most: LONGEST_TITLE }, position);
+  if (depth !== 2 && depth !== 3) report.add({ says: 'bank-heading.depth' }, position);
   if (depth === 3 && !before.some((section) => section.title !== null))
-    report.add({ says: 'bank-heading.first' }, spot);
-  return { title, depth: depth === 3 ? 3 : 2, parts: [], spot };
+    report.add({ says: 'bank-heading.first' }, position);
+  return { title, depth: depth === 3 ? 3 : 2, parts: [], position };
 }
 
 const textOf = ({ source }: MarkdownBlock): string =>
@@ -96,10 +97,10 @@ function addText(parts: LessonPart[], markdown: string): void {
 
 /** A section with parts of its own under it needs nothing directly under its heading. */
 function reportEmpty(sections: readonly Section[], report: BankReport): void {
-  sections.forEach(({ parts, depth, spot }, index) => {
+  sections.forEach(({ parts, depth, position }, index) => {
     const next = sections[index + 1];
     // Where a block was refused, a heading may only seem to stand alone.
     if (parts.length > 0 || !report.clean || (next !== undefined && next.depth > depth)) return;
-    report.add({ says: 'bank-heading' }, spot);
+    report.add({ says: 'bank-heading' }, position);
   });
 }

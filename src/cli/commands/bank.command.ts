@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
-import type { Running } from '../program.ts';
+import type { Running } from '../running.ts';
 
 /** `bank check`, and whatever else is done to banks. */
 export function addBank(program: Command, io: Io, running: Running): void {

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
-import type { Running } from '../program.ts';
+import type { Running } from '../running.ts';
 import type { RebuildOptions } from './rebuild.ts';
 
 export function addRebuild(program: Command, io: Io, running: Running): void {

@@ -2,24 +2,14 @@
 
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Recalls } from '../../memory/index.ts';
-import { type Course, nextTask, summarise } from '../../practice/index.ts';
-import type { Store } from '../../store/index.ts';
+import { nextTask, summarise } from '../../practice/index.ts';
 import { coreWordsOf } from '../core-words.ts';
 import type { Io } from '../io.ts';
 import { styleFor } from '../style.ts';
+import type { DrillOptions } from './options.ts';
 import { place, wantsPlacing } from './placement.ts';
 import { goesOn, LEARNER, put } from './put.ts';
 import { summaryText } from './summary-text.ts';
-
-export interface DrillOptions {
-  readonly course: Course;
-  readonly store: Store;
-  readonly seed: string;
-  readonly count: number;
-  readonly skill?: string;
-  /** Find first where to begin, also when it isn't the first visit. */
-  readonly place?: boolean;
-}
 
 /** Runs a whole practice. */
 export async function runDrill(options: DrillOptions, io: Io): Promise<void> {

@@ -4,7 +4,7 @@ import { changeSettings } from '../../memory/index.ts';
 import { MOST_PLACING, nextTask, type PlacingAnswer, placing } from '../../practice/index.ts';
 import type { Io } from '../io.ts';
 import { styleFor, wrapText } from '../style.ts';
-import type { DrillOptions } from './drill.ts';
+import type { DrillOptions } from './options.ts';
 import { goesOn, LEARNER, put, stops } from './put.ts';
 
 /** What somebody wants who is here for the first time; undefined when it is to stop. */

@@ -9,9 +9,9 @@ import type { Settings } from '../../../shared/settings.ts';
 import type { Given, PlacingAnswer, Task } from '../../practice/index.ts';
 import { lineOf } from '../../practice/line.ts';
 import { lineOfToday, withMarkOfToday } from '../../practice/older-marks.ts';
-import type { Tried } from '../guard.ts';
 import { Told } from '../told.ts';
 import { DeviceStore, NotKept } from './device-store.ts';
+import type { Tried } from './tried.ts';
 
 export interface Schema extends DBSchema {
   /** Answers of this learner, from this device and others, by id. Those from others come after their lines. */

@@ -16,18 +16,18 @@ export const meterReader: KindReader = {
     const toleranceField = has('tolerance');
     const [piece] = pointsField ? linesOfField(pointsField) : [];
     const points =
-      pointsField && readPair(piece ?? { text: '', spot: pointsField.spot }, base.circuit, report);
+      pointsField && readPair(piece ?? { text: '', position: pointsField.position }, base.circuit, report);
     const tolerance = toleranceField ? readVolts(toleranceField, report) : TOLERANCE;
     const volts = answerField && (proseOf(answerField) === 'nothing' ? null : readVolts(answerField, report));
     if (tolerance !== undefined && tolerance <= 0) {
-      report.add({ says: 'bank-field.tolerance' }, toleranceField!.spot);
+      report.add({ says: 'bank-field.tolerance' }, toleranceField!.position);
       return undefined;
     }
     if (!points || tolerance === undefined || volts === undefined) return undefined;
     return {
       question: { kind: 'meter', ...base, points, tolerance },
       answer: { kind: 'meter', volts },
-      answered: new Map([['volts', { spot: answerField!.spot }]]),
+      answered: new Map([['volts', { position: answerField!.position }]]),
     };
   },
 };
@@ -36,6 +36,9 @@ function readVolts(field: Field, report: BankReport): number | undefined {
   const text = proseOf(field);
   const match = /^(-?\d{1,4}(?:\.\d{1,4})?)\s*V$/.exec(text);
   if (match) return Number(match[1]);
-  report.add({ says: field.key === 'answer' ? 'bank-field.reading' : 'bank-field.volts', text }, field.spot);
+  report.add(
+    { says: field.key === 'answer' ? 'bank-field.reading' : 'bank-field.volts', text },
+    field.position,
+  );
   return undefined;
 }

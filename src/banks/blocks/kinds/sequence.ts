@@ -41,7 +41,7 @@ export const sequenceReader: KindReader = {
       if (!match || after > acts) {
         report.add(
           match ? { says: 'bank-unknown-item.acts', acts } : { says: 'bank-unknown-item.after', item: text },
-          piece.spot,
+          piece.position,
         );
         return undefined;
       }

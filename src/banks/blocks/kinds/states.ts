@@ -1,8 +1,8 @@
 /** Lists of items and of their states: `-H1, -H2` and `-H1 lit, -H2 dark`. */
 import { nearest } from '../../../circuit/index.ts';
 import type { AskedThing, BankProblemSaid } from '../../../words/index.ts';
+import type { Position } from '../../position.ts';
 import type { BankReport } from '../../report.ts';
-import type { Spot } from '../../source.ts';
 import { type Field, type Piece, piecesOf } from '../fields.ts';
 import type { Askable } from '../state-words.ts';
 import type { KindInput } from './types.ts';
@@ -29,7 +29,7 @@ export const plainItem =
     const names = [...askable.keys()];
     report.add(
       { says: 'bank-unknown-item', item: text, what, meant: nearest(text, names), names },
-      piece.spot,
+      piece.position,
     );
     return undefined;
   };
@@ -40,13 +40,13 @@ function readAsked(field: Field, read: ItemReader, report: BankReport): readonly
   for (const piece of piecesOf(field)) {
     const item = read(piece.text, piece);
     if (item && items.some(({ key }) => key === item.key)) {
-      report.add({ says: 'bank-repeated-item', item: piece.text }, piece.spot);
+      report.add({ says: 'bank-repeated-item', item: piece.text }, piece.position);
       sound = false;
     } else if (item) items.push(item);
     else sound = false;
   }
   if (sound && items.length > 0) return items;
-  if (sound) report.add({ says: 'bank-field.nothingAsked' }, field.keySpot);
+  if (sound) report.add({ says: 'bank-field.nothingAsked' }, field.keyPosition);
   return undefined;
 }
 
@@ -65,36 +65,36 @@ export function readStates(
   const states: Record<string, string> = {};
   const answered = new Map<string, Piece>();
   let sound = true;
-  const wrong = (spot: Spot, said: BankProblemSaid): void => {
+  const wrong = (position: Position, said: BankProblemSaid): void => {
     sound = false;
-    report.add(said, spot);
+    report.add(said, position);
   };
-  for (const { text, spot } of piecesOf(field)) {
+  for (const { text, position } of piecesOf(field)) {
     const [name = '', state = '', ...rest] = text.split(/\s+/);
     const written = [name, ...rest].join(' ');
     const item = asked.find((each) => each.piece.text.split(/\s+/).join(' ') === written);
     if (!item)
-      wrong(spot, {
+      wrong(position, {
         says: 'bank-unknown-item.notAsked',
         item: written,
         asked: asked.map(({ piece }) => piece.text),
       });
     else if (!item.words.includes(state))
       wrong(
-        spot,
+        position,
         state === ''
           ? { says: 'bank-unknown-state.none', item: name, states: item.words }
           : { says: 'bank-unknown-state', state, item: name, states: item.words },
       );
-    else if (answered.has(item.key)) wrong(spot, { says: 'bank-repeated-item.answered', item: written });
+    else if (answered.has(item.key)) wrong(position, { says: 'bank-repeated-item.answered', item: written });
     else {
       states[item.key] = state;
-      answered.set(item.key, { text: written, spot });
+      answered.set(item.key, { text: written, position });
     }
   }
   const left = asked.filter(({ key }) => !answered.has(key));
   if (sound && left.length > 0)
-    wrong(field.keySpot, { says: 'bank-missing-answer', items: left.map(({ piece }) => piece.text) });
+    wrong(field.keyPosition, { says: 'bank-missing-answer', items: left.map(({ piece }) => piece.text) });
   return sound ? { states, answered } : undefined;
 }
 

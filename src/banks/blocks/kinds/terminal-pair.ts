@@ -8,10 +8,10 @@ export function readPair(piece: Piece, circuit: Circuit, report: BankReport): [s
   const terminals = askableIn(circuit, ['terminal']);
   const [one, other, ...rest] = piece.text.split(/\s+/);
   if (one === undefined || other === undefined || rest.length > 0) {
-    report.add({ says: 'bank-field.pair', text: piece.text }, piece.spot);
+    report.add({ says: 'bank-field.pair', text: piece.text }, piece.position);
     return undefined;
   }
   const unknown = [one, other].filter((name) => !terminals.has(name));
-  for (const name of unknown) report.add({ says: 'bank-unknown-item.terminal', item: name }, piece.spot);
+  for (const name of unknown) report.add({ says: 'bank-unknown-item.terminal', item: name }, piece.position);
   return unknown.length === 0 ? [one, other] : undefined;
 }

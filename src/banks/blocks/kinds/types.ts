@@ -1,8 +1,8 @@
 import type { Circuit } from '../../../../shared/circuit.ts';
 import type { Answer, Question, QuestionKind } from '../../../../shared/question.ts';
 import type { Scenario } from '../../../../shared/scenario.ts';
+import type { Position } from '../../position.ts';
 import type { BankReport } from '../../report.ts';
-import type { Spot } from '../../source.ts';
 import type { Field } from '../fields.ts';
 
 /** What every question has, read before its kind is asked for the rest. */
@@ -29,7 +29,7 @@ export interface AskedQuestion {
    * The author's words for each item answered (where it has a name), and where its answer stands, by its key in the
    * mark's parts.
    */
-  readonly answered: ReadonlyMap<string, { readonly text?: string; readonly spot: Spot }>;
+  readonly answered: ReadonlyMap<string, { readonly text?: string; readonly position: Position }>;
   /** The circuit to be held against the drawing rules, where it isn't the question's as it stands. */
   readonly drawn?: Circuit;
 }

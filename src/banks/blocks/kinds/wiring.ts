@@ -24,7 +24,7 @@ export const wiringReader: KindReader = {
     const [endsField, choicesField] = [need('ends'), need('choices')];
     const [wantedField, answerField] = [need('wanted'), need('answer')];
     const pairOf = (piece: Piece | undefined, field: Field) =>
-      readPair(piece ?? { text: '', spot: field.spot }, base.circuit, report);
+      readPair(piece ?? { text: '', position: field.position }, base.circuit, report);
     const ends = endsField && pairOf(linesOfField(endsField)[0], endsField);
     const choices = choicesField && readAll(choicesField, 2, MOST_CHOICES, input, pairOf);
     const wanted =
@@ -34,13 +34,13 @@ export const wiringReader: KindReader = {
     const choice = choices.findIndex((pair) => pair.join(' ') === answer.join(' '));
     if (choice < 0) {
       const pairs = choices.map((pair) => pair.join(' '));
-      report.add({ says: 'bank-unknown-item.choice', pair: answer.join(' '), pairs }, answerField.spot);
+      report.add({ says: 'bank-unknown-item.choice', pair: answer.join(' '), pairs }, answerField.position);
       return undefined;
     }
     return {
       question: { kind: 'wiring', ...base, ends, choices, wanted },
       answer: { kind: 'wiring', choice },
-      answered: new Map([['choice', { spot: answerField.spot }]]),
+      answered: new Map([['choice', { position: answerField.position }]]),
       drawn: wired(base.circuit, ends, answer),
     };
   },
@@ -72,7 +72,7 @@ function readAll<T>(
   if (pieces.length < least || pieces.length > most) {
     report.add(
       { says: 'bank-field.lines', key: field.key, lines: pieces.length, least, most },
-      field.keySpot,
+      field.keyPosition,
     );
     return undefined;
   }
@@ -83,7 +83,7 @@ function readAll<T>(
 function readWanted(piece: Piece, { base, report }: KindInput): Wanted | undefined {
   const match = /^(\S+)\s+(\S+)\s+(?:at first|after\s+(.+))$/.exec(piece.text);
   if (!match) {
-    report.add({ says: 'bank-field.wanted', text: piece.text }, piece.spot);
+    report.add({ says: 'bank-field.wanted', text: piece.text }, piece.position);
     return undefined;
   }
   const [, load = '', state = '', done = ''] = match;
@@ -101,15 +101,15 @@ function readWanted(piece: Piece, { base, report }: KindInput): Wanted | undefin
             meant: nearest(load, names),
             names,
           },
-      piece.spot,
+      piece.position,
     );
     return undefined;
   }
   const acts = readActs(done, base.circuit);
   if (acts.ok) return { acts: acts.value, load, state: state as Wanted['state'] };
   report.within(acts.problems, {
-    line: piece.spot.line,
-    column: piece.spot.column + piece.text.length - done.length,
+    line: piece.position.line,
+    column: piece.position.column + piece.text.length - done.length,
   });
   return undefined;
 }

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import type { Io } from '../../io.ts';
-import type { Running } from '../../program.ts';
+import type { Running } from '../../running.ts';
 import { addClasses } from './classes.command.ts';
 import { addHanding } from './handing.command.ts';
 import { addPeople } from './people.command.ts';

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import type { Io } from '../../io.ts';
-import type { Running } from '../../program.ts';
+import type { Running } from '../../running.ts';
 import { addClosing } from './closing.command.ts';
 import { addExport } from './export.command.ts';
 import { addIssue } from './issue.command.ts';

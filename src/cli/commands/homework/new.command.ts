@@ -1,7 +1,7 @@
 import { type Command, Option } from 'commander';
 import { helpAfter, severalOf } from '../../help.ts';
 import type { Io } from '../../io.ts';
-import type { Running } from '../../program.ts';
+import type { Running } from '../../running.ts';
 import type { NewOptions } from './new.ts';
 import { withStoreOptions } from './store-options.ts';
 

@@ -1,0 +1,4 @@
+/** What a command leaves behind: its exit code. */
+export interface Running {
+  code: number;
+}
