@@ -195,7 +195,7 @@ export class Learner {
   /** Why homework is in the way of erasing: answers that the server has not got, and that only this device has. */
   private async homeworkWaits(): Promise<string | undefined> {
     if (me.value.mode !== 'class') return undefined;
-    const { homeworkLeft } = await import('./screens/homework/kept/erase.ts');
+    const { homeworkLeft } = await import('./local/homework/erase.ts');
     return homeworkLeft(this.id);
   }
 
@@ -210,8 +210,7 @@ export class Learner {
 
   private async eraseHere(): Promise<void> {
     // The store says that everything is to go: it is emptied last.
-    if (me.value.mode === 'class')
-      await (await import('./screens/homework/kept/erase.ts')).eraseHomework(this.id);
+    if (me.value.mode === 'class') await (await import('./local/homework/erase.ts')).eraseHomework(this.id);
     await (await import('./local/erase.ts')).eraseDevice(this.local);
   }
 

@@ -104,11 +104,9 @@ export async function start(): Promise<Opened> {
     keepNewer().catch(() => undefined);
     // Homework answered on this device may still wait, though nobody opens the homework.
     if (me.value.mode === 'class' && roleOf(me.value) === 'learner')
-      import('./screens/homework/tell-open.ts').then(({ tellOpen }) => tellOpen()).catch(() => undefined);
+      import('./tell-homework.ts').then(({ tellOpen }) => tellOpen()).catch(() => undefined);
     if (me.value.mode === 'class')
-      import('./screens/homework/kept/own-outbox.ts')
-        .then(({ outboxOf }) => outboxOf(id))
-        .catch(() => undefined);
+      import('./local/homework/own-outbox.ts').then(({ outboxOf }) => outboxOf(id)).catch(() => undefined);
   };
   return { kind: 'ready', ground: { local, device, learner, engine, bank, supply, history, settle } };
 }

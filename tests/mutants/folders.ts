@@ -24,11 +24,11 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
     tests: ['tests/server/people/**/*.test.ts', 'tests/server/{roles,signing-in,classes,tries}.test.ts'],
   },
   'web-local': {
-    code: ['src/web/local/**/*.ts', 'src/web/learner.ts', 'src/web/engine/memory-kept.ts'],
+    code: ['src/web/local/*.ts', 'src/web/learner.ts', 'src/web/engine/memory-kept.ts'],
     tests: ['tests/web/{sync,one-memory,store-fails,newer-server,never-answers}.test.ts'],
   },
   kept: {
-    code: ['src/web/screens/homework/kept/**/*.ts'],
+    code: ['src/web/local/homework/**/*.ts'],
     tests: ['tests/web/homework-*.test.ts', 'tests/web/never-answers.test.ts'],
   },
 };

@@ -4,14 +4,14 @@ import { zipSync } from 'fflate';
 import './support/words.ts';
 import { describe, expect, it } from 'vitest';
 import { CODE_LETTERS, signInName } from '../../shared/people.ts';
-import { rosterOf, textOf } from '../../src/web/screens/classes/roster/read-files.ts';
 import {
   asCode,
   asSignIn,
   offeredSignIn,
   problemOfPassword,
   problemOfSignIn,
-} from '../../src/web/screens/enter/names.ts';
+} from '../../src/web/forms/typed.ts';
+import { rosterOf, textOf } from '../../src/web/screens/classes/roster/read-files.ts';
 
 const file = (name: string, content: string | Uint8Array): File =>
   new File([content as BlobPart], name, { type: 'application/octet-stream' });

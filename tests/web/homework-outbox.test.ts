@@ -2,8 +2,8 @@ import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { KeptSave, PaperView, SaveBatch, SaveResults } from '../../shared/homework-views.ts';
-import { type GivenAnswer, KeptHomework } from '../../src/web/screens/homework/kept/database.ts';
-import { type Post, type Sent, sendWaiting } from '../../src/web/screens/homework/kept/send.ts';
+import { type GivenAnswer, KeptHomework } from '../../src/web/local/homework/kept-homework.ts';
+import { type Post, type Sent, sendWaiting } from '../../src/web/local/homework/send.ts';
 
 const opened: KeptHomework[] = [];
 let names = 0;

@@ -4,10 +4,10 @@ import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { Local } from '../../src/web/local/database.ts';
+import { KeptHomework } from '../../src/web/local/homework/kept-homework.ts';
+import { postWithin } from '../../src/web/local/homework/post.ts';
+import { sendWaiting } from '../../src/web/local/homework/send.ts';
 import { type Fetch, synchronise } from '../../src/web/local/sync.ts';
-import { KeptHomework } from '../../src/web/screens/homework/kept/database.ts';
-import { postWithin } from '../../src/web/screens/homework/kept/post.ts';
-import { sendWaiting } from '../../src/web/screens/homework/kept/send.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
 import { nobody } from './nobody.ts';
 

@@ -2,12 +2,12 @@ import '../../styles/enter.css';
 import '../../styles/roll.css';
 import './account.css';
 import { useEffect, useState } from 'preact/hooks';
+import { PasswordForm } from '../../forms/password-form.tsx';
 import { homeworkWaiting } from '../../homework-waiting.ts';
 import { waiting } from '../../learner.ts';
 import { leave, me, meetAgain, roleOf } from '../../me.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { words } from '../../words.ts';
-import { PasswordForm } from '../enter/choose-password.tsx';
 import { Sessions } from './sessions.tsx';
 
 function Leave() {

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { call, type Gives } from '../../api.ts';
-import { useAct } from '../../parts/act.ts';
+import { useAct } from '../../forms/act.ts';
+import { Failure } from '../../forms/failure.tsx';
 import { dayAndTime } from '../../parts/moment.ts';
 import { words } from '../../words.ts';
-import { Failure } from '../enter/sheet.tsx';
 
 type Session = Gives<'sessions'>['sessions'][number];
 

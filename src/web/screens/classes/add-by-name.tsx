@@ -2,12 +2,12 @@ import { useId, useState } from 'preact/hooks';
 import type { PersonWithLink } from '../../../../shared/api-people.ts';
 import { beginsFormula, newName } from '../../../../shared/new-names.ts';
 import { call } from '../../api.ts';
-import { useAct } from '../../parts/act.ts';
-import { Form } from '../../parts/field.tsx';
+import { useAct } from '../../forms/act.ts';
+import { Failure } from '../../forms/failure.tsx';
+import { Form } from '../../forms/form.tsx';
 import { words } from '../../words.ts';
-import { Failure } from '../enter/sheet.tsx';
-import type { PartProps } from './class.tsx';
 import { HandedLinks } from './handed-links.tsx';
+import type { PartProps } from './part-props.ts';
 
 /** At most so many at once, as the contract has it. */
 const MOST = 400;

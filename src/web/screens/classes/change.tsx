@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
+import { useAct } from '../../forms/act.ts';
+import { Confirm } from '../../forms/confirm.tsx';
+import { Failure } from '../../forms/failure.tsx';
+import { Form } from '../../forms/form.tsx';
 import { me, roleOf } from '../../me.ts';
-import { useAct } from '../../parts/act.ts';
-import { Form } from '../../parts/field.tsx';
 import { set, words } from '../../words.ts';
-import { Failure } from '../enter/sheet.tsx';
-import type { PartProps } from './class.tsx';
-import { Sure } from './sure.tsx';
+import type { PartProps } from './part-props.ts';
 import { bodyOf, problemsOf, TitleFields } from './title-fields.tsx';
 
 function Ending({ detail, onDetail }: PartProps) {
@@ -15,13 +15,13 @@ function Ending({ detail, onDetail }: PartProps) {
   const change = async (): Promise<void> =>
     onDetail(await call('changeClass', { params: { class: detail.id }, body: { ended: !ended } }));
   return ended ? (
-    <Sure title={goOn.title} ask={goOn.ask} sure={goOn.sure} done={change}>
+    <Confirm title={goOn.title} ask={goOn.ask} sure={goOn.sure} done={change}>
       <p>{goOn.means}</p>
-    </Sure>
+    </Confirm>
   ) : (
-    <Sure title={end.title} ask={end.ask} sure={end.sure} done={change}>
+    <Confirm title={end.title} ask={end.ask} sure={end.sure} done={change}>
       <p>{end.means}</p>
-    </Sure>
+    </Confirm>
   );
 }
 
@@ -62,9 +62,9 @@ export function Change({ detail, onDetail }: PartProps) {
       </section>
       <Ending key={String(detail.endedAt)} detail={detail} onDetail={onDetail} />
       {roleOf(me.value) === 'admin' && (
-        <Sure title={w.erase.title} ask={w.erase.ask} sure={w.erase.sure} stop done={erase}>
+        <Confirm title={w.erase.title} ask={w.erase.ask} sure={w.erase.sure} stop done={erase}>
           <p>{set(w.erase.means, { strong: (text) => <strong>{text}</strong> })}</p>
-        </Sure>
+        </Confirm>
       )}
     </>
   );

@@ -1,22 +1,15 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { ClassDetail } from '../../../../shared/people.ts';
 import { call } from '../../api.ts';
-import { useAct } from '../../parts/act.ts';
+import { useAct } from '../../forms/act.ts';
+import { Failure } from '../../forms/failure.tsx';
 import { words } from '../../words.ts';
-import { Failure } from '../enter/sheet.tsx';
 import { AddByName } from './add-by-name.tsx';
 import { classAddress, type Part } from './at.ts';
 import { Change } from './change.tsx';
 import { Members } from './members/members.tsx';
 import { Roster } from './roster/roster.tsx';
 import { Slips } from './slips.tsx';
-
-/** What each part of a class is given. */
-export interface PartProps {
-  readonly detail: ClassDetail;
-  /** Takes in the class as the server now has it. */
-  readonly onDetail: (detail: ClassDetail) => void;
-}
 
 /** In the order in which they stand. */
 const parts = { members: Members, slips: Slips, add: AddByName, roster: Roster, change: Change } as const;

@@ -1,10 +1,10 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { PersonWithLink } from '../../../../shared/api-people.ts';
 import { save } from '../../api.ts';
-import { useAct } from '../../parts/act.ts';
+import { useAct } from '../../forms/act.ts';
+import { Failure } from '../../forms/failure.tsx';
 import { Copy } from '../../parts/copy.tsx';
 import { words } from '../../words.ts';
-import { Failure } from '../enter/sheet.tsx';
 import { fileName } from './file-name.ts';
 
 interface Props {

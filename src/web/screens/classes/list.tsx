@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { ClassSummary } from '../../../../shared/people.ts';
 import { call } from '../../api.ts';
+import { useAct } from '../../forms/act.ts';
+import { Failure } from '../../forms/failure.tsx';
 import { me, roleOf } from '../../me.ts';
-import { useAct } from '../../parts/act.ts';
 import { words } from '../../words.ts';
-import { Failure } from '../enter/sheet.tsx';
 import { classAddress } from './at.ts';
 
 function Table({ classes, caption }: { classes: readonly ClassSummary[]; caption: string }) {

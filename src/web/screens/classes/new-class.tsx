@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
-import { useAct } from '../../parts/act.ts';
-import { Form } from '../../parts/field.tsx';
+import { useAct } from '../../forms/act.ts';
+import { EntrySheet } from '../../forms/entry-sheet.tsx';
+import { Failure } from '../../forms/failure.tsx';
+import { Form } from '../../forms/form.tsx';
 import { words } from '../../words.ts';
-import { Failure, Sheet } from '../enter/sheet.tsx';
 import { classAddress } from './at.ts';
 import { bodyOf, problemsOf, TitleFields } from './title-fields.tsx';
 
@@ -22,7 +23,7 @@ export function NewClass() {
     });
   };
   return (
-    <Sheet title={w.newClass}>
+    <EntrySheet title={w.newClass}>
       <Form onSend={make}>
         <TitleFields value={value} looked={looked} first onValue={setValue} />
         <Failure words={act.failure} />
@@ -33,6 +34,6 @@ export function NewClass() {
           <a href="#/classes">{w.back}</a>
         </p>
       </Form>
-    </Sheet>
+    </EntrySheet>
   );
 }

@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks';
 import { call, save } from '../../api.ts';
-import { useAct } from '../../parts/act.ts';
+import { useAct } from '../../forms/act.ts';
+import { Failure } from '../../forms/failure.tsx';
+import { Field } from '../../forms/field.tsx';
+import { Form } from '../../forms/form.tsx';
 import { Copy } from '../../parts/copy.tsx';
-import { Field, Form } from '../../parts/field.tsx';
 import { words } from '../../words.ts';
-import { Failure } from '../enter/sheet.tsx';
-import type { PartProps } from './class.tsx';
 import { fileName } from './file-name.ts';
+import type { PartProps } from './part-props.ts';
 
 /** Slips to print: the code and its address, to cut apart. */
 function Print({ detail }: Pick<PartProps, 'detail'>) {

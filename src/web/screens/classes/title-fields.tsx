@@ -1,5 +1,5 @@
 import { beginsFormula, newClassTitle, newIntake } from '../../../../shared/new-names.ts';
-import { Field } from '../../parts/field.tsx';
+import { Field } from '../../forms/field.tsx';
 import { words } from '../../words.ts';
 
 export interface Titled {

@@ -1,9 +1,11 @@
 import { useState } from 'preact/hooks';
-import type { Act } from '../../parts/act.ts';
-import { Field, Form } from '../../parts/field.tsx';
+import type { Act } from '../../forms/act.ts';
+import { EntrySheet } from '../../forms/entry-sheet.tsx';
+import { Failure } from '../../forms/failure.tsx';
+import { Field } from '../../forms/field.tsx';
+import { Form } from '../../forms/form.tsx';
+import { asSignIn, problemOfPassword, problemOfSignIn } from '../../forms/typed.ts';
 import { words } from '../../words.ts';
-import { asSignIn, problemOfPassword, problemOfSignIn } from './names.ts';
-import { Failure, Sheet } from './sheet.tsx';
 
 /** What is typed on it, kept by whoever shows it, so that going back loses nothing. */
 export interface Account {
@@ -37,7 +39,7 @@ export function AccountSheet({ sheet, account, onAccount, act, send, onSend, onB
     onAccount(now);
   };
   return (
-    <Sheet title={w.title} sheet={sheet}>
+    <EntrySheet title={w.title} sheet={sheet}>
       <Form
         onSend={() => {
           setLooked(true);
@@ -75,6 +77,6 @@ export function AccountSheet({ sheet, account, onAccount, act, send, onSend, onB
           </button>
         </p>
       </Form>
-    </Sheet>
+    </EntrySheet>
   );
 }

@@ -1,11 +1,13 @@
 import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
+import { useAct } from '../../forms/act.ts';
+import { EntrySheet } from '../../forms/entry-sheet.tsx';
+import { Failure } from '../../forms/failure.tsx';
+import { Field } from '../../forms/field.tsx';
+import { Form } from '../../forms/form.tsx';
+import { asCode } from '../../forms/typed.ts';
 import { me } from '../../me.ts';
-import { useAct } from '../../parts/act.ts';
-import { Field, Form } from '../../parts/field.tsx';
 import { words } from '../../words.ts';
-import { asCode } from './names.ts';
-import { Failure, Sheet } from './sheet.tsx';
 
 interface Props {
   /** From the slip's address. */
@@ -32,7 +34,7 @@ export function CodeSheet({ code, of, onFound }: Props) {
     });
   };
   return (
-    <Sheet title={w.title} sheet={[1, of]}>
+    <EntrySheet title={w.title} sheet={[1, of]}>
       <Form onSend={look}>
         <Field
           label={w.code}
@@ -56,6 +58,6 @@ export function CodeSheet({ code, of, onFound }: Props) {
           {!me.value.person && <a href="#/enter">{w.signedInBefore}</a>}
         </p>
       </Form>
-    </Sheet>
+    </EntrySheet>
   );
 }

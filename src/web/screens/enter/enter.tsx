@@ -1,14 +1,14 @@
 import '../../styles/enter.css';
 import { useEffect } from 'preact/hooks';
+import { EntrySheet } from '../../forms/entry-sheet.tsx';
+import { PasswordForm } from '../../forms/password-form.tsx';
 import { me } from '../../me.ts';
 import { place } from '../../place.ts';
 import { words } from '../../words.ts';
-import { PasswordForm } from './choose-password.tsx';
 import { FirstRun } from './first-run.tsx';
 import { goIn } from './go-in.ts';
 import { Join } from './join.tsx';
 import { ByLink } from './link.tsx';
-import { Sheet } from './sheet.tsx';
 import { SignInForm } from './sign-in.tsx';
 
 /** Somebody is in by a link: now a password, so that no other link is needed. */
@@ -20,7 +20,7 @@ function ChoosePassword() {
   if (!person) return <SignIn />;
   const { choose: w, notNow, setPassword } = words('enter');
   return (
-    <Sheet title={w.title(person.name)} focusTitle>
+    <EntrySheet title={w.title(person.name)} focusTitle>
       <p>{w.why}</p>
       <PasswordForm person={person} send={setPassword} first onDone={on} />
       <div class="aside">
@@ -31,14 +31,14 @@ function ChoosePassword() {
           </button>
         </p>
       </div>
-    </Sheet>
+    </EntrySheet>
   );
 }
 
 function SignIn() {
   const { signIn: w } = words('enter');
   return (
-    <Sheet title={w.title}>
+    <EntrySheet title={w.title}>
       <SignInForm onDone={(now) => goIn(now)} />
       <div class="aside">
         <p>{w.newHere}</p>
@@ -49,7 +49,7 @@ function SignIn() {
         </p>
         <p>{w.otherWays}</p>
       </div>
-    </Sheet>
+    </EntrySheet>
   );
 }
 

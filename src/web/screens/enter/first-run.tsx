@@ -1,13 +1,14 @@
 import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
-import { useAct } from '../../parts/act.ts';
-import { Field, Form } from '../../parts/field.tsx';
+import { useAct } from '../../forms/act.ts';
+import { EntrySheet } from '../../forms/entry-sheet.tsx';
+import { Field } from '../../forms/field.tsx';
+import { Form } from '../../forms/form.tsx';
+import { asSignIn, offeredSignIn } from '../../forms/typed.ts';
 import { words } from '../../words.ts';
 import { type Account, AccountSheet } from './account-sheet.tsx';
 import { goIn } from './go-in.ts';
 import { NameSheet } from './name-sheet.tsx';
-import { asSignIn, offeredSignIn } from './names.ts';
-import { Sheet } from './sheet.tsx';
 
 /** The very first visit: whoever can read what the server prints becomes its administrator. */
 export function FirstRun() {
@@ -22,7 +23,7 @@ export function FirstRun() {
 
   if (step === 'key' || refused)
     return (
-      <Sheet title={w.title} sheet={[1, 3]}>
+      <EntrySheet title={w.title} sheet={[1, 3]}>
         <p>{w.what}</p>
         <Form
           onSend={() => {
@@ -53,7 +54,7 @@ export function FirstRun() {
             </button>
           </p>
         </Form>
-      </Sheet>
+      </EntrySheet>
     );
   if (step === 'name')
     return (

@@ -1,14 +1,15 @@
 import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
+import { useAct } from '../../forms/act.ts';
+import { EntrySheet } from '../../forms/entry-sheet.tsx';
+import { Failure } from '../../forms/failure.tsx';
+import { asSignIn, offeredSignIn } from '../../forms/typed.ts';
 import { me } from '../../me.ts';
-import { useAct } from '../../parts/act.ts';
 import { words } from '../../words.ts';
 import { type Account, AccountSheet } from './account-sheet.tsx';
 import { CodeSheet } from './code-sheet.tsx';
 import { goIn } from './go-in.ts';
 import { NameSheet } from './name-sheet.tsx';
-import { asSignIn, offeredSignIn } from './names.ts';
-import { Failure, Sheet } from './sheet.tsx';
 
 interface Found {
   readonly code: string;
@@ -61,7 +62,7 @@ function JoinAlso({ found, name, onBack }: { found: Found; name: string; onBack:
   const act = useAct();
   const join = (): void => act.run(async () => goIn(await call('joinClass', { body: { code: found.code } })));
   return (
-    <Sheet title={w.join.alsoTitle(found.title)} sheet={[2, 2]} focusTitle>
+    <EntrySheet title={w.join.alsoTitle(found.title)} sheet={[2, 2]} focusTitle>
       <p>{w.join.also(name)}</p>
       <Failure words={act.failure} />
       <p class="row">
@@ -72,7 +73,7 @@ function JoinAlso({ found, name, onBack }: { found: Found; name: string; onBack:
           {w.back}
         </button>
       </p>
-    </Sheet>
+    </EntrySheet>
   );
 }
 

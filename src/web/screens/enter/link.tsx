@@ -1,9 +1,10 @@
 import { call } from '../../api.ts';
+import { useAct } from '../../forms/act.ts';
+import { EntrySheet } from '../../forms/entry-sheet.tsx';
+import { Failure } from '../../forms/failure.tsx';
 import { me } from '../../me.ts';
-import { useAct } from '../../parts/act.ts';
 import { words } from '../../words.ts';
 import { goIn } from './go-in.ts';
-import { Failure, Sheet } from './sheet.tsx';
 
 /** Coming in by a link that was handed over. It works once, so it is used by a button and not by being opened. */
 export function ByLink({ token }: { token: string }) {
@@ -13,7 +14,7 @@ export function ByLink({ token }: { token: string }) {
   const use = (): void =>
     act.run(async () => goIn(await call('signInWithLink', { body: { token } }), '#/enter/password'));
   return (
-    <Sheet title={w.title} focusTitle>
+    <EntrySheet title={w.title} focusTitle>
       <p>{w.what}</p>
       {person && <p>{w.signsOut(person.name)}</p>}
       <Failure words={act.failure} />
@@ -23,6 +24,6 @@ export function ByLink({ token }: { token: string }) {
         </button>
         <a href="#/enter">{person ? w.leaveIt : w.withPassword}</a>
       </p>
-    </Sheet>
+    </EntrySheet>
   );
 }

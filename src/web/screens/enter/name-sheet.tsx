@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
-import { Field, Form } from '../../parts/field.tsx';
+import { EntrySheet } from '../../forms/entry-sheet.tsx';
+import { Field } from '../../forms/field.tsx';
+import { Form } from '../../forms/form.tsx';
+import { problemOfName } from '../../forms/typed.ts';
 import { words } from '../../words.ts';
-import { problemOfName } from './names.ts';
-import { Sheet } from './sheet.tsx';
 
 interface Props {
   readonly sheet: readonly [number, number];
@@ -19,7 +20,7 @@ export function NameSheet({ sheet, note, value, onValue, onNext, onBack }: Props
   const [looked, setLooked] = useState(false);
   const problem = problemOfName(value);
   return (
-    <Sheet title={w.name.title} sheet={sheet}>
+    <EntrySheet title={w.name.title} sheet={sheet}>
       <Form
         onSend={() => {
           setLooked(true);
@@ -45,6 +46,6 @@ export function NameSheet({ sheet, note, value, onValue, onNext, onBack }: Props
           </button>
         </p>
       </Form>
-    </Sheet>
+    </EntrySheet>
   );
 }

@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { Me } from '../../../../shared/api-people.ts';
 import { call } from '../../api.ts';
-import { useAct } from '../../parts/act.ts';
-import { Field, Form } from '../../parts/field.tsx';
+import { useAct } from '../../forms/act.ts';
+import { Failure } from '../../forms/failure.tsx';
+import { Field } from '../../forms/field.tsx';
+import { Form } from '../../forms/form.tsx';
+import { asSignIn } from '../../forms/typed.ts';
 import { words } from '../../words.ts';
-import { asSignIn } from './names.ts';
-import { Failure } from './sheet.tsx';
 
 interface Props {
   /** The name that is filled in already. */

@@ -4,8 +4,8 @@ import { me, roleOf } from '../../../me.ts';
 import { dayOf } from '../../../parts/moment.ts';
 import { set, words } from '../../../words.ts';
 import { classAddress } from '../at.ts';
-import type { PartProps } from '../class.tsx';
 import { LookAfter } from '../look-after.tsx';
+import type { PartProps } from '../part-props.ts';
 import { Tutors } from './tutors.tsx';
 import { WithMember } from './with-member.tsx';
 

@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks';
 import type { Person } from '../../../../../shared/people.ts';
 import { call } from '../../../api.ts';
+import { useAct } from '../../../forms/act.ts';
+import { Failure } from '../../../forms/failure.tsx';
+import { Field } from '../../../forms/field.tsx';
+import { Form } from '../../../forms/form.tsx';
 import { me, roleOf } from '../../../me.ts';
-import { useAct } from '../../../parts/act.ts';
-import { Field, Form } from '../../../parts/field.tsx';
 import { words } from '../../../words.ts';
-import { Failure } from '../../enter/sheet.tsx';
-import type { PartProps } from '../class.tsx';
+import type { PartProps } from '../part-props.ts';
 
 /** Finds a tutor by name and makes them tutor of the class too. */
 function AddTutor({ detail, onDetail }: PartProps) {

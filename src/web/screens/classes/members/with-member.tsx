@@ -2,15 +2,16 @@ import { useState } from 'preact/hooks';
 import type { PersonWithLink } from '../../../../../shared/api-people.ts';
 import type { Member } from '../../../../../shared/people.ts';
 import { call, save } from '../../../api.ts';
-import { useAct } from '../../../parts/act.ts';
-import { Field, Form } from '../../../parts/field.tsx';
+import { useAct } from '../../../forms/act.ts';
+import { Confirm } from '../../../forms/confirm.tsx';
+import { Failure } from '../../../forms/failure.tsx';
+import { Field } from '../../../forms/field.tsx';
+import { Form } from '../../../forms/form.tsx';
+import { problemOfName } from '../../../forms/typed.ts';
 import { words } from '../../../words.ts';
-import { problemOfName } from '../../enter/names.ts';
-import { Failure } from '../../enter/sheet.tsx';
-import type { PartProps } from '../class.tsx';
 import { fileName } from '../file-name.ts';
 import { HandedLinks } from '../handed-links.tsx';
-import { Sure } from '../sure.tsx';
+import type { PartProps } from '../part-props.ts';
 
 /** What a tutor does for one learner: a new link, another name, signing out, taking out of the class. */
 export function WithMember({ member, detail, onDetail }: PartProps & { member: Member }) {
@@ -51,17 +52,17 @@ export function WithMember({ member, detail, onDetail }: PartProps & { member: M
           </button>
         </p>
       </Form>
-      <Sure
+      <Confirm
         ask={common.newLink}
         sure={common.makeLink}
         done={async () => setLink(await call('newLink', { params }))}
       >
         <p>{w.newLinkMeans(member.name)}</p>
-      </Sure>
-      <Sure ask={common.signOutEverywhereAsk} sure={common.signOutEverywhere} done={endSessions}>
+      </Confirm>
+      <Confirm ask={common.signOutEverywhereAsk} sure={common.signOutEverywhere} done={endSessions}>
         <p>{w.signOutMeans(member.name)}</p>
-      </Sure>
-      <Sure
+      </Confirm>
+      <Confirm
         ask={w.takeOutAsk}
         sure={w.takeOut}
         done={async () =>
@@ -69,7 +70,7 @@ export function WithMember({ member, detail, onDetail }: PartProps & { member: M
         }
       >
         <p>{w.takeOutMeans(member.name)}</p>
-      </Sure>
+      </Confirm>
       <p role="status">{said}</p>
       <Failure words={act.failure} />
     </div>

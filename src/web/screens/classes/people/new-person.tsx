@@ -2,11 +2,12 @@ import { useState } from 'preact/hooks';
 import type { PersonWithLink } from '../../../../../shared/api-people.ts';
 import type { PersonRole } from '../../../../../shared/people.ts';
 import { call } from '../../../api.ts';
-import { useAct } from '../../../parts/act.ts';
-import { Field, Form } from '../../../parts/field.tsx';
+import { useAct } from '../../../forms/act.ts';
+import { Failure } from '../../../forms/failure.tsx';
+import { Field } from '../../../forms/field.tsx';
+import { Form } from '../../../forms/form.tsx';
+import { problemOfName } from '../../../forms/typed.ts';
 import { words } from '../../../words.ts';
-import { problemOfName } from '../../enter/names.ts';
-import { Failure } from '../../enter/sheet.tsx';
 import { HandedLinks } from '../handed-links.tsx';
 import { RoleChoice } from './role-choice.tsx';
 

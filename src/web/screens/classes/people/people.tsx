@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Person } from '../../../../../shared/people.ts';
 import { call } from '../../../api.ts';
-import { useAct } from '../../../parts/act.ts';
+import { useAct } from '../../../forms/act.ts';
+import { Failure } from '../../../forms/failure.tsx';
 import { dayOf } from '../../../parts/moment.ts';
 import { words } from '../../../words.ts';
-import { Failure } from '../../enter/sheet.tsx';
 import { LookAfter } from '../look-after.tsx';
 import { NewPerson } from './new-person.tsx';
 import { WithPerson } from './with-person.tsx';

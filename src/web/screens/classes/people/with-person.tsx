@@ -2,15 +2,16 @@ import { useState } from 'preact/hooks';
 import type { PersonWithLink } from '../../../../../shared/api-people.ts';
 import type { Person } from '../../../../../shared/people.ts';
 import { call, save } from '../../../api.ts';
+import { useAct } from '../../../forms/act.ts';
+import { Confirm } from '../../../forms/confirm.tsx';
+import { Failure } from '../../../forms/failure.tsx';
+import { Field } from '../../../forms/field.tsx';
+import { Form } from '../../../forms/form.tsx';
+import { problemOfName } from '../../../forms/typed.ts';
 import { askMe, me, meet } from '../../../me.ts';
-import { useAct } from '../../../parts/act.ts';
-import { Field, Form } from '../../../parts/field.tsx';
 import { set, words } from '../../../words.ts';
-import { problemOfName } from '../../enter/names.ts';
-import { Failure } from '../../enter/sheet.tsx';
 import { fileName } from '../file-name.ts';
 import { HandedLinks } from '../handed-links.tsx';
-import { Sure } from '../sure.tsx';
 import { RoleChoice } from './role-choice.tsx';
 
 interface Props {
@@ -24,7 +25,7 @@ function Erase({ person, onChanged }: Props) {
   const [typed, setTyped] = useState('');
   const same = typed.trim().toLowerCase() === person.name.trim().toLowerCase();
   return (
-    <Sure
+    <Confirm
       ask={w.ask}
       sure={w.sure}
       stop
@@ -36,7 +37,7 @@ function Erase({ person, onChanged }: Props) {
     >
       <p>{set(w.means, { strong: (text) => <strong>{text}</strong>, name: person.name })}</p>
       <Field label={w.type(person.name)} autocomplete="off" value={typed} onValue={setTyped} />
-    </Sure>
+    </Confirm>
   );
 }
 
@@ -81,14 +82,14 @@ export function WithPerson({ person, onChanged }: Props) {
         <p>{w.thisIsYou}</p>
       ) : (
         <>
-          <Sure
+          <Confirm
             ask={common.newLink}
             sure={common.makeLink}
             done={async () => setLink(await call('newLink', { params }))}
           >
             <p>{w.newLinkMeans(person.name)}</p>
-          </Sure>
-          <Sure
+          </Confirm>
+          <Confirm
             ask={w.anotherRole}
             sure={w.changeRole}
             done={async () => {
@@ -98,8 +99,8 @@ export function WithPerson({ person, onChanged }: Props) {
           >
             <RoleChoice name={`role-${person.id}`} value={role} onValue={setRole} />
             <p>{w.changeRoleMeans(person.name)}</p>
-          </Sure>
-          <Sure
+          </Confirm>
+          <Confirm
             ask={common.signOutEverywhereAsk}
             sure={common.signOutEverywhere}
             done={async () => {
@@ -108,7 +109,7 @@ export function WithPerson({ person, onChanged }: Props) {
             }}
           >
             <p>{w.signOutMeans(person.name)}</p>
-          </Sure>
+          </Confirm>
           <Erase person={person} onChanged={onChanged} />
         </>
       )}

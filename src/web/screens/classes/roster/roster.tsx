@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { save } from '../../../api.ts';
-import { useAct } from '../../../parts/act.ts';
+import { useAct } from '../../../forms/act.ts';
+import { Failure } from '../../../forms/failure.tsx';
 import { words } from '../../../words.ts';
-import { Failure } from '../../enter/sheet.tsx';
-import type { PartProps } from '../class.tsx';
 import { fileName } from '../file-name.ts';
+import type { PartProps } from '../part-props.ts';
 import { TakeRoster } from './take-roster.tsx';
 
 /** Slips for those who can't sign in by themselves yet, and the class as a file. */

@@ -1,11 +1,11 @@
 import { useId, useState } from 'preact/hooks';
 import type { RosterIn, RosterResult } from '../../../../../shared/api-people.ts';
 import { call } from '../../../api.ts';
-import { useAct } from '../../../parts/act.ts';
-import { Field } from '../../../parts/field.tsx';
+import { useAct } from '../../../forms/act.ts';
+import { Failure } from '../../../forms/failure.tsx';
+import { Field } from '../../../forms/field.tsx';
 import { set, words } from '../../../words.ts';
-import { Failure } from '../../enter/sheet.tsx';
-import type { PartProps } from '../class.tsx';
+import type { PartProps } from '../part-props.ts';
 import { LookedAt } from './looked-at.tsx';
 import { rosterOf } from './read-files.ts';
 

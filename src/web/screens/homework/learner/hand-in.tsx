@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import { ApiFailure, call } from '../../../api.ts';
+import { useAct } from '../../../forms/act.ts';
+import { Refused } from '../../../forms/failure.tsx';
 import { guardAgain } from '../../../guard.ts';
-import { useAct } from '../../../parts/act.ts';
+import type { Outbox } from '../../../local/homework/outbox.ts';
 import { words } from '../../../words.ts';
-import type { Outbox } from '../kept/outbox.ts';
 import { addressOf } from '../where.ts';
 import type { PaperSession } from './paper-session.ts';
 
@@ -98,11 +99,7 @@ export function HandIn({ session, outbox }: { session: PaperSession; outbox: Out
           {w.handIn}
         </button>
       )}
-      {failure && (
-        <p class="refused" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused words={failure} />
     </section>
   );
 }

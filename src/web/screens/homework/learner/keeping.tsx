@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { Outbox } from '../../../local/homework/outbox.ts';
 import { set, words } from '../../../words.ts';
-import type { Outbox } from '../kept/outbox.ts';
 import { leftOf } from '../moments.ts';
 
 function standingText(outbox: Outbox, paper: string | undefined): string {

@@ -1,15 +1,16 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { LearnerSet } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { useAct } from '../../../forms/act.ts';
+import { Refused } from '../../../forms/failure.tsx';
+import type { Outbox } from '../../../local/homework/outbox.ts';
+import { orKept } from '../../../local/homework/server-or-device.ts';
 import { openHomework } from '../../../open-homework.ts';
-import { useAct } from '../../../parts/act.ts';
+import { Show, useFetched } from '../../../parts/fetched.tsx';
+import { openText } from '../../../tell-homework.ts';
 import { set as elements, words } from '../../../words.ts';
-import { orKept } from '../kept/or-kept.ts';
-import type { Outbox } from '../kept/outbox.ts';
 import { leftOf } from '../moments.ts';
-import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
-import { openText } from '../tell-open.ts';
 import { addressOf, goTo } from '../where.ts';
 import { savingText } from './keeping.tsx';
 
@@ -108,11 +109,7 @@ function SetEntry({ set, now, outbox }: { set: LearnerSet; now: number; outbox: 
           </button>
         </p>
       ) : null}
-      {failure && (
-        <p class="refused" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused words={failure} />
     </li>
   );
 }

@@ -1,5 +1,5 @@
+import type { Outbox } from '../../../local/homework/outbox.ts';
 import { words } from '../../../words.ts';
-import type { Outbox } from '../kept/outbox.ts';
 import { Head } from '../parts/head.tsx';
 import { addressOf } from '../where.ts';
 import { HandIn } from './hand-in.tsx';

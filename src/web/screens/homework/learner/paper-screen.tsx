@@ -1,11 +1,11 @@
 import { useEffect } from 'preact/hooks';
 import { call } from '../../../api.ts';
 import { guardAgain } from '../../../guard.ts';
+import type { Outbox } from '../../../local/homework/outbox.ts';
+import { orKept } from '../../../local/homework/server-or-device.ts';
+import { Show, useFetched } from '../../../parts/fetched.tsx';
 import type { Ground } from '../../../start.ts';
 import { words } from '../../../words.ts';
-import { orKept } from '../kept/or-kept.ts';
-import type { Outbox } from '../kept/outbox.ts';
-import { Show, useFetched } from '../parts/fetched.tsx';
 import { ItemScreen } from './item-screen.tsx';
 import { useNow } from './keeping.tsx';
 import { Overview } from './overview.tsx';

@@ -3,9 +3,9 @@ import { computed, type Signal, signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
 import type { PaperView } from '../../../../../shared/homework-views.ts';
 import type { Asked, PublicQuestion } from '../../../../../shared/question.ts';
+import type { RefusedAnswer } from '../../../local/homework/kept-homework.ts';
+import type { Outbox } from '../../../local/homework/outbox.ts';
 import { answeredOf, answerSoFar, type Chosen, chosenOf } from '../../../question/answer.ts';
-import type { RefusedAnswer } from '../kept/database.ts';
-import type { Outbox } from '../kept/outbox.ts';
 
 export interface SheetItem {
   readonly question: PublicQuestion;

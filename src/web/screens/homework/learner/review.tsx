@@ -1,14 +1,14 @@
 import type { ToldItemMark } from '../../../../../shared/homework.ts';
 import type { PaperReview } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { Show, useFetched } from '../../../parts/fetched.tsx';
+import { MarkedQuestion } from '../../../question/marked-question.tsx';
 import type { Ground } from '../../../start.ts';
 import { set, words } from '../../../words.ts';
-import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { ItemBar } from '../parts/item-bar.tsx';
 import { ItemTable } from '../parts/item-table.tsx';
 import { earnedText, itemVerdict } from '../parts/item-verdict.tsx';
-import { MarkedQuestion } from '../parts/marked-question.tsx';
 import { SkillTable } from '../parts/skill-table.tsx';
 import { addressOf } from '../where.ts';
 

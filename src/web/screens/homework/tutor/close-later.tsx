@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
-import { useAct } from '../../../parts/act.ts';
+import { useAct } from '../../../forms/act.ts';
+import { Refused } from '../../../forms/failure.tsx';
 import { words } from '../../../words.ts';
 import { fieldText, momentOf } from '../moments.ts';
 
@@ -40,11 +41,7 @@ export function CloseLater({ view, onMoved }: { view: SetView; onMoved: (view: S
           {busy ? w.busy : w.close}
         </button>
       </form>
-      {failure && (
-        <p class="refused" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused words={failure} />
     </details>
   );
 }

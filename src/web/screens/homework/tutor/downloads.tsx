@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call, save, wordsOf } from '../../../api.ts';
+import { Refused } from '../../../forms/failure.tsx';
 import { words } from '../../../words.ts';
 import { fileName } from './words.ts';
 
@@ -70,11 +71,7 @@ export function Downloads({ view }: { view: SetView }) {
           {...(drawn ? { max: drawn.of, value: drawn.made } : {})}
         />
       )}
-      {failure && (
-        <p class="refused" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused words={failure} />
     </section>
   );
 }

@@ -2,15 +2,16 @@ import { useState } from 'preact/hooks';
 import type { MarkedPaper } from '../../../../../shared/homework-views.ts';
 import { codeInGroups } from '../../../../homework/paper-code.ts';
 import { ApiFailure, call } from '../../../api.ts';
-import { useAct } from '../../../parts/act.ts';
+import { useAct } from '../../../forms/act.ts';
+import { Refused } from '../../../forms/failure.tsx';
+import { Show, useFetched } from '../../../parts/fetched.tsx';
+import { MarkedQuestion } from '../../../question/marked-question.tsx';
 import type { Ground } from '../../../start.ts';
 import { words } from '../../../words.ts';
-import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { ItemBar } from '../parts/item-bar.tsx';
 import { ItemTable } from '../parts/item-table.tsx';
 import { earnedIn, earnedText, itemVerdict, shownMarks } from '../parts/item-verdict.tsx';
-import { MarkedQuestion } from '../parts/marked-question.tsx';
 import { SkillTable } from '../parts/skill-table.tsx';
 import { addressOf } from '../where.ts';
 
@@ -76,11 +77,7 @@ function OwnMark({ marked, at, onMarked }: ItemProps) {
         />
       </label>
       <p class="quiet">{w.firstStays}</p>
-      {failure && (
-        <p class="refused" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused words={failure} />
       <button type="submit" class="button" disabled={busy || reason.trim() === ''}>
         {busy ? common.keeping : w.keep}
       </button>

@@ -3,8 +3,8 @@ import type { PaperRow, SetView } from '../../../../../shared/homework-views.ts'
 import { codeInGroups } from '../../../../homework/paper-code.ts';
 import type { PaperStands } from '../../../../words/en/page/sets/papers.ts';
 import { call } from '../../../api.ts';
+import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { set, words } from '../../../words.ts';
-import { Show, useFetched } from '../parts/fetched.tsx';
 import { ShareCell } from '../parts/share-cell.tsx';
 import { addressOf } from '../where.ts';
 

@@ -1,8 +1,8 @@
 import type { PaperRow, SetReport } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { Show, useFetched } from '../../../parts/fetched.tsx';
 import type { Ground } from '../../../start.ts';
 import { set as elements, words } from '../../../words.ts';
-import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import type { Concern } from '../parts/types.ts';
 import { addressOf } from '../where.ts';

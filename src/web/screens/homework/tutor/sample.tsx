@@ -1,9 +1,9 @@
 import { call } from '../../../api.ts';
+import { Show, useFetched } from '../../../parts/fetched.tsx';
+import { ShownItem } from '../../../question/shown-item.tsx';
 import type { Ground } from '../../../start.ts';
 import { words } from '../../../words.ts';
-import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
-import { ShownItem } from '../parts/shown-item.tsx';
 import { addressOf } from '../where.ts';
 
 /** Another number gives another sample; after the last one comes the first. */

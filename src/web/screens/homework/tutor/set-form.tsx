@@ -2,10 +2,11 @@ import { useState } from 'preact/hooks';
 import type { Bank } from '../../../../../shared/bank.ts';
 import type { HomeworkWish } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
-import { useAct } from '../../../parts/act.ts';
+import { useAct } from '../../../forms/act.ts';
+import { Refused } from '../../../forms/failure.tsx';
+import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { words } from '../../../words.ts';
 import { clockNote } from '../moments.ts';
-import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { goTo } from '../where.ts';
 import { ChooseSkills } from './choose-skills.tsx';
@@ -155,11 +156,7 @@ function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
         </div>
       </fieldset>
       <p class="quiet">{w.others}</p>
-      {(told || failure) && (
-        <p class="refused" role="alert">
-          {told || failure}
-        </p>
-      )}
+      <Refused words={told || failure} />
       <div class="row">
         <button type="submit" class="button main" disabled={busy}>
           {busy ? w.keeping : w.keep}

@@ -2,10 +2,11 @@ import { useState } from 'preact/hooks';
 import type { Bank } from '../../../../../shared/bank.ts';
 import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
-import { useAct } from '../../../parts/act.ts';
+import { useAct } from '../../../forms/act.ts';
+import { Refused } from '../../../forms/failure.tsx';
+import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { words } from '../../../words.ts';
 import { whenText } from '../moments.ts';
-import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { addressOf, goTo } from '../where.ts';
 import { CloseLater } from './close-later.tsx';
@@ -120,11 +121,7 @@ function Withdraw({ view }: { view: SetView }) {
           {draft ? w.draft : w.issued}
         </button>
       )}
-      {failure && (
-        <p class="refused" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused words={failure} />
     </>
   );
 }
@@ -167,11 +164,7 @@ function DraftActs({ view, onIssued }: { view: SetView; onIssued: (view: SetView
           </div>
         </section>
       )}
-      {failure && (
-        <p class="refused" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused words={failure} />
     </>
   );
 }

@@ -1,7 +1,7 @@
 import type { TermView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { words } from '../../../words.ts';
-import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { addressOf } from '../where.ts';
 import { namesOf } from './names.ts';

@@ -1,9 +1,10 @@
 import { useRef, useState } from 'preact/hooks';
 import type { PaperRow, SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
-import { useAct } from '../../../parts/act.ts';
+import { useAct } from '../../../forms/act.ts';
+import { Refused } from '../../../forms/failure.tsx';
+import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { set, words } from '../../../words.ts';
-import { Show, useFetched } from '../parts/fetched.tsx';
 import { Head } from '../parts/head.tsx';
 import { addressOf } from '../where.ts';
 import { marksTyped } from './marks-typed.ts';
@@ -100,11 +101,7 @@ function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] })
             </label>
           ))}
         </div>
-        {(told || failure) && (
-          <p class="refused" role="alert">
-            {told || failure}
-          </p>
-        )}
+        <Refused words={told || failure} />
         <button type="submit" class="button main" disabled={busy || code.trim() === ''}>
           {busy ? common.keeping : w.keep}
         </button>

@@ -1,4 +1,3 @@
-import type { ComponentChildren } from 'preact';
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 import { words } from '../words.ts';
@@ -89,23 +88,5 @@ export function Field({
         </p>
       )}
     </div>
-  );
-}
-
-/** Fields with what sends them off. Where one of them is refused, it gets the focus: its problem is read out with it. */
-export function Form({ onSend, children }: { onSend: () => unknown; children: ComponentChildren }) {
-  const form = useRef<HTMLFormElement>(null);
-  return (
-    <form
-      ref={form}
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        onSend();
-        requestAnimationFrame(() => form.current?.querySelector<HTMLElement>('[aria-invalid]')?.focus());
-      }}
-    >
-      {children}
-    </form>
   );
 }

@@ -1,7 +1,7 @@
 /** The outbox of whoever is signed in on this device, opened once. */
-import { homeworkWaiting } from '../../../homework-waiting.ts';
-import { signedOut } from '../../../me.ts';
-import { KeptHomework } from './database.ts';
+import { homeworkWaiting } from '../../homework-waiting.ts';
+import { signedOut } from '../../me.ts';
+import { KeptHomework } from './kept-homework.ts';
 import { Outbox } from './outbox.ts';
 import { postWithin } from './post.ts';
 

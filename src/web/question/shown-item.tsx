@@ -1,13 +1,13 @@
 import type { ComponentChildren } from 'preact';
-import type { Asked, Question, ToldMark } from '../../../../../shared/question.ts';
-import { Board } from '../../../parts/board.tsx';
-import { Drawing } from '../../../parts/drawing.tsx';
-import { unbroken } from '../../../parts/unbroken.ts';
-import { AnswerForm } from '../../../question/answer-form.tsx';
-import { meterShowing } from '../../../question/asked-drawing.tsx';
-import { Situation } from '../../../question/situation.tsx';
-import type { Ground } from '../../../start.ts';
-import { words } from '../../../words.ts';
+import type { Asked, Question, ToldMark } from '../../../shared/question.ts';
+import { Board } from '../parts/board.tsx';
+import { Drawing } from '../parts/drawing.tsx';
+import { unbroken } from '../parts/unbroken.ts';
+import type { Ground } from '../start.ts';
+import { words } from '../words.ts';
+import { AnswerForm } from './answer-form.tsx';
+import { meterShowing } from './asked-drawing.tsx';
+import { Situation } from './situation.tsx';
 import { useDrawnAsked } from './use-drawn.ts';
 
 /** A question with its drawing at rest and the right answers, on a page with others. */

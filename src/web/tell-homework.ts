@@ -1,8 +1,8 @@
 /** Tells a learner who hasn't looked there that homework is open. */
-import type { LearnerSet } from '../../../../shared/homework-views.ts';
-import { call } from '../../api.ts';
-import { openHomework } from '../../open-homework.ts';
-import { words } from '../../words.ts';
+import type { LearnerSet } from '../../shared/homework-views.ts';
+import { call } from './api.ts';
+import { openHomework } from './open-homework.ts';
+import { words } from './words.ts';
 
 /** Open sets that are not handed in, the most urgent first. */
 export const toDo = (sets: readonly LearnerSet[]): readonly LearnerSet[] =>

@@ -1,7 +1,7 @@
 /** What is typed when somebody comes in, read kindly and looked at before it is sent. */
-import { beginsFormula, newName } from '../../../../shared/new-names.ts';
-import { joiningCode, password, signInName } from '../../../../shared/people.ts';
-import { words } from '../../words.ts';
+import { beginsFormula, newName } from '../../../shared/new-names.ts';
+import { joiningCode, password, signInName } from '../../../shared/people.ts';
+import { words } from '../words.ts';
 
 /** A name for signing in out of whatever was typed: small letters without accents, dots for spaces. */
 export const asSignIn = (typed: string): string =>

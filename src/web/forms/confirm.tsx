@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { useAct } from '../../parts/act.ts';
-import { words } from '../../words.ts';
-import { Failure } from '../enter/sheet.tsx';
+import { words } from '../words.ts';
+import { useAct } from './act.ts';
+import { Failure } from './failure.tsx';
 
 interface Props {
   readonly title?: string;
@@ -18,7 +18,7 @@ interface Props {
 }
 
 /** Something that wants a second thought: what comes of it, and both ways on. The way back has the focus. */
-export function Sure({ title, ask, sure, stop, done, children }: Props) {
+export function Confirm({ title, ask, sure, stop, done, children }: Props) {
   const { common } = words('classes');
   const [asked, setAsked] = useState(false);
   const act = useAct();

@@ -1,6 +1,6 @@
 /** Sends answers that wait, in their order, each once by its id, however often it is tried. */
-import type { KeptSave, SaveBatch, SaveResults } from '../../../../../shared/homework-views.ts';
-import type { KeptHomework, WaitingAnswer } from './database.ts';
+import type { KeptSave, SaveBatch, SaveResults } from '../../../../shared/homework-views.ts';
+import type { KeptHomework, WaitingAnswer } from './kept-homework.ts';
 
 /** How a request went. `later`: no network, or a server that can't just now. `signed-out`: somebody has to sign in first. */
 export type Sent =

@@ -1,12 +1,13 @@
 import { useState } from 'preact/hooks';
-import type { Me } from '../../../../shared/api-people.ts';
-import { call } from '../../api.ts';
-import { become } from '../../me.ts';
-import { useAct } from '../../parts/act.ts';
-import { Field, Form } from '../../parts/field.tsx';
-import { words } from '../../words.ts';
-import { asSignIn, offeredSignIn, problemOfPassword, problemOfSignIn } from './names.ts';
-import { Failure } from './sheet.tsx';
+import type { Me } from '../../../shared/api-people.ts';
+import { call } from '../api.ts';
+import { become } from '../me.ts';
+import { words } from '../words.ts';
+import { useAct } from './act.ts';
+import { Failure } from './failure.tsx';
+import { Field } from './field.tsx';
+import { Form } from './form.tsx';
+import { asSignIn, offeredSignIn, problemOfPassword, problemOfSignIn } from './typed.ts';
 
 interface Props {
   readonly person: NonNullable<Me['person']>;

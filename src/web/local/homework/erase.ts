@@ -1,7 +1,7 @@
 /** The end of what this device keeps of somebody's homework; papers and marks on the server are not touched. */
 
-import { words } from '../../../words.ts';
-import { KeptHomework } from './database.ts';
+import { words } from '../../words.ts';
+import { KeptHomework } from './kept-homework.ts';
 import { outboxOf } from './own-outbox.ts';
 
 /** Sends what waits. Undefined when nothing is left; otherwise why it can't be erased yet, in words for a person. */

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 
-import { words } from '../../words.ts';
+import { words } from '../words.ts';
 
 interface Props {
   readonly title: string;
@@ -13,7 +13,7 @@ interface Props {
 }
 
 /** One sheet of paper with a title block: whoever comes in is asked one thing on each. */
-export function Sheet({ title, sheet, focusTitle, children }: Props) {
+export function EntrySheet({ title, sheet, focusTitle, children }: Props) {
   const heading = useRef<HTMLHeadingElement>(null);
   useLayoutEffect(() => {
     document.title = words('first').frame.titleOf(title);
@@ -31,10 +31,3 @@ export function Sheet({ title, sheet, focusTitle, children }: Props) {
     </section>
   );
 }
-
-/** What went wrong, where no field is to blame; read out when it appears. */
-export const Failure = ({ words }: { words: string }) => (
-  <p role="alert" class={words ? 'caution' : 'caution empty'}>
-    {words}
-  </p>
-);

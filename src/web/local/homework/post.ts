@@ -1,4 +1,4 @@
-import { ApiFailure, call } from '../../../api.ts';
+import { ApiFailure, call } from '../../api.ts';
 import type { Post } from './send.ts';
 
 /** Refusals after which the same may be taken later. */

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { wordsOf } from '../../../api.ts';
-import { words } from '../../../words.ts';
+import { wordsOf } from '../api.ts';
+import { words } from '../words.ts';
 
 /** Something asked of the server: being fetched, there, or refused in words. */
 export type Fetched<T> =

@@ -1,4 +1,4 @@
-import { ApiFailure } from '../../../api.ts';
+import { ApiFailure } from '../../api.ts';
 
 /** Milliseconds for which a server may think before what is kept here is shown instead. */
 const PATIENCE = 8_000;

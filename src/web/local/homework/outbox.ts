@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
-import { wordsOf } from '../../../api.ts';
-import type { GivenAnswer, KeptHomework } from './database.ts';
+import { wordsOf } from '../../api.ts';
+import type { GivenAnswer, KeptHomework } from './kept-homework.ts';
 import { type Post, type SendResult, sendWaiting } from './send.ts';
 
 /** Several touches shortly after one another go as one. */

@@ -1,10 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Circuit } from '../../../../../shared/circuit.ts';
-import type { Asked, Question, ToldMark } from '../../../../../shared/question.ts';
-import type { Scenario } from '../../../../../shared/scenario.ts';
-import type { Drawn, Frame } from '../../../engine/messages.ts';
-import type { Ground } from '../../../start.ts';
-import { view } from '../../../view.ts';
+import type { Circuit } from '../../../shared/circuit.ts';
+import type { Asked, Question, ToldMark } from '../../../shared/question.ts';
+import type { Scenario } from '../../../shared/scenario.ts';
+import type { Drawn, Frame } from '../engine/messages.ts';
+import type { Ground } from '../start.ts';
+import { view } from '../view.ts';
 
 /** A question drawn as it is put; the one before stays until the next is there. */
 export function useDrawnAsked(ground: Ground, circuit: Circuit, asked: Asked): Drawn | undefined {

@@ -3,10 +3,10 @@
  * network. Whose it is stands in every row: several people may use one device.
  */
 import type { DBSchema } from 'idb';
-import type { KeptSave, LearnerSet, PaperView } from '../../../../../shared/homework-views.ts';
-import type { Answer } from '../../../../../shared/question.ts';
-import { DeviceStore } from '../../../local/device-store.ts';
-import { Told } from '../../../told.ts';
+import type { KeptSave, LearnerSet, PaperView } from '../../../../shared/homework-views.ts';
+import type { Answer } from '../../../../shared/question.ts';
+import { Told } from '../../told.ts';
+import { DeviceStore } from '../device-store.ts';
 
 /** An answer as it was given here; its id makes it count once. */
 export interface GivenAnswer {

@@ -1,16 +1,16 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import type { Question, ToldMark } from '../../../../../shared/question.ts';
-import { Player } from '../../../parts/player.tsx';
-import { unbroken } from '../../../parts/unbroken.ts';
-import { AnswerForm } from '../../../question/answer-form.tsx';
-import { meterShowing } from '../../../question/asked-drawing.tsx';
-import { Explained } from '../../../question/explained.tsx';
-import { momentsAsked, touchableOf } from '../../../question/on-drawing.ts';
-import { Situation } from '../../../question/situation.tsx';
-import type { Ground } from '../../../start.ts';
-import { lastCircuit } from '../../../try-circuit.ts';
-import { words } from '../../../words.ts';
+import type { Question, ToldMark } from '../../../shared/question.ts';
+import { Player } from '../parts/player.tsx';
+import { unbroken } from '../parts/unbroken.ts';
+import type { Ground } from '../start.ts';
+import { lastCircuit } from '../try-circuit.ts';
+import { words } from '../words.ts';
+import { AnswerForm } from './answer-form.tsx';
+import { meterShowing } from './asked-drawing.tsx';
+import { Explained } from './explained.tsx';
+import { momentsAsked, touchableOf } from './on-drawing.ts';
+import { Situation } from './situation.tsx';
 import { type MarkedDrawing, useMarkedDrawing } from './use-drawn.ts';
 
 const NOTHING_CHOSEN: ReadonlyMap<string, string> = new Map();
