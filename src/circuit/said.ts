@@ -2,6 +2,8 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Act, Fault } from '../../shared/scenario.ts';
 import type { ActSaid, FaultSaid, Named, NamedSupply } from '../words/index.ts';
+import { anatomyOf } from './anatomy/index.ts';
+import { traitsOf } from './devices/registry.ts';
 import { deviceOf } from './view.ts';
 
 /** A device with the text it carries. */
@@ -11,9 +13,9 @@ export function named(circuit: Circuit, name: string): Named {
 }
 
 function outputNamed(circuit: Circuit, device: string, point: string): Named {
-  const found = deviceOf(circuit, device);
-  const text = found?.kind === 'outputs' ? found.points[Number(point.slice(1)) - 1] : undefined;
   const name = `${device}:${point}`;
+  const found = deviceOf(circuit, device);
+  const text = found && anatomyOf(found).mechanisms.find(({ id }) => id === name)?.text;
   return text ? { name, text } : { name };
 }
 
@@ -55,8 +57,10 @@ export function faultSaid(fault: Fault, circuit: Circuit): FaultSaid {
     case 'shorted':
       return { says: fault.kind, from: fault.from, to: fault.to };
     case 'blown': {
-      const says = deviceOf(circuit, fault.device)?.kind === 'fuse' ? 'blown' : 'tripped';
-      return { says, device: named(circuit, fault.device) };
+      const found = deviceOf(circuit, fault.device);
+      // What stands whole or blown has blown; whatever else opens by itself has tripped.
+      const blows = found && traitsOf(found).stands?.includes('blown');
+      return { says: blows ? 'blown' : 'tripped', device: named(circuit, fault.device) };
     }
     case 'stuck':
       return { says: 'stuck', device: named(circuit, fault.device) };

@@ -169,13 +169,14 @@ function planned(circuit: Circuit, faults: readonly Fault[]): Plan {
         });
         b = inner;
       }
-      // A welded leg keeps its changeover's other leg open; in a contactor with linked contacts a weld keeps every
+      // A welded leg keeps its changeover's other leg open; with mechanically linked contacts a weld in a make keeps every
       // break contact open (mirror contacts, IEC 60947-4-1 annex F, from memory). Other poles of a relay move freely.
       const blocked = welded.some(
         (weld) =>
           weld !== contact &&
           weld.form !== contact.form &&
-          (weld.pole === contact.pole || (device.kind === 'contactor' && weld.form === 'make')),
+          (weld.pole === contact.pole ||
+            (anatomy.mechanisms[contact.mechanism]!.linked && weld.form === 'make')),
       );
       switches.push({
         ...contact,

@@ -30,6 +30,10 @@ export interface Mechanism {
   /** Opens by itself on a short circuit. `amps`: its rating, where it states one. */
   readonly protects: boolean;
   readonly amps?: number;
+  /** Its contacts are mechanically linked (mirror contacts): a weld in one make keeps every break open. */
+  readonly linked?: boolean;
+  /** Outputs: the text beside the point. */
+  readonly text?: string;
 }
 
 export interface Contact {

@@ -1,6 +1,7 @@
 /** What a kind of device is to all that doesn't know kinds one by one. */
 import type { DeviceKind, DeviceOf } from '../../../shared/circuit.ts';
 import type { Act } from '../../../shared/scenario.ts';
+import type { PositionSaid } from '../../words/index.ts';
 import type { Anatomy } from '../anatomy/types.ts';
 
 export type Verb = Act['kind'];
@@ -17,6 +18,12 @@ export interface DeviceTraits<K extends DeviceKind> {
    * that undoes it. Left out where it is each verb once, as listed.
    */
   acts?(device: DeviceOf<K>): readonly Act[];
+  /** Who moves its contacts, where that is what they are for: a person, or the plant. */
+  readonly movedBy?: 'hand' | 'plant';
+  /** It goes back by itself when it is let go. */
+  readonly momentary?: boolean;
+  /** How it is said to stand: in its first position, and in any other. Absent where nothing in it moves. */
+  readonly stands?: readonly [first: PositionSaid['says'], other: PositionSaid['says']];
 }
 
 /** Where it has to be said to which position or point, what is said for an example: the last position, the first point. */

@@ -1,7 +1,8 @@
 /** What is done to a circuit, as text: `press -S1; release -S1; wait 5 s; hold -K3`. */
-import type { Circuit } from '../../../shared/circuit.ts';
+import type { Circuit, Device } from '../../../shared/circuit.ts';
 import type { Checked } from '../../../shared/problem.ts';
 import { type Act, act as actSchema } from '../../../shared/scenario.ts';
+import { actsOn } from '../acts-on.ts';
 import { issueSaid } from '../issues.ts';
 import { nearest } from '../nearest.ts';
 import { DESIGNATION, parseTerminalRef, SUPPLY_NAME } from '../terminal-names.ts';
@@ -95,8 +96,7 @@ function readTurn(line: LineReader, view: CircuitView | undefined): Act | undefi
   const device = readTarget(line, 'turn', view);
   if (device === undefined) return undefined;
   const to = line.peekWord();
-  const found = view?.devices.get(device)?.device;
-  const positions = found?.kind === 'selector' ? found.positions : undefined;
+  const positions = view && positionsOf(view.devices.get(device)!.device);
   if (to === undefined || (positions && !positions.includes(to))) {
     line.problem(
       to === undefined || !positions
@@ -114,6 +114,10 @@ function readTurn(line: LineReader, view: CircuitView | undefined): Act | undefi
   line.skip();
   return { kind: 'turn', device, to };
 }
+
+/** What it can be turned to, the drawn position first. */
+const positionsOf = (device: Device): readonly string[] =>
+  actsOn(device).flatMap((act) => (act.kind === 'turn' ? [act.to] : []));
 
 function readOutputAct(line: LineReader, kind: 'on' | 'off', view: CircuitView | undefined): Act | undefined {
   const word = line.peekWord() ?? '';

@@ -15,7 +15,6 @@ import { LIMITS } from '../limits.ts';
 import { nearest } from '../nearest.ts';
 import { type PartPlace, type Place, type Places, placeOf } from '../places.ts';
 import { repeated, unsound } from '../soundness/index.ts';
-import { KINDS } from './device-kinds.ts';
 import { LineReader } from './line-reader.ts';
 import { wordsOf } from './line-words.ts';
 import { quantityAt } from './quantity.ts';
@@ -23,6 +22,7 @@ import { type Declaration, finishDevice, finishSupply, readDevice, readSupply } 
 import { readPath } from './read-path.ts';
 import { Report } from './report.ts';
 import { titleOf } from './title.ts';
+import { KINDS } from './words.ts';
 
 export interface ReadCircuit {
   readonly circuit: Circuit;

@@ -6,10 +6,12 @@ import { issueSaid } from '../issues.ts';
 import { nearest } from '../nearest.ts';
 import type { PartPlace } from '../places.ts';
 import { corrected, DESIGNATION, SUPPLY_NAME } from '../terminal-names.ts';
-import { ALL_WORDS, GRAMMARS, type Grammar, hasRating, KINDS, SUPPLY_GRAMMAR } from './device-kinds.ts';
+import { type Grammar, SUPPLY_GRAMMAR } from './grammar.ts';
+import { GRAMMARS } from './grammars.ts';
 import type { LineReader } from './line-reader.ts';
 import { type Draft, type Option, put } from './options.ts';
 import { refuse } from './refuse.ts';
+import { ALL_WORDS, hasRating, KINDS } from './words.ts';
 
 /** A declaration as far as it was read. `name` is known even when the rest is broken. */
 export interface Declaration {

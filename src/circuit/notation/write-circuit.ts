@@ -1,10 +1,12 @@
 /** The writer of the notation. */
 import type { Circuit, Device, Rating, Sheet, Supply } from '../../../shared/circuit.ts';
 import { stepText } from '../terminal-names.ts';
-import { GRAMMARS, hasRating, SUPPLY_GRAMMAR } from './device-kinds.ts';
+import { SUPPLY_GRAMMAR } from './grammar.ts';
+import { GRAMMARS } from './grammars.ts';
 import { quote } from './line-words.ts';
 import type { Option } from './options.ts';
 import { titleLine } from './title.ts';
+import { hasRating } from './words.ts';
 
 type Values = Readonly<Record<string, unknown>>;
 

@@ -13,7 +13,7 @@ export function contactFindings(device: Device, index: number): Unsound[] {
     findings.push(unsoundAt(said, { kind: 'device', index, field }));
   const { name } = device;
   const specs = 'contacts' in device ? device.contacts : [];
-  const known = device.kind === 'selector' ? device.positions : [];
+  const known = 'positions' in device ? device.positions : [];
 
   for (const [place, { form, terminals, positions = [] }] of specs.entries()) {
     if (terminals.length !== terminalsOfForm(form)) {

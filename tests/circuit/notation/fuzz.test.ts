@@ -12,7 +12,7 @@ import {
   readFaults,
   writeCircuit,
 } from '../../../src/circuit/index.ts';
-import { ALL_WORDS } from '../../../src/circuit/notation/device-kinds.ts';
+import { ALL_WORDS } from '../../../src/circuit/notation/words.ts';
 import { CIRCUIT_CODES } from '../../../src/circuit/problem-codes.ts';
 import { told } from '../../support/in-english.ts';
 import { anyCircuit } from '../arbitrary-circuit.ts';

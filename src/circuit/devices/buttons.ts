@@ -1,0 +1,20 @@
+import type { DeviceOf } from '../../../shared/circuit.ts';
+import { switchingDevice } from '../anatomy/switching.ts';
+import type { DeviceTraits } from './traits.ts';
+
+const button = {
+  anatomy: (device: DeviceOf<'push-button' | 'emergency-stop'>) =>
+    switchingDevice({ name: device.name, positions: ['rest', 'pressed'], contacts: device.contacts }),
+  verbs: ['press', 'release'],
+  movedBy: 'hand',
+  stands: ['notPressed', 'pressed'],
+} as const;
+
+export const pushButton: DeviceTraits<'push-button'> = {
+  ...button,
+  momentary: true,
+};
+
+export const emergencyStop: DeviceTraits<'emergency-stop'> = {
+  ...button,
+};
