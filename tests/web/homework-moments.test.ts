@@ -4,13 +4,8 @@
  */
 import './support/words.ts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import {
-  clockNote,
-  fieldText,
-  momentOf,
-  typedMoment,
-  whenText,
-} from '../../src/web/screens/homework/moments.ts';
+import { whenText } from '../../src/web/moments.ts';
+import { clockNote, fieldText, momentOf, typedMoment } from '../../src/web/screens/homework/moments.ts';
 import { freshDraft, wishOf } from '../../src/web/screens/homework/tutor/draft.ts';
 
 const zone = process.env['TZ'];

@@ -1,12 +1,15 @@
 import type { Summary } from '../../practice/index.ts';
 import { tellIdea } from '../../questions/index.ts';
+import { comingBack } from '../../words/coming-back.ts';
 import type { Words } from '../../words/index.ts';
 import type { Io } from '../io.ts';
 import { styleFor, wrapText } from '../style.ts';
-import { whenInWords } from '../when.ts';
 
 /** Skills named one by one at the end of a practice; the rest are counted. */
 const NAMED = 8;
+
+/** Up to a day is told in hours. */
+const HOURS = 24;
 
 /** What a practice came to: what went well, what didn't, and what comes back when. */
 export function summaryText(summary: Summary, answered: number, words: Words, io: Io): string {
@@ -33,7 +36,10 @@ export function summaryText(summary: Summary, answered: number, words: Words, io
   }
   const now = io.now();
   lines.push('', style.strong(said.comesBack));
-  const whenOf = (due: number): string => whenInWords(due, now, io.words);
+  const whenOf = (due: number): string => {
+    const [unit, count] = comingBack(due - now, HOURS);
+    return io.words.comingBack[unit](count);
+  };
   for (const { title, due } of returns.slice(0, NAMED))
     lines.push(`  ${said.returns({ title, when: whenOf(due) })}`);
   if (returns.length > NAMED)

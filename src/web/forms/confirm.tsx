@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { words } from '../words.ts';
 import { useAct } from './act.ts';
+import { Button } from './button.tsx';
 import { Failure } from './failure.tsx';
 
 interface Props {
@@ -46,34 +47,27 @@ export function Confirm({ title, ask, sure, stop, done, children }: Props) {
         <div class="sure">
           {children}
           <p class="row">
-            <button
-              type="button"
-              class={stop ? 'button stop' : 'button main'}
-              disabled={act.busy}
-              onClick={run}
-            >
-              {act.busy ? common.oneMoment : sure}
-            </button>
-            <button
-              ref={back}
-              type="button"
-              class="button"
-              disabled={act.busy}
-              onClick={() => {
+            <Button kind={stop ? 'stop' : 'main'} busy={act.busy} meanwhile={common.oneMoment} onPress={run}>
+              {sure}
+            </Button>
+            <Button
+              at={back}
+              busy={act.busy}
+              onPress={() => {
                 act.clear();
                 end();
               }}
             >
               {common.leaveIt}
-            </button>
+            </Button>
           </p>
           <Failure words={act.failure} />
         </div>
       ) : (
         <p>
-          <button ref={opener} type="button" class="button" onClick={() => setAsked(true)}>
+          <Button at={opener} onPress={() => setAsked(true)}>
             {ask}
-          </button>
+          </Button>
         </p>
       )}
     </section>

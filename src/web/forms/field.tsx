@@ -1,6 +1,6 @@
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
-
 import { words } from '../words.ts';
+import { aboutOf, Entry } from './entry.tsx';
 
 export interface FieldProps {
   readonly label: string;
@@ -20,19 +20,27 @@ export interface FieldProps {
   readonly optional?: boolean;
 }
 
+/** Where neither capitals nor corrections help. */
+const AS_TYPED = { autocapitalize: 'none', autocorrect: 'off', spellcheck: false } as const;
+
+/** Shows what was typed of a password, or hides it. */
+function ShowIt({ label, shown, onShow }: { label: string; shown: boolean; onShow: () => void }) {
+  const told = words('first').parts.field;
+  return (
+    <button
+      type="button"
+      class="button plain"
+      aria-label={shown ? told.hideOf(label) : told.showOf(label)}
+      onClick={onShow}
+    >
+      {shown ? told.hide : told.show}
+    </button>
+  );
+}
+
 /** A field with its label above, and what is wrong with it below, where it is also read out. */
-export function Field({
-  label,
-  value,
-  onValue,
-  note,
-  problem,
-  autocomplete,
-  name,
-  kind = 'text',
-  first,
-  optional,
-}: FieldProps) {
+export function Field(props: FieldProps) {
+  const { label, value, onValue, note, problem, autocomplete, name, kind = 'text', first, optional } = props;
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const [shown, setShown] = useState(false);
@@ -43,50 +51,22 @@ export function Field({
   useLayoutEffect(() => {
     if (problem) input.current?.focus();
   }, [problem]);
-  const exact = kind !== 'text';
-  const told = words('first').parts.field;
   return (
-    <div class={`entry ${kind}`}>
-      <label for={id}>{label}</label>
-      {note && (
-        <p class="note" id={`${id}-note`}>
-          {note}
-        </p>
-      )}
-      <div class="entered">
-        <input
-          ref={input}
-          id={id}
-          name={name}
-          {...(kind === 'password' && !shown ? { type: 'password' } : { type: 'text' })}
-          value={value}
-          autocomplete={autocomplete}
-          autocapitalize={exact ? 'none' : undefined}
-          autocorrect={exact ? 'off' : undefined}
-          spellcheck={exact ? false : undefined}
-          required={!optional}
-          aria-invalid={problem ? true : undefined}
-          aria-describedby={
-            [note && `${id}-note`, problem && `${id}-problem`].filter(Boolean).join(' ') || undefined
-          }
-          onInput={({ currentTarget }) => onValue(currentTarget.value)}
-        />
-        {kind === 'password' && (
-          <button
-            type="button"
-            class="button plain"
-            aria-label={shown ? told.hideOf(label) : told.showOf(label)}
-            onClick={() => setShown(!shown)}
-          >
-            {shown ? told.hide : told.show}
-          </button>
-        )}
-      </div>
-      {problem && (
-        <p class="amiss" id={`${id}-problem`}>
-          {problem}
-        </p>
-      )}
-    </div>
+    <Entry id={id} kind={kind} label={label} note={note} problem={problem}>
+      <input
+        ref={input}
+        id={id}
+        name={name}
+        {...(kind === 'password' && !shown ? { type: 'password' } : { type: 'text' })}
+        value={value}
+        autocomplete={autocomplete}
+        {...(kind === 'text' ? {} : AS_TYPED)}
+        required={!optional}
+        aria-invalid={problem ? true : undefined}
+        aria-describedby={aboutOf(id, note, problem)}
+        onInput={({ currentTarget }) => onValue(currentTarget.value)}
+      />
+      {kind === 'password' && <ShowIt label={label} shown={shown} onShow={() => setShown(!shown)} />}
+    </Entry>
   );
 }

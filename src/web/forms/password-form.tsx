@@ -3,11 +3,13 @@ import type { Me } from '../../../shared/api-people.ts';
 import { call } from '../api.ts';
 import { become } from '../me.ts';
 import { words } from '../words.ts';
-import { useAct } from './act.ts';
+import { NewPasswordField, SignInNameField } from './account-fields.tsx';
+import { Button } from './button.tsx';
 import { Failure } from './failure.tsx';
 import { Field } from './field.tsx';
 import { Form } from './form.tsx';
 import { asSignIn, offeredSignIn, problemOfPassword, problemOfSignIn } from './typed.ts';
+import { useForm } from './use-form.ts';
 
 interface Props {
   readonly person: NonNullable<Me['person']>;
@@ -17,37 +19,45 @@ interface Props {
   readonly onDone: () => void;
 }
 
+/** The browser's store of passwords has to know whose it is. */
+const WhosePassword = ({ signIn }: { signIn: string }) => (
+  <input
+    class="away"
+    type="text"
+    name="username"
+    autocomplete="username"
+    value={signIn}
+    readOnly
+    tabIndex={-1}
+    aria-hidden="true"
+  />
+);
+
 /** A password, chosen or changed; who has no name for signing in yet chooses that too. */
 export function PasswordForm({ person, send, first = false, onDone }: Props) {
   const { account: w, oneMoment } = words('enter');
   const [signIn, setSignIn] = useState(person.signIn ?? offeredSignIn(person.name));
   const [old, setOld] = useState('');
   const [password, setPassword] = useState('');
-  const [looked, setLooked] = useState(false);
-  const act = useAct();
   const named = person.signIn !== null;
-  const problems = {
+  const { act, told, ...form } = useForm({
     signIn: named ? undefined : problemOfSignIn(signIn),
     old: person.hasPassword && old === '' ? w.noPasswordSoFar : undefined,
     password: problemOfPassword(password),
-  };
+  });
   const refused = act.code === 'sign-in-refused' ? w.anotherSoFar : undefined;
   const taken = act.code === 'name-taken' ? act.failure : undefined;
-  const set = (): void => {
-    setLooked(true);
-    if (problems.signIn || problems.old || problems.password) return;
-    act.run(async () => {
-      const body = {
-        password,
-        ...(person.hasPassword ? { old } : {}),
-        ...(named ? {} : { signIn: asSignIn(signIn) }),
-      };
-      become(await call('setPassword', { body }));
-      setOld('');
-      setPassword('');
-      setLooked(false);
-      onDone();
-    });
+  const set = async (): Promise<void> => {
+    const body = {
+      password,
+      ...(person.hasPassword ? { old } : {}),
+      ...(named ? {} : { signIn: asSignIn(signIn) }),
+    };
+    become(await call('setPassword', { body }));
+    setOld('');
+    setPassword('');
+    form.anew();
+    onDone();
   };
   const typing =
     (keep: (typed: string) => void) =>
@@ -56,29 +66,14 @@ export function PasswordForm({ person, send, first = false, onDone }: Props) {
       keep(typed);
     };
   return (
-    <Form onSend={set}>
+    <Form onSend={() => form.send(set)}>
       {named ? (
-        // The browser's store of passwords has to know whose it is.
-        <input
-          class="away"
-          type="text"
-          name="username"
-          autocomplete="username"
-          value={signIn}
-          readOnly
-          tabIndex={-1}
-          aria-hidden="true"
-        />
+        <WhosePassword signIn={signIn} />
       ) : (
-        <Field
-          label={w.name}
-          name="username"
-          kind="exact"
-          autocomplete="username"
+        <SignInNameField
           first={first}
           value={signIn}
-          note={asSignIn(signIn) !== signIn ? w.signsInAs(asSignIn(signIn)) : w.nameNote}
-          problem={taken ?? (looked ? problems.signIn : undefined)}
+          problem={taken ?? told.signIn}
           onValue={typing(setSignIn)}
         />
       )}
@@ -89,25 +84,21 @@ export function PasswordForm({ person, send, first = false, onDone }: Props) {
           kind="password"
           autocomplete="current-password"
           value={old}
-          problem={refused ?? (looked ? problems.old : undefined)}
+          problem={refused ?? told.old}
           onValue={typing(setOld)}
         />
       )}
-      <Field
+      <NewPasswordField
         label={person.hasPassword ? w.newPassword : w.password}
-        name="new-password"
-        kind="password"
-        autocomplete="new-password"
         value={password}
-        note={w.passwordNote}
-        problem={looked ? problems.password : undefined}
+        problem={told.password}
         onValue={typing(setPassword)}
       />
       <Failure words={refused || taken ? '' : act.failure} />
       <p>
-        <button type="submit" class="button main" disabled={act.busy}>
-          {act.busy ? oneMoment : send}
-        </button>
+        <Button kind="main" busy={act.busy} meanwhile={oneMoment}>
+          {send}
+        </Button>
       </p>
     </Form>
   );

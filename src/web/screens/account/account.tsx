@@ -1,7 +1,9 @@
 import '../../styles/enter.css';
 import '../../styles/roll.css';
 import './account.css';
+import { Fragment } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { Button } from '../../forms/button.tsx';
 import { PasswordForm } from '../../forms/password-form.tsx';
 import { homeworkWaiting } from '../../homework-waiting.ts';
 import { waiting } from '../../learner.ts';
@@ -19,23 +21,22 @@ function Leave() {
       <h2>{w.title}</h2>
       <p>{count === 0 ? w.allSent : w.notSent(count)}</p>
       <p>
-        <button
-          type="button"
-          class="button"
-          disabled={leaving}
-          onClick={() => {
+        <Button
+          busy={leaving}
+          meanwhile={w.signingOut}
+          onPress={() => {
             setLeaving(true);
             return leave();
           }}
         >
-          {leaving ? w.signingOut : w.signOut}
-        </button>
+          {w.signOut}
+        </Button>
       </p>
     </section>
   );
 }
 
-function Password({ person }: { person: NonNullable<typeof me.value.person> }) {
+function Password({ person }: { person: Myself }) {
   const w = words('account').password;
   const [said, setSaid] = useState('');
   return (
@@ -53,6 +54,54 @@ function Password({ person }: { person: NonNullable<typeof me.value.person> }) {
   );
 }
 
+type Myself = NonNullable<typeof me.value.person>;
+
+/** Where else somebody may want to go from here. */
+function SeeAlso() {
+  const w = words('account').person;
+  const learns = roleOf(me.value) === 'learner';
+  const links = [
+    ['#/join', w.join],
+    ['#/progress', learns ? w.keptAboutYou : w.ownProgress],
+    ...(learns ? [['#/bench', w.write]] : []),
+  ] as const;
+  return (
+    <>
+      {links.map(([address, text], at) => (
+        <Fragment key={address}>
+          {at > 0 && <br />}
+          <a class="onward" href={address}>
+            {text}
+          </a>
+        </Fragment>
+      ))}
+    </>
+  );
+}
+
+function Particulars({ person: { signIn, classes } }: { person: Myself }) {
+  const w = words('account').person;
+  const titles = classes.map(({ title, manner }) => (manner === 'tutor' ? w.asTutor(title) : title));
+  const rows = [
+    [w.role, w.roles[roleOf(me.value)]],
+    [w.signsInAs, signIn ?? w.byLinkOnly],
+    [w.classes, titles.length === 0 ? w.noClass : w.classesOf(titles)],
+    [w.seeAlso, <SeeAlso key="links" />],
+  ] as const;
+  return (
+    <table class="particulars">
+      <tbody>
+        {rows.map(([what, how]) => (
+          <tr key={what}>
+            <th scope="row">{what}</th>
+            <td>{how}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
 /** One's own account: who is signed in and where, the password, and the way out. */
 export function Account(_: ScreenProps) {
   const { person } = me.value;
@@ -61,55 +110,10 @@ export function Account(_: ScreenProps) {
     meetAgain().catch(() => undefined);
   }, []);
   if (!person) return null;
-  const role = roleOf(me.value);
-  const w = words('account').person;
   return (
     <div class="account">
       <h1>{person.name}</h1>
-      <table class="particulars">
-        <tbody>
-          <tr>
-            <th scope="row">{w.role}</th>
-            <td>{w.roles[role]}</td>
-          </tr>
-          <tr>
-            <th scope="row">{w.signsInAs}</th>
-            <td>{person.signIn ?? w.byLinkOnly}</td>
-          </tr>
-          <tr>
-            <th scope="row">{w.classes}</th>
-            <td>
-              {person.classes.length === 0
-                ? w.noClass
-                : w.classesOf(
-                    person.classes.map(({ title, manner }) =>
-                      manner === 'tutor' ? w.asTutor(title) : title,
-                    ),
-                  )}
-            </td>
-          </tr>
-          <tr>
-            <th scope="row">{w.seeAlso}</th>
-            <td>
-              <a class="onward" href="#/join">
-                {w.join}
-              </a>
-              <br />
-              <a class="onward" href="#/progress">
-                {role === 'learner' ? w.keptAboutYou : w.ownProgress}
-              </a>
-              {role === 'learner' && (
-                <>
-                  <br />
-                  <a class="onward" href="#/bench">
-                    {w.write}
-                  </a>
-                </>
-              )}
-            </td>
-          </tr>
-        </tbody>
-      </table>
+      <Particulars person={person} />
       <Leave />
       <Sessions />
       <Password person={person} />

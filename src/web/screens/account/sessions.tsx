@@ -1,11 +1,57 @@
 import { useEffect, useState } from 'preact/hooks';
 import { call, type Gives } from '../../api.ts';
 import { useAct } from '../../forms/act.ts';
+import { Button } from '../../forms/button.tsx';
 import { Failure } from '../../forms/failure.tsx';
-import { dayAndTime } from '../../parts/moment.ts';
+import { dayAndTime } from '../../moments.ts';
+import { Schedule } from '../../parts/schedule.tsx';
 import { words } from '../../words.ts';
 
 type Session = Gives<'sessions'>['sessions'][number];
+
+function SessionSchedule({
+  sessions,
+  busy,
+  onEnd,
+}: {
+  sessions: readonly Session[];
+  busy: boolean;
+  onEnd: (session: Session) => void;
+}) {
+  const w = words('account').sessions;
+  const since = ({ begunAt }: Session): string => dayAndTime(begunAt);
+  return (
+    <Schedule
+      class="roll folds"
+      rows={sessions}
+      keyOf={({ id }) => id}
+      columns={[
+        { title: w.device, head: true, cell: ({ device }) => device },
+        { title: w.since, beside: true, cell: since },
+        {
+          title: w.lastUsed,
+          beside: true,
+          cell: ({ current, seenAt }) => (current ? w.hereNow : dayAndTime(seenAt)),
+        },
+        {
+          title: w.endIt,
+          away: true,
+          cell: (session) =>
+            !session.current && (
+              <Button
+                kind="plain"
+                busy={busy}
+                label={w.signOutOf({ device: session.device, since: since(session) })}
+                onPress={() => onEnd(session)}
+              >
+                {w.signOut}
+              </Button>
+            ),
+        },
+      ]}
+    />
+  );
+}
 
 /** Where somebody is signed in, to end what shouldn't be. */
 export function Sessions() {
@@ -35,48 +81,15 @@ export function Sessions() {
     <section>
       <h2>{w.title}</h2>
       {sessions ? (
-        <table class="roll folds">
-          <thead>
-            <tr>
-              <th scope="col">{w.device}</th>
-              <th scope="col">{w.since}</th>
-              <th scope="col">{w.lastUsed}</th>
-              <th scope="col">
-                <span class="away">{w.endIt}</span>
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {sessions.map((session) => (
-              <tr key={session.id}>
-                <th scope="row">{session.device}</th>
-                <td data-of={w.since}>{dayAndTime(session.begunAt)}</td>
-                <td data-of={w.lastUsed}>{session.current ? w.hereNow : dayAndTime(session.seenAt)}</td>
-                <td>
-                  {!session.current && (
-                    <button
-                      type="button"
-                      class="button plain"
-                      disabled={act.busy}
-                      aria-label={w.signOutOf({ device: session.device, since: dayAndTime(session.begunAt) })}
-                      onClick={() => end(session)}
-                    >
-                      {w.signOut}
-                    </button>
-                  )}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <SessionSchedule sessions={sessions} busy={act.busy} onEnd={end} />
       ) : (
         !act.failure && <p role="status">{w.fetching}</p>
       )}
       {others.length > 1 && (
         <p>
-          <button type="button" class="button" disabled={act.busy} onClick={endOthers}>
+          <Button busy={act.busy} onPress={endOthers}>
             {w.others}
-          </button>
+          </Button>
         </p>
       )}
       <p role="status">{said}</p>

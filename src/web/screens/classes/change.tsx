@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
-import { useAct } from '../../forms/act.ts';
+import { Button } from '../../forms/button.tsx';
 import { Confirm } from '../../forms/confirm.tsx';
 import { Failure } from '../../forms/failure.tsx';
 import { Form } from '../../forms/form.tsx';
+import { useForm } from '../../forms/use-form.ts';
 import { me, roleOf } from '../../me.ts';
 import { set, words } from '../../words.ts';
 import type { PartProps } from './part-props.ts';
@@ -12,15 +13,12 @@ import { bodyOf, problemsOf, TitleFields } from './title-fields.tsx';
 function Ending({ detail, onDetail }: PartProps) {
   const { goOn, end } = words('classes').one;
   const ended = detail.endedAt !== null;
+  const w = ended ? goOn : end;
   const change = async (): Promise<void> =>
     onDetail(await call('changeClass', { params: { class: detail.id }, body: { ended: !ended } }));
-  return ended ? (
-    <Confirm title={goOn.title} ask={goOn.ask} sure={goOn.sure} done={change}>
-      <p>{goOn.means}</p>
-    </Confirm>
-  ) : (
-    <Confirm title={end.title} ask={end.ask} sure={end.sure} done={change}>
-      <p>{end.means}</p>
+  return (
+    <Confirm title={w.title} ask={w.ask} sure={w.sure} done={change}>
+      <p>{w.means}</p>
     </Confirm>
   );
 }
@@ -29,17 +27,11 @@ function Ending({ detail, onDetail }: PartProps) {
 export function Change({ detail, onDetail }: PartProps) {
   const { one: w, common } = words('classes');
   const [value, setValue] = useState({ title: detail.title, intake: detail.intake ?? '' });
-  const [looked, setLooked] = useState(false);
   const [said, setSaid] = useState('');
-  const act = useAct();
-  const keep = (): void => {
-    setLooked(true);
-    setSaid('');
-    if (Object.keys(problemsOf(value)).length > 0) return;
-    act.run(async () => {
-      onDetail(await call('changeClass', { params: { class: detail.id }, body: bodyOf(value) }));
-      setSaid(w.change.kept);
-    });
+  const { act, told, send } = useForm(problemsOf(value));
+  const keep = async (): Promise<void> => {
+    onDetail(await call('changeClass', { params: { class: detail.id }, body: bodyOf(value) }));
+    setSaid(w.change.kept);
   };
   const erase = async (): Promise<void> => {
     await call('eraseClass', { params: { class: detail.id }, query: { confirm: detail.id } });
@@ -49,12 +41,17 @@ export function Change({ detail, onDetail }: PartProps) {
     <>
       <section>
         <h2>{w.change.nameAndIntake}</h2>
-        <Form onSend={keep}>
-          <TitleFields value={value} looked={looked} onValue={setValue} />
+        <Form
+          onSend={() => {
+            setSaid('');
+            send(keep);
+          }}
+        >
+          <TitleFields value={value} told={told} onValue={setValue} />
           <p class="row">
-            <button type="submit" class="button main" disabled={act.busy}>
-              {act.busy ? common.oneMoment : w.change.keep}
-            </button>
+            <Button kind="main" busy={act.busy} meanwhile={common.oneMoment}>
+              {w.change.keep}
+            </Button>
             <span role="status">{said}</span>
           </p>
           <Failure words={act.failure} />

@@ -2,8 +2,10 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { PersonWithLink } from '../../../../shared/api-people.ts';
 import { save } from '../../api.ts';
 import { useAct } from '../../forms/act.ts';
+import { Button } from '../../forms/button.tsx';
 import { Failure } from '../../forms/failure.tsx';
 import { Copy } from '../../parts/copy.tsx';
+import { Schedule } from '../../parts/schedule.tsx';
 import { words } from '../../words.ts';
 import { fileName } from './file-name.ts';
 
@@ -39,36 +41,26 @@ export function HandedLinks({ people, of }: Props) {
       </h2>
       <p>{w.means(first.link.until)}</p>
       <div class="scrolls">
-        <table class="roll folds">
-          <thead>
-            <tr>
-              <th scope="col">{w.name}</th>
-              <th scope="col">{w.link}</th>
-              <th scope="col">
-                <span class="away">{w.copyIt}</span>
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {people.map(({ person, link }) => (
-              <tr key={person.id}>
-                <th scope="row">{person.name}</th>
-                <td>
-                  <code>{link.address}</code>
-                </td>
-                <td>
-                  <Copy text={link.address} what={w.linkOf(person.name)} />
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Schedule
+          class="roll folds"
+          rows={people}
+          keyOf={({ person }) => person.id}
+          columns={[
+            { title: w.name, head: true, cell: ({ person }) => person.name },
+            { title: w.link, cell: ({ link }) => <code>{link.address}</code> },
+            {
+              title: w.copyIt,
+              away: true,
+              cell: ({ person, link }) => <Copy text={link.address} what={w.linkOf(person.name)} />,
+            },
+          ]}
+        />
       </div>
       <p class="row">
         {of && (
-          <button type="button" class="button main" disabled={act.busy} onClick={() => print(of)}>
-            {act.busy ? common.making : w.print}
-          </button>
+          <Button kind="main" busy={act.busy} meanwhile={common.making} onPress={() => print(of)}>
+            {w.print}
+          </Button>
         )}
         {people.length > 1 && (
           <Copy

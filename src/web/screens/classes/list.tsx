@@ -4,41 +4,37 @@ import { call } from '../../api.ts';
 import { useAct } from '../../forms/act.ts';
 import { Failure } from '../../forms/failure.tsx';
 import { me, roleOf } from '../../me.ts';
+import { Schedule } from '../../parts/schedule.tsx';
 import { words } from '../../words.ts';
 import { classAddress } from './at.ts';
 
 function Table({ classes, caption }: { classes: readonly ClassSummary[]; caption: string }) {
   const w = words('classes').list;
   return (
-    <table class="roll folds">
-      <caption class="away">{caption}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{w.class}</th>
-          <th scope="col">{w.intake}</th>
-          <th scope="col" class="number">
-            {w.learners}
-          </th>
-          <th scope="col">{w.since}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {classes.map(({ id, title, intake, learners, createdAt, endedAt }) => (
-          <tr key={id}>
-            <th scope="row">
-              <a href={classAddress(id)}>{title}</a>
-            </th>
-            <td data-of={w.intake}>{intake ?? w.noIntake}</td>
-            <td class="number" data-of={w.learners}>
-              {learners}
-            </td>
-            <td data-of={w.since}>
-              {endedAt === null ? w.from(createdAt) : w.fromTo({ from: createdAt, to: endedAt })}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Schedule
+      class="roll folds"
+      caption={caption}
+      captionAway
+      rows={classes}
+      keyOf={({ id }) => id}
+      columns={[
+        { title: w.class, head: true, cell: ({ id, title }) => <a href={classAddress(id)}>{title}</a> },
+        { title: w.intake, beside: true, cell: ({ intake }) => intake ?? w.noIntake },
+        {
+          title: w.learners,
+          titled: 'number',
+          like: 'number',
+          beside: true,
+          cell: ({ learners }) => learners,
+        },
+        {
+          title: w.since,
+          beside: true,
+          cell: ({ createdAt, endedAt }) =>
+            endedAt === null ? w.from(createdAt) : w.fromTo({ from: createdAt, to: endedAt }),
+        },
+      ]}
+    />
   );
 }
 

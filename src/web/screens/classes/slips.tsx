@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { call, save } from '../../api.ts';
 import { useAct } from '../../forms/act.ts';
+import { Button } from '../../forms/button.tsx';
 import { Failure } from '../../forms/failure.tsx';
 import { Field } from '../../forms/field.tsx';
 import { Form } from '../../forms/form.tsx';
@@ -42,9 +43,9 @@ function Print({ detail }: Pick<PartProps, 'detail'>) {
           onValue={setTyped}
         />
         <p>
-          <button type="submit" class="button main" disabled={act.busy}>
-            {act.busy ? common.making : common.makeSlips}
-          </button>
+          <Button kind="main" busy={act.busy} meanwhile={common.making}>
+            {common.makeSlips}
+          </Button>
         </p>
       </Form>
       <p role="status">{said}</p>
@@ -53,22 +54,53 @@ function Print({ detail }: Pick<PartProps, 'detail'>) {
   );
 }
 
+/** Whether whoever has the code may join. */
+function Joining({ open, busy, onOpen }: { open: boolean; busy: boolean; onOpen: (open: boolean) => void }) {
+  const w = words('classes').joining.code;
+  return (
+    <fieldset class="switch" disabled={busy}>
+      <legend>{w.whoever}</legend>
+      {([true, false] as const).map((wanted) => (
+        <label key={String(wanted)} class="choice">
+          <input type="radio" name="joining" checked={open === wanted} onChange={() => onOpen(wanted)} />
+          {wanted ? w.mayJoin : w.mayNot}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** Another code in the place of this one: who has the old slips no longer gets in. */
+function NewCode({ busy, onNew, onBack }: { busy: boolean; onNew: () => void; onBack: () => void }) {
+  const { common, joining } = words('classes');
+  return (
+    <div class="sure">
+      <p>{joining.code.newMeans}</p>
+      <p class="row">
+        <Button kind="main" busy={busy} onPress={onNew}>
+          {joining.code.newSure}
+        </Button>
+        <Button kind="plain" onPress={onBack}>
+          {common.leaveIt}
+        </Button>
+      </p>
+    </div>
+  );
+}
+
 /** The joining code: shown large enough for the wall, open or closed, printed, made anew. */
 export function Slips({ detail, onDetail }: PartProps) {
-  const { common, joining } = words('classes');
-  const w = joining.code;
+  const w = words('classes').joining.code;
   const act = useAct();
   const [sure, setSure] = useState(false);
-  const { id, joiningCode, joiningOpen, endedAt } = detail;
+  const { joiningCode, joiningOpen, endedAt } = detail;
+  const params = { class: detail.id };
   const way = `${location.origin}/#/join/`;
-  const address = `${way}${joiningCode}`;
   const change = (open: boolean): void =>
-    act.run(async () =>
-      onDetail(await call('changeClass', { params: { class: id }, body: { joiningOpen: open } })),
-    );
+    act.run(async () => onDetail(await call('changeClass', { params, body: { joiningOpen: open } })));
   const renew = (): void =>
     act.run(async () => {
-      onDetail(await call('newCode', { params: { class: id } }));
+      onDetail(await call('newCode', { params }));
       setSure(false);
     });
   if (endedAt !== null) return <p>{w.ended}</p>;
@@ -83,36 +115,14 @@ export function Slips({ detail, onDetail }: PartProps) {
             <wbr />
             <span class="in-one">{joiningCode}</span>
           </code>
-          <Copy text={address} what={w.address} />
+          <Copy text={`${way}${joiningCode}`} what={w.address} />
         </p>
-        <fieldset class="switch" disabled={act.busy}>
-          <legend>{w.whoever}</legend>
-          <label class="choice">
-            <input type="radio" name="joining" checked={joiningOpen} onChange={() => change(true)} />
-            {w.mayJoin}
-          </label>
-          <label class="choice">
-            <input type="radio" name="joining" checked={!joiningOpen} onChange={() => change(false)} />
-            {w.mayNot}
-          </label>
-        </fieldset>
+        <Joining open={joiningOpen} busy={act.busy} onOpen={change} />
         {sure ? (
-          <div class="sure">
-            <p>{w.newMeans}</p>
-            <p class="row">
-              <button type="button" class="button main" disabled={act.busy} onClick={renew}>
-                {w.newSure}
-              </button>
-              <button type="button" class="button plain" onClick={() => setSure(false)}>
-                {common.leaveIt}
-              </button>
-            </p>
-          </div>
+          <NewCode busy={act.busy} onNew={renew} onBack={() => setSure(false)} />
         ) : (
           <p>
-            <button type="button" class="button" onClick={() => setSure(true)}>
-              {w.newAsk}
-            </button>
+            <Button onPress={() => setSure(true)}>{w.newAsk}</Button>
           </p>
         )}
         <Failure words={act.failure} />

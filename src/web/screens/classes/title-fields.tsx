@@ -7,16 +7,19 @@ export interface Titled {
   readonly intake: string;
 }
 
+type TitleProblems = Readonly<Record<keyof Titled, string | undefined>>;
+
 /** What has to be put right before it can be sent. */
-export function problemsOf({ title, intake }: Titled): { title?: string; intake?: string } {
+export function problemsOf({ title, intake }: Titled): TitleProblems {
   const { common, one } = words('classes');
+  const wrong = (text: string, tooLong: string): string =>
+    beginsFormula(text) ? common.formulaName : tooLong;
   return {
-    ...(newClassTitle.safeParse(title).success
-      ? {}
-      : { title: beginsFormula(title) ? common.formulaName : one.title.nameTooLong }),
-    ...(intake.trim() === '' || newIntake.safeParse(intake).success
-      ? {}
-      : { intake: beginsFormula(intake) ? common.formulaName : one.title.intakeTooLong }),
+    title: newClassTitle.safeParse(title).success ? undefined : wrong(title, one.title.nameTooLong),
+    intake:
+      intake.trim() === '' || newIntake.safeParse(intake).success
+        ? undefined
+        : wrong(intake, one.title.intakeTooLong),
   };
 }
 
@@ -28,15 +31,14 @@ export const bodyOf = ({ title, intake }: Titled): { title: string; intake: stri
 
 interface Props {
   readonly value: Titled;
-  readonly looked: boolean;
+  readonly told: Partial<TitleProblems>;
   readonly first?: boolean;
   readonly onValue: (value: Titled) => void;
 }
 
 /** What a class is called, and which intake it is. */
-export function TitleFields({ value, looked, first, onValue }: Props) {
+export function TitleFields({ value, told, first, onValue }: Props) {
   const w = words('classes').one.title;
-  const problems = problemsOf(value);
   return (
     <>
       <Field
@@ -45,7 +47,7 @@ export function TitleFields({ value, looked, first, onValue }: Props) {
         first={first ?? false}
         value={value.title}
         note={w.nameNote}
-        problem={looked ? problems.title : undefined}
+        problem={told.title}
         onValue={(title) => onValue({ ...value, title })}
       />
       <Field
@@ -54,7 +56,7 @@ export function TitleFields({ value, looked, first, onValue }: Props) {
         optional
         value={value.intake}
         note={w.intakeNote}
-        problem={looked ? problems.intake : undefined}
+        problem={told.intake}
         onValue={(intake) => onValue({ ...value, intake })}
       />
     </>

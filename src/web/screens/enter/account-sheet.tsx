@@ -1,10 +1,11 @@
-import { useState } from 'preact/hooks';
+import { NewPasswordField, SignInNameField } from '../../forms/account-fields.tsx';
 import type { Act } from '../../forms/act.ts';
+import { Button } from '../../forms/button.tsx';
 import { EntrySheet } from '../../forms/entry-sheet.tsx';
 import { Failure } from '../../forms/failure.tsx';
-import { Field } from '../../forms/field.tsx';
 import { Form } from '../../forms/form.tsx';
-import { asSignIn, problemOfPassword, problemOfSignIn } from '../../forms/typed.ts';
+import { problemOfPassword, problemOfSignIn } from '../../forms/typed.ts';
+import { useForm } from '../../forms/use-form.ts';
 import { words } from '../../words.ts';
 
 /** What is typed on it, kept by whoever shows it, so that going back loses nothing. */
@@ -27,54 +28,37 @@ interface Props {
 /** The last sheet on the way in: how somebody will sign in from now on. */
 export function AccountSheet({ sheet, account, onAccount, act, send, onSend, onBack }: Props) {
   const { account: w, back, oneMoment } = words('enter');
-  const [looked, setLooked] = useState(false);
-  const problems = {
+  const { told, ...form } = useForm({
     signIn: problemOfSignIn(account.signIn),
     password: problemOfPassword(account.password),
-  };
+  });
   const taken = act.code === 'name-taken' ? act.failure : undefined;
-  const read = asSignIn(account.signIn);
   const change = (now: Account): void => {
     act.clear();
     onAccount(now);
   };
   return (
     <EntrySheet title={w.title} sheet={sheet}>
-      <Form
-        onSend={() => {
-          setLooked(true);
-          if (!problems.signIn && !problems.password) onSend();
-        }}
-      >
-        <Field
-          label={w.name}
-          name="username"
-          kind="exact"
-          autocomplete="username"
+      <Form onSend={() => form.send(async () => onSend())}>
+        <SignInNameField
           first
           value={account.signIn}
-          note={read && read !== account.signIn ? w.signsInAs(read) : w.nameNote}
-          problem={taken ?? (looked ? problems.signIn : undefined)}
+          problem={taken ?? told.signIn}
           onValue={(signIn) => change({ ...account, signIn })}
         />
-        <Field
-          label={w.password}
-          name="new-password"
-          kind="password"
-          autocomplete="new-password"
+        <NewPasswordField
           value={account.password}
-          note={w.passwordNote}
-          problem={looked ? problems.password : undefined}
+          problem={told.password}
           onValue={(password) => change({ ...account, password })}
         />
         <Failure words={taken ? '' : act.failure} />
         <p class="row">
-          <button type="submit" class="button main" disabled={act.busy}>
-            {act.busy ? oneMoment : send}
-          </button>
-          <button type="button" class="button plain" onClick={onBack}>
+          <Button kind="main" busy={act.busy} meanwhile={oneMoment}>
+            {send}
+          </Button>
+          <Button kind="plain" onPress={onBack}>
             {back}
-          </button>
+          </Button>
         </p>
       </Form>
     </EntrySheet>

@@ -1,5 +1,6 @@
 import '../../styles/enter.css';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { Button } from '../../forms/button.tsx';
 import { askingAgain, leave, me, meet } from '../../me.ts';
 import { words } from '../../words.ts';
 import { SignInForm } from './sign-in.tsx';
@@ -37,12 +38,12 @@ export function Again() {
           <p>{w.withoutPassword}</p>
         )}
         <p class="row">
-          <button type="button" class="button plain" onClick={later}>
+          <Button kind="plain" onPress={later}>
             {notNow}
-          </button>
-          <button type="button" class="button plain" onClick={leave}>
+          </Button>
+          <Button kind="plain" onPress={leave}>
             {w.somebodyElse}
-          </button>
+          </Button>
         </p>
       </div>
     </dialog>

@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
-import { useAct } from '../../forms/act.ts';
+import { Button } from '../../forms/button.tsx';
 import { EntrySheet } from '../../forms/entry-sheet.tsx';
 import { Failure } from '../../forms/failure.tsx';
 import { Field } from '../../forms/field.tsx';
 import { Form } from '../../forms/form.tsx';
 import { asCode } from '../../forms/typed.ts';
+import { useForm } from '../../forms/use-form.ts';
 import { me } from '../../me.ts';
 import { words } from '../../words.ts';
 
@@ -21,21 +22,17 @@ interface Props {
 export function CodeSheet({ code, of, onFound }: Props) {
   const { code: w, next } = words('enter');
   const [typed, setTyped] = useState(code);
-  const [looked, setLooked] = useState(false);
-  const act = useAct();
   const read = asCode(typed);
+  const { act, told, send } = useForm({ code: read === undefined ? w.noCode : undefined });
   const refused = act.code === 'code-refused' ? act.failure : undefined;
-  const look = (): void => {
-    setLooked(true);
+  const look = async (): Promise<void> => {
     if (read === undefined) return;
-    act.run(async () => {
-      const { title } = await call('lookAtCode', { body: { code: read } });
-      onFound({ code: read, title });
-    });
+    const { title } = await call('lookAtCode', { body: { code: read } });
+    onFound({ code: read, title });
   };
   return (
     <EntrySheet title={w.title} sheet={[1, of]}>
-      <Form onSend={look}>
+      <Form onSend={() => send(look)}>
         <Field
           label={w.code}
           name="code"
@@ -44,7 +41,7 @@ export function CodeSheet({ code, of, onFound }: Props) {
           first
           value={typed}
           note={w.note}
-          problem={refused ?? (looked && read === undefined ? w.noCode : undefined)}
+          problem={refused ?? told.code}
           onValue={(now) => {
             act.clear();
             setTyped(now);
@@ -52,9 +49,9 @@ export function CodeSheet({ code, of, onFound }: Props) {
         />
         <Failure words={refused ? '' : act.failure} />
         <p class="row">
-          <button type="submit" class="button main" disabled={act.busy}>
-            {act.busy ? w.looking : next}
-          </button>
+          <Button kind="main" busy={act.busy} meanwhile={w.looking}>
+            {next}
+          </Button>
           {!me.value.person && <a href="#/enter">{w.signedInBefore}</a>}
         </p>
       </Form>

@@ -1,5 +1,6 @@
 import '../../styles/enter.css';
 import { useEffect } from 'preact/hooks';
+import { Button } from '../../forms/button.tsx';
 import { EntrySheet } from '../../forms/entry-sheet.tsx';
 import { PasswordForm } from '../../forms/password-form.tsx';
 import { me } from '../../me.ts';
@@ -26,9 +27,7 @@ function ChoosePassword() {
       <div class="aside">
         <p>{w.without}</p>
         <p class="row">
-          <button type="button" class="button" onClick={on}>
-            {notNow}
-          </button>
+          <Button onPress={on}>{notNow}</Button>
         </p>
       </div>
     </EntrySheet>

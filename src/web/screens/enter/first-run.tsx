@@ -1,60 +1,79 @@
 import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
 import { useAct } from '../../forms/act.ts';
+import { Button } from '../../forms/button.tsx';
 import { EntrySheet } from '../../forms/entry-sheet.tsx';
 import { Field } from '../../forms/field.tsx';
 import { Form } from '../../forms/form.tsx';
 import { asSignIn, offeredSignIn } from '../../forms/typed.ts';
+import { useForm } from '../../forms/use-form.ts';
 import { words } from '../../words.ts';
 import { type Account, AccountSheet } from './account-sheet.tsx';
 import { goIn } from './go-in.ts';
 import { NameSheet } from './name-sheet.tsx';
 
+/** The key that the server prints where it was started. */
+function KeySheet({
+  value,
+  refused,
+  onValue,
+  onNext,
+}: {
+  value: string;
+  refused: string | undefined;
+  onValue: (value: string) => void;
+  onNext: () => void;
+}) {
+  const { firstRun: w, next } = words('enter');
+  const { told, send } = useForm({ key: value.trim() === '' ? w.noKey : undefined });
+  return (
+    <EntrySheet title={w.title} sheet={[1, 3]}>
+      <p>{w.what}</p>
+      <Form onSend={() => send(async () => onNext())}>
+        <Field
+          label={w.key}
+          name="key"
+          kind="code"
+          autocomplete="off"
+          first
+          value={value}
+          note={w.keyNote}
+          problem={refused ?? told.key}
+          onValue={onValue}
+        />
+        <p>
+          <Button kind="main">{next}</Button>
+        </p>
+      </Form>
+    </EntrySheet>
+  );
+}
+
 /** The very first visit: whoever can read what the server prints becomes its administrator. */
 export function FirstRun() {
-  const { firstRun: w, next } = words('enter');
+  const { firstRun: w } = words('enter');
   const [step, setStep] = useState<'key' | 'name' | 'account'>('key');
   const [key, setKey] = useState('');
   const [name, setName] = useState('');
   const [account, setAccount] = useState<Account>({ signIn: '', password: '' });
-  const [looked, setLooked] = useState(false);
   const act = useAct();
   const refused = act.code === 'first-run-refused' ? act.failure : undefined;
 
   if (step === 'key' || refused)
     return (
-      <EntrySheet title={w.title} sheet={[1, 3]}>
-        <p>{w.what}</p>
-        <Form
-          onSend={() => {
-            setLooked(true);
-            if (key.trim() === '') return;
-            act.clear();
-            setStep(name === '' ? 'name' : 'account');
-          }}
-        >
-          <Field
-            label={w.key}
-            name="key"
-            kind="code"
-            autocomplete="off"
-            first
-            value={key}
-            note={w.keyNote}
-            problem={refused ?? (looked && key.trim() === '' ? w.noKey : undefined)}
-            onValue={(typed) => {
-              act.clear();
-              setStep('key');
-              setKey(typed);
-            }}
-          />
-          <p>
-            <button type="submit" class="button main">
-              {next}
-            </button>
-          </p>
-        </Form>
-      </EntrySheet>
+      <KeySheet
+        value={key}
+        refused={refused}
+        onValue={(typed) => {
+          act.clear();
+          setStep('key');
+          setKey(typed);
+        }}
+        onNext={() => {
+          act.clear();
+          setStep(name === '' ? 'name' : 'account');
+        }}
+      />
     );
   if (step === 'name')
     return (

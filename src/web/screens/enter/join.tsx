@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { call } from '../../api.ts';
 import { useAct } from '../../forms/act.ts';
+import { Button } from '../../forms/button.tsx';
 import { EntrySheet } from '../../forms/entry-sheet.tsx';
 import { Failure } from '../../forms/failure.tsx';
 import { asSignIn, offeredSignIn } from '../../forms/typed.ts';
@@ -66,12 +67,12 @@ function JoinAlso({ found, name, onBack }: { found: Found; name: string; onBack:
       <p>{w.join.also(name)}</p>
       <Failure words={act.failure} />
       <p class="row">
-        <button type="button" class="button main" disabled={act.busy} onClick={join}>
+        <Button kind="main" busy={act.busy} onPress={join}>
           {w.joinTheClass}
-        </button>
-        <button type="button" class="button plain" onClick={onBack}>
+        </Button>
+        <Button kind="plain" onPress={onBack}>
           {w.back}
-        </button>
+        </Button>
       </p>
     </EntrySheet>
   );

@@ -1,5 +1,6 @@
 import { call } from '../../api.ts';
 import { useAct } from '../../forms/act.ts';
+import { Button } from '../../forms/button.tsx';
 import { EntrySheet } from '../../forms/entry-sheet.tsx';
 import { Failure } from '../../forms/failure.tsx';
 import { me } from '../../me.ts';
@@ -19,9 +20,9 @@ export function ByLink({ token }: { token: string }) {
       {person && <p>{w.signsOut(person.name)}</p>}
       <Failure words={act.failure} />
       <p class="row">
-        <button type="button" class="button main" disabled={act.busy} onClick={use}>
-          {act.busy ? oneMoment : w.comeIn}
-        </button>
+        <Button kind="main" busy={act.busy} meanwhile={oneMoment} onPress={use}>
+          {w.comeIn}
+        </Button>
         <a href="#/enter">{person ? w.leaveIt : w.withPassword}</a>
       </p>
     </EntrySheet>

@@ -1,8 +1,9 @@
-import { useState } from 'preact/hooks';
+import { Button } from '../../forms/button.tsx';
 import { EntrySheet } from '../../forms/entry-sheet.tsx';
 import { Field } from '../../forms/field.tsx';
 import { Form } from '../../forms/form.tsx';
 import { problemOfName } from '../../forms/typed.ts';
+import { useForm } from '../../forms/use-form.ts';
 import { words } from '../../words.ts';
 
 interface Props {
@@ -17,16 +18,10 @@ interface Props {
 /** What somebody is called. */
 export function NameSheet({ sheet, note, value, onValue, onNext, onBack }: Props) {
   const w = words('enter');
-  const [looked, setLooked] = useState(false);
-  const problem = problemOfName(value);
+  const { told, send } = useForm({ name: problemOfName(value) });
   return (
     <EntrySheet title={w.name.title} sheet={sheet}>
-      <Form
-        onSend={() => {
-          setLooked(true);
-          if (!problem) onNext();
-        }}
-      >
+      <Form onSend={() => send(async () => onNext())}>
         <Field
           label={w.name.name}
           name="name"
@@ -34,16 +29,14 @@ export function NameSheet({ sheet, note, value, onValue, onNext, onBack }: Props
           first
           value={value}
           note={note}
-          problem={looked ? problem : undefined}
+          problem={told.name}
           onValue={onValue}
         />
         <p class="row">
-          <button type="submit" class="button main">
-            {w.next}
-          </button>
-          <button type="button" class="button plain" onClick={onBack}>
+          <Button kind="main">{w.next}</Button>
+          <Button kind="plain" onPress={onBack}>
             {w.back}
-          </button>
+          </Button>
         </p>
       </Form>
     </EntrySheet>

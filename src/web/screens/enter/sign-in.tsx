@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
 import type { Me } from '../../../../shared/api-people.ts';
 import { call } from '../../api.ts';
-import { useAct } from '../../forms/act.ts';
+import { Button } from '../../forms/button.tsx';
 import { Failure } from '../../forms/failure.tsx';
 import { Field } from '../../forms/field.tsx';
 import { Form } from '../../forms/form.tsx';
 import { asSignIn } from '../../forms/typed.ts';
+import { useForm } from '../../forms/use-form.ts';
 import { words } from '../../words.ts';
 
 interface Props {
@@ -19,18 +20,15 @@ export function SignInForm({ known, onDone }: Props) {
   const { signIn: w, oneMoment } = words('enter');
   const [signIn, setSignIn] = useState(known ?? '');
   const [password, setPassword] = useState('');
-  const [looked, setLooked] = useState(false);
-  const act = useAct();
+  const { act, told, ...form } = useForm({
+    signIn: signIn.trim() === '' ? w.noName : undefined,
+    password: password === '' ? w.noPassword : undefined,
+  });
   const refused = act.code === 'sign-in-refused' ? act.failure : undefined;
-  const send = (): void => {
-    setLooked(true);
-    if (signIn.trim() === '' || password === '') return;
-    act.run(async () => {
-      onDone(await call('signIn', { body: { signIn: asSignIn(signIn), password } }));
-    });
-  };
+  const send = async (): Promise<void> =>
+    onDone(await call('signIn', { body: { signIn: asSignIn(signIn), password } }));
   return (
-    <Form onSend={send}>
+    <Form onSend={() => form.send(send)}>
       <Field
         label={w.name}
         name="username"
@@ -38,7 +36,7 @@ export function SignInForm({ known, onDone }: Props) {
         autocomplete="username"
         first={!known}
         value={signIn}
-        problem={looked && signIn.trim() === '' ? w.noName : undefined}
+        problem={told.signIn}
         onValue={setSignIn}
       />
       <Field
@@ -48,7 +46,7 @@ export function SignInForm({ known, onDone }: Props) {
         autocomplete="current-password"
         first={known !== undefined}
         value={password}
-        problem={refused ?? (looked && password === '' ? w.noPassword : undefined)}
+        problem={refused ?? told.password}
         onValue={(typed) => {
           act.clear();
           setPassword(typed);
@@ -56,9 +54,9 @@ export function SignInForm({ known, onDone }: Props) {
       />
       <Failure words={refused ? '' : act.failure} />
       <p>
-        <button type="submit" class="button main" disabled={act.busy}>
-          {act.busy ? oneMoment : w.signIn}
-        </button>
+        <Button kind="main" busy={act.busy} meanwhile={oneMoment}>
+          {w.signIn}
+        </Button>
       </p>
     </Form>
   );

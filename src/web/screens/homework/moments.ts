@@ -20,9 +20,6 @@ export function leftOf(milliseconds: number): Left {
   return { unit: milliseconds > 0 ? 'less-than-a-minute' : 'none' };
 }
 
-/** `Tue 8 Dec, 20:00` */
-export const whenText = (at: number): string => words('first').moments.when(at);
-
 const two = (number: number): string => String(number).padStart(2, '0');
 
 /** A moment as a `datetime-local` field wants it, where the reader is. */

@@ -2,11 +2,12 @@ import './progress.css';
 import { useEffect, useState } from 'preact/hooks';
 import type { AnswerLine } from '../../../../shared/practice.ts';
 import type { Settings } from '../../../../shared/settings.ts';
+import { comingBack } from '../../../words/coming-back.ts';
 import type { Progress as Report } from '../../engine/messages.ts';
 import { answers, coming, settings as kept } from '../../learner.ts';
+import { dayOf } from '../../moments.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
-import { dayOf } from '../../parts/moment.ts';
-import { whenInWords } from '../../when.ts';
+import { Schedule } from '../../parts/schedule.tsx';
 import { wishesOf } from '../../wishes.ts';
 import { set, words } from '../../words.ts';
 import { OwnData } from './own-data.tsx';
@@ -24,6 +25,15 @@ function Chance({ chance }: { chance: number }) {
   );
 }
 
+/** So many hours are told as hours; then it is tomorrow. */
+const HOURS = 20;
+
+/** When something comes back that is due in so many milliseconds. */
+function whenDue(left: number): string {
+  const [unit, count] = comingBack(left, HOURS);
+  return words('progress').skills.comingBack[unit](count);
+}
+
 function Skills({ report, now }: { report: Report; now: number }) {
   const { skills: w } = words('progress');
   const begun = report.skills.filter(({ standing }) => standing !== 'shut' && standing !== 'open');
@@ -33,27 +43,22 @@ function Skills({ report, now }: { report: Report; now: number }) {
       {begun.length === 0 ? (
         <p>{set(w.nothingYet, { practise: (text) => <a href="#/practise">{text}</a> })}</p>
       ) : (
-        <table class="strengths">
-          <caption>{w.caption}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{w.skill}</th>
-              <th scope="col">{w.stands}</th>
-              <th scope="col">{w.chance}</th>
-              <th scope="col">{w.comesBack}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {begun.map(({ skill, title, standing, chance, due }) => (
-              <tr key={skill} class={standing}>
-                <th scope="row">{title}</th>
-                <td>{w.standing[standing]}</td>
-                <td>{chance === null ? w.notProven : <Chance chance={chance} />}</td>
-                <td>{due === null ? '–' : whenInWords(due, now)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Schedule
+          class="strengths"
+          caption={w.caption}
+          rows={begun}
+          keyOf={({ skill }) => skill}
+          like={({ standing }) => standing}
+          columns={[
+            { title: w.skill, head: true, cell: ({ title }) => title },
+            { title: w.stands, cell: ({ standing }) => w.standing[standing] },
+            {
+              title: w.chance,
+              cell: ({ chance }) => (chance === null ? w.notProven : <Chance chance={chance} />),
+            },
+            { title: w.comesBack, cell: ({ due }) => (due === null ? '–' : whenDue(due - now)) },
+          ]}
+        />
       )}
       {later.length > 0 && (
         <details class="in-words">

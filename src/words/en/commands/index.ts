@@ -1,4 +1,6 @@
 /** What the commands say: in their help, while they run, and when something is refused. */
+
+import { comingBack } from '../coming-back.ts';
 import { madeUp } from '../demo.ts';
 import { store as kept } from '../store.ts';
 import { ask } from './ask.ts';
@@ -34,7 +36,6 @@ import { store } from './store.ts';
 import { timing } from './timing.ts';
 import { trouble } from './trouble.ts';
 import { values } from './values.ts';
-import { when } from './when.ts';
 
 export const commands = {
   // Each command's own.
@@ -74,7 +75,7 @@ export const commands = {
   store,
   trouble,
   values,
-  when,
+  comingBack,
 };
 
 export type CommandWords = typeof commands;

@@ -20,13 +20,4 @@ export const moments = {
    * the name of the time: `Sun 25 Oct, 02:30 CET`.
    */
   when: (at: number) => speech.moment(at, clocksChange(at) ? WHEN_NAMED : WHEN),
-  /** When something comes back. */
-  comesBack: {
-    now: 'now',
-    withinTheHour: 'within the hour',
-    inHours: (hours: number) => speech.plural(hours, { one: 'in 1 hour', other: 'in # hours' }),
-    tomorrow: 'tomorrow',
-    inDays: (days: number) => speech.plural(days, { one: 'in 1 day', other: 'in # days' }),
-    inMonths: (months: number) => speech.plural(months, { one: 'in 1 month', other: `in ${months} months` }),
-  },
 };

@@ -1,3 +1,4 @@
+import { comingBack } from '../coming-back.ts';
 import { speech } from '../speech.ts';
 
 export const progress = {
@@ -11,6 +12,7 @@ export const progress = {
     stands: 'Stands',
     chance: 'Right, if asked now',
     comesBack: 'Comes back',
+    comingBack: { ...comingBack, minutes: () => 'within the hour' },
     notProven: 'not proven yet',
     notBegun: (count: number) =>
       speech.plural(count, { one: '1 skill not begun', other: `${count} skills not begun` }),

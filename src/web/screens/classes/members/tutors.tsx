@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Person } from '../../../../../shared/people.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Failure } from '../../../forms/failure.tsx';
 import { Field } from '../../../forms/field.tsx';
 import { Form } from '../../../forms/form.tsx';
@@ -39,9 +40,7 @@ function AddTutor({ detail, onDetail }: PartProps) {
           onValue={setFind}
         />
         <p>
-          <button type="submit" class="button" disabled={act.busy}>
-            {common.find}
-          </button>
+          <Button busy={act.busy}>{common.find}</Button>
         </p>
       </Form>
       <div role="status">
@@ -50,9 +49,9 @@ function AddTutor({ detail, onDetail }: PartProps) {
           <ul class="finds">
             {found.slice(0, 20).map((person) => (
               <li key={person.id}>
-                <button type="button" class="button" disabled={act.busy} onClick={() => add(person)}>
+                <Button busy={act.busy} onPress={() => add(person)}>
                   {w.addTutor(person.name)}
-                </button>
+                </Button>
               </li>
             ))}
           </ul>
@@ -80,15 +79,9 @@ export function Tutors({ detail, onDetail }: PartProps) {
           <li key={id}>
             {name}
             {admin && (
-              <button
-                type="button"
-                class="button plain"
-                disabled={act.busy}
-                aria-label={w.takeOutTutorOf(name)}
-                onClick={() => remove(id)}
-              >
+              <Button kind="plain" busy={act.busy} label={w.takeOutTutorOf(name)} onPress={() => remove(id)}>
                 {w.takeOutTutor}
-              </button>
+              </Button>
             )}
           </li>
         ))}

@@ -2,11 +2,12 @@ import { useState } from 'preact/hooks';
 import type { PersonWithLink } from '../../../../../shared/api-people.ts';
 import type { PersonRole } from '../../../../../shared/people.ts';
 import { call } from '../../../api.ts';
-import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Failure } from '../../../forms/failure.tsx';
 import { Field } from '../../../forms/field.tsx';
 import { Form } from '../../../forms/form.tsx';
 import { problemOfName } from '../../../forms/typed.ts';
+import { useForm } from '../../../forms/use-form.ts';
 import { words } from '../../../words.ts';
 import { HandedLinks } from '../handed-links.tsx';
 import { RoleChoice } from './role-choice.tsx';
@@ -16,38 +17,26 @@ export function NewPerson({ onMade }: { onMade: () => Promise<void> }) {
   const { people: w, common } = words('classes');
   const [name, setName] = useState('');
   const [role, setRole] = useState<PersonRole>('tutor');
-  const [looked, setLooked] = useState(false);
   const [made, setMade] = useState<PersonWithLink>();
-  const act = useAct();
-  const problem = problemOfName(name);
-  const make = (): void => {
-    setLooked(true);
-    if (problem) return;
-    act.run(async () => {
-      setMade(await call('newPerson', { body: { name: name.trim(), role } }));
-      setName('');
-      setLooked(false);
-      await onMade();
-    });
+  const { act, told, ...form } = useForm({ name: problemOfName(name) });
+  const make = async (): Promise<void> => {
+    setMade(await call('newPerson', { body: { name: name.trim(), role } }));
+    setName('');
+    form.anew();
+    await onMade();
   };
   return (
     <section>
       <h2>{w.somebodyNew}</h2>
       {made && <HandedLinks key={made.link.address} people={[made]} />}
-      <Form onSend={make}>
-        <Field
-          label={common.person}
-          autocomplete="off"
-          value={name}
-          problem={looked ? problem : undefined}
-          onValue={setName}
-        />
+      <Form onSend={() => form.send(make)}>
+        <Field label={common.person} autocomplete="off" value={name} problem={told.name} onValue={setName} />
         <RoleChoice name="new-role" value={role} onValue={setRole} />
         <Failure words={act.failure} />
         <p>
-          <button type="submit" class="button main" disabled={act.busy}>
-            {act.busy ? common.oneMoment : w.makeLink}
-          </button>
+          <Button kind="main" busy={act.busy} meanwhile={common.oneMoment}>
+            {w.makeLink}
+          </Button>
         </p>
       </Form>
     </section>

@@ -2,65 +2,57 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Person } from '../../../../../shared/people.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Failure } from '../../../forms/failure.tsx';
-import { dayOf } from '../../../parts/moment.ts';
+import { dayOf } from '../../../moments.ts';
 import { words } from '../../../words.ts';
-import { LookAfter } from '../look-after.tsx';
+import { Find } from '../find.tsx';
+import { PeopleSchedule } from '../people-schedule.tsx';
 import { NewPerson } from './new-person.tsx';
 import { WithPerson } from './with-person.tsx';
 
 const A_PAGE = 100;
 
-interface LineProps {
-  readonly person: Person;
-  readonly open: boolean;
-  readonly onOpen: (open: boolean) => void;
-  readonly onChanged: () => Promise<void>;
+interface Page {
+  readonly from: number;
+  readonly total: number;
+  readonly people: readonly Person[];
 }
 
-function Line({ person, open, onOpen, onChanged }: LineProps) {
-  const { people: w, common } = words('classes');
-  const { id, name, role, signIn, hasPassword, createdAt } = person;
+/** The pages before and after. */
+function Turning({ page: { from, total, people }, busy, onLook }: TurningProps) {
+  const w = words('classes').people;
   return (
-    <>
-      <tr>
-        <th scope="row">{name}</th>
-        <td data-of={w.role}>{w.roles[role]}</td>
-        <td data-of={common.signsIn}>{hasPassword ? signIn : common.byLink}</td>
-        <td data-of={common.since}>{dayOf(createdAt)}</td>
-        <td>
-          <LookAfter id={id} name={name} open={open} onOpen={onOpen} />
-        </td>
-      </tr>
-      {open && (
-        <tr id={`with-${id}`} class="opened">
-          <td colSpan={5}>
-            <WithPerson person={person} onChanged={onChanged} />
-          </td>
-        </tr>
-      )}
-    </>
+    <p class="row">
+      <Button busy={busy} disabled={from === 0} onPress={() => onLook(Math.max(0, from - A_PAGE))}>
+        {w.before}
+      </Button>
+      <Button busy={busy} disabled={from + people.length >= total} onPress={() => onLook(from + A_PAGE)}>
+        {w.more}
+      </Button>
+    </p>
   );
+}
+
+interface TurningProps {
+  readonly page: Page;
+  readonly busy: boolean;
+  readonly onLook: (from: number) => void;
 }
 
 /** Everybody there is, for the administrator. */
 export function People() {
   const { people: w, common } = words('classes');
   const [find, setFind] = useState('');
-  const [from, setFrom] = useState(0);
-  const [page, setPage] = useState<{ total: number; people: readonly Person[] }>();
-  const [open, setOpen] = useState<string>();
+  const [page, setPage] = useState<Page>();
   const act = useAct();
-  const fetchPage = async (at: number): Promise<void> => {
-    setPage(await call('people', { query: { find: find.trim(), from: at, limit: A_PAGE } }));
-    setFrom(at);
-  };
-  const look = (at: number): void => act.run(() => fetchPage(at));
+  const fetchPage = async (from: number): Promise<void> =>
+    setPage({ from, ...(await call('people', { query: { find: find.trim(), from, limit: A_PAGE } })) });
+  const look = (from: number): void => act.run(() => fetchPage(from));
   useEffect(() => {
     look(0);
     // Once, when it appears; `look` is another function each time.
   }, []);
-  const last = from + (page?.people.length ?? 0);
   return (
     <>
       <p class="back">
@@ -77,75 +69,28 @@ export function People() {
             return look(0);
           }}
         >
-          <p class="entry">
-            <label for="find-person">{w.partOfName}</label>
-            <input
-              id="find-person"
-              type="search"
-              autocomplete="off"
-              value={find}
-              onInput={({ currentTarget }) => setFind(currentTarget.value)}
-            />
-          </p>
-          <button type="submit" class="button" disabled={act.busy}>
-            {common.find}
-          </button>
+          <Find id="find-person" label={w.partOfName} value={find} onValue={setFind} />
+          <Button busy={act.busy}>{common.find}</Button>
         </form>
         <Failure words={act.failure} />
-        <p role="status">
-          {page
-            ? page.total === 0
-              ? w.nobody
-              : w.range({ from: from + 1, to: last, total: page.total })
-            : common.fetching}
-        </p>
+        <p role="status">{page ? rangeOf(page) : common.fetching}</p>
         {page && page.people.length > 0 && (
-          <table class="roll folds">
-            <thead>
-              <tr>
-                <th scope="col">{common.person}</th>
-                <th scope="col">{w.role}</th>
-                <th scope="col">{common.signsIn}</th>
-                <th scope="col">{common.since}</th>
-                <th scope="col">
-                  <span class="away">{common.lookAfter}</span>
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {page.people.map((person) => (
-                <Line
-                  key={person.id}
-                  person={person}
-                  open={open === person.id}
-                  onOpen={(now) => setOpen(now ? person.id : undefined)}
-                  onChanged={() => fetchPage(from)}
-                />
-              ))}
-            </tbody>
-          </table>
+          <PeopleSchedule
+            people={page.people}
+            role={{ title: w.role, beside: true, cell: ({ role }) => w.roles[role] }}
+            since={({ createdAt }) => dayOf(createdAt)}
+          >
+            {(person) => <WithPerson person={person} onChanged={() => fetchPage(page.from)} />}
+          </PeopleSchedule>
         )}
-        {page && page.total > A_PAGE && (
-          <p class="row">
-            <button
-              type="button"
-              class="button"
-              disabled={act.busy || from === 0}
-              onClick={() => look(Math.max(0, from - A_PAGE))}
-            >
-              {w.before}
-            </button>
-            <button
-              type="button"
-              class="button"
-              disabled={act.busy || last >= page.total}
-              onClick={() => look(from + A_PAGE)}
-            >
-              {w.more}
-            </button>
-          </p>
-        )}
+        {page && page.total > A_PAGE && <Turning page={page} busy={act.busy} onLook={look} />}
       </section>
     </>
   );
+}
+
+/** Which of how many are shown. */
+function rangeOf({ from, total, people }: Page): string {
+  const w = words('classes').people;
+  return total === 0 ? w.nobody : w.range({ from: from + 1, to: from + people.length, total });
 }

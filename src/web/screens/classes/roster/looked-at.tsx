@@ -1,4 +1,5 @@
 import type { RosterLine, RosterResult } from '../../../../../shared/api-people.ts';
+import { Schedule } from '../../../parts/schedule.tsx';
 import { words } from '../../../words.ts';
 
 /** How many come of it, in words. */
@@ -39,24 +40,16 @@ export function LookedAt({ result }: { result: RosterResult }) {
       )}
       {lines.length > 0 && (
         <div class="scrolls">
-          <table class="roll">
-            <thead>
-              <tr>
-                <th scope="col">{w.name}</th>
-                <th scope="col">{w.as}</th>
-                <th scope="col">{w.comes}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {lines.map(({ name, manner, result: what }, at) => (
-                <tr key={`${at}:${name}`}>
-                  <th scope="row">{name}</th>
-                  <td>{w.manners[manner]}</td>
-                  <td>{w.results[what]}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <Schedule
+            class="roll"
+            rows={lines}
+            keyOf={({ name }, at) => `${at}:${name}`}
+            columns={[
+              { title: w.name, head: true, cell: ({ name }) => name },
+              { title: w.as, cell: ({ manner }) => w.manners[manner] },
+              { title: w.comes, cell: ({ result: what }) => w.results[what] },
+            ]}
+          />
         </div>
       )}
     </>

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { save } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Failure } from '../../../forms/failure.tsx';
 import { words } from '../../../words.ts';
 import { fileName } from '../file-name.ts';
@@ -23,8 +24,10 @@ function HandOut({ detail }: Pick<PartProps, 'detail'>) {
       setSaid(common.filesKept);
     });
   };
-  const roster = (format: 'csv' | 'oneroster', rest: string) => () =>
-    give(() => save('giveRoster', fileName(detail.title, rest), { params, query: { format } }));
+  const slips = (): Promise<void> =>
+    save('linkSlips', fileName(detail.title, files.links), { params, body: {} });
+  const roster = (format: 'csv' | 'oneroster', rest: string) => (): Promise<void> =>
+    save('giveRoster', fileName(detail.title, rest), { params, query: { format } });
   return (
     <>
       <section>
@@ -35,16 +38,9 @@ function HandOut({ detail }: Pick<PartProps, 'detail'>) {
           <>
             <p>{w.slips.means(without)}</p>
             <p>
-              <button
-                type="button"
-                class="button"
-                disabled={act.busy}
-                onClick={() =>
-                  give(() => save('linkSlips', fileName(detail.title, files.links), { params, body: {} }))
-                }
-              >
+              <Button busy={act.busy} onPress={() => give(slips)}>
                 {common.makeSlips}
-              </button>
+              </Button>
             </p>
           </>
         )}
@@ -52,17 +48,12 @@ function HandOut({ detail }: Pick<PartProps, 'detail'>) {
       <section>
         <h2>{w.give.title}</h2>
         <p class="row">
-          <button type="button" class="button" disabled={act.busy} onClick={roster('csv', files.table)}>
+          <Button busy={act.busy} onPress={() => give(roster('csv', files.table))}>
             {w.give.table}
-          </button>
-          <button
-            type="button"
-            class="button"
-            disabled={act.busy}
-            onClick={roster('oneroster', files.oneRoster)}
-          >
+          </Button>
+          <Button busy={act.busy} onPress={() => give(roster('oneroster', files.oneRoster))}>
             {w.give.oneRoster}
-          </button>
+          </Button>
         </p>
         <p role="status">{act.busy ? w.give.making : said}</p>
         <Failure words={act.failure} />

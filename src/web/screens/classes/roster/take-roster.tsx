@@ -2,6 +2,8 @@ import { useId, useState } from 'preact/hooks';
 import type { RosterIn, RosterResult } from '../../../../../shared/api-people.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
+import { Entry } from '../../../forms/entry.tsx';
 import { Failure } from '../../../forms/failure.tsx';
 import { Field } from '../../../forms/field.tsx';
 import { set, words } from '../../../words.ts';
@@ -13,10 +15,57 @@ import { rosterOf } from './read-files.ts';
 const asksWhich = (result: RosterResult | undefined): boolean =>
   result?.result === 'mistakes' && result.problems.some(({ file }) => file === 'classes.csv');
 
+function Files({ busy, onChoose }: { busy: boolean; onChoose: (files: readonly File[]) => void }) {
+  const id = useId();
+  return (
+    <Entry id={id} label={words('classes').roster.take.files}>
+      <input
+        id={id}
+        type="file"
+        multiple
+        accept=".csv,.zip,text/csv,application/zip"
+        disabled={busy}
+        onChange={({ currentTarget }) => onChoose([...(currentTarget.files ?? [])])}
+      />
+    </Entry>
+  );
+}
+
+/** Which class of the export is meant, by its code there. */
+function WhichClass({
+  which,
+  busy,
+  onWhich,
+  onLook,
+}: {
+  which: string;
+  busy: boolean;
+  onWhich: (which: string) => void;
+  onLook: () => void;
+}) {
+  const w = words('classes').roster.take;
+  return (
+    <>
+      <Field
+        label={w.which}
+        kind="exact"
+        autocomplete="off"
+        value={which}
+        note={w.whichNote}
+        onValue={onWhich}
+      />
+      <p>
+        <Button busy={busy} onPress={onLook}>
+          {w.lookAgain}
+        </Button>
+      </p>
+    </>
+  );
+}
+
 /** A roster into the class: looked at first, then taken over. */
 export function TakeRoster({ detail, onDetail }: PartProps) {
   const w = words('classes').roster.take;
-  const id = useId();
   const [roster, setRoster] = useState<RosterIn>();
   const [which, setWhich] = useState('');
   const [result, setResult] = useState<RosterResult>();
@@ -44,54 +93,28 @@ export function TakeRoster({ detail, onDetail }: PartProps) {
     <section>
       <h2>{w.title}</h2>
       <p>{set(w.means, { code: (text) => <code>{text}</code> })}</p>
-      <div class="entry">
-        <label for={id}>{w.files}</label>
-        <div class="entered">
-          <input
-            id={id}
-            type="file"
-            multiple
-            accept=".csv,.zip,text/csv,application/zip"
-            disabled={act.busy}
-            onChange={({ currentTarget }) => choose([...(currentTarget.files ?? [])])}
-          />
-        </div>
-      </div>
+      <Files busy={act.busy} onChoose={choose} />
       {act.busy && <p role="status">{w.reading}</p>}
       <Failure words={act.failure} />
       <div role="status">{result && <LookedAt result={result} />}</div>
       {roster && (asksWhich(result) || which !== '') && (
-        <>
-          <Field
-            label={w.which}
-            kind="exact"
-            autocomplete="off"
-            value={which}
-            note={w.whichNote}
-            onValue={setWhich}
-          />
-          <p>
-            <button
-              type="button"
-              class="button"
-              disabled={act.busy}
-              onClick={() => act.run(() => ask(roster, 'yes'))}
-            >
-              {w.lookAgain}
-            </button>
-          </p>
-        </>
+        <WhichClass
+          which={which}
+          busy={act.busy}
+          onWhich={setWhich}
+          onLook={() => act.run(() => ask(roster, 'yes'))}
+        />
       )}
       {roster && looked && (
         <p>
-          <button
-            type="button"
-            class="button main"
-            disabled={act.busy}
-            onClick={() => act.run(() => ask(roster, 'no'))}
+          <Button
+            kind="main"
+            busy={act.busy}
+            meanwhile={w.takingOver}
+            onPress={() => act.run(() => ask(roster, 'no'))}
           >
-            {act.busy ? w.takingOver : w.takeOver}
-          </button>
+            {w.takeOver}
+          </Button>
         </p>
       )}
     </section>

@@ -1,4 +1,5 @@
 import type { Outbox } from '../../../local/homework/outbox.ts';
+import { Schedule } from '../../../parts/schedule.tsx';
 import { words } from '../../../words.ts';
 import { Head } from '../parts/head.tsx';
 import { addressOf } from '../where.ts';
@@ -11,38 +12,37 @@ function Items({ session }: { session: PaperSession }) {
   const w = paper.overview;
   const answered = session.answered.value;
   return (
-    <table class="schedule">
-      <caption>{w.items}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{w.number}</th>
-          <th scope="col">{w.drawing}</th>
-          <th scope="col" class="minor">
-            {w.asked}
-          </th>
-          <th scope="col">{w.marks}</th>
-          <th scope="col">{w.answered}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {session.items.map(({ question, asked, marks }, item) => (
-          <tr key={`${item} ${asked.title}`} class={answered[item]}>
-            <td class="number">{item + 1}</td>
-            <th scope="row">
-              <a href={addressOf({ at: 'paper', paper: session.id, item: item + 1 })}>
-                {question.circuit.title ?? asked.title}
-              </a>
-            </th>
-            <td class="minor">{asked.title}</td>
-            <td class="number">
+    <Schedule
+      class="schedule"
+      caption={w.items}
+      rows={session.items}
+      keyOf={({ asked }, item) => `${item} ${asked.title}`}
+      like={(_, item) => answered[item]}
+      columns={[
+        { title: w.number, like: 'number', cell: (_, item) => item + 1 },
+        {
+          title: w.drawing,
+          head: true,
+          cell: ({ question, asked }, item) => (
+            <a href={addressOf({ at: 'paper', paper: session.id, item: item + 1 })}>
+              {question.circuit.title ?? asked.title}
+            </a>
+          ),
+        },
+        { title: w.asked, minor: true, cell: ({ asked }) => asked.title },
+        {
+          title: w.marks,
+          like: 'number',
+          cell: ({ marks }) => (
+            <>
               <span class="unit">{common.marks(marks)}</span>
               <span class="bare">{marks}</span>
-            </td>
-            <td class="how">{w.answeredSo[answered[item] ?? 'none']}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+            </>
+          ),
+        },
+        { title: w.answered, like: 'how', cell: (_, item) => w.answeredSo[answered[item] ?? 'none'] },
+      ]}
+    />
   );
 }
 

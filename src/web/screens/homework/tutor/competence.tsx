@@ -3,9 +3,12 @@ import type { CompetenceView } from '../../../../../shared/homework-views.ts';
 import type { ProofsWanted } from '../../../../../shared/issued.ts';
 import { call, save } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
+import { dayOf } from '../../../moments.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
-import { dayOf } from '../../../parts/moment.ts';
+import { Schedule } from '../../../parts/schedule.tsx';
 import { set, words } from '../../../words.ts';
+import { Grid } from '../parts/grid.tsx';
 import { Head } from '../parts/head.tsx';
 import type { Competence as Cell } from '../parts/types.ts';
 import { addressOf } from '../where.ts';
@@ -15,7 +18,6 @@ import { fileName } from './words.ts';
 
 /** Days ahead that are shown first: what a tutor does something about. */
 const SOON = 7;
-const REACHABLE = { tabIndex: 0 } as const;
 
 function CellOf({ cell }: { cell: Cell }) {
   const w = words('sets').competence.cells;
@@ -37,19 +39,19 @@ function Evidence({ person, name, proofs }: { person: string; name: string; proo
   const { busy, failure, run } = useAct();
   return (
     <>
-      <button
-        type="button"
-        class="button plain"
-        disabled={busy}
-        onClick={() =>
+      <Button
+        kind="plain"
+        busy={busy}
+        meanwhile={w.evidenceBusy}
+        label={w.evidenceOf(name)}
+        onPress={() =>
           run(() =>
             save('evidencePdf', fileName(name, w.evidenceFile), { params: { person }, query: { proofs } }),
           )
         }
-        aria-label={w.evidenceOf(name)}
       >
-        {busy ? w.evidenceBusy : w.evidence}
-      </button>
+        {w.evidence}
+      </Button>
       {failure && <span role="alert">{failure}</span>}
     </>
   );
@@ -60,34 +62,31 @@ function Matrix({ view }: { view: CompetenceView }) {
   const nameOf = namesOf(view.people);
   const { skills, rows } = view.matrix;
   return (
-    <section class="grid-scroll" aria-label={w.byPeople} {...REACHABLE}>
-      <table class="schedule grid">
-        <caption>{w.byPeopleOn(view.matrix.at)}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{w.person}</th>
-            {skills.map(({ id, title }) => (
-              <th key={id} scope="col" class="on-end">
-                <span>{title}</span>
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ person, cells }) => (
-            <tr key={person}>
-              <th scope="row">
+    <Grid label={w.byPeople}>
+      <Schedule
+        class="schedule grid"
+        caption={w.byPeopleOn(view.matrix.at)}
+        rows={rows}
+        keyOf={({ person }) => person}
+        columns={[
+          {
+            title: w.person,
+            head: true,
+            cell: ({ person }) => (
+              <>
                 {nameOf(person)}
                 <Evidence person={person} name={nameOf(person)} proofs={view.proofs} />
-              </th>
-              {cells.map((cell, at) => (
-                <CellOf key={skills[at]?.id} cell={cell} />
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+              </>
+            ),
+          },
+          ...skills.map(({ title }, at) => ({
+            title,
+            onEnd: true,
+            own: ({ cells }: { cells: readonly Cell[] }) => <CellOf cell={cells[at]!} />,
+          })),
+        ]}
+      />
+    </Grid>
   );
 }
 

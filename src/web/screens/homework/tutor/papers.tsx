@@ -3,7 +3,9 @@ import type { PaperRow, SetView } from '../../../../../shared/homework-views.ts'
 import { codeInGroups } from '../../../../homework/paper-code.ts';
 import type { PaperStands } from '../../../../words/en/page/sets/papers.ts';
 import { call } from '../../../api.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
+import { Schedule } from '../../../parts/schedule.tsx';
 import { set, words } from '../../../words.ts';
 import { ShareCell } from '../parts/share-cell.tsx';
 import { addressOf } from '../where.ts';
@@ -16,12 +18,53 @@ function standsOf({ begunAt, submittedAt, markedAt, saved }: PaperRow, closed: b
   return saved === 0 ? { kind: 'begun' } : { kind: 'working', items: saved };
 }
 
+/** Everybody's papers in a schedule. */
+function PaperSchedule({ view, papers }: { view: SetView; papers: readonly PaperRow[] }) {
+  const { papers: w, common } = words('sets');
+  const { id, attempts } = view.set;
+  const closed = view.state === 'closed';
+  const stands = (row: PaperRow) =>
+    set(w.standsSo({ attempt: row.attempt, stands: standsOf(row, closed), tried: row.tried }), {
+      attempt: (text) => <span class="narrow-only">{text}</span>,
+      tried: (text) => <span class="tried">{text}</span>,
+    });
+  return (
+    <Schedule
+      class="schedule"
+      caption={w.caption}
+      rows={papers}
+      keyOf={(row) => row.id}
+      columns={[
+        {
+          title: common.learner,
+          head: true,
+          cell: (row) =>
+            row.total ? (
+              <a href={addressOf({ at: 'marked', set: id, paper: row.id, item: null })}>{row.name}</a>
+            ) : (
+              row.name
+            ),
+        },
+        ...(attempts > 1
+          ? [{ title: w.attempt, minor: true, like: 'number', cell: (row: PaperRow) => row.attempt }]
+          : []),
+        { title: w.code, minor: true, like: 'code', cell: (row) => codeInGroups(row.code) },
+        { title: w.stands, cell: stands },
+        { title: w.marks, like: 'number', cell: (row) => (row.total ? w.marksOf(row.total) : w.noMarks) },
+        {
+          title: w.perCent,
+          own: (row) => <ShareCell share={row.total?.share ?? null} none={w.notMarked} />,
+        },
+      ]}
+    />
+  );
+}
+
 /** Everybody's papers: who has begun, who has handed in, what it came to. */
 export function Papers({ view, round }: { view: SetView /** Another one: look again. */; round: number }) {
   const { papers: w, common } = words('sets');
-  const { id, attempts } = view.set;
+  const { id } = view.set;
   const { fetched, again } = useFetched(id, () => call('homeworkPapers', { params: { set: id } }));
-  const closed = view.state === 'closed';
   const look = useRef(again);
   look.current = again;
   useEffect(() => {
@@ -34,64 +77,12 @@ export function Papers({ view, round }: { view: SetView /** Another one: look ag
           {waiting > 0 && (
             <p role="status" class="row">
               <span>{w.stillBeingMarked(waiting)}</span>
-              <button type="button" class="button plain" onClick={again}>
+              <Button kind="plain" onPress={again}>
                 {common.lookAgain}
-              </button>
+              </Button>
             </p>
           )}
-          {papers.length > 0 && (
-            <table class="schedule">
-              <caption>{w.caption}</caption>
-              <thead>
-                <tr>
-                  <th scope="col">{common.learner}</th>
-                  {attempts > 1 && (
-                    <th scope="col" class="minor">
-                      {w.attempt}
-                    </th>
-                  )}
-                  <th scope="col" class="minor">
-                    {w.code}
-                  </th>
-                  <th scope="col">{w.stands}</th>
-                  <th scope="col">{w.marks}</th>
-                  <th scope="col">{w.perCent}</th>
-                </tr>
-              </thead>
-              <tbody>
-                {papers.map((row) => (
-                  <tr key={row.id}>
-                    <th scope="row">
-                      {row.total ? (
-                        <a href={addressOf({ at: 'marked', set: id, paper: row.id, item: null })}>
-                          {row.name}
-                        </a>
-                      ) : (
-                        row.name
-                      )}
-                    </th>
-                    {attempts > 1 && <td class="number minor">{row.attempt}</td>}
-                    <td class="code minor">{codeInGroups(row.code)}</td>
-                    <td>
-                      {set(
-                        w.standsSo({
-                          attempt: row.attempt,
-                          stands: standsOf(row, closed),
-                          tried: row.tried,
-                        }),
-                        {
-                          attempt: (text) => <span class="narrow-only">{text}</span>,
-                          tried: (text) => <span class="tried">{text}</span>,
-                        },
-                      )}
-                    </td>
-                    <td class="number">{row.total ? w.marksOf(row.total) : w.noMarks}</td>
-                    <ShareCell share={row.total?.share ?? null} none={w.notMarked} />
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          )}
+          {papers.length > 0 && <PaperSchedule view={view} papers={papers} />}
         </section>
       )}
     </Show>

@@ -1,9 +1,19 @@
 import type { Bank } from '../../../../../shared/bank.ts';
+import { Schedule } from '../../../parts/schedule.tsx';
 import { set, words } from '../../../words.ts';
 import type { ClassReport } from '../parts/types.ts';
 
 /** Below this a place tells hardly anything. Common practice, no source. */
 const TELLS_LITTLE = 0.1;
+
+function Discrimination({ of }: { of: number | null }) {
+  const w = words('sets').report.places;
+  return of !== null && of < TELLS_LITTLE ? (
+    <td class="number little">{set(w.tellsLittle(of), { of: (text) => <span class="of">{text}</span> })}</td>
+  ) : (
+    <td class="number">{w.figure(of)}</td>
+  );
+}
 
 /** What each place told: how easy it was, and whether it tells who can do it. */
 export function Places({ bank, report }: { bank: Bank; report: ClassReport }) {
@@ -11,42 +21,25 @@ export function Places({ bank, report }: { bank: Bank; report: ClassReport }) {
   const titles = new Map(bank.topics.flatMap(({ skills }) => skills.map(({ id, title }) => [id, title])));
   return (
     <section>
-      <table class="schedule places">
-        <caption>{w.caption}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{w.place}</th>
-            <th scope="col">{w.skill}</th>
-            <th scope="col">{w.facility}</th>
-            <th scope="col">{w.discrimination}</th>
-            <th scope="col" class="minor">
-              {w.upperLower}
-            </th>
-            <th scope="col" class="minor">
-              {w.leftOut}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {report.places.map(({ place, skill, facility, discrimination, upperLower, leftOut }) => {
-            const little = discrimination !== null && discrimination < TELLS_LITTLE;
-            return (
-              <tr key={place}>
-                <td class="number">{place}</td>
-                <th scope="row">{titles.get(skill) ?? skill}</th>
-                <td class="number">{w.figure(facility)}</td>
-                <td class={little ? 'number little' : 'number'}>
-                  {little
-                    ? set(w.tellsLittle(discrimination), { of: (text) => <span class="of">{text}</span> })
-                    : w.figure(discrimination)}
-                </td>
-                <td class="number minor">{w.figure(upperLower)}</td>
-                <td class="number minor">{leftOut}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
+      <Schedule
+        class="schedule places"
+        caption={w.caption}
+        rows={report.places}
+        keyOf={({ place }) => place}
+        columns={[
+          { title: w.place, like: 'number', cell: ({ place }) => place },
+          { title: w.skill, head: true, cell: ({ skill }) => titles.get(skill) ?? skill },
+          { title: w.facility, like: 'number', cell: ({ facility }) => w.figure(facility) },
+          { title: w.discrimination, own: (place) => <Discrimination of={place.discrimination} /> },
+          {
+            title: w.upperLower,
+            minor: true,
+            like: 'number',
+            cell: ({ upperLower }) => w.figure(upperLower),
+          },
+          { title: w.leftOut, minor: true, like: 'number', cell: ({ leftOut }) => leftOut },
+        ]}
+      />
       <ul class="quiet notes">
         <li>{w.notes.facility}</li>
         <li>{w.notes.discrimination}</li>

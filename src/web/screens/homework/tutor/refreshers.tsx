@@ -1,5 +1,5 @@
 import type { CompetenceView } from '../../../../../shared/homework-views.ts';
-import { dayOf } from '../../../parts/moment.ts';
+import { dayOf } from '../../../moments.ts';
 import { set, words } from '../../../words.ts';
 import { namesOf } from './names.ts';
 import { byPerson, type PersonsRefreshers } from './refreshers-by-person.ts';

@@ -3,10 +3,12 @@ import type { Bank } from '../../../../../shared/bank.ts';
 import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
+import { whenText } from '../../../moments.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
+import { Schedule } from '../../../parts/schedule.tsx';
 import { words } from '../../../words.ts';
-import { whenText } from '../moments.ts';
 import { Head } from '../parts/head.tsx';
 import { addressOf, goTo } from '../where.ts';
 import { CloseLater } from './close-later.tsx';
@@ -22,36 +24,23 @@ function Facts({ view }: { view: SetView }) {
   const { states, one } = words('sets');
   const w = one.facts;
   const { set, wish } = view;
+  const facts = [
+    [w.opens, whenText(set.opensAt)],
+    [w.closes, whenText(set.closesAt)],
+    [w.size, states.levels[wish.level]],
+    [w.attempts, set.attempts === 1 ? w.oneAttempt : w.several[set.counts](set.attempts)],
+    [w.help, states.help[set.help]],
+    [w.review, states.review[set.review]],
+    [w.supervision, set.supervised ? w.supervised : w.notSupervised],
+  ] as const;
   return (
     <dl class="facts">
-      <div>
-        <dt>{w.opens}</dt>
-        <dd>{whenText(set.opensAt)}</dd>
-      </div>
-      <div>
-        <dt>{w.closes}</dt>
-        <dd>{whenText(set.closesAt)}</dd>
-      </div>
-      <div>
-        <dt>{w.size}</dt>
-        <dd>{states.levels[wish.level]}</dd>
-      </div>
-      <div>
-        <dt>{w.attempts}</dt>
-        <dd>{set.attempts === 1 ? w.oneAttempt : w.several[set.counts](set.attempts)}</dd>
-      </div>
-      <div>
-        <dt>{w.help}</dt>
-        <dd>{states.help[set.help]}</dd>
-      </div>
-      <div>
-        <dt>{w.review}</dt>
-        <dd>{states.review[set.review]}</dd>
-      </div>
-      <div>
-        <dt>{w.supervision}</dt>
-        <dd>{set.supervised ? w.supervised : w.notSupervised}</dd>
-      </div>
+      {facts.map(([what, how]) => (
+        <div key={what}>
+          <dt>{what}</dt>
+          <dd>{how}</dd>
+        </div>
+      ))}
     </dl>
   );
 }
@@ -63,32 +52,18 @@ function Places({ view, bank }: { view: SetView; bank: Bank }) {
   return (
     <details class="in-words" open={view.state === 'draft'}>
       <summary>{w.title}</summary>
-      <table class="schedule">
-        <thead>
-          <tr>
-            <th scope="col">{w.place}</th>
-            <th scope="col">{w.skill}</th>
-            <th scope="col">{w.askedFor}</th>
-            <th scope="col" class="minor">
-              {w.hard}
-            </th>
-            <th scope="col" class="minor">
-              {w.marks}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {view.set.places.map(({ skill, kind, difficulty, marks }, at) => (
-            <tr key={`${at} ${skill}`}>
-              <td class="number">{at + 1}</td>
-              <th scope="row">{titles.get(skill) ?? skill}</th>
-              <td>{w.kind(kind)}</td>
-              <td class="number minor">{w.difficulty(difficulty)}</td>
-              <td class="number minor">{marks}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Schedule
+        class="schedule"
+        rows={view.set.places}
+        keyOf={({ skill }, at) => `${at} ${skill}`}
+        columns={[
+          { title: w.place, like: 'number', cell: (_, at) => at + 1 },
+          { title: w.skill, head: true, cell: ({ skill }) => titles.get(skill) ?? skill },
+          { title: w.askedFor, cell: ({ kind }) => w.kind(kind) },
+          { title: w.hard, minor: true, like: 'number', cell: ({ difficulty }) => w.difficulty(difficulty) },
+          { title: w.marks, minor: true, like: 'number', cell: ({ marks }) => marks },
+        ]}
+      />
     </details>
   );
 }
@@ -109,17 +84,17 @@ function Withdraw({ view }: { view: SetView }) {
     <>
       {sure ? (
         <span class="row">
-          <button type="button" class="button" disabled={busy} onClick={() => run(act)}>
+          <Button busy={busy} onPress={() => run(act)}>
             {draft ? w.draftSure : w.issuedSure}
-          </button>
-          <button type="button" class="button plain" onClick={() => setSure(false)}>
+          </Button>
+          <Button kind="plain" onPress={() => setSure(false)}>
             {common.leaveIt}
-          </button>
+          </Button>
         </span>
       ) : (
-        <button type="button" class="button plain" onClick={() => setSure(true)}>
+        <Button kind="plain" onPress={() => setSure(true)}>
           {draft ? w.draft : w.issued}
-        </button>
+        </Button>
       )}
       <Refused words={failure} />
     </>
@@ -135,9 +110,9 @@ function DraftActs({ view, onIssued }: { view: SetView; onIssued: (view: SetView
     <>
       <div class="row">
         {sure ? null : (
-          <button type="button" class="button main" onClick={() => setSure(true)}>
+          <Button kind="main" onPress={() => setSure(true)}>
             {w.issue.ask}
-          </button>
+          </Button>
         )}
         <a class="button" href={addressOf({ at: 'sample', set: id, number: 1 })}>
           {w.sample.link}
@@ -150,17 +125,17 @@ function DraftActs({ view, onIssued }: { view: SetView; onIssued: (view: SetView
           <h2 id="issuing">{w.issue.title(view.set.title)}</h2>
           <p>{view.set.opensAt <= Date.now() ? w.issue.now(view.set.closesAt) : w.issue.later(view.set)}</p>
           <div class="row">
-            <button
-              type="button"
-              class="button main"
-              disabled={busy}
-              onClick={() => run(async () => onIssued(await call('issueHomework', { params: { set: id } })))}
+            <Button
+              kind="main"
+              busy={busy}
+              meanwhile={w.issue.busy}
+              onPress={() => run(async () => onIssued(await call('issueHomework', { params: { set: id } })))}
             >
-              {busy ? w.issue.busy : w.issue.sure}
-            </button>
-            <button type="button" class="button plain" onClick={() => setSure(false)}>
+              {w.issue.sure}
+            </Button>
+            <Button kind="plain" onPress={() => setSure(false)}>
               {w.issue.back}
-            </button>
+            </Button>
           </div>
         </section>
       )}

@@ -3,43 +3,36 @@ import type { ClassSummary } from '../../../../../shared/people.ts';
 import { call } from '../../../api.ts';
 import { me } from '../../../me.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
+import { Schedule } from '../../../parts/schedule.tsx';
 import { set as elements, words } from '../../../words.ts';
 import { Head } from '../parts/head.tsx';
 import { addressOf, goTo } from '../where.ts';
 import { stateText } from './words.ts';
 
-function Schedule({ sets }: { sets: readonly SetRow[] }) {
+function SetSchedule({ sets }: { sets: readonly SetRow[] }) {
   const w = words('sets').list;
   return (
-    <table class="schedule">
-      <caption>{w.caption}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{w.set}</th>
-          <th scope="col">{w.stands}</th>
-          <th scope="col" class="minor">
-            {w.items}
-          </th>
-          <th scope="col" class="minor">
-            {w.marks}
-          </th>
-          <th scope="col">{w.handedIn}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {sets.map((set) => (
-          <tr key={set.id}>
-            <th scope="row">
-              <a href={addressOf({ at: 'set', set: set.id })}>{set.title}</a>
-            </th>
-            <td>{stateText(set.state, set)}</td>
-            <td class="number minor">{set.items}</td>
-            <td class="number minor">{set.outOf}</td>
-            <td class="number">{set.issuedAt === null ? w.notIssued : w.handedInOf(set)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Schedule
+      class="schedule"
+      caption={w.caption}
+      rows={sets}
+      keyOf={({ id }) => id}
+      columns={[
+        {
+          title: w.set,
+          head: true,
+          cell: ({ id, title }) => <a href={addressOf({ at: 'set', set: id })}>{title}</a>,
+        },
+        { title: w.stands, cell: (set) => stateText(set.state, set) },
+        { title: w.items, minor: true, like: 'number', cell: ({ items }) => items },
+        { title: w.marks, minor: true, like: 'number', cell: ({ outOf }) => outOf },
+        {
+          title: w.handedIn,
+          like: 'number',
+          cell: (set) => (set.issuedAt === null ? w.notIssued : w.handedInOf(set)),
+        },
+      ]}
+    />
   );
 }
 
@@ -74,7 +67,7 @@ function OfClass({ chosen, classes }: { chosen: ClassSummary; classes: readonly 
         <a href={addressOf({ at: 'competence', class: chosen.id })}>{w.whoCan}</a>
       </p>
       <Show of={fetched} again={again}>
-        {({ sets }) => (sets.length === 0 ? <p>{w.none}</p> : <Schedule sets={sets} />)}
+        {({ sets }) => (sets.length === 0 ? <p>{w.none}</p> : <SetSchedule sets={sets} />)}
       </Show>
     </>
   );

@@ -1,4 +1,6 @@
 import type { ComponentChildren } from 'preact';
+import { Schedule } from '../../../parts/schedule.tsx';
+import { Grid } from '../parts/grid.tsx';
 import { ShareCell, ShareLegend } from '../parts/share-cell.tsx';
 
 interface Props {
@@ -15,47 +17,38 @@ interface Props {
   readonly mean?: { readonly name: string; readonly shares: readonly (number | null)[] };
 }
 
-const REACHABLE = { tabIndex: 0 } as const;
-
 /** Shares as a ruled schedule: people down, what is measured across, with its names on end so that many fit. */
 export function SkillGrid({ caption, rows, columns, lines, mean }: Props) {
   return (
     <>
-      <section class="grid-scroll" aria-label={caption} {...REACHABLE}>
-        <table class="schedule grid">
-          <caption>{caption}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{rows}</th>
-              {columns.map(({ key, title }) => (
-                <th key={key} scope="col" class="on-end">
-                  <span>{title}</span>
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {lines.map(({ key, name, shares }) => (
-              <tr key={key}>
-                <th scope="row">{name}</th>
-                {columns.map((column, at) => (
-                  <ShareCell key={column.key} share={shares[at] ?? null} />
-                ))}
-              </tr>
-            ))}
-          </tbody>
-          {mean && (
-            <tfoot>
+      <Grid label={caption}>
+        <Schedule
+          class="schedule grid"
+          caption={caption}
+          rows={lines}
+          keyOf={({ key }) => key}
+          columns={[
+            { title: rows, head: true, cell: ({ name }) => name },
+            ...columns.map(({ title }, at) => ({
+              title,
+              onEnd: true,
+              own: ({ shares }: { shares: readonly (number | null)[] }) => (
+                <ShareCell share={shares[at] ?? null} />
+              ),
+            })),
+          ]}
+          foot={
+            mean && (
               <tr>
                 <th scope="row">{mean.name}</th>
                 {columns.map((column, at) => (
                   <ShareCell key={column.key} share={mean.shares[at] ?? null} />
                 ))}
               </tr>
-            </tfoot>
-          )}
-        </table>
-      </section>
+            )
+          }
+        />
+      </Grid>
       <ShareLegend />
     </>
   );
