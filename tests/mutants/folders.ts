@@ -20,8 +20,16 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
     tests: ['tests/store/sqlite.test.ts', 'tests/store/{homework,people,record-text,new-id}.test.ts'],
   },
   authorisation: {
-    code: ['src/server/people/**/*.ts'],
-    tests: ['tests/server/people/**/*.test.ts', 'tests/server/{roles,signing-in,classes,tries}.test.ts'],
+    code: [
+      'src/server/people/*.ts',
+      '!src/server/people/roster-*.ts',
+      'src/server/homework/{access,guard}.ts',
+    ],
+    tests: [
+      'tests/server/people/**/*.test.ts',
+      'tests/server/homework/access.test.ts',
+      'tests/server/{roles,signing-in,tries}.test.ts',
+    ],
   },
   'web-local': {
     code: ['src/web/local/*.ts', 'src/web/learner.ts', 'src/web/engine/memory-kept.ts'],
@@ -29,6 +37,9 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
   },
   kept: {
     code: ['src/web/local/homework/**/*.ts'],
-    tests: ['tests/web/homework-*.test.ts', 'tests/web/never-answers.test.ts'],
+    tests: [
+      'tests/web/homework-{outbox,page,reached,sending}.test.ts',
+      'tests/web/{never-answers,store-fails}.test.ts',
+    ],
   },
 };
