@@ -110,16 +110,3 @@ export class Cases {
     return { stability: this.stabilities[0]!, difficulty: this.difficulties[0]! };
   }
 }
-
-/** The expected chance of a right answer on day `on` after practice on `days` (ascending, none later than `on`). */
-export function expectedChance(start: Start, days: readonly number[], on: number): number {
-  const [first] = days;
-  if (start.memory === null && first === undefined) return 0;
-  const cases = new Cases(days.length + 1).begin(start.memory ?? afterFirstDay());
-  let last = start.memory === null ? first! : start.last;
-  for (const day of start.memory === null ? days.slice(1) : days) {
-    cases.after(cases, Math.max(0, day - last));
-    last = day;
-  }
-  return cases.chance(Math.max(0, on - last));
-}

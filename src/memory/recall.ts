@@ -57,19 +57,19 @@ export function review(recall: Recall, grade: Grade, at: number, circuit: string
 export const retrievability = (recall: Recall, at: number): number =>
   recall.kind === 'new' ? 0 : chanceAfter(daysBetween(recall.lastAt, at), recall.stability);
 
+const dueOf = (recall: BegunRecall, target: number): number =>
+  recall.lastAt + daysUntil(target, recall.stability) * DAY;
+
 /**
  * When the chance will have fallen to `target`, in whole days after the last review and at least one; null for a skill
  * that was never reviewed. `target` is above 0 and up to 1.
  */
 export const dueAt = (recall: Recall, target: number = TARGET): number | null =>
-  recall.kind === 'new' ? null : recall.lastAt + daysUntil(target, recall.stability) * DAY;
+  recall.kind === 'new' ? null : dueOf(recall, target);
 
 /** Whether a skill wants practice now: due within the next hours, or last reviewed in what now is the future. */
-export function isDue(recall: Recall, at: number, target: number = TARGET): boolean {
-  const due = dueAt(recall, target);
-  if (recall.kind === 'new' || due === null) return false;
-  return due <= at + SLACK || recall.lastAt > at + SLACK;
-}
+export const isDue = (recall: Recall, at: number, target: number = TARGET): boolean =>
+  recall.kind === 'begun' && (dueOf(recall, target) <= at + SLACK || recall.lastAt > at + SLACK);
 
 /** Answered `firm` or `sure` on enough different circuits since it was last lost. */
 export const isProven = (recall: Recall): boolean =>

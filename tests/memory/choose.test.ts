@@ -70,6 +70,9 @@ describe('the next skill', () => {
     const asked = Array.from({ length: ASKED_AT_MOST - 1 }, () => ['a', 'b']).flat();
     expect(chosen(recalls, 0, { recent: asked })).toBe('unproven a');
     expect(chosen(recalls, 0, { recent: [...asked, 'a', 'b'] })).toBe('ahead c');
+    // Whatever else was asked how often.
+    expect(chosen(recalls, 0, { recent: ['a', ...asked.map(() => 'b')] })).toBe('unproven a');
+    expect(chosen(recalls, 0, { recent: [...Array(ASKED_AT_MOST).fill('a'), 'b'] })).toBe('ahead c');
   });
 
   it('is no new one when enough were begun that day, and a new one again on the next', () => {

@@ -37,8 +37,41 @@ describe('settings changed on two devices', () => {
     const later = settings.parse({ changedAt: 150, minutesADay: 15 });
     expect(mergeSettings(old, later)).toEqual(later);
     expect(mergeSettings(later, old)).toEqual(later);
+    const same = settings.parse({ changedAt: 100, minutesADay: 15 });
+    expect(mergeSettings(old, same)).toEqual(same);
+    expect(mergeSettings(same, old)).toEqual(old);
     const changed = changeSettings(old, { assessmentAt: 9_000 }, 120);
     expect(mergeSettings(changed, later)).toMatchObject({ minutesADay: 15, assessmentAt: null });
+  });
+
+  it('are the same only where each field is, as of the same moment', () => {
+    const one = changeSettings(old, { minutesADay: 25 }, 200);
+    expect(sameSettings(one, structuredClone(one))).toBe(true);
+    for (const other of [
+      { ...one, changedAt: 201 },
+      { ...one, minutesADay: 26 },
+      { ...one, newSkillsADay: 3 },
+      { ...one, assessmentAt: 9_000 },
+      { ...one, placement: null, changes: { ...one.changes!, placement: 1 } },
+      { ...one, changes: { ...one.changes!, minutesADay: 199 } },
+    ]) {
+      expect(sameSettings(one, other)).toBe(false);
+      expect(sameSettings(other, one)).toBe(false);
+    }
+    // From before fields had moments: each is as old as the whole.
+    const all = { assessmentAt: 100, minutesADay: 100, newSkillsADay: 100, placement: 100 };
+    expect(sameSettings(old, { ...old, changes: all })).toBe(true);
+  });
+
+  it('from before fields had moments that are dated in the future count as made now, and others as they are', () => {
+    expect(notAheadOf(old, 50)).toEqual({ ...old, changedAt: 50 });
+    expect(notAheadOf(old, 150)).toEqual(old);
+    const one = changeSettings(changeSettings(none, { minutesADay: 25 }, 200), { newSkillsADay: 4 }, 900);
+    expect(notAheadOf(one, 300)).toEqual({
+      ...one,
+      changedAt: 300,
+      changes: { ...one.changes, newSkillsADay: 300 },
+    });
   });
 
   it('dated in the future count as made now', () => {

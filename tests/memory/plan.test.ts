@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { planWishes, type Recall } from '../../shared/memory.ts';
 import { problem } from '../../shared/problem.ts';
-import { expectedChance } from '../../src/memory/expectation.ts';
 import {
   FURTHEST_DAYS,
   NEW_A_DAY,
@@ -65,6 +64,35 @@ describe('a plan towards an assessment', () => {
     expect(plan.fits).toBe(true);
     expect(plan.average).toBeGreaterThan(0.97);
     expect(plan.prospects.map(({ kind }) => kind)).toEqual(Array(6).fill('ready'));
+  });
+
+  it('has the mean of the chances as its average, and 1 where there is nothing to plan for', () => {
+    const plan = planOf(request({ graph: chain(12, 2), days: 5, questions: 4 }));
+    const sum = plan.prospects.reduce((total, { chance }) => total + chance, 0);
+    expect(sum).toBeLessThan(11);
+    expect(plan.average).toBeCloseTo(sum / 12, 12);
+    expect(planOf(request({ graph: graphOf([]) }))).toMatchObject({ average: 1, fits: true, prospects: [] });
+  });
+
+  it('is ready at the target and weak below it', () => {
+    const of = request({ questions: 0, recalls: new Map([['s0', proven(-1)]]) });
+    const { chance } = planOf(of).prospects[0]!;
+    expect(planOf({ ...of, target: chance }).prospects[0]!.kind).toBe('ready');
+    expect(planOf({ ...of, target: chance + 1e-9 }).prospects[0]!.kind).toBe('weak');
+  });
+
+  it('doesn’t ask today what was proven today', () => {
+    const plan = planOf(request({ graph: chain(1, 1), recalls: new Map([['s0', proven(0)]]) }));
+    expect(plan.days[0]!.practice).toEqual([]);
+    expect(daysOf(plan, 's0').length).toBeGreaterThan(0);
+  });
+
+  it('goes on with what was begun, however many new ones are allowed and whatever is forgotten under it', () => {
+    const graph = graphOf([skill('under'), skill('begun', 'under')]);
+    const once = review({ kind: 'new' }, 'firm', START - DAY, 'c1');
+    const plan = planOf(request({ graph, recalls: new Map([['begun', once]]), newADay: 0 }));
+    expect(plan.days[0]!.practice).toEqual([{ skill: 'begun', questions: 1 }]);
+    expect(plan.prospects.map(({ kind }) => kind)).toEqual(['not-begun', 'ready']);
   });
 
   it('says which skills will not be ready where there is none', () => {
@@ -222,9 +250,7 @@ describe('any plan', () => {
       request({ graph: graphOf([skill('s0')]), recalls: new Map([['s0', least]]), questions: 1 }),
     );
     expect(plan.prospects.map(({ kind }) => kind)).not.toContain('not-begun');
-    const lapsed = { stability: LEAST_STABILITY, difficulty: 10 };
-    const days = [0, 1, 2, 3, 4, 5];
-    expect(expectedChance({ memory: lapsed, last: 0 }, days, 6)).toBeGreaterThan(0);
+    for (const { chance } of plan.prospects) expect(chance).toBeGreaterThan(0);
   });
 
   it('is the same for the same request', () => {

@@ -78,6 +78,12 @@ describe('recall', () => {
     expect(isDue(ahead, START)).toBe(true);
   });
 
+  it('isn’t due for a moment that a clock may be ahead by, six hours', () => {
+    const recall = reviewed([['sure', START, 'c1']]);
+    expect(isDue(recall, START - 6 * 3_600_000)).toBe(false);
+    expect(isDue(recall, START - 6 * 3_600_000 - 1)).toBe(true);
+  });
+
   it('is due from six hours before its moment, so that practice at about the same hour finds it', () => {
     const recall = reviewed([['firm', START, 'c1']]);
     const due = dueAt(recall)!;
@@ -176,6 +182,16 @@ describe('held', () => {
         ]),
       ),
     ).toBe(true);
+  });
+
+  it('stays proven when a later answer is shaky, and on the circuits that proved it', () => {
+    const proved: (readonly [Grade, number, string])[] = [
+      ['firm', START, 'c1'],
+      ['sure', START, 'c2'],
+    ];
+    const later = reviewed([...proved, ['shaky', START, 'c3'], ['firm', START, 'c4']]);
+    expect(isProven(later)).toBe(true);
+    expect(later).toMatchObject({ provenOn: ['c1', 'c2'] });
   });
 
   it('is proven afresh after it was lost', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Recall, type SkillAnswer, skillAnswer } from '../../shared/memory.ts';
-import { afterAnswer, mergeHistories, recallOf, replay } from '../../src/memory/index.ts';
+import { afterAnswer, countsAt, mergeHistories, recallOf, replay } from '../../src/memory/index.ts';
 import { arbitraryAnswer, arbitraryHistory, SKILLS, START } from './arbitraries.ts';
 
 /** The states after each answer was taken in on its own and kept as JSON in between, as a store does. */
@@ -87,5 +87,19 @@ describe('histories merged', () => {
     const [answer] = fc.sample(arbitraryAnswer, 1);
     const other = { ...answer!, at: START };
     expect(mergeHistories([[answer!], [other]])).toEqual([answer]);
+  });
+});
+
+describe('the moment at which an answer counts', () => {
+  it('is when it was given, and not after it arrived', () => {
+    const now = Date.UTC(2026, 8, 14);
+    expect(countsAt(now, now + 5)).toBe(now);
+    expect(countsAt(now + 5, now)).toBe(now);
+  });
+
+  it('isn’t bounded by a clock that was never set', () => {
+    const made = Date.UTC(2026, 0, 1);
+    expect(countsAt(made + 5, made - 1)).toBe(made + 5);
+    expect(countsAt(made + 5, made)).toBe(made);
   });
 });
