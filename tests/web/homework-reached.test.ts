@@ -3,8 +3,8 @@ import './support/words.ts';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { apiProblemCode } from '../../shared/api-problem.ts';
 import { ApiFailure } from '../../src/web/api.ts';
-import { orKept } from '../../src/web/screens/homework/kept/or-kept.ts';
-import { postWithin } from '../../src/web/screens/homework/kept/post.ts';
+import { postWithin } from '../../src/web/local/homework/post.ts';
+import { orKept } from '../../src/web/local/homework/server-or-device.ts';
 
 afterEach(() => {
   vi.unstubAllGlobals();

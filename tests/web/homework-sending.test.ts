@@ -3,9 +3,9 @@ import 'fake-indexeddb/auto';
 import './support/words.ts';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { SaveBatch } from '../../shared/homework-views.ts';
-import { type GivenAnswer, KeptHomework } from '../../src/web/screens/homework/kept/database.ts';
-import { Outbox } from '../../src/web/screens/homework/kept/outbox.ts';
-import { type Post, type Sent, sendWaiting } from '../../src/web/screens/homework/kept/send.ts';
+import { type GivenAnswer, KeptHomework } from '../../src/web/local/homework/kept-homework.ts';
+import { Outbox } from '../../src/web/local/homework/outbox.ts';
+import { type Post, type Sent, sendWaiting } from '../../src/web/local/homework/send.ts';
 import { words } from '../../src/web/words.ts';
 
 const SECOND = 1000;
