@@ -4,11 +4,15 @@ export {
   type Anatomy,
   anatomyOf,
   type Contact,
+  hasCoil,
   type Load,
   type LoadRole,
   type Mechanism,
+  type ReadAs,
+  readAs,
   supplyTerminals,
 } from './anatomy/index.ts';
+export { traitsOf } from './devices/registry.ts';
 export type { Concern, Finding, Found } from './findings.ts';
 export { readCircuitJson } from './json.ts';
 export { LIMITS } from './limits.ts';

@@ -1,6 +1,6 @@
 /** Whether a draft makes a question worth asking: acceptance as data, with the reason where it is refused. */
 import type { Scenario } from '../../shared/scenario.ts';
-import { checkRules } from '../circuit/index.ts';
+import { checkRules, readAs } from '../circuit/index.ts';
 import {
   inputStateAt,
   lampStateAt,
@@ -76,14 +76,12 @@ function between(machine: Machine, state: State): string | undefined {
   const { loads } = machine.plan;
   for (let index = 0; index < loads.length; index++) {
     const { role, id } = loads[index]!;
-    switch (role) {
-      case 'dirt':
+    if (role === 'dirt') continue;
+    switch (readAs(role)) {
       // A motor in star has 58 % of its winding's voltage and is meant to: no motor is asked about.
-      case 'motor':
+      case 'winding':
         break;
-      case 'coil':
-      case 'set':
-      case 'reset': {
+      case 'coil': {
         const volts = voltsAcross(state, index);
         const { limits, volts: rated, dead } = loads[index]!;
         if (

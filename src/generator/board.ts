@@ -4,7 +4,7 @@
  */
 import type { Step } from '../../shared/circuit.ts';
 import { type Chain, type Line, linesOf } from './chains.ts';
-import { DeviceShelf } from './devices.ts';
+import { DeviceShelf } from './devices/shelf.ts';
 import type { InputsPart, Source } from './parts.ts';
 
 export type Zone = 'power' | 'control' | 'lamps' | 'inputs';

@@ -155,8 +155,7 @@ export function featuresOf({ draft, tellsApart }: Accepted): Features {
     parallel: networks.reduce((sum, network) => sum + loops(plan, rails, network), 0),
     elsewhere: elsewhere(circuit, plan),
     memories: bears.filter((set, mechanism) => set.has(mechanism) || drives[mechanism] === 'latch').length,
-    timers: drives.filter((drive) => drive === 'on-delay' || drive === 'off-delay' || drive === 'flasher')
-      .length,
+    timers: plan.mechanisms.filter(({ delays }) => delays.length > 0).length,
     acts: scenario.acts.length,
     faults: scenario.faults.length,
     asked: asked.size,

@@ -1,7 +1,9 @@
 /** From a board to a draft: the groups of lines ordered and put on sheets, the devices named, everything else renamed with them. */
 import type { Circuit, Path, Sheet, Step } from '../../shared/circuit.ts';
 import type { Act, Fault, Scenario } from '../../shared/scenario.ts';
+import { anatomyOf, readAs, traitsOf } from '../circuit/index.ts';
 import type { Board, Group, Zone } from './board.ts';
+import { terminalRow } from './devices/index.ts';
 import { designations, renamedAct, renamedItem, renamedStep } from './numbering.ts';
 import type { Random } from './random.ts';
 import type { Draft } from './types.ts';
@@ -80,18 +82,11 @@ function pathsOf(groups: readonly Group[], sheets: readonly number[], first: num
   );
 }
 
-const FIELD = new Set([
-  'field-contact',
-  'limit-switch',
-  'float-switch',
-  'push-button',
-  'selector',
-  'emergency-stop',
-]);
-
 /** Leads every conductor to and from the field over a row of terminals, with a few left free. */
 function overTerminals(random: Random, circuit: Circuit): Circuit {
-  const field = new Set(circuit.devices.filter(({ kind }) => FIELD.has(kind)).map(({ name }) => name));
+  const field = new Set(
+    circuit.devices.filter((device) => traitsOf(device).movedBy !== undefined).map(({ name }) => name),
+  );
   let count = 0;
   const terminal = (): Step => ({ device: '-X1', enter: String(++count) });
   const paths = circuit.paths.map(({ sheet, steps }) => ({
@@ -104,7 +99,7 @@ function overTerminals(random: Random, circuit: Circuit): Circuit {
     }),
   }));
   if (count === 0 || count > 50) return circuit;
-  const row = { kind: 'terminals' as const, name: '-X1', count: count + random.int(0, 4) };
+  const row = terminalRow('-X1', count + random.int(0, 4));
   return { ...circuit, devices: [...circuit.devices, row], paths };
 }
 
@@ -123,21 +118,20 @@ const renamedFault = (fault: Fault, names: ReadonlyMap<string, string>): Fault =
   }
 };
 
-const COILS = new Set(['relay', 'contactor', 'on-delay', 'off-delay', 'flasher', 'latching-relay']);
-
 /** What is asked about, in the order in which it stands on the drawing. */
 function asked(circuit: Circuit): Pick<Draft, 'lamps' | 'inputs' | 'relays'> {
-  const kinds = new Map(circuit.devices.map(({ name, kind }) => [name, kind]));
+  const loads = new Map(circuit.devices.map((device) => [device.name, anatomyOf(device).loads]));
   const lamps = new Set<string>();
   const inputs = new Set<string>();
   const relays = new Set<string>();
   for (const { steps } of circuit.paths) {
     for (const { device, enter } of steps) {
-      const kind = kinds.get(device);
-      if (kind === 'lamp') lamps.add(device);
-      else if (kind === 'inputs' && enter !== 'COM') inputs.add(`${device}:${enter}`);
-      else if (kind !== undefined && COILS.has(kind) && (enter === 'A1' || enter === 'B1'))
-        relays.add(device);
+      for (const { role, from, point } of loads.get(device) ?? []) {
+        const as = readAs(role);
+        if (as === 'lamp') lamps.add(device);
+        else if (as === 'input' && point === enter) inputs.add(`${device}:${point}`);
+        else if (as === 'coil' && from === enter) relays.add(device);
+      }
     }
   }
   return { lamps: [...lamps], inputs: [...inputs], relays: [...relays] };

@@ -1,8 +1,10 @@
 /** Free circuits: random networks of contacts in series and parallel over relays with changeover poles. */
+
 import type { Step } from '../../shared/circuit.ts';
 import { randomActs, severalLists, someOn } from './act-lists.ts';
 import { cast, castSignals, lower, titleOf } from './casting.ts';
 import { type Chain, either, type Link } from './chains.ts';
+import { addButton, addInputs, addLamp, addRelay, addSensor, addSource } from './devices/index.ts';
 import { finish } from './finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from './opening.ts';
 import type { ActuatedPart, CoilPart } from './parts.ts';
@@ -104,13 +106,13 @@ export const free: Family = {
     const fields = signals.slice(0, fieldCount).map((signal): Field => {
       const drive = cast(random, plant.drives);
       const part = random.chance(0.3)
-        ? board.button(`Start ${lower(drive.thing)}`, 'start')
-        : board.sensor(signal.sensor, signal.text);
+        ? addButton(board, `Start ${lower(drive.thing)}`, 'start')
+        : addSensor(board, signal.sensor, signal.text);
       return { part, used: 0 };
     });
     const pools = Array.from(
       { length: size },
-      (): Pool => ({ relay: board.relay(source, { poles: POLES }), level: 0, left: POLES }),
+      (): Pool => ({ relay: addRelay(board, source, { poles: POLES }), level: 0, left: POLES }),
     );
     pools.forEach((pool, index) => {
       const contacts = new Contacts(random, feedback ? pools : pools.slice(0, index), fields);
@@ -128,7 +130,7 @@ export const free: Family = {
     for (const signal of signals.slice(fieldCount)) {
       const chain = network(random, () => all.relayContact(), random.chance(0.7) ? 1 : 2);
       if (chain.length === 0) break;
-      const lamp = board.lamp(source, signal.acted.text, signal.acted.meaning);
+      const lamp = addLamp(board, source, signal.acted.text, signal.acted.meaning);
       board.line(source, 'lamps', [...chain, lamp.hop]);
     }
     if (size >= 2 && random.chance(0.35)) {
@@ -136,8 +138,8 @@ export const free: Family = {
         (step) => step !== undefined,
       );
       if (contacts.length > 0) {
-        const supply = board.source({ volts: 24, current: 'DC' }, 'Controller signals', false);
-        const inputs = board.inputs(supply, '24V-1');
+        const supply = addSource(board, { volts: 24, current: 'DC' }, 'Controller signals', false);
+        const inputs = addInputs(board, supply, '24V-1');
         contacts.forEach((contact, point) => {
           const signal = random.pick(signals);
           const word = random.chance(0.5) ? signal.acted : signal.rest;

@@ -3,7 +3,7 @@
  * or poles. Conductors, devices, contacts and loads are vertices; the two ends of a plain contact or load are alike.
  */
 import type { Circuit, Device } from '../../shared/circuit.ts';
-import { type Anatomy, anatomyOf, supplyTerminals } from '../circuit/index.ts';
+import { type Anatomy, anatomyOf, type LoadRole, readAs, supplyTerminals } from '../circuit/index.ts';
 import { Joining } from '../graph/index.ts';
 
 export interface Incidence {
@@ -15,8 +15,15 @@ export interface Incidence {
 
 const number = (value: number): string => String(Math.round(value * 1e6) / 1e6);
 
+/** Whether the two ends of a load are not alike: an input's, a winding's. */
+const hasEnds = (role: LoadRole): boolean => role === 'input' || readAs(role) === 'winding';
+
+/** Whether a device leads through from terminal to terminal: nothing in it switches or uses the current. */
+const leadsThrough = ({ contacts, loads }: Anatomy): boolean => contacts.length + loads.length === 0;
+
 /** What a device is beyond its name and texts. Its contacts are told by their forms, so that poles may change places. */
-function kindOf(device: Device, { contacts, mechanisms, loads }: Anatomy): string {
+function kindOf(device: Device, anatomy: Anatomy): string {
+  const { contacts, mechanisms, loads } = anatomy;
   const forms = contacts.map(
     ({ form, closedIn, main, changeover }) => `${form}${closedIn.join('')}${main}${changeover}`,
   );
@@ -28,7 +35,7 @@ function kindOf(device: Device, { contacts, mechanisms, loads }: Anatomy): strin
       .join(),
     loads.map(({ role, ohms, volts, current }) => `${role} ${number(ohms)} ${volts} ${current ?? ''}`).join(),
   ];
-  if (device.kind === 'terminals') parts.push(String(device.count));
+  if (leadsThrough(anatomy)) parts.push(String(anatomy.terminals.length));
   return parts.join('; ');
 }
 
@@ -144,13 +151,12 @@ export function incidenceOf(circuit: Circuit): Incidence {
       if (!wiring.isWired(a) && !wiring.isWired(b)) continue;
       const load = vertex(role);
       link(load, whole);
-      // Inputs and windings have ends that are not alike.
-      const begins = role === 'input' || role === 'motor' ? vertex('begins') : load;
+      const begins = hasEnds(role) ? vertex('begins') : load;
       if (begins !== load) link(begins, load);
       attach(begins, a);
       attach(load, b);
     }
-    if (device.kind !== 'terminals') continue;
+    if (!leadsThrough(anatomy)) continue;
     for (const terminal of anatomy.terminals) {
       const node = wiring.nodeOf(name, terminal);
       if (!wiring.isWired(node)) continue;

@@ -1,6 +1,8 @@
 /** How most families begin: a plant, an empty board, a control supply. */
+
 import { Board } from './board.ts';
 import { pickPlant } from './casting.ts';
+import { addLamp, addSource } from './devices/index.ts';
 import type { Source } from './parts.ts';
 import type { Random } from './random.ts';
 import { pickControlRating } from './sources.ts';
@@ -14,7 +16,7 @@ export interface Opening {
 
 export function open(random: Random): Opening {
   const board = new Board(random.child('board'));
-  const source = board.source(pickControlRating(random), 'Control supply');
+  const source = addSource(board, pickControlRating(random), 'Control supply');
   return { plant: pickPlant(random), board, source };
 }
 
@@ -28,6 +30,6 @@ export function sheetsFor(random: Random, size: number): number {
 /** A lamp across the control supply, now and then: it is lit whatever the relays do. */
 export function maybeSupplyLamp(random: Random, { board, source }: Opening, probability = 0.25): void {
   if (!random.chance(probability)) return;
-  const lamp = board.lamp(source, 'Control supply on', random.pick(['neutral', 'normal']));
+  const lamp = addLamp(board, source, 'Control supply on', random.pick(['neutral', 'normal']));
   board.line(source, 'lamps', [lamp.hop]);
 }

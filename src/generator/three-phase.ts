@@ -1,7 +1,9 @@
 /** Power circuits. */
+
 import type { Step } from '../../shared/circuit.ts';
 import type { Board } from './board.ts';
 import { endOf } from './chains.ts';
+import { addMains, addMotor } from './devices/index.ts';
 import type { ContactorPart } from './parts.ts';
 
 interface StarDelta {
@@ -21,8 +23,8 @@ export function starDeltaMotor(
   { main, star, delta, overload }: StarDelta,
 ): void {
   const volts = 400;
-  const { feeds } = board.mains(volts);
-  const motor = board.motor(thing, volts, 6);
+  const { feeds } = addMains(board, volts);
+  const motor = addMotor(board, thing, volts, 6);
   const starPoint = endOf(star.mains[0]!);
   const windings = WINDINGS.map((winding) => ({
     device: motor,

@@ -1,5 +1,6 @@
 /** What several misconceptions need to change a plan. */
-import type { Circuit, DeviceKind } from '../../shared/circuit.ts';
+import type { Circuit, Device } from '../../shared/circuit.ts';
+import { traitsOf } from '../circuit/index.ts';
 import type { Plan, PlanLoad, PlanMechanism, PlanSwitch } from '../solver/index.ts';
 
 /** Moved by a coil: relays, contactors, timers, latching relays. */
@@ -65,12 +66,10 @@ export function coilsByMechanism(plan: Plan): ReadonlyMap<number, readonly numbe
   return coils;
 }
 
-const FIELD: ReadonlySet<DeviceKind> = new Set(['field-contact', 'limit-switch', 'float-switch']);
-
-/** Designations of the devices of some kinds. */
-export const namesOf = (circuit: Circuit, is: (kind: DeviceKind) => boolean): ReadonlySet<string> =>
-  new Set(circuit.devices.flatMap(({ kind, name }) => (is(kind) ? [name] : [])));
+/** Designations of some devices. */
+export const namesOf = (circuit: Circuit, is: (device: Device) => boolean): ReadonlySet<string> =>
+  new Set(circuit.devices.flatMap((device) => (is(device) ? [device.name] : [])));
 
 /** Contacts that the plant itself moves. */
 export const fieldDevices = (circuit: Circuit): ReadonlySet<string> =>
-  namesOf(circuit, (kind) => FIELD.has(kind));
+  namesOf(circuit, (device) => traitsOf(device).movedBy === 'plant');

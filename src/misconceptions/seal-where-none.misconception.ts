@@ -1,3 +1,4 @@
+import { traitsOf } from '../circuit/index.ts';
 import type { PlanSwitch } from '../solver/index.ts';
 import { feedsOf } from './feeds.ts';
 import { coilsByMechanism, namesOf } from './plan-tools.ts';
@@ -7,7 +8,7 @@ export const sealWhereNone: Misconception = {
   id: 'seal-where-none',
   source: 'common practice, no source',
   changePlan: (plan, circuit) => {
-    const buttons = namesOf(circuit, (kind) => kind === 'push-button');
+    const buttons = namesOf(circuit, (device) => traitsOf(device).momentary === true);
     const feeds = feedsOf(plan);
     const added: PlanSwitch[] = [];
     for (const [mechanism, coils] of coilsByMechanism(plan)) {

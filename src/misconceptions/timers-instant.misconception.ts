@@ -6,8 +6,6 @@ export const timersInstant: Misconception = {
   source: 'common practice, no source',
   changePlan: (plan) =>
     withMechanisms(plan, (mechanism) =>
-      mechanism.drive === 'on-delay' || mechanism.drive === 'off-delay' || mechanism.drive === 'flasher'
-        ? { ...mechanism, drive: 'coil' }
-        : mechanism,
+      mechanism.delays.length > 0 ? { ...mechanism, drive: 'coil' } : mechanism,
     ),
 };

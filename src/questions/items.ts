@@ -1,7 +1,7 @@
 /** What can be asked about: lamps and other loads, inputs, relays, terminals; and how each can stand. */
 import type { Circuit, Device } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
-import { anatomyOf, deviceOf, type LoadRole, parseTerminalRef } from '../circuit/index.ts';
+import { anatomyOf, deviceOf, parseTerminalRef, type ReadAs, readAs } from '../circuit/index.ts';
 import { distance, type Machine, type Network, type State, solveNetwork } from '../solver/index.ts';
 import type { Named, StateName } from '../words/index.ts';
 import { mayBeBetween } from './may-be-between.ts';
@@ -23,12 +23,11 @@ const BETWEEN: ReadonlySet<StateName> = new Set<StateName>(['dim', 'weak', 'unde
 /** States of what never rests. */
 const RESTLESS: ReadonlySet<StateName> = new Set<StateName>(['flashing', 'pulsing', 'changing']);
 
-/** What a load is asked as, by its role. Coils are asked as what they move. */
-const ASKED_AS: Readonly<Partial<Record<LoadRole, Exclude<ItemKind, 'terminal'>>>> = {
+/** What a load is asked as, by what is read off it. Coils are asked as what they move, inputs point by point. */
+const ASKED_AS: Readonly<Partial<Record<ReadAs, Exclude<ItemKind, 'terminal'>>>> = {
   lamp: 'lamp',
-  sounder: 'load',
-  valve: 'load',
-  motor: 'load',
+  load: 'load',
+  winding: 'load',
 };
 
 /** The load at a point of a module, `-A1:I2`. */
@@ -42,7 +41,7 @@ export function itemKind(circuit: Circuit, item: string): Exclude<ItemKind, 'ter
   if (!device) return undefined;
   if (place) return pointAt(device, place.terminal) && 'input';
   const { loads } = anatomyOf(device);
-  const [asked] = loads.flatMap(({ role }) => ASKED_AS[role] ?? []);
+  const [asked] = loads.flatMap(({ role }) => ASKED_AS[readAs(role)] ?? []);
   return asked ?? (loads.some(({ mechanism }) => mechanism !== undefined) ? 'relay' : undefined);
 }
 

@@ -1,5 +1,6 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Scenario } from '../../shared/scenario.ts';
+import { readAs } from '../circuit/index.ts';
 import { type Plan, planOf } from '../solver/index.ts';
 
 /** A rating farther from every supply's voltage than this is not lit by it, or not by it alone. */
@@ -33,7 +34,7 @@ export function mayBeBetween(circuit: Circuit, { faults }: Scenario): boolean {
   const poles = new Set(plan.supplies.flatMap(({ poles: all }) => all.map(({ node }) => node)));
   const beyond = new Map<number, number>();
   for (const { a, b, role, volts } of plan.loads) {
-    if (role === 'motor') continue;
+    if (role !== 'dirt' && readAs(role) === 'winding') continue;
     if (circuit.supplies.every((supply) => supply.volts < volts / FAR || supply.volts > volts * FAR))
       return true;
     for (const [here, there] of [

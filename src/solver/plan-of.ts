@@ -1,6 +1,6 @@
 import type { Circuit, Supply } from '../../shared/circuit.ts';
 import type { Fault } from '../../shared/scenario.ts';
-import { type Anatomy, anatomyOf, supplyTerminals } from '../circuit/anatomy/index.ts';
+import { type Anatomy, anatomyOf, readAs, supplyTerminals } from '../circuit/anatomy/index.ts';
 import { Joining } from '../graph/index.ts';
 import type { Plan, PlanLoad, PlanMechanism, PlanPole, PlanSupply, PlanSwitch } from './plan.ts';
 
@@ -95,7 +95,7 @@ function polesOf(supply: Supply, nodeOf: ReadonlyMap<string, number>): PlanPole[
 
 const loadId = (device: string, load: Anatomy['loads'][number]): string => {
   if (load.role === 'input') return `${device}:${load.point}`;
-  if (load.role === 'reset' || load.role === 'motor') return `${device}:${load.from}`;
+  if (load.role === 'reset' || readAs(load.role) === 'winding') return `${device}:${load.from}`;
   return device;
 };
 

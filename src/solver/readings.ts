@@ -1,4 +1,5 @@
 import type { CoilReading, InputState, LampState } from '../../shared/solution.ts';
+import { readAs } from '../circuit/anatomy/index.ts';
 import { DARK_BELOW, LIT_FROM } from '../circuit/standards.ts';
 import { partsOfVolts } from './axes.ts';
 import { band, voltsAcross } from './coils.ts';
@@ -80,10 +81,8 @@ export function readState(machine: Machine, state: State): Readings {
     volts[`${load.device}:${load.from}-${load.to}`] = tidy(
       alternating < NOTHING ? direct : Math.hypot(direct, alternating),
     );
-    switch (load.role) {
+    switch (readAs(load.role)) {
       case 'coil':
-      case 'set':
-      case 'reset':
         coils[load.id] = coilAt(machine, state, index);
         coils[load.id] = { ...coils[load.id]!, volts: tidy(coils[load.id]!.volts) };
         return;
@@ -93,11 +92,10 @@ export function readState(machine: Machine, state: State): Readings {
       case 'input':
         inputs[load.id] = inputStateAt(machine, state, index);
         return;
-      case 'sounder':
-      case 'valve':
+      case 'load':
         loads[load.id] = lampStateAt(machine, state, index);
         return;
-      case 'motor': {
+      case 'winding': {
         // A motor runs only when all its windings have their voltage; the worst winding tells.
         const order = ['dark', 'dim', 'lit'] as const;
         const now = lampStateAt(machine, state, index) as (typeof order)[number];

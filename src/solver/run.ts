@@ -5,6 +5,7 @@
  */
 import type { Act, Scenario } from '../../shared/scenario.ts';
 import type { Happening } from '../../shared/solution.ts';
+import { readAs } from '../circuit/anatomy/index.ts';
 import { applyAct } from './acts.ts';
 import { band } from './coils.ts';
 import type { Machine } from './machine.ts';
@@ -96,14 +97,15 @@ class Run {
     const { machine, state, shown } = this;
     machine.plan.loads.forEach(({ role, id, mechanism }, load) => {
       if (role === 'dirt') return;
-      const coil = role === 'coil' || role === 'set' || role === 'reset';
+      const as = readAs(role);
+      const coil = as === 'coil';
       const now = coil
         ? band(machine, state, load) > 0 || state.held[mechanism]
           ? 'on'
           : band(machine, state, load) < 0
             ? 'off'
             : shown[load]!
-        : role === 'input'
+        : as === 'input'
           ? inputStateAt(machine, state, load)
           : lampStateAt(machine, state, load);
       const before = shown[load] === 'off' && !coil ? 'dark' : shown[load];
@@ -115,7 +117,7 @@ class Run {
           id,
           now === 'on' ? 'energised' : 'de-energised',
         );
-      else this.note(role === 'lamp' ? 'lamp' : role === 'input' ? 'input' : 'load', id, now);
+      else this.note(as === 'winding' ? 'load' : as, id, now);
     });
   }
 

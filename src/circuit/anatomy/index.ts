@@ -3,6 +3,7 @@ import type { Device, Supply } from '../../../shared/circuit.ts';
 import { traitsOf } from '../devices/registry.ts';
 import type { Anatomy } from './types.ts';
 
+export { type ReadAs, readAs } from './roles.ts';
 export type { Anatomy, Contact, Drive, Load, LoadRole, Mechanism } from './types.ts';
 
 const known = new WeakMap<Device, Anatomy>();
@@ -15,6 +16,10 @@ export function anatomyOf(device: Device): Anatomy {
   known.set(device, made);
   return made;
 }
+
+/** Whether a coil moves its contacts. */
+export const hasCoil = (device: Device): boolean =>
+  anatomyOf(device).loads.some(({ mechanism }) => mechanism !== undefined);
 
 /** The terminals of a supply: AC `L N`, DC `L+ L-`, three-phase `L1 L2 L3 N`. The return comes last. */
 export function supplyTerminals(supply: Supply): readonly string[] {

@@ -1,3 +1,4 @@
+import { readAs } from '../anatomy/index.ts';
 import { isExempt, linksOf, linkText, neighboursOf, polesOf, reach, wayBack } from './closable.ts';
 import { isInner, loadsOf } from './parts.ts';
 import type { Broken, DrawingRule } from './rule.ts';
@@ -19,7 +20,7 @@ export const contactOnReturn: DrawingRule = {
     const found: Broken[] = [];
     const loads = loadsOf(view).filter(
       ({ load, from, to }) =>
-        load.role !== 'motor' && !isInner(load.to) && view.wired.has(from) && view.wired.has(to),
+        readAs(load.role) !== 'winding' && !isInner(load.to) && view.wired.has(from) && view.wired.has(to),
     );
     for (const pole of polesOf(view).filter(({ isReturn }) => isReturn)) {
       const start = of.get(pole.ref)!;

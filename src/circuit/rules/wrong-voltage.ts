@@ -1,4 +1,5 @@
 import type { Supply } from '../../../shared/circuit.ts';
+import { type Load, readAs } from '../anatomy/index.ts';
 import type { CircuitView } from '../view.ts';
 import { linksOf, neighboursOf, type Pole, polesOf, reach } from './closable.ts';
 import { isInner, loadsOf, type PlacedLoad } from './parts.ts';
@@ -87,6 +88,8 @@ function loadFinding(placed: PlacedLoad, view: CircuitView, at: Reachable): Brok
   };
 }
 
+const isWinding = ({ role }: Load): boolean => readAs(role) === 'winding';
+
 /** Three-phase motors: in delta a winding gets the voltage between two phases, in star that divided by the root of three. */
 function motorFinding(windings: readonly PlacedLoad[], view: CircuitView, at: Reachable): Broken | undefined {
   const { part, load } = windings[0]!;
@@ -124,13 +127,13 @@ export const wrongVoltage: DrawingRule = {
     const at = reachable(view);
     const loads = loadsOf(view);
     const motors = new Map<string, PlacedLoad[]>();
-    for (const placed of loads.filter(({ load }) => load.role === 'motor')) {
+    for (const placed of loads.filter(({ load }) => isWinding(load))) {
       const { name } = placed.part.device;
       motors.set(name, [...(motors.get(name) ?? []), placed]);
     }
     return [
       ...loads
-        .filter(({ load }) => load.role !== 'motor' && !isInner(load.to))
+        .filter(({ load }) => !isWinding(load) && !isInner(load.to))
         .map((placed) => loadFinding(placed, view, at)),
       ...[...motors.values()].map((windings) => motorFinding(windings, view, at)),
     ].filter((found) => found !== undefined);

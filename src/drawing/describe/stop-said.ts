@@ -6,15 +6,14 @@ import type { Part } from '../parts/index.ts';
 
 function deviceSaid(device: Device, rename: Rename): DrawnDevice {
   const { kind, name, text } = device;
-  const timer = kind === 'on-delay' || kind === 'off-delay';
   return {
     kind,
     name: rename(name),
     ...(text ? { text } : {}),
     ...('colour' in device && device.colour ? { colour: device.colour } : {}),
     ...('amps' in device && device.amps ? { amps: device.amps } : {}),
-    ...(timer ? { seconds: device.seconds } : {}),
-    ...(kind === 'flasher' ? { on: device.on, off: device.off } : {}),
+    ...('seconds' in device ? { seconds: device.seconds } : {}),
+    ...('on' in device ? { on: device.on, off: device.off } : {}),
   };
 }
 
@@ -40,7 +39,7 @@ export function stopSaid(part: Part, { passed, coil, onFrom }: Passing, rename: 
         says: form,
         ...base,
         ...late,
-        ...(part.device.kind === 'selector' && text ? { positions: text } : {}),
+        ...('positions' in part.device && text ? { positions: text } : {}),
       };
     case 'changeover': {
       const [common = '', breakLeg = '', makeLeg = ''] = part.spots.map(({ terminal }) => terminal);

@@ -4,8 +4,8 @@
  * and isolator, S control switch, B sensor, F protection, M motor and valve, X terminal. First letters; second ones are left off.
  */
 import type { Device, DeviceKind, DeviceOf } from '../../../shared/circuit.ts';
-import type { Contact } from '../../circuit/anatomy/index.ts';
-import type { PartForm } from '../parts/part.ts';
+import type { Anatomy, Contact } from '../../circuit/anatomy/index.ts';
+import { bottom, type PartForm, type PartPlan, top } from '../parts/part.ts';
 import type { DrawnTraits } from './traits.ts';
 
 const duration = (seconds: number): string =>
@@ -37,6 +37,13 @@ function closedPositions(
   return first.closedIn.map((index) => positions[index] ?? '').join(' ');
 }
 
+/** U1 V1 W1 side by side above; with both ends brought out, U2 V2 W2 below. */
+const windings = ({ terminals }: Anatomy): PartPlan => ({
+  form: 'motor',
+  ways: [],
+  spots: terminals.map((terminal, index) => (index < 3 ? top(terminal, index) : bottom(terminal, index - 3))),
+});
+
 export const DRAWN: { readonly [K in DeviceKind]: DrawnTraits<K> } = {
   relay: { letter: always('K') },
   contactor: { letter: ({ mains }, letters) => (letters === 'old' || mains === 0 ? 'K' : 'Q') },
@@ -58,11 +65,11 @@ export const DRAWN: { readonly [K in DeviceKind]: DrawnTraits<K> } = {
   fuse: { letter: always('F'), pole: main('fuse'), rating: amps },
   breaker: { letter: either('Q', 'F'), pole: main('breaker-pole'), rating: amps },
   isolator: { letter: always('Q'), pole: main('isolator-pole') },
-  lamp: { letter: either('H', 'P'), rating: colour },
-  sounder: { letter: either('H', 'P') },
-  valve: { letter: either('Y', 'M') },
-  motor: { letter: always('M') },
-  inputs: { letter: always('A') },
+  lamp: { letter: either('H', 'P'), load: 'lamp', rating: colour },
+  sounder: { letter: either('H', 'P'), load: 'sounder' },
+  valve: { letter: either('Y', 'M'), load: 'valve' },
+  motor: { letter: always('M'), whole: windings },
+  inputs: { letter: always('A'), load: 'input' },
   outputs: {
     letter: always('A'),
     pole: () => 'output',

@@ -1,14 +1,11 @@
 /** The parts a device could be drawn as, from its anatomy: one for each pole, coil, load, point and terminal. */
 import type { Device } from '../../../shared/circuit.ts';
-import { type Anatomy, anatomyOf, type Contact, type Load } from '../../circuit/anatomy/index.ts';
+import { type Anatomy, anatomyOf, type Contact, type Load, readAs } from '../../circuit/anatomy/index.ts';
 import { drawnAs } from '../devices/registry.ts';
-import type { PartForm, PartPlan, Spot, Way } from './part.ts';
+import { bottom, type PartForm, type PartPlan, type Spot, top, type Way } from './part.ts';
 
 /** A controller module's terminal that its points share. */
 const COMMON = 'COM';
-
-const top = (terminal: string, dx = 0): Spot => ({ terminal, side: 'top', dx });
-const bottom = (terminal: string, dx = 0): Spot => ({ terminal, side: 'bottom', dx });
 
 function poleForm(device: Device, contact: Contact): PartForm {
   const form = drawnAs(device).pole?.(contact);
@@ -46,38 +43,18 @@ function loadPlan(device: Device, anatomy: Anatomy, load: Load): PartPlan {
   const spots = [top(load.from), bottom(load.to)];
   const mechanism = load.mechanism === undefined ? undefined : anatomy.mechanisms[load.mechanism]?.id;
   const ways: readonly Way[] = [];
-  switch (load.role) {
-    case 'coil':
-    case 'set':
-    case 'reset': {
-      const { delay } = drawnAs(device);
-      return {
-        form: 'coil',
-        spots,
-        ways,
-        ...(mechanism ? { mechanism } : {}),
-        ...(delay ? { delay } : {}),
-        ...(load.role === 'coil' ? {} : { latch: load.role }),
-      };
-    }
-    case 'lamp':
-    case 'sounder':
-    case 'valve':
-    case 'input':
-      return { form: load.role, spots, ways, ...(load.text ? { text: load.text } : {}) };
-    case 'motor':
-      throw new RangeError('a motor is one part, not one for each winding');
-  }
+  const { delay, load: form } = drawnAs(device);
+  if (form && readAs(load.role) !== 'coil')
+    return { form, spots, ways, ...(load.text ? { text: load.text } : {}) };
+  return {
+    form: 'coil',
+    spots,
+    ways,
+    ...(mechanism ? { mechanism } : {}),
+    ...(delay ? { delay } : {}),
+    ...(load.role === 'set' || load.role === 'reset' ? { latch: load.role } : {}),
+  };
 }
-
-/** U1 V1 W1 side by side above; with both ends brought out, U2 V2 W2 below. */
-const motorPlan = (anatomy: Anatomy): PartPlan => ({
-  form: 'motor',
-  ways: [],
-  spots: anatomy.terminals.map((terminal, index) =>
-    index < 3 ? top(terminal, index) : bottom(terminal, index - 3),
-  ),
-});
 
 function polesOf(contacts: readonly Contact[]): Contact[][] {
   const poles = new Map<number, Contact[]>();
@@ -113,7 +90,8 @@ function makePlans(device: Device): PartPlan[] {
       ways: [],
       spots: [top(terminal), bottom(terminal)],
     }));
-  if (loads.some(({ role }) => role === 'motor')) return [motorPlan(anatomy)];
+  const whole = drawnAs(device).whole?.(anatomy);
+  if (whole) return [whole];
   const plans = [
     ...loads.map((load) => loadPlan(device, anatomy, load)),
     ...polesOf(contacts).map((legs) => polePlan(device, anatomy, legs)),

@@ -34,6 +34,9 @@ export interface Spot {
   readonly dx: number;
 }
 
+export const top = (terminal: string, dx = 0): Spot => ({ terminal, side: 'top', dx });
+export const bottom = (terminal: string, dx = 0): Spot => ({ terminal, side: 'bottom', dx });
+
 /** One thing that is drawn once, in one piece: a pole, a coil, a lamp, a controller point, a through terminal. */
 export interface PartPlan {
   readonly form: PartForm;

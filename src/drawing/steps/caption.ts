@@ -2,7 +2,7 @@
 import type { Circuit, Device } from '../../../shared/circuit.ts';
 import type { Act } from '../../../shared/scenario.ts';
 import type { Happening } from '../../../shared/solution.ts';
-import { actSaid } from '../../circuit/index.ts';
+import { actSaid, anatomyOf, hasCoil, type LoadRole, readAs } from '../../circuit/index.ts';
 import { type CaptionSaid, type Named, say, type Words } from '../../words/index.ts';
 import type { Rename } from '../letters.ts';
 
@@ -11,31 +11,39 @@ function renamed(id: string, rename: Rename): string {
   return colon < 0 ? rename(id) : `${rename(id.slice(0, colon))}${id.slice(colon)}`;
 }
 
-const LOADS: ReadonlySet<Device['kind']> = new Set(['lamp', 'sounder', 'valve', 'motor']);
-
 /** A lamp's text helps where a relay's would only repeat itself. */
 function named(id: string, devices: ReadonlyMap<string, Device>, rename: Rename): Named {
   const device = devices.get(id);
   const name = renamed(id, rename);
-  return device?.text && LOADS.has(device.kind) ? { name, text: device.text } : { name };
+  return device?.text && anatomyOf(device).loads.length > 0 && !hasCoil(device)
+    ? { name, text: device.text }
+    : { name };
 }
 
-const moving = (device: Device | undefined): boolean =>
-  device !== undefined &&
-  'rating' in device &&
-  device.kind !== 'lamp' &&
-  device.kind !== 'sounder' &&
-  device.kind !== 'valve';
+const moving = (device: Device | undefined): boolean => device !== undefined && hasCoil(device);
 
-/** By kind of load: with its voltage, with too little of it, without. */
-const LAMP = ['lights', 'glowsDimly', 'goesDark'] as const;
-const SOUNDER = ['sounds', 'soundsWeakly', 'fallsSilent'] as const;
+/** What a load does with its voltage, with too little of it, without. */
 const OTHER = ['isOn', 'isWeak', 'isOff'] as const;
+const BY_ROLE: Readonly<
+  Partial<
+    Record<
+      LoadRole,
+      readonly ['lights' | 'sounds', 'glowsDimly' | 'soundsWeakly', 'goesDark' | 'fallsSilent']
+    >
+  >
+> = {
+  lamp: ['lights', 'glowsDimly', 'goesDark'],
+  sounder: ['sounds', 'soundsWeakly', 'fallsSilent'],
+};
 
-function loadSaid(load: Named, to: string, kind: Device['kind'] | undefined): CaptionSaid {
-  const [on, weak, off] = kind === 'lamp' ? LAMP : kind === 'sounder' ? SOUNDER : OTHER;
+function loadSaid(load: Named, to: string, role: LoadRole | undefined): CaptionSaid {
+  const [on, weak, off] = (role && BY_ROLE[role]) ?? OTHER;
   return { says: to === 'lit' ? on : to === 'dim' ? weak : off, ...load };
 }
+
+/** The load of a device that is a lamp, or the one that is none. */
+const roleOf = (device: Device | undefined, what: 'lamp' | 'load'): LoadRole | undefined =>
+  device && anatomyOf(device).loads.find(({ role }) => (readAs(role) === 'lamp') === (what === 'lamp'))?.role;
 
 export interface Scene {
   readonly circuit: Circuit;
@@ -65,7 +73,7 @@ function happened(
     case 'lamp':
     case 'load': {
       const [owner = ''] = device.split(':');
-      return loadSaid(named(owner, devices, rename), to, devices.get(owner)?.kind);
+      return loadSaid(named(owner, devices, rename), to, roleOf(devices.get(owner), what));
     }
     case 'input':
       return { says: 'inputReads', input: renamed(device, rename), reads: to };

@@ -2,7 +2,7 @@
 import type { Circuit, Device } from '../../../shared/circuit.ts';
 import type { Scenario } from '../../../shared/scenario.ts';
 import type { Happening } from '../../../shared/solution.ts';
-import { actSaid } from '../../circuit/index.ts';
+import { actSaid, anatomyOf, hasCoil } from '../../circuit/index.ts';
 import { machineOf, planOf, runTimed } from '../../solver/index.ts';
 import type { ActSaid, Words } from '../../words/index.ts';
 import { plainLetters, type Rename } from '../letters.ts';
@@ -42,30 +42,27 @@ interface Told extends Pick<Signal, 'id' | 'name' | 'of'> {
   readonly rank: number;
 }
 
-const isCoilDevice = (device: Device | undefined): boolean =>
-  device !== undefined && 'rating' in device && !['lamp', 'sounder', 'valve'].includes(device.kind);
-
 const lampLevel = (to: string): Level => (to === 'lit' ? 1 : to === 'dark' || to === 'off' ? 0 : 0.5);
 
 function told({ what, device, to }: Happening, devices: ReadonlyMap<string, Device>, rename: Rename): Told[] {
   const [owner = '', point] = device.split(':');
   const entry = devices.get(owner);
-  const name = `${rename(owner)}${point && entry?.kind !== 'motor' ? `:${point}` : ''}`;
+  const name = `${rename(owner)}${point ? `:${point}` : ''}`;
   switch (what) {
     case 'energised':
     case 'de-energised':
       return [{ id: `${device} coil`, name, of: 'coil', level: what === 'energised' ? 1 : 0, rank: 1 }];
     case 'leaves':
     case 'arrives': {
-      const coil = isCoilDevice(entry);
-      const level: Level = what === 'leaves' ? 0.5 : isFirst(entry, to) ? 0 : 1;
+      const coil = entry !== undefined && hasCoil(entry);
+      const level: Level = what === 'leaves' ? 0.5 : isHigh(entry, to) ? 1 : 0;
       return [
         { id: `${device} contacts`, name, ...(coil ? { of: 'contacts' } : {}), level, rank: coil ? 1 : 0 },
       ];
     }
     case 'lamp':
     case 'load':
-      return [{ id: owner, name, level: lampLevel(to), rank: 2 }];
+      return [{ id: owner, name: rename(owner), level: lampLevel(to), rank: 2 }];
     case 'input':
       return [{ id: device, name, level: to === '1' ? 1 : to === '0' ? 0 : 0.5, rank: 2 }];
     case 'trips':
@@ -75,11 +72,17 @@ function told({ what, device, to }: Happening, devices: ReadonlyMap<string, Devi
   }
 }
 
-/** Whether that is the position the device is drawn in. */
-const isFirst = (device: Device | undefined, to: string): boolean =>
-  device?.kind === 'selector'
-    ? device.positions[0] === to
-    : ['rest', 'open', 'off', 'reset', 'blown'].includes(to);
+/** Whether a feeding device is closed in that position, and any other has left the position it is drawn in. */
+function isHigh(device: Device | undefined, to: string): boolean {
+  if (!device) return false;
+  const { mechanisms, contacts } = anatomyOf(device);
+  const { drive, positions } = mechanisms[0]!;
+  const at = positions.indexOf(to);
+  return drive === 'feed' ? contacts[0]!.closedIn.includes(at) : at !== 0;
+}
+
+const isFeeding = (device: Device | undefined): boolean =>
+  device !== undefined && anatomyOf(device).mechanisms.some(({ drive }) => drive === 'feed');
 
 /**
  * Runs the scenario in time and keeps every device that changes. What holds before the first act is where its line
@@ -96,9 +99,7 @@ export function signalsOf(circuit: Circuit, scenario: Scenario, rename: Rename =
       if (happening.act < 0) start.set(id, level);
       let signal = found.get(id);
       if (!signal) {
-        const closed =
-          scenario.start === 'live' &&
-          ['fuse', 'breaker', 'isolator'].includes(devices.get(happening.device)?.kind ?? '');
+        const closed = scenario.start === 'live' && isFeeding(devices.get(happening.device));
         signal = { ...line, changes: [{ ms: 0, level: closed ? 1 : 0 }] };
         found.set(id, signal);
       }

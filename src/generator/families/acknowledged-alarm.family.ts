@@ -2,6 +2,7 @@ import type { Act } from '../../../shared/scenario.ts';
 import { pulse, randomActs, severalLists } from '../act-lists.ts';
 import { castSignals, titleOf } from '../casting.ts';
 import { either, startOf } from '../chains.ts';
+import { addButton, addFlasher, addLamp, addRelay, addSensor, addSounder } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Family } from '../types.ts';
@@ -20,12 +21,12 @@ export const acknowledgedAlarm: Family = {
     const opening = open(random);
     const { plant, board, source } = opening;
     const signals = castSignals(random, plant, size);
-    const seen = board.button('Acknowledge', 'reset');
-    const flasher = board.flasher(source, 0.5, 0.5, { poles: 2, text: 'Flasher' });
+    const seen = addButton(board, 'Acknowledge', 'reset');
+    const flasher = addFlasher(board, source, 0.5, 0.5, { poles: 2, text: 'Flasher' });
     const parts = signals.map((signal) => {
-      const sensor = board.sensor(signal.sensor, signal.text);
-      const came = board.relay(source, { poles: 4, text: `${signal.thing} alarm` });
-      const known = board.relay(source, { poles: 4, text: `${signal.thing} acknowledged` });
+      const sensor = addSensor(board, signal.sensor, signal.text);
+      const came = addRelay(board, source, { poles: 4, text: `${signal.thing} alarm` });
+      const known = addRelay(board, source, { poles: 4, text: `${signal.thing} acknowledged` });
       const contact = random.chance(0.6) ? 'made' : 'rest';
       const open_ = contact === 'made' ? sensor.made : sensor.rest;
       board.line(source, 'control', [
@@ -42,15 +43,15 @@ export const acknowledgedAlarm: Family = {
     });
     board.line(source, 'control', [either(...parts.map(({ came }) => [came.made()])), flasher.coil]);
     // One set of contacts starts the flasher and sounds the horn.
-    const horn = board.sounder(source, 'Horn');
+    const horn = addSounder(board, source, 'Horn');
     board.tail([horn.hop], startOf(flasher.coil));
     for (const { signal, came, known } of parts) {
-      const lamp = board.lamp(source, signal.acted.text, signal.acted.meaning);
+      const lamp = addLamp(board, source, signal.acted.text, signal.acted.meaning);
       const beat = random.shuffle([came.made(), flasher.made()]);
       board.line(source, 'lamps', [either(...random.shuffle([beat, [known.made()]])), lamp.hop]);
     }
     if (random.chance(0.5)) {
-      const quiet = board.lamp(source, 'Nothing new', 'normal');
+      const quiet = addLamp(board, source, 'Nothing new', 'normal');
       board.line(source, 'lamps', [...parts.map(({ came }) => came.rest()), quiet.hop]);
     }
     maybeSupplyLamp(random, opening, 0.4);

@@ -1,7 +1,9 @@
 /** Timers that follow a signal, the common part of the on-delay and the off-delay family. */
+
 import type { Act } from '../../../shared/scenario.ts';
 import { severalLists } from '../act-lists.ts';
 import { titleOf } from '../casting.ts';
+import { addLamp, type addOnDelay, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { CoilPart, Toggle } from '../parts.ts';
@@ -17,7 +19,7 @@ export interface TimedSignal {
 
 interface Kind {
   readonly family: string;
-  readonly kind: 'on-delay' | 'off-delay';
+  readonly addTimer: typeof addOnDelay;
   readonly entries: (plant: Plant) => readonly Delayed[];
   readonly subject: string;
   /** One list of acts around one of the timers. */
@@ -31,7 +33,7 @@ interface Kind {
 export function delayedDraft(
   random: Random,
   size: number,
-  { family, kind, entries, subject, acts }: Kind,
+  { family, addTimer, entries, subject, acts }: Kind,
 ): Draft {
   const opening = open(random);
   const { plant, board, source } = opening;
@@ -43,26 +45,26 @@ export function delayedDraft(
   const timed = chosen.map((entry, index): TimedSignal => {
     const seconds = pickSeconds(random);
     const thing = things[index]!;
-    const sensor = board.sensor('field-contact', `${thing}: ${entry.signal}`);
-    const timer = board.delay(source, kind, seconds, { poles: 2, text: `${entry.late} (${thing})` });
+    const sensor = addSensor(board, 'contact', `${thing}: ${entry.signal}`);
+    const timer = addTimer(board, source, seconds, { poles: 2, text: `${entry.late} (${thing})` });
     const chained = size >= 4 && before !== undefined && index === 1;
     const contacts = [random.chance(0.7) ? sensor.made() : sensor.rest()];
     if (chained) contacts.push(before!.made());
     board.line(source, 'control', [...random.shuffle(contacts), timer.coil]);
     let follower: CoilPart = timer;
     if (size >= 2 && (index === 0 || size >= 5)) {
-      follower = board.relay(source, { poles: 4 });
+      follower = addRelay(board, source, { poles: 4 });
       board.line(source, 'control', [random.chance(0.6) ? timer.made() : timer.rest(), follower.coil]);
     }
     const pole = follower.pole();
-    const late = board.lamp(source, `${entry.late} (${thing})`, 'normal');
+    const late = addLamp(board, source, `${entry.late} (${thing})`, 'normal');
     board.line(source, 'lamps', [pole.made, late.hop]);
     if (size > 1 || random.chance(0.6)) {
-      const idle = board.lamp(source, `${thing} waiting`, 'neutral');
+      const idle = addLamp(board, source, `${thing} waiting`, 'neutral');
       board.tail([pole.rest, idle.hop]);
     }
     if (size >= 3 && random.chance(0.6)) {
-      const signal = board.lamp(source, `${thing}: ${entry.signal}`, 'neutral');
+      const signal = addLamp(board, source, `${thing}: ${entry.signal}`, 'neutral');
       board.line(source, 'lamps', [sensor.made(), signal.hop]);
     }
     before = follower;

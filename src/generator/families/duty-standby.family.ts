@@ -2,6 +2,7 @@ import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
 import { titleOf } from '../casting.ts';
 import { either, startOf } from '../chains.ts';
+import { addButton, addLamp, addLatchingRelay, addOverload, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Toggle } from '../parts.ts';
@@ -19,31 +20,31 @@ export const dutyStandby: Family = {
     const { plant, board, source } = opening;
     const pair = random.pick(plant.pairs);
     const [a, b] = pair.units;
-    const choice = board.latching(source, { poles: random.int(2, 4), text: 'Duty choice' });
-    const toB = board.button(`${b} on duty`, 'start');
-    const toA = board.button(`${a} on duty`, 'start');
+    const choice = addLatchingRelay(board, source, { poles: random.int(2, 4), text: 'Duty choice' });
+    const toB = addButton(board, `${b} on duty`, 'start');
+    const toA = addButton(board, `${a} on duty`, 'start');
     // Each button's break contact keeps the two coils from being fed together.
     board.line(source, 'control', [...random.shuffle([toB.made(), toA.rest()]), choice.coil]);
     board.line(source, 'control', [...random.shuffle([toA.made(), toB.rest()]), choice.reset]);
     const duty = choice.pole();
-    const dutyA = board.lamp(source, `${a} on duty`, 'neutral');
-    const dutyB = board.lamp(source, `${b} on duty`, 'neutral');
+    const dutyA = addLamp(board, source, `${a} on duty`, 'neutral');
+    const dutyB = addLamp(board, source, `${b} on duty`, 'neutral');
     board.line(source, 'lamps', [duty.rest, dutyA.hop]);
     board.tail([duty.made, dutyB.hop]);
 
     const demand: Toggle[] = [];
     const trips: Toggle[] = [];
     if (size >= 2) {
-      const level = board.sensor('field-contact', `${pair.thing} wanted`);
+      const level = addSensor(board, 'contact', `${pair.thing} wanted`);
       demand.push(level.toggle);
-      const runs = [a, b].map((unit) => board.relay(source, { poles: random.int(3, 4), text: unit }));
+      const runs = [a, b].map((unit) => addRelay(board, source, { poles: random.int(3, 4), text: unit }));
       const pole = choice.pole();
       if (size < 4) {
         board.line(source, 'control', [level.made(), pole.rest, runs[0]!.coil]);
         board.tail([pole.made, runs[1]!.coil]);
       } else {
         // A trip of the one calls the other, whatever the choice is.
-        const overloads = [a, b].map((unit) => board.overload(`${unit} overload`));
+        const overloads = [a, b].map((unit) => addOverload(board, `${unit} overload`));
         trips.push(...overloads.map(({ toggle }) => toggle));
         const [first, second] = overloads;
         board.line(source, 'control', [
@@ -56,14 +57,14 @@ export const dutyStandby: Family = {
         board.tail([other, second!.rest, runs[1]!.coil], startOf(pole.made));
       }
       runs.forEach((run, index) => {
-        const lamp = board.lamp(source, `${pair.units[index]} running`, 'normal');
+        const lamp = addLamp(board, source, `${pair.units[index]} running`, 'normal');
         board.line(source, 'lamps', [run.made(), lamp.hop]);
         if (size < 3) return;
-        const idle = board.lamp(source, `${pair.units[index]} stopped`, 'neutral');
+        const idle = addLamp(board, source, `${pair.units[index]} stopped`, 'neutral');
         board.line(source, 'lamps', [run.rest(), idle.hop]);
       });
       if (size >= 5) {
-        const none = board.lamp(source, `No ${pair.thing.toLowerCase()}`, 'abnormal');
+        const none = addLamp(board, source, `No ${pair.thing.toLowerCase()}`, 'abnormal');
         board.line(source, 'lamps', [...random.shuffle([runs[0]!.rest(), runs[1]!.rest()]), none.hop]);
       }
     }

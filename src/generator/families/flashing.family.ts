@@ -1,6 +1,7 @@
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
 import { castSignals, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
+import { addFlasher, addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Family } from '../types.ts';
@@ -16,8 +17,8 @@ export const flashing: Family = {
     const { plant, board, source } = opening;
     const signals = castSignals(random, plant, size);
     const parts = signals.map((signal) => {
-      const sensor = board.sensor(signal.sensor, signal.text);
-      const relay = board.relay(source, { poles: 4 });
+      const sensor = addSensor(board, signal.sensor, signal.text);
+      const relay = addRelay(board, source, { poles: 4 });
       board.line(source, 'control', [sensor.made(), relay.coil]);
       return { signal, sensor, relay };
     });
@@ -27,23 +28,23 @@ export const flashing: Family = {
       [1, 0.5],
       [0.5, 1],
     ] as const);
-    const flasher = board.flasher(source, pace[0], pace[1], { poles: 2, text: 'Flasher' });
+    const flasher = addFlasher(board, source, pace[0], pace[1], { poles: 2, text: 'Flasher' });
     // Some signals start the flasher; the others have steady lamps.
     const calling = random.sample(parts, Math.max(1, Math.ceil(size / 2)));
     board.line(source, 'control', [either(...calling.map(({ relay }) => [relay.made()])), flasher.coil]);
     const [alarm] = calling;
-    const flash = board.lamp(source, `${alarm!.signal.thing} alarm`, alarm!.signal.acted.meaning);
+    const flash = addLamp(board, source, `${alarm!.signal.thing} alarm`, alarm!.signal.acted.meaning);
     const beat = random.chance(0.7) ? flasher.made() : flasher.rest();
     board.line(source, 'lamps', [...random.shuffle([beat, alarm!.relay.made()]), flash.hop]);
     if (size >= 2) {
-      const beacon = board.lamp(source, `${plant.name} beacon`, 'abnormal');
+      const beacon = addLamp(board, source, `${plant.name} beacon`, 'abnormal');
       board.line(source, 'lamps', [flasher.made(), beacon.hop]);
     }
     for (const { signal, relay } of parts) {
-      const steady = board.lamp(source, signal.rest.text, signal.rest.meaning);
+      const steady = addLamp(board, source, signal.rest.text, signal.rest.meaning);
       board.line(source, 'lamps', [relay.rest(), steady.hop]);
       if (!random.chance(0.4)) continue;
-      const acted = board.lamp(source, signal.acted.text, signal.acted.meaning);
+      const acted = addLamp(board, source, signal.acted.text, signal.acted.meaning);
       board.line(source, 'lamps', [relay.made(), acted.hop]);
     }
     maybeSupplyLamp(random, opening);

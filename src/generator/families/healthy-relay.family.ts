@@ -1,6 +1,7 @@
 import type { Act, Fault } from '../../../shared/scenario.ts';
 import { someOn } from '../act-lists.ts';
 import { castSignals, titleOf } from '../casting.ts';
+import { addLamp, addRelay, addSensor, addSource } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { open, sheetsFor } from '../opening.ts';
 import { pickControlRating } from '../sources.ts';
@@ -21,16 +22,16 @@ export const healthyRelay: Family = {
     const lamps =
       size === 1
         ? source
-        : board.source(pickControlRating(random), 'Lamp supply', !board.supplies[0]!.earthed);
+        : addSource(board, pickControlRating(random), 'Lamp supply', !board.supplies[0]!.earthed);
     const signals = castSignals(random, plant, size);
     const parts = signals.map((signal) => {
-      const sensor = board.sensor(signal.sensor, signal.text);
-      const relay = board.relay(source, { poles: random.int(1, 4) });
+      const sensor = addSensor(board, signal.sensor, signal.text);
+      const relay = addRelay(board, source, { poles: random.int(1, 4) });
       const contact = sensor.rest();
       board.line(source, 'control', [contact, relay.coil]);
       const pole = relay.pole();
-      const fault = board.lamp(lamps, signal.acted.text, signal.acted.meaning);
-      const well = board.lamp(lamps, signal.rest.text, signal.rest.meaning);
+      const fault = addLamp(board, lamps, signal.acted.text, signal.acted.meaning);
+      const well = addLamp(board, lamps, signal.rest.text, signal.rest.meaning);
       const legs = random.shuffle([
         [pole.rest, fault.hop],
         [pole.made, well.hop],

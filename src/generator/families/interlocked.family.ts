@@ -3,6 +3,7 @@ import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
 import { cast, lower, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
+import { addButton, addContactor, addLamp, addRelay, addSensor, addSounder } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { ActuatedPart } from '../parts.ts';
@@ -22,15 +23,15 @@ export const interlocked: Family = {
     const contactors = random.chance(0.5);
     const sides = movement.ways.map((way) => {
       const coil = contactors
-        ? board.contactor(source, 3, 2, { mains: 3, text: `${movement.thing} ${way.doing}` })
-        : board.relay(source, { poles: 4, text: `${movement.thing} ${way.doing}` });
+        ? addContactor(board, source, 3, 2, { mains: 3, text: `${movement.thing} ${way.doing}` })
+        : addRelay(board, source, { poles: 4, text: `${movement.thing} ${way.doing}` });
       return {
         way,
         coil,
-        button: board.button(`${way.button} ${lower(movement.thing)}`, sealed ? 'start' : 'hold-to-run'),
+        button: addButton(board, `${way.button} ${lower(movement.thing)}`, sealed ? 'start' : 'hold-to-run'),
       };
     });
-    const stop = sealed ? board.button(`Stop ${lower(movement.thing)}`, 'stop') : undefined;
+    const stop = sealed ? addButton(board, `Stop ${lower(movement.thing)}`, 'stop') : undefined;
     const limits: ActuatedPart[] = [];
     sides.forEach(({ way, coil, button }, index) => {
       const other = sides[1 - index]!;
@@ -38,7 +39,7 @@ export const interlocked: Family = {
       // At size 4 and above the buttons lock each other out as well.
       if (size >= 4) series.push(other.button.rest());
       if (size >= 3) {
-        const limit = board.sensor('limit-switch', `${movement.thing} ${way.there}`);
+        const limit = addSensor(board, 'limit', `${movement.thing} ${way.there}`);
         series.push(limit.rest());
         limits.push(limit);
       }
@@ -49,18 +50,18 @@ export const interlocked: Family = {
         ...(random.chance(0.5) ? chain : [chain.at(-1)!, ...chain.slice(0, -1)]),
         coil.coil,
       ]);
-      const lamp = board.lamp(source, `${movement.thing} ${way.doing}`, 'normal');
+      const lamp = addLamp(board, source, `${movement.thing} ${way.doing}`, 'normal');
       board.line(source, 'lamps', [coil.made(), lamp.hop]);
     });
     if (size >= 5) {
       limits.forEach((limit, index) => {
-        const lamp = board.lamp(source, `${movement.thing} ${sides[index]!.way.there}`, 'neutral');
+        const lamp = addLamp(board, source, `${movement.thing} ${sides[index]!.way.there}`, 'neutral');
         board.line(source, 'lamps', [limit.made(), lamp.hop]);
       });
     }
     if (size >= 6) {
       const [one, other] = sides;
-      const warning = board.sounder(source, `${movement.thing} moving`);
+      const warning = addSounder(board, source, `${movement.thing} moving`);
       board.line(source, 'control', [either([one!.coil.made()], [other!.coil.made()]), warning.hop]);
     }
     maybeSupplyLamp(random, opening);

@@ -2,6 +2,7 @@ import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
 import { cast, lower, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
+import { addButton, addLamp, addRelay, addValve } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import { statusLamps } from '../status-lamps.ts';
@@ -20,13 +21,13 @@ export const jog: Family = {
     const opening = open(random);
     const { plant, board, source } = opening;
     const drive = cast(random, plant.drives);
-    const main = board.relay(source, { poles: random.int(3, 4), text: drive.thing });
+    const main = addRelay(board, source, { poles: random.int(3, 4), text: drive.thing });
     const jogs = Array.from({ length: size >= 3 ? 2 : 1 }, (_, index) =>
-      board.button(`Jog ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'hold-to-run'),
+      addButton(board, `Jog ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'hold-to-run'),
     );
-    const stop = board.button(`Stop ${lower(drive.thing)}`, 'stop');
-    const start = board.button(`Start ${lower(drive.thing)}`, 'start');
-    const running = board.lamp(source, `${drive.thing} ${drive.running}`, 'normal');
+    const stop = addButton(board, `Stop ${lower(drive.thing)}`, 'stop');
+    const start = addButton(board, `Start ${lower(drive.thing)}`, 'start');
+    const running = addLamp(board, source, `${drive.thing} ${drive.running}`, 'normal');
 
     if (size === 1) {
       // The plain way: the jog button's break contact opens the seal, its make contact feeds the coil.
@@ -35,8 +36,8 @@ export const jog: Family = {
       const ways = random.shuffle([[start.made()], seal, [button!.made()]]);
       board.line(source, 'control', [stop.rest(), either(...ways), main.coil]);
     } else {
-      const hold = board.relay(source, { poles: random.int(3, 4), text: `${drive.thing} held on` });
-      const jogging = board.relay(source, { poles: random.int(3, 4), text: `${drive.thing} jogging` });
+      const hold = addRelay(board, source, { poles: random.int(3, 4), text: `${drive.thing} held on` });
+      const jogging = addRelay(board, source, { poles: random.int(3, 4), text: `${drive.thing} jogging` });
       board.line(source, 'control', [either(...jogs.map((button) => [button.made()])), jogging.coil]);
       board.line(source, 'control', [
         ...random.shuffle([
@@ -50,17 +51,17 @@ export const jog: Family = {
         either(...random.shuffle([[hold.made()], [jogging.made()]])),
         main.coil,
       ]);
-      const jogLamp = board.lamp(source, `${drive.thing} jogging`, 'neutral');
+      const jogLamp = addLamp(board, source, `${drive.thing} jogging`, 'neutral');
       board.line(source, 'lamps', [jogging.made(), jogLamp.hop]);
       if (size >= 4) {
-        const holdLamp = board.lamp(source, `${drive.thing} held on`, 'normal');
+        const holdLamp = addLamp(board, source, `${drive.thing} held on`, 'normal');
         board.line(source, 'lamps', [hold.made(), holdLamp.hop]);
       }
     }
-    const standing = board.lamp(source, `${drive.thing} stopped`, 'neutral');
+    const standing = addLamp(board, source, `${drive.thing} stopped`, 'neutral');
     statusLamps(random, opening, main, { running, standing });
     if (size >= 5) {
-      const brake = board.valve(source, `${drive.thing} brake lifted`);
+      const brake = addValve(board, source, `${drive.thing} brake lifted`);
       board.line(source, 'control', [main.made(), brake.hop]);
     }
     maybeSupplyLamp(random, opening);

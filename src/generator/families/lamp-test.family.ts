@@ -2,6 +2,7 @@ import type { Act } from '../../../shared/scenario.ts';
 import { severalLists, someOn } from '../act-lists.ts';
 import { castSignals, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
+import { addButton, addLamp, addRelay, addSelector, addSensor, addValve } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { open, sheetsFor } from '../opening.ts';
 import type { CoilPart } from '../parts.ts';
@@ -19,13 +20,13 @@ export const lampTest: Family = {
   draft(random, { size }) {
     const { plant, board, source } = open(random);
     const signals = castSignals(random, plant, size + 1);
-    const button = board.button('Lamp test', 'hold-to-run');
+    const button = addButton(board, 'Lamp test', 'hold-to-run');
     // One test relay serves four lamps.
     let test: CoilPart | undefined;
     let left = 0;
     const testContact = () => {
       if (left === 0) {
-        test = board.relay(source, { poles: 4, text: 'Lamp test' });
+        test = addRelay(board, source, { poles: 4, text: 'Lamp test' });
         board.line(source, 'control', [button.made(), test.coil]);
         left = 4;
       }
@@ -34,25 +35,25 @@ export const lampTest: Family = {
     };
     // Of the first two lamps one is on the test and one is not, so that neither is a rule.
     const parts = signals.map((signal, index) => {
-      const sensor = board.sensor(signal.sensor, signal.text);
-      const relay = board.relay(source, { poles: 4 });
+      const sensor = addSensor(board, signal.sensor, signal.text);
+      const relay = addRelay(board, source, { poles: 4 });
       board.line(source, 'control', [sensor.made(), relay.coil]);
       const contact = random.chance(0.65) ? relay.made() : relay.rest();
       const word = contact.leave?.endsWith('4') ? signal.acted : signal.rest;
-      const lamp = board.lamp(source, word.text, word.meaning);
+      const lamp = addLamp(board, source, word.text, word.meaning);
       const tested = index === 0 || (index > 1 && random.chance(0.75));
       if (tested)
         board.line(source, 'lamps', [either(...random.shuffle([[contact], [testContact()]])), lamp.hop]);
       else board.line(source, 'lamps', [contact, lamp.hop]);
       if (index < 2 && size > 1) {
-        const valve = board.valve(source, `${signal.thing} output`);
+        const valve = addValve(board, source, `${signal.thing} output`);
         board.line(source, 'control', [relay.made(), valve.hop]);
       }
       return { toggle: sensor.toggle };
     });
-    const untested = board.lamp(source, 'Line stopped', 'neutral');
-    const stopped = board.relay(source, { poles: 2 });
-    const selector = board.selector('Line', ['Stop', 'Run'], [['Run']]);
+    const untested = addLamp(board, source, 'Line stopped', 'neutral');
+    const stopped = addRelay(board, source, { poles: 2 });
+    const selector = addSelector(board, 'Line', ['Stop', 'Run'], [['Run']]);
     board.line(source, 'control', [selector.hops[0]!, stopped.coil]);
     board.line(source, 'lamps', [stopped.rest(), untested.hop]);
     const toggles = parts.map(({ toggle }) => toggle);

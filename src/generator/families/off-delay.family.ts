@@ -1,4 +1,5 @@
 import type { Act } from '../../../shared/scenario.ts';
+import { addOffDelay } from '../devices/index.ts';
 import { long, short } from '../timing.ts';
 import type { Family } from '../types.ts';
 import { delayedDraft } from './delayed.ts';
@@ -12,7 +13,7 @@ export const offDelay: Family = {
   draft: (random, { size }) =>
     delayedDraft(random, size, {
       family: offDelay.id,
-      kind: 'off-delay',
+      addTimer: addOffDelay,
       entries: ({ runsOn }) => runsOn,
       subject: 'runs on',
       acts: (from, { seconds, toggle }, others) => {

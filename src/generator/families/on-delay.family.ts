@@ -1,4 +1,5 @@
 import type { Act } from '../../../shared/scenario.ts';
+import { addOnDelay } from '../devices/index.ts';
 import { long, short } from '../timing.ts';
 import type { Family } from '../types.ts';
 import { delayedDraft } from './delayed.ts';
@@ -12,7 +13,7 @@ export const onDelay: Family = {
   draft: (random, { size }) =>
     delayedDraft(random, size, {
       family: onDelay.id,
-      kind: 'on-delay',
+      addTimer: addOnDelay,
       entries: ({ startsLate }) => startsLate,
       subject: 'starts late',
       acts: (from, { seconds, toggle }, others) => {

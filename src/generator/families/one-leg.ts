@@ -1,7 +1,9 @@
 /** Relays of which only one leg of a pole is wired to a lamp: the common part of two families. */
+
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
 import { castSignals, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
+import { addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Random } from '../random.ts';
@@ -16,19 +18,19 @@ export function oneLegDraft(random: Random, size: number, family: string, leg: '
   // Two lamps at least: one alone would be a question of yes or no.
   const signals = castSignals(random, plant, size + 1);
   const parts = signals.map((signal) => {
-    const sensor = board.sensor(signal.sensor, signal.text);
-    const relay = board.relay(source, { poles: random.int(2, 4) });
+    const sensor = addSensor(board, signal.sensor, signal.text);
+    const relay = addRelay(board, source, { poles: random.int(2, 4) });
     // A signal that comes on a break contact energises its relay at rest.
     const contact = size > 2 && random.chance(0.25) ? sensor.rest() : sensor.made();
     board.line(source, 'control', [contact, relay.coil]);
     const word = leg === 'rest' ? signal.rest : signal.acted;
-    const lamp = board.lamp(source, word.text, word.meaning);
+    const lamp = addLamp(board, source, word.text, word.meaning);
     board.line(source, 'lamps', [relay[leg](), lamp.hop]);
     return { relay, toggle: random.chance(0.25) ? relay.held : sensor.toggle };
   });
   if (size > 1) {
     const [a, b, c] = random.sample(parts, 3);
-    const lamp = board.lamp(source, `${plant.name} as it should be`, 'neutral');
+    const lamp = addLamp(board, source, `${plant.name} as it should be`, 'neutral');
     const one = a!.relay[leg]();
     const other = b!.relay[leg]();
     const contacts = random.chance(0.5) ? [one, other] : [either([one], [other])];

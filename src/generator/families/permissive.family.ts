@@ -2,6 +2,7 @@ import type { Step } from '../../../shared/circuit.ts';
 import { randomActs, severalLists } from '../act-lists.ts';
 import { cast, titleOf } from '../casting.ts';
 import { type Chain, either } from '../chains.ts';
+import { addLamp, addRelay, addSelector, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Family } from '../types.ts';
@@ -26,25 +27,25 @@ export const permissive: Family = {
     const conditions = random
       .sample(chain.conditions, Math.min(size + 1, chain.conditions.length))
       .map((condition) => {
-        const sensor = board.sensor(condition.sensor, condition.text);
+        const sensor = addSensor(board, condition.sensor, condition.text);
         const contact = condition.well === 'acted' ? sensor.made() : sensor.rest();
         return { condition, sensor, contact };
       });
-    const ready = board.relay(source, { poles: 4, text: `${chain.thing} may run` });
+    const ready = addRelay(board, source, { poles: 4, text: `${chain.thing} may run` });
     const series: Chain[number][] = conditions.map(({ contact }) => contact);
-    const bypass = size >= 5 ? board.selector('Setting up', ['Off', 'On'], [['On']]) : undefined;
+    const bypass = size >= 5 ? addSelector(board, 'Setting up', ['Off', 'On'], [['On']]) : undefined;
     if (bypass) {
       const at = random.int(0, series.length - 1);
       series[at] = either([series[at] as Step], [bypass.hops[0]!]);
     }
     board.line(source, 'control', [...series, ready.coil]);
-    const may = board.lamp(source, `${chain.thing} may run`, 'normal');
+    const may = addLamp(board, source, `${chain.thing} may run`, 'normal');
     board.line(source, 'lamps', [ready.made(), may.hop]);
-    const stopped = board.lamp(source, `${chain.thing} kept off`, 'abnormal');
+    const stopped = addLamp(board, source, `${chain.thing} kept off`, 'abnormal');
     board.line(source, 'lamps', [ready.rest(), stopped.hop]);
     if (size >= 3) {
       for (const { condition, sensor } of random.sample(conditions, size >= 4 ? 2 : 1)) {
-        const lamp = board.lamp(source, condition.text, 'normal');
+        const lamp = addLamp(board, source, condition.text, 'normal');
         board.line(source, 'lamps', [condition.well === 'acted' ? sensor.made() : sensor.rest(), lamp.hop]);
       }
     }

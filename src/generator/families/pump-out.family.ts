@@ -2,6 +2,7 @@ import type { Act } from '../../../shared/scenario.ts';
 import { severalLists } from '../act-lists.ts';
 import { cast, numbered, titleOf } from '../casting.ts';
 import { type Chain, either } from '../chains.ts';
+import { addContactor, addLamp, addOverload, addRelay, addSensor, addSounder } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import { statusLamps } from '../status-lamps.ts';
@@ -21,34 +22,34 @@ export const pumpOut: Family = {
     const { plant, board, source } = opening;
     const sump = cast(random, plant.sumps);
     const pumpName = numbered(sump.pump, sump.number);
-    const low = board.sensor('float-switch', `${sump.thing} above low`);
-    const high = board.sensor('float-switch', `${sump.thing} above high`);
+    const low = addSensor(board, 'float', `${sump.thing} above low`);
+    const high = addSensor(board, 'float', `${sump.thing} above high`);
     const pump =
       size >= 4 && random.chance(0.5)
-        ? board.contactor(source, 4, 2, { mains: 3, text: pumpName })
-        : board.relay(source, { poles: random.int(size >= 5 ? 4 : 3, 4), text: pumpName });
+        ? addContactor(board, source, 4, 2, { mains: 3, text: pumpName })
+        : addRelay(board, source, { poles: random.int(size >= 5 ? 4 : 3, 4), text: pumpName });
     const series: Chain[number][] = [low.made(), either(...random.shuffle([[high.made()], [pump.made()]]))];
-    const overload = size >= 3 ? board.overload(`${pumpName} overload`) : undefined;
+    const overload = size >= 3 ? addOverload(board, `${pumpName} overload`) : undefined;
     if (overload) series.push(overload.rest);
     board.line(source, 'control', [...random.shuffle(series), pump.coil]);
-    const running = board.lamp(source, `${pumpName} running`, 'normal');
-    const standing = board.lamp(source, `${pumpName} stopped`, 'neutral');
+    const running = addLamp(board, source, `${pumpName} running`, 'normal');
+    const standing = addLamp(board, source, `${pumpName} stopped`, 'neutral');
     statusLamps(random, opening, pump, { running, standing });
     if (size >= 2) {
-      const level = board.lamp(source, `${sump.thing} above low`, 'neutral');
+      const level = addLamp(board, source, `${sump.thing} above low`, 'neutral');
       board.line(source, 'lamps', [low.made(), level.hop]);
     }
-    const alarm = size >= 4 ? board.sensor('float-switch', `${sump.thing} alarm level`) : undefined;
+    const alarm = size >= 4 ? addSensor(board, 'float', `${sump.thing} alarm level`) : undefined;
     if (alarm) {
-      const flooded = board.lamp(source, `${sump.thing} flooded`, 'emergency');
+      const flooded = addLamp(board, source, `${sump.thing} flooded`, 'emergency');
       board.line(source, 'lamps', [alarm.made(), flooded.hop]);
     }
     if (overload && (size >= 5 || random.chance(0.5))) {
-      const tripped = board.lamp(source, `${pumpName} tripped`, 'abnormal');
+      const tripped = addLamp(board, source, `${pumpName} tripped`, 'abnormal');
       board.line(source, 'lamps', [overload.made, tripped.hop]);
     }
     if (size >= 5) {
-      const horn = board.sounder(source, `${sump.thing} horn`);
+      const horn = addSounder(board, source, `${sump.thing} horn`);
       const ways = random.shuffle([[alarm!.made()], [...random.shuffle([high.made(), pump.rest()])]]);
       board.line(source, 'control', [either(...ways), horn.hop]);
     }

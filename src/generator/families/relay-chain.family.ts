@@ -1,6 +1,7 @@
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
 import { castSignals, titleOf } from '../casting.ts';
 import { type Chain, either } from '../chains.ts';
+import { addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { CoilPart, Toggle } from '../parts.ts';
@@ -18,7 +19,7 @@ export const relayChain: Family = {
     const { plant, board, source } = opening;
     const length = Math.min(size + 1, 6);
     const signals = castSignals(random, plant, Math.min(length, Math.max(1, size - 1)));
-    const sensors = signals.map((signal) => board.sensor(signal.sensor, signal.text));
+    const sensors = signals.map((signal) => addSensor(board, signal.sensor, signal.text));
     const toggles: Toggle[] = [];
     const relays: CoilPart[] = [];
     const contactOf = (relay: CoilPart) => (random.chance(0.5) ? relay.made() : relay.rest());
@@ -26,15 +27,15 @@ export const relayChain: Family = {
       const signal = signals[number % signals.length]!;
       const both = random.chance(0.35);
       const pole = relay.pole();
-      const acted = board.lamp(source, `${signal.acted.text}, stage ${number + 1}`, signal.acted.meaning);
+      const acted = addLamp(board, source, `${signal.acted.text}, stage ${number + 1}`, signal.acted.meaning);
       const first = random.chance(0.5) ? pole.made : pole.rest;
       board.line(source, 'lamps', [first, acted.hop]);
       if (!both) return;
-      const other = board.lamp(source, `${signal.rest.text}, stage ${number + 1}`, signal.rest.meaning);
+      const other = addLamp(board, source, `${signal.rest.text}, stage ${number + 1}`, signal.rest.meaning);
       board.tail([first === pole.made ? pole.rest : pole.made, other.hop]);
     };
     for (let stage = 0; stage < length; stage++) {
-      const relay = board.relay(source, { poles: random.int(3, 4) });
+      const relay = addRelay(board, source, { poles: random.int(3, 4) });
       const before = relays.at(-1);
       const side = sensors[stage];
       const chain: Chain[number][] = before ? [contactOf(before)] : [];

@@ -2,6 +2,14 @@ import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
 import { cast, lower, titleOf } from '../casting.ts';
 import { type Chain, either, startOf } from '../chains.ts';
+import {
+  addButton,
+  addContactor,
+  addEmergencyStop,
+  addLamp,
+  addOverload,
+  addRelay,
+} from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Toggle } from '../parts.ts';
@@ -25,30 +33,30 @@ export const sealIn: Family = {
     // With the seal, the lamps and what follows; one pole more stays unused now and then.
     const poles = size >= 6 ? 4 : random.int(3, 4);
     const contacts = contactor
-      ? board.contactor(source, poles, random.int(1, 2), { mains: 3, text: drive.thing })
+      ? addContactor(board, source, poles, random.int(1, 2), { mains: 3, text: drive.thing })
       : undefined;
-    const relay = contacts ? undefined : board.relay(source, { poles, text: drive.thing });
+    const relay = contacts ? undefined : addRelay(board, source, { poles, text: drive.thing });
     const main = (contacts ?? relay)!;
     const starts = Array.from({ length: size >= 2 ? 2 : 1 }, (_, index) =>
-      board.button(`Start ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'start'),
+      addButton(board, `Start ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'start'),
     );
     const stops = Array.from({ length: size >= 3 ? 2 : 1 }, (_, index) =>
-      board.button(`Stop ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'stop'),
+      addButton(board, `Stop ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'stop'),
     );
     const trips: Toggle[] = [];
     const series: Chain[number][] = stops.map((stop) => stop.rest());
     if (size >= 4) {
-      const overload = board.overload(`${drive.thing} overload`);
+      const overload = addOverload(board, `${drive.thing} overload`);
       series.push(overload.rest);
       trips.push(overload.toggle);
-      const tripped = board.lamp(source, `${drive.thing} tripped`, 'abnormal');
+      const tripped = addLamp(board, source, `${drive.thing} tripped`, 'abnormal');
       board.line(source, 'lamps', [overload.made, tripped.hop]);
     }
     if (size >= 5) {
-      const stop = board.emergencyStop('Emergency stop');
+      const stop = addEmergencyStop(board, 'Emergency stop');
       series.unshift(stop.rest());
       trips.push(stop.toggle);
-      const pressed = board.lamp(source, 'Emergency stop pressed', 'emergency');
+      const pressed = addLamp(board, source, 'Emergency stop pressed', 'emergency');
       board.line(source, 'lamps', [stop.made(), pressed.hop]);
     }
     const held = either(...random.shuffle([...starts.map((start) => [start.made()]), [main.made()]]));
@@ -56,26 +64,26 @@ export const sealIn: Family = {
     const at = random.chance(0.6) ? series.length : random.int(0, series.length - 1);
     board.line(source, 'control', [...series.slice(0, at), held, ...series.slice(at), main.coil]);
 
-    const running = board.lamp(source, `${drive.thing} ${drive.running}`, 'normal');
-    const standing = board.lamp(source, `${drive.thing} stopped`, 'neutral');
+    const running = addLamp(board, source, `${drive.thing} ${drive.running}`, 'normal');
+    const standing = addLamp(board, source, `${drive.thing} stopped`, 'neutral');
     // Two contacts, or both legs of one pole.
     const pair = random.chance(0.5) ? relay?.pole() : undefined;
     board.line(source, 'lamps', [pair?.made ?? main.made(), running.hop]);
     // Who starts it from the far end sees it run there.
     if (starts.length > 1 && random.chance(0.4)) {
-      const seen = board.lamp(source, `${drive.thing} ${drive.running}, far end`, 'normal');
+      const seen = addLamp(board, source, `${drive.thing} ${drive.running}, far end`, 'normal');
       board.tail([seen.hop], startOf(running.hop));
     }
     if (pair) board.tail([pair.rest, standing.hop]);
     else board.line(source, 'lamps', [main.rest(), standing.hop]);
     if (size >= 6) {
-      const follower = board.relay(source, { poles: 2, text: 'Follows' });
+      const follower = addRelay(board, source, { poles: 2, text: 'Follows' });
       board.line(source, 'control', [main.made(), follower.coil]);
       const pole = follower.pole();
-      const one = board.lamp(source, 'Line ready', 'normal');
+      const one = addLamp(board, source, 'Line ready', 'normal');
       board.line(source, 'lamps', [pole.made, one.hop]);
       if (size >= 7) {
-        const other = board.lamp(source, 'Line waiting', 'neutral');
+        const other = addLamp(board, source, 'Line waiting', 'neutral');
         board.tail([pole.rest, other.hop]);
       }
     }

@@ -3,6 +3,7 @@ import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
 import { cast, lower, titleOf } from '../casting.ts';
 import { type Chain, either, startOf } from '../chains.ts';
+import { addButton, addContactor, addLamp, addOnDelay, addOverload, addRelay } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import { starDeltaMotor } from '../three-phase.ts';
@@ -23,22 +24,22 @@ export const starDelta: Family = {
     const { plant, board, source } = opening;
     const drive = cast(random, plant.drives);
     const seconds = pickSeconds(random);
-    const main = board.contactor(source, 3, 1, { mains: 3, text: `${drive.thing} main` });
-    const star = board.contactor(source, 2, 2, { mains: 3, text: `${drive.thing} star` });
-    const delta = board.contactor(source, 3, 3, { mains: 3, text: `${drive.thing} delta` });
-    const overload = board.overload(`${drive.thing} overload`);
+    const main = addContactor(board, source, 3, 1, { mains: 3, text: `${drive.thing} main` });
+    const star = addContactor(board, source, 2, 2, { mains: 3, text: `${drive.thing} star` });
+    const delta = addContactor(board, source, 3, 3, { mains: 3, text: `${drive.thing} delta` });
+    const overload = addOverload(board, `${drive.thing} overload`);
     starDeltaMotor(board, drive.thing, { main, star, delta, overload: overload.mains });
 
-    const timer = board.delay(source, 'on-delay', seconds, { poles: 1, text: 'Star time' });
-    const start = board.button(`Start ${lower(drive.thing)}`, 'start');
-    const stop = board.button(`Stop ${lower(drive.thing)}`, 'stop');
+    const timer = addOnDelay(board, source, seconds, { poles: 1, text: 'Star time' });
+    const start = addButton(board, `Start ${lower(drive.thing)}`, 'start');
+    const stop = addButton(board, `Stop ${lower(drive.thing)}`, 'stop');
     const held: Chain[number] = either(...random.shuffle([[start.made()], [main.made()]]));
     board.line(source, 'control', [...random.shuffle([overload.rest, stop.rest()]), held, main.coil]);
     const run: Step = startOf(main.coil);
     const pole = timer.pole();
     board.tail([pole.rest, delta.rest(), star.coil], run);
     // The timer's make leg starts at the same common.
-    const ready = size >= 3 ? board.relay(source, { poles: 2, text: 'May be loaded' }) : undefined;
+    const ready = size >= 3 ? addRelay(board, source, { poles: 2, text: 'May be loaded' }) : undefined;
     const toDelta = ready ? either([pole.made], [delta.made()]) : pole.made;
     board.tail([toDelta, star.rest(), delta.coil], startOf(pole.made));
     // From size 3 delta holds itself, and what follows it takes the timer out.
@@ -46,19 +47,19 @@ export const starDelta: Family = {
     if (ready) {
       board.line(source, 'control', [delta.made(), ready.coil]);
       if (size >= 4) {
-        const loaded = board.lamp(source, `${drive.thing} may be loaded`, 'normal');
+        const loaded = addLamp(board, source, `${drive.thing} may be loaded`, 'normal');
         board.line(source, 'lamps', [ready.made(), loaded.hop]);
       }
     }
 
-    const inStar = board.lamp(source, `${drive.thing} starting`, 'neutral');
+    const inStar = addLamp(board, source, `${drive.thing} starting`, 'neutral');
     board.line(source, 'lamps', [star.made(), inStar.hop]);
-    const inDelta = board.lamp(source, `${drive.thing} ${drive.running}`, 'normal');
+    const inDelta = addLamp(board, source, `${drive.thing} ${drive.running}`, 'normal');
     board.line(source, 'lamps', [delta.made(), inDelta.hop]);
-    const off = board.lamp(source, `${drive.thing} stopped`, 'neutral');
+    const off = addLamp(board, source, `${drive.thing} stopped`, 'neutral');
     board.line(source, 'lamps', [main.rest(), off.hop]);
     if (size >= 2) {
-      const tripped = board.lamp(source, `${drive.thing} tripped`, 'abnormal');
+      const tripped = addLamp(board, source, `${drive.thing} tripped`, 'abnormal');
       board.line(source, 'lamps', [overload.made, tripped.hop]);
     }
     maybeSupplyLamp(random, opening);

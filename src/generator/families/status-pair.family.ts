@@ -1,5 +1,6 @@
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
 import { castSignals, titleOf } from '../casting.ts';
+import { addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Family } from '../types.ts';
@@ -15,12 +16,12 @@ export const statusPair: Family = {
     const { plant, board, source } = opening;
     const signals = castSignals(random, plant, size);
     const toggles = signals.map((signal) => {
-      const sensor = board.sensor(signal.sensor, signal.text);
-      const relay = board.relay(source, { poles: random.int(1, 4) });
+      const sensor = addSensor(board, signal.sensor, signal.text);
+      const relay = addRelay(board, source, { poles: random.int(1, 4) });
       board.line(source, 'control', [sensor.made(), relay.coil]);
       const pole = relay.pole();
-      const rest = board.lamp(source, signal.rest.text, signal.rest.meaning);
-      const acted = board.lamp(source, signal.acted.text, signal.acted.meaning);
+      const rest = addLamp(board, source, signal.rest.text, signal.rest.meaning);
+      const acted = addLamp(board, source, signal.acted.text, signal.acted.meaning);
       const legs = random.shuffle([
         [pole.rest, rest.hop],
         [pole.made, acted.hop],

@@ -2,6 +2,7 @@ import type { Act } from '../../../shared/scenario.ts';
 import { severalLists } from '../act-lists.ts';
 import { cast, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
+import { addButton, addEmergencyStop, addLamp, addOnDelay, addRelay, addValve } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import { wait } from '../timing.ts';
@@ -20,34 +21,34 @@ export const twoHand: Family = {
     const opening = open(random);
     const { plant, board, source } = opening;
     const drive = cast(random, plant.drives);
-    const left = board.button(`${drive.thing} left hand`, 'hold-to-run');
-    const right = board.button(`${drive.thing} right hand`, 'hold-to-run');
-    const late = board.delay(source, 'on-delay', 0.5, { poles: 2, text: 'Too late' });
-    const acts = board.relay(source, {
+    const left = addButton(board, `${drive.thing} left hand`, 'hold-to-run');
+    const right = addButton(board, `${drive.thing} right hand`, 'hold-to-run');
+    const late = addOnDelay(board, source, 0.5, { poles: 2, text: 'Too late' });
+    const acts = addRelay(board, source, {
       poles: random.int(size >= 4 ? 4 : size >= 2 ? 3 : 2, 4),
       text: drive.thing,
     });
     board.line(source, 'control', [either(...random.shuffle([[left.made()], [right.made()]])), late.coil]);
     const both = [left.made(), right.made()];
     const window = either(...random.shuffle([[late.rest()], [acts.made()]]));
-    const stop = size >= 3 ? [board.emergencyStop('Emergency stop')] : [];
+    const stop = size >= 3 ? [addEmergencyStop(board, 'Emergency stop')] : [];
     board.line(source, 'control', [
       ...random.shuffle([...stop.map((button) => button.rest()), ...both, window]),
       acts.coil,
     ]);
     const pole = acts.pole();
-    const running = board.lamp(source, `${drive.thing} ${drive.running}`, 'normal');
-    const standing = board.lamp(source, `${drive.thing} standing`, 'neutral');
+    const running = addLamp(board, source, `${drive.thing} ${drive.running}`, 'normal');
+    const standing = addLamp(board, source, `${drive.thing} standing`, 'neutral');
     board.line(source, 'lamps', [pole.made, running.hop]);
     board.tail([pole.rest, standing.hop]);
     if (size >= 2) {
-      const blocked = board.lamp(source, `${drive.thing}: let both go`, 'mandatory');
+      const blocked = addLamp(board, source, `${drive.thing}: let both go`, 'mandatory');
       board.line(source, 'lamps', [...random.shuffle([late.made(), acts.rest()]), blocked.hop]);
     }
     if (size >= 4) {
-      const valve = board.valve(source, `${drive.thing} clamp`);
+      const valve = addValve(board, source, `${drive.thing} clamp`);
       board.line(source, 'control', [acts.made(), valve.hop]);
-      const hand = board.lamp(source, `${drive.thing}: a hand is on`, 'neutral');
+      const hand = addLamp(board, source, `${drive.thing}: a hand is on`, 'neutral');
       board.line(source, 'lamps', [either([left.made()], [right.made()]), hand.hop]);
     }
     maybeSupplyLamp(random, opening);

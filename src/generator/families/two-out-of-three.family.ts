@@ -1,6 +1,7 @@
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
 import { cast, castSignals, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
+import { addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Toggle } from '../parts.ts';
@@ -18,11 +19,11 @@ export const twoOutOfThree: Family = {
     const trio = cast(random, plant.trios);
     const letters = ['A', 'B', 'C'];
     const dual = size >= 2 && random.chance(0.4);
-    const sensors = letters.map((letter) => board.sensor(trio.sensor, `${trio.thing} ${letter}`));
+    const sensors = letters.map((letter) => addSensor(board, trio.sensor, `${trio.thing} ${letter}`));
     const relays =
       size === 1
         ? undefined
-        : letters.map((letter) => board.relay(source, { poles: 4, text: `${trio.thing} ${letter}` }));
+        : letters.map((letter) => addRelay(board, source, { poles: 4, text: `${trio.thing} ${letter}` }));
     relays?.forEach((relay, index) => {
       board.line(source, 'control', [dual ? sensors[index]!.rest() : sensors[index]!.made(), relay.coil]);
     });
@@ -37,16 +38,19 @@ export const twoOutOfThree: Family = {
       [2, 0],
     ]);
     const vote = either(...pairs.map((pair) => random.shuffle(pair).map(contact)));
-    const tripped = board.relay(source, { poles: random.int(size >= 5 ? 3 : 1, 4), text: trio.acted.text });
+    const tripped = addRelay(board, source, {
+      poles: random.int(size >= 5 ? 3 : 1, 4),
+      text: trio.acted.text,
+    });
     board.line(source, 'control', [vote, tripped.coil]);
     const pole = tripped.pole();
-    const trip = board.lamp(source, trio.acted.text, trio.acted.meaning);
+    const trip = addLamp(board, source, trio.acted.text, trio.acted.meaning);
     board.line(source, 'lamps', [pole.made, trip.hop]);
-    const well = board.lamp(source, `${trio.thing} well`, 'normal');
+    const well = addLamp(board, source, `${trio.thing} well`, 'normal');
     board.tail([pole.rest, well.hop]);
     if (size >= 3) {
       letters.slice(0, size >= 4 ? 3 : 1).forEach((letter, index) => {
-        const lamp = board.lamp(source, `${trio.thing} ${letter}`, trio.acted.meaning);
+        const lamp = addLamp(board, source, `${trio.thing} ${letter}`, trio.acted.meaning);
         board.line(source, 'lamps', [contact(index), lamp.hop]);
       });
     }
@@ -54,10 +58,10 @@ export const twoOutOfThree: Family = {
     if (size >= 5) {
       const signals = castSignals(random, plant, size - 4);
       for (const signal of signals) {
-        const sensor = board.sensor(signal.sensor, signal.text);
-        const relay = board.relay(source, { poles: 3 });
+        const sensor = addSensor(board, signal.sensor, signal.text);
+        const relay = addRelay(board, source, { poles: 3 });
         board.line(source, 'control', [...random.shuffle([sensor.made(), tripped.rest()]), relay.coil]);
-        const lamp = board.lamp(source, signal.acted.text, signal.acted.meaning);
+        const lamp = addLamp(board, source, signal.acted.text, signal.acted.meaning);
         board.line(source, 'lamps', [relay.made(), lamp.hop]);
         toggles.push(sensor.toggle);
       }

@@ -1,6 +1,7 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
 import { castSignals, titleOf } from '../casting.ts';
+import { addInputs, addLamp, addRelay, addSensor, addSource } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { open, sheetsFor } from '../opening.ts';
 import type { Family } from '../types.ts';
@@ -24,20 +25,20 @@ export const twoSupplies: Family = {
   draft(random, { size }) {
     const { plant, board, source } = open(random);
     const { volts, type } = random.pick(INPUTS);
-    const signals = board.source({ volts, current: 'DC' }, 'Controller signals', false);
-    const inputs = board.inputs(signals, type);
+    const signals = addSource(board, { volts, current: 'DC' }, 'Controller signals', false);
+    const inputs = addInputs(board, signals, type);
     const [direct, ...cast] = castSignals(random, plant, size + 1);
     const toggles = cast.map((signal) => {
-      const sensor = board.sensor(signal.sensor, signal.text);
-      const relay = board.relay(source, { poles: random.int(2, 4) });
+      const sensor = addSensor(board, signal.sensor, signal.text);
+      const relay = addRelay(board, source, { poles: random.int(2, 4) });
       board.line(source, 'control', [random.chance(0.75) ? sensor.made() : sensor.rest(), relay.coil]);
       const lampPole = relay.pole();
       const rest = (): void => {
-        const lamp = board.lamp(source, signal.rest.text, signal.rest.meaning);
+        const lamp = addLamp(board, source, signal.rest.text, signal.rest.meaning);
         board.line(source, 'lamps', [lampPole.rest, lamp.hop]);
       };
       const acted = (tail: boolean): void => {
-        const lamp = board.lamp(source, signal.acted.text, signal.acted.meaning);
+        const lamp = addLamp(board, source, signal.acted.text, signal.acted.meaning);
         if (tail) board.tail([lampPole.made, lamp.hop]);
         else board.line(source, 'lamps', [lampPole.made, lamp.hop]);
       };
@@ -56,7 +57,7 @@ export const twoSupplies: Family = {
     // At 24 V a field contact may also come straight to the controller.
     if (volts === 24 && size >= 2 && random.chance(0.7)) {
       const signal = direct!;
-      const sensor = board.sensor(signal.sensor, signal.text);
+      const sensor = addSensor(board, signal.sensor, signal.text);
       board.input(inputs, [random.chance(0.65) ? sensor.rest() : sensor.made()], signal.acted.text);
       toggles.push(sensor.toggle);
     }

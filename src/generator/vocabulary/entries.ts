@@ -2,21 +2,13 @@
 import type { Meaning } from './colours.ts';
 import type { Condition, Delayed, Movement, Sensor, Signal, Trio } from './types.ts';
 
-const SENSORS: Readonly<Record<string, Sensor>> = {
-  contact: 'field-contact',
-  limit: 'limit-switch',
-  float: 'float-switch',
-};
-
-type SensorWord = 'contact' | 'limit' | 'float';
-
 /** `signal('Vent fan #', 'contact', 'tripped/abnormal', 'healthy/normal')`: what it says when it has acted, and before. */
-export function signal(thing: string, sensor: SensorWord, acted: string, rest: string): Signal {
+export function signal(thing: string, sensor: Sensor, acted: string, rest: string): Signal {
   const word = (entry: string) => {
     const [text = '', meaning = ''] = entry.split('/');
     return { text, meaning: meaning as Meaning };
   };
-  return { thing, sensor: SENSORS[sensor]!, acted: word(acted), rest: word(rest) };
+  return { thing, sensor, acted: word(acted), rest: word(rest) };
 }
 
 export const movement = (
@@ -28,15 +20,15 @@ export const movement = (
   return { thing, ways: [way(one), way(other)] };
 };
 
-export const condition = (text: string, sensor: SensorWord, well: 'rest' | 'acted'): Condition => ({
+export const condition = (text: string, sensor: Sensor, well: 'rest' | 'acted'): Condition => ({
   text,
-  sensor: SENSORS[sensor]!,
+  sensor,
   well,
 });
 
-export const trio = (thing: string, sensor: SensorWord, text: string, meaning: Meaning): Trio => ({
+export const trio = (thing: string, sensor: Sensor, text: string, meaning: Meaning): Trio => ({
   thing,
-  sensor: SENSORS[sensor]!,
+  sensor,
   acted: { text, meaning },
 });
 

@@ -6,7 +6,8 @@ export interface Word {
   readonly meaning: Meaning;
 }
 
-export type Sensor = 'field-contact' | 'limit-switch' | 'float-switch';
+/** What reports it: a contact of the process, one at the end of a travel, one at a level. */
+export type Sensor = 'contact' | 'limit' | 'float';
 
 /** Something that a contact in the field reports of a machine. */
 export interface Signal {

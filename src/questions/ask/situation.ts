@@ -1,23 +1,24 @@
 /** Starting state, faults and acts. */
-import type { Circuit, DeviceKind } from '../../../shared/circuit.ts';
+import type { Circuit, Device } from '../../../shared/circuit.ts';
 import type { Act, Scenario } from '../../../shared/scenario.ts';
-import { actSaid, faultSaid } from '../../circuit/index.ts';
+import { actSaid, anatomyOf, faultSaid, traitsOf } from '../../circuit/index.ts';
 import type { SituationSaid } from '../../words/index.ts';
-
-const named = (circuit: Circuit, ...kinds: readonly DeviceKind[]): string[] =>
-  circuit.devices.filter(({ kind }) => kinds.includes(kind)).map(({ name }) => name);
 
 /** What is left alone at the start, where there is something to leave alone. */
 function rest(circuit: Circuit): SituationSaid[] {
-  const buttons = named(circuit, 'push-button', 'emergency-stop').length > 0;
-  const field = named(circuit, 'field-contact', 'limit-switch', 'float-switch').length > 0;
+  const buttons = circuit.devices.some((device) => traitsOf(device).verbs.includes('press'));
+  const field = circuit.devices.some((device) => traitsOf(device).movedBy === 'plant');
   if (buttons && field) return [{ says: 'nothingPressedNoneActuated' }];
   if (buttons) return [{ says: 'nothingPressed' }];
   return field ? [{ says: 'noneActuated' }] : [];
 }
 
+/** Drawn open, and closed in service: isolators and breakers. */
+const closedInService = (device: Device): boolean =>
+  anatomyOf(device).mechanisms.some(({ drive, live }) => drive === 'feed' && live > 0);
+
 function started(circuit: Circuit, start: Scenario['start']): SituationSaid[] {
-  const switches = named(circuit, 'isolator', 'breaker');
+  const switches = circuit.devices.filter(closedInService).map(({ name }) => name);
   const supplies = circuit.supplies.length;
   const dead = start === 'dead';
   const fed: SituationSaid =
@@ -49,7 +50,6 @@ export function situationOf(circuit: Circuit, { start, faults, acts }: Scenario)
   ];
 }
 
-const TIMERS: readonly DeviceKind[] = ['on-delay', 'off-delay', 'flasher'];
-
 /** Whether it has to be said what "operated" means of a timer. */
-export const hasTimers = (circuit: Circuit): boolean => named(circuit, ...TIMERS).length > 0;
+export const hasTimers = (circuit: Circuit): boolean =>
+  circuit.devices.some((device) => anatomyOf(device).mechanisms.some(({ delays }) => delays.length > 0));

@@ -2,6 +2,7 @@
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Act, Scenario } from '../../../shared/scenario.ts';
 import type { LoadTrace } from '../../../shared/solution.ts';
+import { readAs } from '../../circuit/index.ts';
 import {
   begin,
   copyState,
@@ -83,7 +84,7 @@ function traced(machine: Machine, state: State, id: string): LoadTrace | undefin
   const trace = traceLoad(machine, state, id);
   if (!trace || trace.fed || trace.stoppedBy.length > 0) return trace;
   const load = machine.plan.loads.find((each) => each.id === id)!;
-  if (load.role !== 'motor') return trace;
+  if (load.role === 'dirt' || readAs(load.role) !== 'winding') return trace;
   return { ...trace, stoppedBy: [...stopsBefore(machine, state, `${load.device}:${load.from}`)] };
 }
 

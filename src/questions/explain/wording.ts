@@ -1,6 +1,6 @@
 /** Contacts, paths and positions as statements. */
 import type { Blocker, LoadTrace, TraceHop } from '../../../shared/solution.ts';
-import { deviceOf, faultSaid } from '../../circuit/index.ts';
+import { deviceOf, faultSaid, traitsOf } from '../../circuit/index.ts';
 import type { State } from '../../solver/index.ts';
 import type { Hop, Path, PlaceSaid, Places, PositionSaid, UnfedSaid } from '../../words/index.ts';
 import type { History } from './history.ts';
@@ -38,30 +38,11 @@ export const aboutHops = (hops: readonly TraceHop[]): string[] => [
 
 /** How what moves a contact stands. */
 export function positionOf({ machine, circuit }: History, mechanism: number, state: State): PositionSaid {
-  const { id: device, device: whole, positions, drive } = machine.plan.mechanisms[mechanism]!;
+  const { id: device, device: whole, positions } = machine.plan.mechanisms[mechanism]!;
   const at = positions[31 - Math.clz32(state.at[mechanism]!)]!;
-  const moved = at !== positions[0];
-  const kind = deviceOf(circuit, whole)?.kind;
-  switch (kind) {
-    case 'push-button':
-    case 'emergency-stop':
-      return { says: moved ? 'pressed' : 'notPressed', device };
-    case 'selector':
-      return { says: 'standsAt', device, at };
-    case 'field-contact':
-    case 'limit-switch':
-    case 'float-switch':
-      return { says: moved ? 'actuated' : 'notActuated', device };
-    case 'overload':
-      return { says: moved ? 'tripped' : 'notTripped', device };
-    case 'outputs':
-      return { says: at === 'on' ? 'outputOn' : 'outputOff', device };
-    case 'fuse':
-      return { says: moved ? 'blown' : 'whole', device };
-    default:
-      if (drive === 'feed') return { says: at === 'open' ? 'open' : 'closed', device };
-      return { says: moved ? 'operated' : 'notOperated', device };
-  }
+  const [first, other] = traitsOf(deviceOf(circuit, whole)!).stands!;
+  const says = at === positions[0] ? first : other;
+  return says === 'standsAt' ? { says, device, at } : { says, device };
 }
 
 function faultOf({ scenario }: History, { device, enter, leave }: Blocker) {

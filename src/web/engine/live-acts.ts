@@ -16,7 +16,8 @@ export function liveActs(circuit: Circuit, done: readonly Act[]): Act[] {
   };
   const possible = circuit.devices.flatMap((device): Act[] => {
     const acts = actsOn(device);
-    if (device.kind === 'selector')
+    // Positions, from each of which every other can be reached, and not pairs.
+    if (acts[0]?.kind === 'turn')
       return acts.filter(
         (act, index) => !turned(act) && (index > 0 || done.some((before) => sameSubject(before, act))),
       );

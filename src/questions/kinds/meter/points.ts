@@ -1,7 +1,7 @@
 /** Pairs of points worth measuring between, each for another thing to know about what a meter shows. */
 import type { Circuit, TerminalRef } from '../../../../shared/circuit.ts';
 import type { Fault, Scenario } from '../../../../shared/scenario.ts';
-import { circuitView } from '../../../circuit/index.ts';
+import { circuitView, readAs } from '../../../circuit/index.ts';
 import type { Random } from '../../../generator/index.ts';
 import { isClosed, meter, traceAll } from '../../../solver/index.ts';
 import { certain, rightSolver, type Standpoint } from '../../solving.ts';
@@ -31,7 +31,10 @@ function acrossContacts({ machine, state }: Standpoint, wired: ReadonlySet<strin
 
 function acrossLoads({ machine }: Standpoint, wired: ReadonlySet<string>): Pair[] {
   return machine.plan.loads.flatMap(({ device, from, to, role }): Pair[] =>
-    role !== 'dirt' && role !== 'motor' && wired.has(`${device}:${from}`) && wired.has(`${device}:${to}`)
+    role !== 'dirt' &&
+    readAs(role) !== 'winding' &&
+    wired.has(`${device}:${from}`) &&
+    wired.has(`${device}:${to}`)
       ? [[ref(device, from), ref(device, to)]]
       : [],
   );
@@ -55,7 +58,8 @@ function againstReturns(
 /** Contacts of relays on the path of a lit lamp. */
 function onLitPaths({ machine, state }: Standpoint): { from: TerminalRef; to: TerminalRef }[] {
   return traceAll(machine, state).flatMap(({ load, fed, path }) => {
-    if (!fed || machine.plan.loads.find(({ id }) => id === load)?.role !== 'lamp') return [];
+    const role = machine.plan.loads.find(({ id }) => id === load)?.role;
+    if (!fed || role === undefined || role === 'dirt' || readAs(role) !== 'lamp') return [];
     return path.flatMap(({ device, enter, leave }) => {
       const contact = machine.plan.switches.find(
         (each) =>

@@ -1,7 +1,7 @@
 /** Hops through a device's contacts, numbered after EN 50005. */
-import type { Step } from '../../shared/circuit.ts';
-import type { CoilPart, Pole, Toggle } from './parts.ts';
-import type { Random } from './random.ts';
+import type { Step } from '../../../shared/circuit.ts';
+import type { CoilPart, Pole, Toggle } from '../parts.ts';
+import type { Random } from '../random.ts';
 
 export const hop = (device: string, enter: string, leave: string): Step => ({ device, enter, leave });
 
@@ -24,6 +24,11 @@ export const heldBy = (name: string): Toggle => ({
   off: { kind: 'free', device: name },
   springs: false,
 });
+
+export interface RelayWish {
+  readonly poles: number;
+  readonly text?: string;
+}
 
 /** A coil with changeover poles, which are handed out in random order. */
 export function coilPart(

@@ -1,0 +1,44 @@
+/** Supplies, each with what it is fed through. */
+import type { Rating, Step } from '../../../shared/circuit.ts';
+import type { Source } from '../parts.ts';
+import { hop, mainHops } from './coil-part.ts';
+import type { DeviceShelf } from './shelf.ts';
+
+/**
+ * A supply with a breaker or a fuse in its pole. `earthed`: its return is bonded; of supplies that must stay isolated from
+ * one another at most one may be.
+ */
+export function addSource(
+  shelf: DeviceShelf,
+  rating: Rating,
+  text: string,
+  earthed: boolean = shelf.random.chance(0.6),
+): Source {
+  const name = shelf.supplyName();
+  shelf.supplies.push({ name, ...rating, earthed, text });
+  const protection = shelf.name('F');
+  const amps = shelf.random.pick([1, 2, 4, 6]);
+  const kind = shelf.random.chance(0.6) ? 'breaker' : 'fuse';
+  shelf.add({ kind, name: protection, poles: 1, amps, text });
+  const direct = rating.current === 'DC';
+  return {
+    name,
+    rating,
+    feed: [{ device: name, enter: direct ? 'L+' : 'L' }, hop(protection, '1', '2')],
+    return: { device: name, enter: direct ? 'L-' : 'N' },
+    protection,
+  };
+}
+
+/** A three-phase supply with a breaker in its three poles. `volts` is between two of them. */
+export function addMains(
+  shelf: DeviceShelf,
+  volts: number,
+): { readonly name: string; readonly feeds: readonly (readonly Step[])[] } {
+  const name = shelf.supplyName();
+  shelf.supplies.push({ name, volts, current: '3AC', earthed: true, text: 'Power' });
+  const breaker = shelf.name('F');
+  shelf.add({ kind: 'breaker', name: breaker, poles: 3, amps: 16, text: 'Power' });
+  const feeds = mainHops(breaker, 3).map((pole, phase) => [{ device: name, enter: `L${phase + 1}` }, pole]);
+  return { name, feeds };
+}
