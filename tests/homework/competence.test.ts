@@ -96,5 +96,14 @@ describe('refreshers', () => {
     expect(refreshersDue(matrix, OPENS + 14 * DAY)).toEqual([]);
     const due = refreshersDue(matrix, OPENS + 3000 * DAY);
     expect(due.map(({ person }) => person)).toEqual(['ben', 'ada']);
+    const [first] = due;
+    expect(first).toEqual({ person: 'ben', skill: 'make-contact', dueAt: expect.any(Number) });
+    // To the moment.
+    expect(refreshersDue(matrix, first!.dueAt)).toEqual([first]);
+    expect(refreshersDue(matrix, first!.dueAt - 1)).toEqual([]);
+    const cells = matrix.rows.map(({ cells }) => cells[0]!);
+    expect(cells.flatMap((cell) => (cell.kind === 'not-yet' ? [] : [cell.dueAt])).toSorted()).toEqual(
+      due.map(({ dueAt }) => dueAt),
+    );
   });
 });

@@ -14,7 +14,7 @@ import {
 } from '../../src/homework/index.ts';
 import { replay } from '../../src/memory/index.ts';
 import { historyOf } from '../../src/practice/index.ts';
-import { rightAnswer } from '../../src/questions/index.ts';
+import { blankAnswer, rightAnswer } from '../../src/questions/index.ts';
 import { CLOSES, course, HOUR, OPENS, places, seats, setOf } from './course.ts';
 
 const set = setOf(places([...course.skills.keys()], 5));
@@ -99,6 +99,12 @@ describe('which answers count', () => {
     ]).toEqual([[0, kept]]);
   });
 
+  it('counts of two saved in the same moment the one that was given later', () => {
+    const [one, other] = [save(0, right(0)), save(0, right(0), OPENS + HOUR, { secondsUsed: 80 })];
+    expect(countedAnswers(set, [one, other]).get(0)).toBe(other);
+    expect(countedAnswers(set, [other, one]).get(0)).toBe(one);
+  });
+
   it('counts an answer that was sent twice once', () => {
     const one = save(2, right(2));
     expect(marked([one, one, { ...one }])).toEqual(marked([one]));
@@ -129,10 +135,14 @@ describe("a tutor's own mark", () => {
     expect(lower.ok && totalOf(lower.value).earned).toBe(0);
   });
 
+  it('may be all the marks of the item', () => {
+    expect(overrideMark(mark, 1, { ...change, earned: 2 }).ok).toBe(true);
+  });
+
   it('is refused above the marks of the item and for an item that is not there', () => {
     expect(overrideMark(mark, 1, { ...change, earned: 2.5 })).toMatchObject({
       ok: false,
-      problems: [{ code: 'homework-too-many-marks' }],
+      problems: [{ code: 'homework-too-many-marks', said: { item: 2, given: 2.5, marks: 2 } }],
     });
     expect(overrideMark(mark, 5, change)).toMatchObject({
       ok: false,
@@ -176,6 +186,41 @@ describe('homework in the memory', () => {
     expect(['firm', 'sure']).toContain(records[0]!.grade);
     expect(records[1]!.grade).toBe('shaky');
     expect(replay(historyOf(records)).size).toBe(2);
+  });
+
+  it('has what was answered and how, when it was handed in, under the same id each time', () => {
+    expect(records[1]).toEqual({
+      id: 'week-40-1-1',
+      learner: 'learner-1',
+      at: CLOSES,
+      skill: set.places[1]!.skill,
+      circuit: paper.items[1]!.circuit,
+      question: paper.items[1]!.question,
+      answer: right(1),
+      mark: mark.items[1]!.mark,
+      attempt: {
+        share: 1,
+        help: { hint: true, explanation: false },
+        secondsUsed: 40,
+        secondsExpected: paper.items[1]!.secondsExpected,
+      },
+      grade: 'shaky',
+    });
+  });
+
+  it('says nothing of what was opened and left blank, nor of an item that was not marked', () => {
+    const blank = countedAnswers(set, [save(0, blankAnswer(paper.items[0]!.question)), save(1, right(1))]);
+    const marks = markPaper(paper, blank);
+    expect(marks.items[0]!.answered).toBe('none');
+    const of = (mark: PaperMark) => recordsOf(paper, mark, blank, CLOSES, String).map(({ id }) => id);
+    expect(of(marks)).toEqual(['1']);
+    expect(of({ ...marks, items: marks.items.slice(0, 1) })).toEqual([]);
+  });
+
+  it('has the mark that followed from the answer, also where a tutor gave another', () => {
+    const changed = overrideMark(mark, 0, { earned: 0, reason: 'why', by: 't', at: CLOSES });
+    if (!changed.ok) throw new Error('refused');
+    expect(recordsOf(paper, changed.value, answers, CLOSES, (item) => `week-40-1-${item}`)).toEqual(records);
   });
 
   it('counts once however often it is handed over', () => {

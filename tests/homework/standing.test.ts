@@ -17,6 +17,7 @@ describe('where a paper stands', () => {
     ['begun', { begunAt: OPENS }, OPENS + 1, 'working'],
     ['begun, a millisecond before closing', { begunAt: OPENS, saves: 3 }, CLOSES - 1, 'working'],
     ['closed with answers saved', { begunAt: OPENS, saves: 3 }, CLOSES, 'handed-in'],
+    ['closed with one', { begunAt: OPENS, saves: 1 }, CLOSES, 'handed-in'],
     ['closed with none', { begunAt: OPENS }, CLOSES, 'nothing'],
     ['closed before it was begun', {}, CLOSES, 'nothing'],
     ['submitted', { begunAt: OPENS, submittedAt: OPENS + 5 }, OPENS + 6, 'handed-in'],
@@ -36,6 +37,9 @@ describe('the next attempt', () => {
     const first = paper(1, { begunAt: OPENS });
     expect(nextAttempt(set, [first], OPENS)).toEqual({ goOn: first });
     expect(nextAttempt(set, [paper(1, handedIn)], OPENS)).toEqual({ begin: 2 });
+    // An attempt that was closed with nothing in it is no attempt more.
+    expect(nextAttempt({ ...set, attempts: 1 }, [paper(1, handedIn)], OPENS)).toBeNull();
+    expect(nextAttempt(set, [first], CLOSES)).toEqual({ goOn: first });
     const second = paper(2);
     expect(nextAttempt(set, [second, paper(1, handedIn)], OPENS)).toEqual({ goOn: second });
     expect(nextAttempt(set, [paper(2, handedIn), paper(1, handedIn)], OPENS)).toBeNull();

@@ -13,7 +13,10 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
     tests: ['tests/generator/accept.test.ts', 'tests/generator/difficulty.test.ts'],
   },
   memory: { code: ['src/memory/*.ts'], tests: ['tests/memory/**/*.test.ts'] },
-  homework: { code: ['src/homework/**/*.ts'], tests: ['tests/homework/**/*.test.ts'] },
+  homework: {
+    code: ['src/homework/**/*.ts'],
+    tests: ['tests/homework/**/*.test.ts', 'tests/published/{item-statistics,interchange-*}.test.ts'],
+  },
   // PostgreSQL runs the same tests, and takes ten times as long.
   store: {
     code: ['src/store/**/*.ts', '!src/store/migrations/**', '!src/store/postgres*.ts'],

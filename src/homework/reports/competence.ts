@@ -69,15 +69,13 @@ function standings(histories: Person['histories']): ReadonlyMap<string, Standing
 }
 
 function competence({ recall, provenAt }: Standing, at: number): Competence {
-  const due = dueAt(recall);
-  if (recall.kind === 'new' || due === null || !isProven(recall))
-    return { kind: 'not-yet', begun: recall.kind === 'begun' };
+  if (recall.kind === 'new' || !isProven(recall)) return { kind: 'not-yet', begun: recall.kind === 'begun' };
   return {
     kind: isHeld(recall, at) ? 'held' : 'fading',
     provenAt,
     provenOn: recall.provenOn,
     lastAt: recall.lastAt,
-    dueAt: due,
+    dueAt: dueAt(recall)!,
     chance: retrievability(recall, at),
   };
 }
