@@ -3,7 +3,7 @@ import type { Circuit, Device, DeviceKind } from '../../shared/circuit.ts';
 import type { Act, Fault } from '../../shared/scenario.ts';
 import type { Solution } from '../../shared/solution.ts';
 import type { Draft, Family } from '../../src/generator/index.ts';
-import { randomOf } from '../../src/generator/index.ts';
+import { families, randomOf } from '../../src/generator/index.ts';
 import { solve } from '../../src/solver/index.ts';
 
 export interface Reading {
@@ -76,4 +76,14 @@ export function actuated(panel: Panel, name: string): { on: Act; off: Act } {
   const device = panel.device(name);
   const first = 'contacts' in device ? device.contacts[0]!.form : 'make';
   return first === 'break' ? { on: breaks(name), off: make(name) } : { on: make(name), off: breaks(name) };
+}
+
+/** Does something with some panels of a family, of each of these sizes. */
+export function eachPanel(
+  id: string,
+  sizes: readonly number[],
+  check: (panel: Panel, size: number) => void,
+): void {
+  const family = families.find((each) => each.id === id)!;
+  for (const size of sizes) for (const panel of panels(family, size, 12)) check(panel, size);
 }

@@ -1,6 +1,6 @@
 /**
- * Machines started, moved and timed, as the families make them, against what is published of them. Where no source is
- * named the behaviour is common practice in the trade.
+ * Machines started, moved and timed, as the families make them, against what is published of them. What is only
+ * common practice is in tests/practice-of-the-trade.
  */
 import { describe, expect, it } from 'vitest';
 import { families } from '../../src/generator/index.ts';
@@ -8,6 +8,7 @@ import { distance, machineOf, planOf, play, solveNetwork } from '../../src/solve
 import {
   actuated,
   close,
+  eachPanel,
   open,
   type Panel,
   panels,
@@ -16,12 +17,6 @@ import {
   tap,
   wait,
 } from '../generator/reading.ts';
-
-const COUNT = 12;
-const family = (id: string) => families.find((each) => each.id === id)!;
-const each = (id: string, sizes: readonly number[], check: (panel: Panel, size: number) => void): void => {
-  for (const size of sizes) for (const panel of panels(family(id), size, COUNT)) check(panel, size);
-};
 
 describe('start and stop with seal-in (IEC 60204-1: a start by energising, 9.2; no restart when the supply returns, 7.5)', () => {
   const parts = (panel: Panel) => ({
@@ -32,7 +27,7 @@ describe('start and stop with seal-in (IEC 60204-1: a start by energising, 9.2; 
   });
 
   it('holds after start is let go, stops, and stays stopped', () => {
-    each('seal-in', [1, 3, 5, 7], (panel) => {
+    eachPanel('seal-in', [1, 3, 5, 7], (panel) => {
       const { start, stop, running } = parts(panel);
       expect(panel.after([]).lamp(running)).toBe('dark');
       expect(panel.after(tap(start)).lamp(running)).toBe('lit');
@@ -41,7 +36,7 @@ describe('start and stop with seal-in (IEC 60204-1: a start by energising, 9.2; 
   });
 
   it('stays off when the supply comes back', () => {
-    each('seal-in', [1, 4, 7], (panel) => {
+    eachPanel('seal-in', [1, 4, 7], (panel) => {
       const { start, feed, running } = parts(panel);
       expect(panel.after([...tap(start), open(feed)]).lamp(running)).toBe('dark');
       expect(panel.after([...tap(start), open(feed), close(feed)]).lamp(running)).toBe('dark');
@@ -56,73 +51,9 @@ describe('start and stop with seal-in (IEC 60204-1: a start by energising, 9.2; 
   });
 
   it('lets stop win over a start that is held', () => {
-    each('seal-in', [1, 4], (panel) => {
+    eachPanel('seal-in', [1, 4], (panel) => {
       const { start, stop, running } = parts(panel);
       expect(panel.after([press(start), press(stop)]).lamp(running)).toBe('dark');
-    });
-  });
-});
-
-describe('jog (common practice, no source)', () => {
-  it('runs only while it is held', () => {
-    each('jog', [2, 3, 5], (panel) => {
-      for (const button of panel.all('push-button', /^Jog/)) {
-        expect(panel.after([press(button)]).lamp(/stopped$/)).toBe('dark');
-        const let_go = panel.after(tap(button));
-        expect(let_go.outcome).toBe('steady');
-        expect(let_go.lamp(/stopped$/)).toBe('lit');
-      }
-    });
-  });
-
-  it('with the plain break contact of the jog button the seal may catch on a fast let-go: a race', () => {
-    each('jog', [1], (panel) => {
-      const button = panel.one('push-button', /^Jog/);
-      expect(panel.after([press(button)]).outcome).toBe('steady');
-      expect(panel.after(tap(button)).outcome).toBe('race');
-    });
-  });
-});
-
-describe('pump-out between two floats (common practice, no source)', () => {
-  it('starts at the high float, stops at the low one, and between them holds what it was', () => {
-    each('pump-out', [1, 3, 5], (panel) => {
-      const low = panel.one('float-switch', /low$/);
-      const high = panel.one('float-switch', /high$/);
-      const runs = (acts: Parameters<Panel['after']>[0]) => panel.after(acts).lamp(/ running$/);
-      const up = [actuated(panel, low).on, actuated(panel, high).on];
-      expect(runs(up.slice(0, 1))).toBe('dark');
-      expect(runs(up)).toBe('lit');
-      expect(runs([...up, actuated(panel, high).off])).toBe('lit');
-      const empty = [...up, actuated(panel, high).off, actuated(panel, low).off];
-      expect(runs(empty)).toBe('dark');
-      expect(runs([...empty, actuated(panel, low).on])).toBe('dark');
-    });
-  });
-});
-
-describe('interlocked directions (common practice, no source)', () => {
-  const coils = (panel: Panel) => panel.all('relay').concat(panel.all('contactor'));
-
-  it('lets the first one win', () => {
-    each('interlocked', [1, 2, 3], (panel) => {
-      const buttons = panel.all('push-button').filter((name) => !/^Stop/.test(panel.device(name).text!));
-      for (const [one, other] of [buttons, [...buttons].reverse()]) {
-        const first = panel.after([press(one!)]);
-        const both = panel.after([press(one!), press(other!)]);
-        const on = coils(panel).filter(first.operated);
-        expect(on).toHaveLength(1);
-        expect(coils(panel).filter(both.operated)).toEqual(on);
-      }
-    });
-  });
-
-  it('is a race when both are commanded at once', () => {
-    each('interlocked', [1, 2, 3], (panel) => {
-      const [feed] = panel.all('breaker', /^Control/).concat(panel.all('fuse', /^Control/));
-      const buttons = panel.all('push-button').filter((name) => !/^Stop/.test(panel.device(name).text!));
-      const { outcome } = panel.after([open(feed!), ...buttons.map(press), close(feed!)]);
-      expect(outcome).toBe('race');
     });
   });
 });
@@ -142,7 +73,7 @@ describe('on-delay and off-delay (International Electrotechnical Vocabulary, IEC
   };
 
   it('an on-delay operates when its time is over, begins again when interrupted, and releases at once', () => {
-    each('on-delay', [1, 2], (panel) => {
+    eachPanel('on-delay', [1, 2], (panel) => {
       const { name, seconds } = timerOf(panel, 'on-delay');
       const { begin, end, first } = signal(panel, name);
       const start = first ? [first, begin] : [begin];
@@ -157,7 +88,7 @@ describe('on-delay and off-delay (International Electrotechnical Vocabulary, IEC
   });
 
   it('an off-delay operates at once and counts from the end of the signal', () => {
-    each('off-delay', [1, 2], (panel) => {
+    eachPanel('off-delay', [1, 2], (panel) => {
       const { name, seconds } = timerOf(panel, 'off-delay');
       const { begin, end, first } = signal(panel, name);
       const start = first ? [first, begin] : [begin];
@@ -171,39 +102,9 @@ describe('on-delay and off-delay (International Electrotechnical Vocabulary, IEC
   });
 });
 
-describe('duty and standby on a latching relay (common practice, no source)', () => {
-  it('keeps its position without supply and through its return', () => {
-    each('duty-standby', [1, 3, 5], (panel) => {
-      const latch = panel.one('latching-relay');
-      const [b, a] = panel.all('push-button');
-      const [feed] = panel.all('breaker', /^Control/).concat(panel.all('fuse', /^Control/));
-      for (const button of [a!, b!]) {
-        const now = panel.after(tap(button)).operated(latch);
-        expect(panel.after([...tap(button), open(feed!)]).operated(latch)).toBe(now);
-        expect(panel.after([...tap(button), open(feed!), close(feed!)]).operated(latch)).toBe(now);
-      }
-      expect(panel.after(tap(a!)).operated(latch)).not.toBe(panel.after(tap(b!)).operated(latch));
-    });
-  });
-
-  it('calls the standby when the duty trips', () => {
-    each('duty-standby', [4, 5], (panel) => {
-      const wanted = actuated(panel, panel.one('field-contact')).on;
-      const runs = panel.all('relay');
-      const before = runs.filter(panel.after([wanted]).operated);
-      expect(before).toHaveLength(1);
-      const tripped = panel.all('overload').map((device) => ({ kind: 'trip', device }) as const);
-      const after = tripped.map((trip) => runs.filter(panel.after([wanted, trip]).operated));
-      // A trip of the duty moves the run to the other; one of the standby changes nothing.
-      expect(after.map((on) => on.length)).toEqual([1, 1]);
-      expect(after.filter(([on]) => on !== before[0])).toHaveLength(1);
-    });
-  });
-});
-
 describe('two-hand control (ISO 13851, type III: within 0.5 s, both let go before it acts again)', () => {
   it('acts on two hands within half a second and not on two later ones', () => {
-    each('two-hand', [1, 2, 4], (panel) => {
+    eachPanel('two-hand', [1, 2, 4], (panel) => {
       const [one, other] = panel.all('push-button');
       expect(panel.after([press(one!), wait(0.3), press(other!)]).lamp(/ standing$/)).toBe('dark');
       expect(panel.after([press(one!), wait(0.7), press(other!)]).lamp(/ standing$/)).toBe('lit');
@@ -212,7 +113,7 @@ describe('two-hand control (ISO 13851, type III: within 0.5 s, both let go befor
   });
 
   it('stops with either hand and wants both let go before it acts again', () => {
-    each('two-hand', [1, 2, 4], (panel) => {
+    eachPanel('two-hand', [1, 2, 4], (panel) => {
       const [one, other] = panel.all('push-button');
       const running = [press(one!), press(other!), wait(2)];
       expect(panel.after(running).lamp(/ standing$/)).toBe('dark');
@@ -241,7 +142,7 @@ describe('star-delta', () => {
   };
 
   it('starts in star, goes over to delta and never has both, at any moment of the run', () => {
-    each('star-delta', [1, 2, 3, 4], (panel) => {
+    eachPanel('star-delta', [1, 2, 3, 4], (panel) => {
       const { start, star, delta, main, seconds } = parts(panel);
       const early = panel.after([...tap(start), wait(0.8 * seconds)]);
       expect([main, star, delta].map(early.operated)).toEqual([true, true, false]);
@@ -257,7 +158,7 @@ describe('star-delta', () => {
   });
 
   it('in star gives each winding 58 % of its voltage and draws a third of the delta current from the line', () => {
-    for (const panel of panels(family('star-delta'), 1, 3)) {
+    for (const panel of panels(families.find(({ id }) => id === 'star-delta')!, 1, 3)) {
       const { start, motor, seconds } = parts(panel);
       const at = (acts: Parameters<Panel['after']>[0]) => {
         const machine = machineOf(planOf(panel.circuit));

@@ -109,21 +109,6 @@ describe('IEC 61082-1 (from memory)', () => {
   });
 });
 
-describe('common practice, no source', () => {
-  it('joins the poles that one device moves by a dashed line', () => {
-    const [sheet] = sceneOf('ramp-hoist').sheets;
-    expect(new Set(sheet?.links.map(({ mechanism }) => mechanism))).toEqual(
-      new Set(['-Q1', '-K1', '-K2', '-F2']),
-    );
-  });
-
-  it('draws a pole of which one leg is wired as the make or break it then is', () => {
-    const symbols = sceneOf('mist-line').sheets.flatMap((sheet) => sheet.symbols);
-    expect(symbols.find(({ id }) => id === '-K1:11')?.form).toBe('make');
-    expect(symbols.find(({ id }) => id === '-K1:31')?.form).toBe('changeover');
-  });
-});
-
 describe('IEC 60617 shapes (numbers from memory)', () => {
   it('moves the blade of an upright contact from left to right when operated: S00227, S00229, S00230', () => {
     for (const form of ['make', 'break', 'changeover'] as const)
