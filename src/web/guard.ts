@@ -4,6 +4,7 @@ import type { GuardedCircuits } from '../../shared/homework-views.ts';
 import { call } from './api.ts';
 import type { Engine } from './engine/client.ts';
 import type { Local } from './local/database.ts';
+import { inStep } from './local/in-step.ts';
 import { place } from './place.ts';
 
 const MOST_TRIED = 100;
@@ -34,14 +35,7 @@ export class Guard {
 
   /** Asks the server, now and whenever the network is back or the page is looked at again. */
   keepInStep(): void {
-    const again = (): void => {
-      this.refresh().catch(() => undefined);
-    };
-    addEventListener('online', again);
-    document.addEventListener('visibilitychange', () => {
-      if (document.visibilityState === 'visible') again();
-    });
-    again();
+    inStep(() => this.refresh().catch(() => undefined));
   }
 
   /** Sends what was tried, and asks which circuits it is now; without network it stays as it is. One after another. */

@@ -7,6 +7,8 @@ import { lineOf } from '../practice/line.ts';
 import { inNameOf } from './api.ts';
 import type { Ahead, Local } from './local/database.ts';
 import { NotKept } from './local/device-store.ts';
+import { inStep } from './local/in-step.ts';
+import { Rounds } from './local/rounds.ts';
 import type { Coming, Fetch, SyncResult } from './local/sync.ts';
 import { me, meetAgain } from './me.ts';
 import { isFromNewer, renewed } from './renewed.ts';
@@ -33,8 +35,7 @@ const UNSET: Settings = {
 };
 export const settings = signal<Settings>(UNSET);
 
-/** Seconds until the next try, doubling from the first to the last. */
-const RETRY_FIRST = 2;
+/** Seconds between two tries at most. */
 const RETRY_LAST = 300;
 
 /** Asks in somebody's name: where somebody else is signed in meanwhile, the server refuses. */
@@ -72,14 +73,13 @@ export class Learner {
   private readonly ask: Fetch;
   /** Told of answers that are new here, whichever device they come from, and of what is known before they come. */
   private readonly tell: (fresh: Fresh) => Promise<unknown>;
-  private running: Promise<void> | undefined;
-  private again = false;
-  /** Everything is being erased: nothing is sent or fetched any more. */
-  private stopped = false;
-  private retry = RETRY_FIRST;
+  private readonly exchanging = new Rounds(
+    () => this.exchange(),
+    (result) => result !== 'done',
+    RETRY_LAST,
+  );
   /** Nothing is in the store and nothing was ever fetched to it: what was practised may be elsewhere. */
   private strange = false;
-  private timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(local: Local, id: string, tell: (fresh: Fresh) => Promise<unknown>) {
     this.local = local;
@@ -89,7 +89,7 @@ export class Learner {
     local.whenGone = (count) => {
       gone.value += count;
     };
-    local.whenEvicted = (left) => {
+    local.store.whenEvicted = (left) => {
       gone.value += Math.max(0, waiting.value - left);
       waiting.value = left;
       if (settings.value.changedAt > 0) local.setValue('settings', settings.value).catch(() => undefined);
@@ -146,11 +146,7 @@ export class Learner {
 
   /** From now on what waits is sent and what is new elsewhere fetched: now, after each answer, when the network is back. */
   keepInStep(): void {
-    addEventListener('online', () => this.sync());
-    document.addEventListener('visibilitychange', () => {
-      if (document.visibilityState === 'visible') this.sync();
-    });
-    this.sync();
+    inStep(() => this.sync());
   }
 
   /** Keeps an answer; it is on this device when this resolves, and on its way to the server. */
@@ -177,19 +173,15 @@ export class Learner {
     await this.end();
     const refused = (await this.homeworkWaits()) ?? (await this.eraseThere());
     if (refused !== undefined) {
-      this.stopped = false;
-      this.sync();
+      this.exchanging.goOn();
       throw new Error(refused);
     }
     await this.eraseHere();
   }
 
   /** From now on nothing is sent or fetched; resolves when nothing is under way any more. */
-  async end(): Promise<void> {
-    this.stopped = true;
-    clearTimeout(this.timer);
-    await this.running;
-    clearTimeout(this.timer);
+  end(): Promise<void> {
+    return this.exchanging.end();
   }
 
   /** Why homework is in the way of erasing: answers that the server has not got, and that only this device has. */
@@ -216,22 +208,10 @@ export class Learner {
 
   /** Starts sending and fetching, or once more when it is under way. */
   sync(): void {
-    clearTimeout(this.timer);
-    if (this.stopped) return;
-    if (this.running) {
-      this.again = true;
-      return;
-    }
-    this.running = this.exchange().finally(() => {
-      this.running = undefined;
-      if (this.again) {
-        this.again = false;
-        this.sync();
-      }
-    });
+    this.exchanging.run().catch(() => undefined);
   }
 
-  private async exchange(): Promise<void> {
+  private async exchange(): Promise<typeof connection.value> {
     // Fetched when it is wanted first: the first question doesn't wait for it.
     const result = await import('./local/sync.ts')
       .then(({ synchronise }) =>
@@ -259,8 +239,7 @@ export class Learner {
     if (result === 'too-old') renewed.value = result;
     // Where the store says nothing, what was known of it holds.
     waiting.value = await this.local.waiting().catch(() => waiting.value);
-    this.retry = result === 'done' ? RETRY_FIRST : Math.min(RETRY_LAST, this.retry * 2);
-    if (result !== 'done') this.timer = setTimeout(() => this.sync(), this.retry * 1000);
+    return result;
   }
 
   private takeIn(fresh: readonly AnswerLine[]): void {

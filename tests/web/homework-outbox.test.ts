@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { KeptSave, PaperView, SaveBatch, SaveResults } from '../../shared/homework-views.ts';
 import { type GivenAnswer, KeptHomework } from '../../src/web/local/homework/kept-homework.ts';
-import { type Post, type Sent, sendWaiting } from '../../src/web/local/homework/send.ts';
+import { type Post, type Posted, sendWaiting } from '../../src/web/local/homework/send.ts';
 
 const opened: KeptHomework[] = [];
 let names = 0;
@@ -52,7 +52,7 @@ class Server {
 /** A network to it, on which each request may be lost, on either way. */
 const network =
   (server: Server, broken: (request: number) => 'before' | 'after' | undefined = () => undefined): Post =>
-  async (_paper, batch): Promise<Sent> => {
+  async (_paper, batch): Promise<Posted> => {
     requests += 1;
     const how = broken(requests);
     if (how === 'before') return { kind: 'later' };

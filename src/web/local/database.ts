@@ -72,10 +72,8 @@ export interface OpenQuestion {
   readonly given?: Given;
 }
 
-type Writing<N extends StoreNames<Schema>> = IDBPTransaction<Schema, N[], 'readwrite'>;
-
 const putInLine = (
-  transaction: Writing<'answers' | 'lines' | 'waiting'>,
+  transaction: IDBPTransaction<Schema, StoreNames<Schema>[], 'readwrite'>,
   answer: AnswerRecord,
 ): Promise<unknown> =>
   Promise.all([
@@ -86,18 +84,14 @@ const putInLine = (
 
 export class Local {
   /** For what is done with it seldom, or after the first question (exchange.ts, erase.ts). */
-  readonly store: DeviceStore<Schema>;
-  /** Answers given since the page was opened that have not arrived: a store that the browser throws away gets them back. */
-  readonly given = new Map<string, AnswerRecord>();
+  readonly store: DeviceStore<Schema, AnswerRecord>;
   /** Up to where this page was told of answers in short; another tab may have fetched more since. */
   told: ValueTypes['lines'] | undefined;
-  /** Told when the browser has thrown away what was kept here: how many answers still wait after that. */
-  whenEvicted: (left: number) => void = () => undefined;
   /** Told of answers that wait and aren't there any more. */
   whenGone: (count: number) => void = () => undefined;
 
   private constructor(name: string) {
-    this.store = new DeviceStore<Schema>({
+    this.store = new DeviceStore({
       name,
       version: 3,
       async upgrade(made, from, _to, transaction) {
@@ -120,14 +114,8 @@ export class Local {
           ...short.map((line) => lines.put(lineOfToday(line))),
         ]);
       },
-      madeAnew: async (db) => {
-        const transaction = db.transaction(['answers', 'lines', 'waiting'], 'readwrite');
-        await Promise.all([
-          ...[...this.given.values()].map((answer) => putInLine(transaction, answer)),
-          transaction.done,
-        ]);
-        this.whenEvicted(this.given.size);
-      },
+      inLine: ['answers', 'lines', 'waiting'],
+      putInLine,
     });
   }
 
@@ -150,7 +138,7 @@ export class Local {
       const known = await transaction.objectStore('answers').getKey(answer.id);
       if (known === undefined) await putInLine(transaction, answer);
     });
-    this.given.set(answer.id, answer);
+    this.store.given.set(answer.id, answer);
   }
 
   /** All answers in short, in the order of their time. */

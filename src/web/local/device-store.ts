@@ -9,12 +9,16 @@ import {
 } from 'idb';
 import { Told } from '../told.ts';
 
-export interface Form<S extends DBSchema> {
+type Writing<S extends DBSchema> = IDBPTransaction<S, StoreNames<S>[], 'readwrite'>;
+
+/** `T`: what is given here and waits for the server. */
+export interface Form<S extends DBSchema, T> {
   readonly name: string;
   readonly version: number;
   readonly upgrade: NonNullable<OpenDBCallbacks<S>['upgrade']>;
-  /** A store that had been open here was gone, and this one has been made in its place. */
-  madeAnew(db: IDBPDatabase<S>): Promise<void>;
+  /** Puts in line what was given, in these of its stores. */
+  readonly inLine: readonly StoreNames<S>[];
+  putInLine(transaction: Writing<S>, given: T): Promise<unknown>;
 }
 
 /** The device's store didn't do what it was asked; the message is for a person. */
@@ -32,14 +36,18 @@ function notKept(error: unknown): NotKept {
   }
 }
 
-export class DeviceStore<S extends DBSchema> {
-  private readonly form: Form<S>;
+export class DeviceStore<S extends DBSchema, T> {
+  /** Given since the page was opened and not arrived, by what makes it count once: a store that the browser throws away gets it back. */
+  readonly given = new Map<string, T>();
+  /** Told when the browser has thrown away what was kept here: how much still waits after that. */
+  whenEvicted: (left: number) => void = () => undefined;
+  private readonly form: Form<S, T>;
   private db: IDBPDatabase<S> | undefined;
   private opening: Promise<IDBPDatabase<S>> | undefined;
   private wasOpen = false;
   private ended = false;
 
-  constructor(form: Form<S>) {
+  constructor(form: Form<S, T>) {
     this.form = form;
   }
 
@@ -53,7 +61,7 @@ export class DeviceStore<S extends DBSchema> {
   }
 
   private async openNow(): Promise<IDBPDatabase<S>> {
-    const { name, version, upgrade, madeAnew } = this.form;
+    const { name, version, upgrade } = this.form;
     let blocked: () => void = () => undefined;
     const inTheWay = new Promise<never>((_, reject) => {
       blocked = () => reject(new NotKept(({ frame }) => frame.device.olderElsewhere));
@@ -75,10 +83,21 @@ export class DeviceStore<S extends DBSchema> {
       },
     });
     const db = await Promise.race([opening, inTheWay]);
-    if (anew && this.wasOpen) await madeAnew(db);
+    if (anew && this.wasOpen) await this.putBack(db);
     this.wasOpen = true;
     this.db = db;
     return db;
+  }
+
+  /** It had been open here and was gone: this one has been made in its place. */
+  private async putBack(db: IDBPDatabase<S>): Promise<void> {
+    const { inLine, putInLine } = this.form;
+    const transaction = db.transaction([...inLine], 'readwrite');
+    await Promise.all([
+      ...[...this.given.values()].map((given) => putInLine(transaction, given)),
+      transaction.done,
+    ]);
+    this.whenEvicted(this.given.size);
   }
 
   /**

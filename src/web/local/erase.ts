@@ -27,5 +27,5 @@ export async function eraseDevice(local: Local): Promise<void> {
       await transaction.objectStore(name).clear();
     if (bank !== undefined) await transaction.objectStore('values').put(bank, 'bank');
   });
-  local.given.clear();
+  local.store.given.clear();
 }

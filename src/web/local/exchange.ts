@@ -1,6 +1,7 @@
 /** What sending and fetching do with the device's store: fetched with them, after the first question. */
 import type { AnswerLine, AnswerRecord } from '../../../shared/practice.ts';
 import type { Local, ValueTypes } from './database.ts';
+import { inOrder, leave } from './line.ts';
 
 /** An answer in line for the server, with its place there. */
 export interface InLine {
@@ -38,19 +39,13 @@ export async function firstMissing(local: Local, after: number): Promise<number 
 /** The first answers in line. What waits and isn't there any more leaves the line, and is told. */
 export async function inLine(local: Local, most: number): Promise<InLine[]> {
   const { found, gone } = await local.store.change(['answers', 'waiting'], async (transaction) => {
-    const waiting = transaction.objectStore('waiting');
-    const [keys, entries] = await Promise.all([
-      waiting.getAllKeys(undefined, most),
-      waiting.getAll(undefined, most),
-    ]);
-    const answers = await Promise.all(entries.map(({ id }) => transaction.objectStore('answers').get(id)));
-    const there: InLine[] = [];
-    const missing = keys.filter((key, at) => {
-      const answer = answers[at];
-      if (answer) there.push({ key, answer });
-      return !answer;
-    });
-    await Promise.all(missing.map((key) => waiting.delete(key)));
+    const line = await inOrder(transaction.objectStore('waiting'), most);
+    const answers = await Promise.all(
+      line.map(({ value }) => transaction.objectStore('answers').get(value.id)),
+    );
+    const missing = line.filter((_, at) => !answers[at]);
+    await leave(transaction.objectStore('waiting'), missing);
+    const there = line.flatMap(({ key }, at) => (answers[at] ? [{ key, answer: answers[at] }] : []));
     return { found: there, gone: missing.length };
   });
   if (gone > 0) local.whenGone(gone);
@@ -59,11 +54,8 @@ export async function inLine(local: Local, most: number): Promise<InLine[]> {
 
 /** Takes them out of the line. */
 export async function arrived(local: Local, sent: readonly InLine[]): Promise<void> {
-  await local.store.change(['waiting'], async (transaction) => {
-    const waiting = transaction.objectStore('waiting');
-    await Promise.all(sent.map(({ key }) => waiting.delete(key)));
-  });
-  for (const { answer } of sent) local.given.delete(answer.id);
+  await local.store.change(['waiting'], (transaction) => leave(transaction.objectStore('waiting'), sent));
+  for (const { answer } of sent) local.store.given.delete(answer.id);
 }
 
 /**

@@ -19,6 +19,7 @@ import {
   takeLines,
 } from './exchange.ts';
 import { exchangeSettings } from './exchange-settings.ts';
+import { type Sent, sendLine } from './line.ts';
 import { checks, type Fetch, json, type SyncResult, sending } from './reply.ts';
 
 export type { Fetch, SyncResult } from './reply.ts';
@@ -63,41 +64,35 @@ async function isRefusal(response: Response): Promise<boolean> {
 const isMalformed = (result: AnswerResult): boolean =>
   result.result === 'refused' && result.problem.code === 'bad-answer';
 
-async function send(local: Local, fetch: Fetch): Promise<SyncResult> {
-  let most = BATCH;
-  for (;;) {
-    const line = await inLine(local, most);
-    if (line.length === 0) return 'done';
-    let refused = false;
-    let newer = false;
-    const asked = fetch('/api/answers', sending('POST', { answers: line.map(({ answer }) => answer) }));
-    const seen = asked.then(async (response) => {
-      newer = isFromNewer(response);
-      if (response.status >= 400 && response.status < 500) refused = await isRefusal(response.clone());
-      return response;
-    });
-    const said = await json(seen, ({ answerResults }) => answerResults);
-    // A newer server may want them in another form, which a newer page would send: none of them is given up.
-    const unsure = newer && (refused || said.value?.results.some(isMalformed));
-    if (unsure) return 'too-old';
-    if (said.value) {
-      const { results } = said.value;
-      // Nothing is said of any of them: asking at once would come to the same, and never end.
-      if (results.length === 0) return 'offline';
-      // Kept, there already, or refused for good: none of them needs sending again. A refused one stays on this device.
-      await arrived(local, line.slice(0, results.length));
-      most = BATCH;
-    } else if (!refused) {
-      return said.why;
-    } else if (line.length > 1) {
-      // One of them is at fault, or all together are too much.
-      most = Math.ceil(line.length / 2);
-    } else {
-      await arrived(local, line);
-      most = BATCH;
-    }
-  }
-}
+/** Sends what waits; a refusal is the server's own, and of an answer for its form only where it is no newer one than this page. */
+const send = (local: Local, fetch: Fetch): Promise<SyncResult> =>
+  sendLine(
+    {
+      first: (most) => inLine(local, most),
+      async send(some): Promise<Sent<Exclude<SyncResult, 'done'>>> {
+        let refused = false;
+        let newer = false;
+        const body = { answers: some.map(({ answer }) => answer) };
+        const asked = fetch('/api/answers', sending('POST', body)).then(async (response) => {
+          newer = isFromNewer(response);
+          if (response.status >= 400 && response.status < 500) refused = await isRefusal(response.clone());
+          return response;
+        });
+        const said = await json(asked, ({ answerResults }) => answerResults);
+        const results = said.value?.results;
+        // A newer server may want them in another form, which a newer page would send: none of them is given up.
+        if (newer && (refused || results?.some(isMalformed))) return { kind: 'stopped', why: 'too-old' };
+        if (refused) return { kind: 'refused', giveUp: () => arrived(local, some) };
+        if (!said.value) return { kind: 'stopped', why: said.why };
+        // Nothing is said of any of them: asking at once would come to the same, and never end.
+        if (said.value.results.length === 0) return { kind: 'stopped', why: 'offline' };
+        // Kept, there already, or refused for good: none of them needs sending again. A refused one stays on this device.
+        await arrived(local, some.slice(0, said.value.results.length));
+        return { kind: 'taken' };
+      },
+    },
+    BATCH,
+  );
 
 /** The answers themselves are here, or of another history. */
 async function endAhead(local: Local, arrivals: Arrivals): Promise<void> {

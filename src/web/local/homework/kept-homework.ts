@@ -7,6 +7,7 @@ import type { KeptSave, LearnerSet, PaperView } from '../../../../shared/homewor
 import type { Answer } from '../../../../shared/question.ts';
 import { Told } from '../../told.ts';
 import { DeviceStore } from '../device-store.ts';
+import { inOrder, leave } from '../line.ts';
 
 /** An answer as it was given here; its id makes it count once. */
 export interface GivenAnswer {
@@ -42,14 +43,10 @@ interface Schema extends DBSchema {
 }
 
 export class KeptHomework {
-  private readonly store: DeviceStore<Schema>;
-  /** Given since the page was opened and not sent yet: a store that the browser throws away gets them back. */
-  private readonly given = new Map<string, GivenAnswer>();
-  /** Told when the browser has thrown away what was kept here: how many answers still wait after that. */
-  whenEvicted: (left: number) => void = () => undefined;
+  readonly store: DeviceStore<Schema, GivenAnswer>;
 
   private constructor(name: string) {
-    this.store = new DeviceStore<Schema>({
+    this.store = new DeviceStore({
       name,
       version: 1,
       async upgrade(made) {
@@ -58,14 +55,8 @@ export class KeptHomework {
         made.createObjectStore('papers', { keyPath: ['person', 'id'] });
         made.createObjectStore('lists');
       },
-      madeAnew: async (db) => {
-        const transaction = db.transaction('waiting', 'readwrite');
-        await Promise.all([
-          ...[...this.given.values()].map((given) => transaction.store.add(given)),
-          transaction.done,
-        ]);
-        this.whenEvicted(this.given.size);
-      },
+      inLine: ['waiting'],
+      putInLine: (transaction, given) => transaction.objectStore('waiting').add(given),
     });
   }
 
@@ -90,18 +81,14 @@ export class KeptHomework {
         if (cursor.value.paper === given.paper && cursor.value.item === given.item) await cursor.delete();
       await waiting.add(given);
     });
-    this.given.set(`${given.paper} ${given.item}`, given);
+    this.store.given.set(`${given.paper} ${given.item}`, given);
   }
 
   /** What waits of one person, in the order in which it was given. */
   waitingOf(person: string): Promise<readonly WaitingAnswer[]> {
     return this.store.use(async (db) => {
-      const transaction = db.transaction('waiting');
-      const found: WaitingAnswer[] = [];
-      for (let cursor = await transaction.store.openCursor(); cursor; cursor = await cursor.continue())
-        if (cursor.value.person === person) found.push({ ...cursor.value, key: cursor.primaryKey });
-      await transaction.done;
-      return found;
+      const line = await inOrder(db.transaction('waiting').store);
+      return line.flatMap(({ key, value }) => (value.person === person ? [{ ...value, key }] : []));
     });
   }
 
@@ -112,7 +99,7 @@ export class KeptHomework {
     sent: readonly { key: number; save: KeptSave }[],
   ): Promise<void> {
     await this.store.change(['waiting', 'papers'], async (transaction) => {
-      for (const { key } of sent) await transaction.objectStore('waiting').delete(key);
+      await leave(transaction.objectStore('waiting'), sent);
       const kept = await transaction.objectStore('papers').get([person, paper]);
       if (!kept) return;
       const known = new Set(kept.view.saved.map(({ id }) => id));
@@ -122,7 +109,7 @@ export class KeptHomework {
     });
     for (const { save } of sent) {
       const place = `${paper} ${save.item}`;
-      if (this.given.get(place)?.id === save.id) this.given.delete(place);
+      if (this.store.given.get(place)?.id === save.id) this.store.given.delete(place);
     }
   }
 
@@ -131,7 +118,7 @@ export class KeptHomework {
       for (const key of keys) await transaction.objectStore('waiting').delete(key);
       for (const each of refused) await transaction.objectStore('refused').add(each);
     });
-    for (const { paper, item } of refused) this.given.delete(`${paper} ${item}`);
+    for (const { paper, item } of refused) this.store.given.delete(`${paper} ${item}`);
   }
 
   async refusedOf(person: string, paper: string): Promise<readonly RefusedAnswer[]> {
@@ -173,7 +160,7 @@ export class KeptHomework {
       }
       await transaction.objectStore('lists').delete(person);
     });
-    this.given.clear();
+    this.store.given.clear();
   }
 
   close(): void {

@@ -1,5 +1,7 @@
 import { signal } from '@preact/signals';
 import { wordsOf } from '../../api.ts';
+import { inStep } from '../in-step.ts';
+import { Rounds } from '../rounds.ts';
 import type { GivenAnswer, KeptHomework } from './kept-homework.ts';
 import { type Post, type SendResult, sendWaiting } from './send.ts';
 
@@ -7,8 +9,7 @@ import { type Post, type SendResult, sendWaiting } from './send.ts';
 const PAUSE = 700;
 /** Milliseconds after which a store that failed is tried again. */
 const RETRY_KEEPING = 3_000;
-/** Seconds until the next try, doubling from the first to the last. */
-const RETRY_FIRST = 2;
+/** Seconds between two tries at most. */
 const RETRY_LAST = 60;
 
 /** One person's answers on their way to the server. */
@@ -31,25 +32,25 @@ export class Outbox {
   private readonly post: Post;
   /** Answers that the device's store did not take, by paper and item, as they were given: they are tried again. */
   private readonly untaken = new Map<string, GivenAnswer>();
-  private timer: ReturnType<typeof setTimeout> | undefined;
-  private running: Promise<SendResult> | undefined;
-  private retry = RETRY_FIRST;
+  private readonly sending = new Rounds(
+    () => this.round(),
+    (result) => result === 'later',
+    RETRY_LAST,
+  );
 
   constructor(kept: KeptHomework, person: string, post: Post) {
     this.kept = kept;
     this.person = person;
     this.post = post;
-    kept.whenEvicted = (left) => {
+    kept.store.whenEvicted = (left) => {
       this.gone.value += Math.max(0, this.waiting.value - left);
-      this.soon(0);
+      this.sending.soon(0);
     };
   }
 
   /** From now on what waits is sent: now, and when the network is back. */
   start(): void {
-    addEventListener('online', () => this.soon(0));
-    document.addEventListener('visibilitychange', () => this.soon(0));
-    this.soon(0);
+    inStep(() => this.sending.soon(0), true);
   }
 
   hear(now: number): void {
@@ -69,7 +70,7 @@ export class Outbox {
     this.untaken.set(`${given.paper} ${given.item}`, { ...given, person: this.person });
     await this.keepUntaken();
     await this.count();
-    this.soon(PAUSE);
+    this.sending.soon(PAUSE);
   }
 
   /** Tries those again that the device's store did not take. */
@@ -82,7 +83,7 @@ export class Outbox {
       this.unkept.value = undefined;
     } catch (error) {
       this.unkept.value = wordsOf(error);
-      this.soon(RETRY_KEEPING);
+      this.sending.soon(RETRY_KEEPING);
     }
   }
 
@@ -91,20 +92,9 @@ export class Outbox {
     if (waiting) this.waiting.value = waiting.length + this.untaken.size;
   }
 
-  private soon(milliseconds: number): void {
-    clearTimeout(this.timer);
-    this.timer = setTimeout(() => {
-      this.flush().catch(() => undefined);
-    }, milliseconds);
-  }
-
-  /** Sends everything that waits at the moment; tells how it went. */
+  /** Sends everything that waits at the moment, in a round of its own; tells how it went. */
   async flush(): Promise<SendResult> {
-    clearTimeout(this.timer);
-    // What was given while something was under way goes in a round of its own.
-    if (this.running) await this.running;
-    this.running ??= this.round();
-    return this.running;
+    return (await this.sending.run()) ?? 'later';
   }
 
   private async round(): Promise<SendResult> {
@@ -115,14 +105,11 @@ export class Outbox {
       () => 'later' as const,
     );
     const result = sent === 'done' && this.untaken.size > 0 ? 'later' : sent;
-    this.running = undefined;
     // Before it is said how it went: what wasn't taken is never called saved.
     this.refused.value = await this.kept.refusedCounts(this.person).catch(() => this.refused.value);
     this.standing.value = result;
     await this.count();
     this.rounds.value += 1;
-    this.retry = result === 'later' ? Math.min(RETRY_LAST, this.retry * 2) : RETRY_FIRST;
-    if (result === 'later') this.soon(this.retry * 1000);
     return result;
   }
 }

@@ -1,15 +1,16 @@
 /** Sends answers that wait, in their order, each once by its id, however often it is tried. */
 import type { KeptSave, SaveBatch, SaveResults } from '../../../../shared/homework-views.ts';
+import { type Sent, sendLine } from '../line.ts';
 import type { KeptHomework, WaitingAnswer } from './kept-homework.ts';
 
 /** How a request went. `later`: no network, or a server that can't just now. `signed-out`: somebody has to sign in first. */
-export type Sent =
+export type Posted =
   | { readonly kind: 'results'; readonly results: SaveResults }
   | { readonly kind: 'later' }
   | { readonly kind: 'signed-out' }
   | { readonly kind: 'refused'; readonly code: string; readonly message: string };
 
-export type Post = (paper: string, batch: SaveBatch) => Promise<Sent>;
+export type Post = (paper: string, batch: SaveBatch) => Promise<Posted>;
 
 export type SendResult = 'done' | 'later' | 'signed-out';
 
@@ -42,36 +43,41 @@ async function takeResults(
 }
 
 /** Sends what one person has given on this device until nothing waits, or it can't be sent now. */
-export async function sendWaiting(
+export const sendWaiting = (
   kept: KeptHomework,
   person: string,
   post: Post,
   onNow: (now: number) => void = () => undefined,
-): Promise<SendResult> {
-  let most = BATCH;
-  for (;;) {
-    const batch = firstOfOnePaper(await kept.waitingOf(person), most);
-    const [first] = batch;
-    if (!first) return 'done';
-    const answers = batch.map(({ id, item, answer, secondsUsed }) => ({ id, item, answer, secondsUsed }));
-    const sent = await post(first.paper, { answers });
-    switch (sent.kind) {
-      case 'later':
-      case 'signed-out':
-        return sent.kind;
-      case 'results':
-        onNow(sent.results.now);
-        await takeResults(kept, batch, sent.results);
-        most = BATCH;
-        break;
-      case 'refused':
-        // One of them is at fault, or all together are too much: by halves it shows which.
-        if (batch.length > 1) most = Math.ceil(batch.length / 2);
-        else {
-          const { person: whose, paper, item, key } = first;
-          await kept.refuse([key], [{ person: whose, paper, item, code: sent.code, message: sent.message }]);
-          most = BATCH;
+): Promise<SendResult> =>
+  sendLine(
+    {
+      first: async (most) => firstOfOnePaper(await kept.waitingOf(person), most),
+      async send(some): Promise<Sent<Exclude<SendResult, 'done'>>> {
+        const { paper, key, item } = some[0]!;
+        const answers = some.map(({ id, item: of, answer, secondsUsed }) => ({
+          id,
+          item: of,
+          answer,
+          secondsUsed,
+        }));
+        const posted = await post(paper, { answers });
+        switch (posted.kind) {
+          case 'later':
+          case 'signed-out':
+            return { kind: 'stopped', why: posted.kind };
+          case 'results':
+            onNow(posted.results.now);
+            await takeResults(kept, some, posted.results);
+            return { kind: 'taken' };
+          case 'refused': {
+            const { code, message } = posted;
+            return {
+              kind: 'refused',
+              giveUp: () => kept.refuse([key], [{ person, paper, item, code, message }]),
+            };
+          }
         }
-    }
-  }
-}
+      },
+    },
+    BATCH,
+  );
