@@ -10,9 +10,8 @@ import { NotKept } from './local/device-store.ts';
 import { inStep } from './local/in-step.ts';
 import { Rounds } from './local/rounds.ts';
 import type { Coming, Fetch, SyncResult } from './local/sync.ts';
-import { me, meetAgain } from './me.ts';
+import { meetAgain } from './me.ts';
 import { isFromNewer, renewed } from './renewed.ts';
-import { spoken } from './words.ts';
 
 export const answers = signal<readonly AnswerLine[]>([]);
 const elsewhere = signal(0);
@@ -64,8 +63,6 @@ const isAhead = (said: unknown): said is Ahead =>
   Object.values((said as Ahead | undefined)?.recalls ?? {}).some(({ kind }) => kind === 'begun');
 const isSettings = (said: unknown): said is Settings => ((said as Settings | undefined)?.changedAt ?? 0) > 0;
 
-const erasing = spoken(['progress'], () => import('./local/erase.ts'));
-
 export class Learner {
   /** In whose name the answers are. */
   readonly id: string;
@@ -100,7 +97,8 @@ export class Learner {
   /** Reads what is on this device. */
   async load(): Promise<void> {
     // The page was left in the middle of it: what was to go, goes.
-    if (await this.local.value('erasing')) await this.eraseHere();
+    if (await this.local.value('erasing'))
+      await (await import('./local/erase.ts')).eraseHere(this.local, this.id);
     const lines = await this.local.value('lines');
     this.local.told = lines;
     answers.value = await this.local.lines();
@@ -170,40 +168,17 @@ export class Learner {
    * @throws Error with words for a person
    */
   async erase(): Promise<void> {
+    const { eraseLearner } = await import('./local/erase.ts');
     await this.end();
-    const refused = (await this.homeworkWaits()) ?? (await this.eraseThere());
-    if (refused !== undefined) {
-      this.exchanging.goOn();
-      throw new Error(refused);
-    }
-    await this.eraseHere();
+    const refused = await eraseLearner(this.local, this.ask, this.id);
+    if (refused === undefined) return;
+    this.exchanging.goOn();
+    throw new Error(refused);
   }
 
   /** From now on nothing is sent or fetched; resolves when nothing is under way any more. */
   end(): Promise<void> {
     return this.exchanging.end();
-  }
-
-  /** Why homework is in the way of erasing: answers that the server has not got, and that only this device has. */
-  private async homeworkWaits(): Promise<string | undefined> {
-    if (me.value.mode !== 'class') return undefined;
-    const { homeworkLeft } = await import('./local/homework/erase.ts');
-    return homeworkLeft(this.id);
-  }
-
-  /** Why the server has not erased; undefined when it has. From before it is asked the device knows that all is to go. */
-  private async eraseThere(): Promise<string | undefined> {
-    const { eraseAtServer } = await erasing();
-    await this.local.setValue('erasing', true);
-    const refused = await eraseAtServer(this.ask, this.id);
-    if (refused !== undefined) await this.local.remove('erasing');
-    return refused;
-  }
-
-  private async eraseHere(): Promise<void> {
-    // The store says that everything is to go: it is emptied last.
-    if (me.value.mode === 'class') await (await import('./local/homework/erase.ts')).eraseHomework(this.id);
-    await (await import('./local/erase.ts')).eraseDevice(this.local);
   }
 
   /** Starts sending and fetching, or once more when it is under way. */

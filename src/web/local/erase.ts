@@ -1,4 +1,5 @@
-import { words } from '../words.ts';
+import { me } from '../me.ts';
+import { fetchWords, words } from '../words.ts';
 import type { Local } from './database.ts';
 import type { Fetch } from './sync.ts';
 
@@ -10,6 +11,7 @@ export async function eraseAtServer(fetch: Fetch, learner: string): Promise<stri
   const response = await fetch(`/api/learner?confirm=${encodeURIComponent(learner)}`, {
     method: 'DELETE',
   }).catch(() => undefined);
+  await fetchWords('progress');
   const { nothingErased } = words('progress');
   if (!response) return nothingErased.silent;
   const said: unknown = await response.json().catch(() => undefined);
@@ -28,4 +30,27 @@ export async function eraseDevice(local: Local): Promise<void> {
     if (bank !== undefined) await transaction.objectStore('values').put(bank, 'bank');
   });
   local.store.given.clear();
+}
+
+/** What the device keeps of homework, where there is any: fetched only then. */
+const homework = () => (me.value.mode === 'class' ? import('./homework/erase.ts') : undefined);
+
+/** Everything about a learner that is on this device. The store says that everything is to go: it is emptied last. */
+export async function eraseHere(local: Local, learner: string): Promise<void> {
+  await (await homework())?.eraseHomework(learner);
+  await eraseDevice(local);
+}
+
+/**
+ * Everything about a learner, on the server and then here. Undefined when it is gone; otherwise why nothing is, in words for a
+ * person. From before the server is asked the device knows that all is to go.
+ */
+export async function eraseLearner(local: Local, fetch: Fetch, learner: string): Promise<string | undefined> {
+  const left = await (await homework())?.homeworkLeft(learner);
+  if (left !== undefined) return left;
+  await local.setValue('erasing', true);
+  const refused = await eraseAtServer(fetch, learner);
+  if (refused === undefined) await eraseHere(local, learner);
+  else await local.remove('erasing');
+  return refused;
 }
