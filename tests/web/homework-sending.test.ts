@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { SaveBatch } from '../../shared/homework-views.ts';
 import { type GivenAnswer, KeptHomework } from '../../src/web/local/homework/kept-homework.ts';
 import { Outbox } from '../../src/web/local/homework/outbox.ts';
-import { type Post, type Sent, sendWaiting } from '../../src/web/local/homework/send.ts';
+import { type Post, type Posted, sendWaiting } from '../../src/web/local/homework/send.ts';
 import { words } from '../../src/web/words.ts';
 
 const SECOND = 1000;
@@ -15,9 +15,9 @@ let names = 0;
 /** What was posted, request by request. */
 let posted: { paper: string; ids: string[] }[];
 /** What becomes of the next requests. */
-let reply: (batch: SaveBatch) => Sent;
+let reply: (batch: SaveBatch) => Posted;
 
-const takes = ({ answers }: SaveBatch): Sent => ({
+const takes = ({ answers }: SaveBatch): Posted => ({
   kind: 'results',
   results: {
     now: NOW,
@@ -216,10 +216,10 @@ describe('the outbox', () => {
   it('tells of answers that the browser threw away, and sends what is left at once', async () => {
     const box = outbox();
     box.waiting.value = 3;
-    kept.whenEvicted(1);
+    kept.store.whenEvicted(1);
     expect(box.gone.value).toBe(2);
     await sentWithin(box, 0);
-    kept.whenEvicted(4);
+    kept.store.whenEvicted(4);
     expect(box.gone.value).toBe(2);
   });
 
@@ -356,7 +356,7 @@ describe('a store that the browser has thrown away', () => {
       [{ person: 'fern', paper: 'paper-1', item: 2, code: 'closed', message: '' }],
     );
     let told = -1;
-    kept.whenEvicted = (count) => {
+    kept.store.whenEvicted = (count) => {
       told = count;
     };
     expect(await left()).toEqual(['save-3']);
