@@ -5,6 +5,7 @@ export { type LayoutOptions, layOut } from './layout/layout.ts';
 export { sheetName } from './layout/sheets.ts';
 export { type Letters, type Rename, renameFor } from './letters.ts';
 export { PALETTES, type Palette, type Theme } from './palette.ts';
+export { isLoad } from './parts/index.ts';
 export { type Pictures, picturesOf } from './picture/picture.ts';
 export type { Picture } from './picture/types.ts';
 export type { Scene, SceneSheet, SceneSymbol, SceneText, TextRole } from './scene/types.ts';

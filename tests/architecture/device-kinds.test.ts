@@ -10,7 +10,7 @@ const HOME = [
   'src/circuit/notation/grammars.ts',
   'src/drawing/devices/',
   'src/generator/devices',
-  'src/words/en/drawing.ts',
+  'src/words/en/devices.ts',
 ];
 
 /** The same words as names of something else. */
@@ -53,25 +53,6 @@ const OTHERWISE: Readonly<Record<string, readonly string[]>> = {
   'src/words/en/problems/soundness.ts': ['terminals'],
 };
 
-/** Where a kind is still asked for by name. This list only shrinks. */
-const STILL: Readonly<Record<string, readonly string[]>> = {
-  'src/drawing/describe/stop-said.ts': ['fuse', 'lamp', 'motor', 'sounder', 'valve'],
-  'src/drawing/layout/draw-symbols.ts': ['motor'],
-  'src/drawing/layout/extents.ts': ['motor'],
-  'src/drawing/layout/labels.ts': ['motor'],
-  'src/drawing/layout/lanes.ts': ['motor'],
-  'src/drawing/layout/levels.ts': ['motor'],
-  'src/drawing/layout/standing.ts': ['motor'],
-  'src/drawing/parts/part.ts': ['fuse', 'lamp', 'motor', 'sounder', 'valve'],
-  'src/drawing/parts/runs.ts': ['motor'],
-  'src/drawing/picture/picture.ts': ['motor'],
-  'src/drawing/picture/state-marks.ts': ['fuse', 'lamp', 'motor', 'sounder', 'valve'],
-  'src/drawing/symbols/index.ts': ['fuse', 'lamp', 'motor', 'sounder', 'valve'],
-  'src/drawing/text/glyphs.ts': ['fuse', 'lamp', 'motor', 'sounder', 'valve'],
-  'src/drawing/text/profile.ts': ['fuse', 'lamp', 'motor', 'sounder', 'valve'],
-  'src/web/engine/spots.ts': ['lamp', 'motor', 'sounder', 'valve'],
-};
-
 const KINDS = Object.keys(DEVICES);
 
 const sorted = (names: Iterable<string>): string[] => [...new Set(names)].toSorted();
@@ -90,11 +71,5 @@ it('no device kind is named outside its own places', () => {
       .map((file) => [file, sorted(namingsIn(file, KINDS).map(({ name }) => name))] as const)
       .filter(([, names]) => names.length > 0),
   );
-  const known = Object.fromEntries(
-    [...Object.keys(OTHERWISE), ...Object.keys(STILL)].map((file) => [
-      file,
-      sorted([...(OTHERWISE[file] ?? []), ...(STILL[file] ?? [])]),
-    ]),
-  );
-  expect(named).toEqual(known);
+  expect(named).toEqual(OTHERWISE);
 });

@@ -3,6 +3,7 @@ import type { Device } from '../../../shared/circuit.ts';
 import type { DrawnDevice, PathPlace, StopSaid } from '../../words/index.ts';
 import type { Rename } from '../letters.ts';
 import type { Part } from '../parts/index.ts';
+import { symbolOf } from '../symbols/registry.ts';
 
 function deviceSaid(device: Device, rename: Rename): DrawnDevice {
   const { kind, name, text } = device;
@@ -32,11 +33,12 @@ export function stopSaid(part: Part, { passed, coil, onFrom }: Passing, rename: 
   const base = { device, through: passed, ...(coil ? { coil } : {}) };
   const late: { readonly late?: 'operating' | 'releasing' } =
     delay === 'operate' ? { late: 'operating' } : delay === 'release' ? { late: 'releasing' } : {};
-  switch (form) {
+  const { said } = symbolOf(form);
+  switch (said) {
     case 'make':
     case 'break':
       return {
-        says: form,
+        says: said,
         ...base,
         ...late,
         ...('positions' in part.device && text ? { positions: text } : {}),
@@ -44,7 +46,7 @@ export function stopSaid(part: Part, { passed, coil, onFrom }: Passing, rename: 
     case 'changeover': {
       const [common = '', breakLeg = '', makeLeg = ''] = part.spots.map(({ terminal }) => terminal);
       return {
-        says: 'changeover',
+        says: said,
         device,
         ...(coil ? { coil } : {}),
         ...late,
@@ -54,29 +56,17 @@ export function stopSaid(part: Part, { passed, coil, onFrom }: Passing, rename: 
         ...(onFrom === undefined ? {} : { onFrom }),
       };
     }
-    case 'main-make':
-    case 'main-break':
-    case 'breaker-pole':
-    case 'isolator-pole':
-    case 'heater':
-      return { says: 'pole', ...base };
-    case 'fuse':
-    case 'lamp':
-    case 'sounder':
-    case 'valve':
-    case 'motor':
-      return { says: 'whole', ...base };
-    case 'coil':
-      return {
-        says: part.latch === 'set' ? 'setCoil' : part.latch === 'reset' ? 'resetCoil' : 'coil',
-        ...base,
-      };
     case 'input':
     case 'output':
-      return { says: form, ...base, ...(text ? { text } : {}) };
-    case 'common':
-      return { says: 'common', ...base };
+      return { says: said, ...base, ...(text ? { text } : {}) };
     case 'terminal':
-      return { says: 'terminal', terminal: `${rename(part.device.name)}:${passed[0] ?? ''}` };
+      return { says: said, terminal: `${rename(part.device.name)}:${passed[0] ?? ''}` };
+    case 'coil':
+      return {
+        says: part.latch === 'set' ? 'setCoil' : part.latch === 'reset' ? 'resetCoil' : said,
+        ...base,
+      };
+    default:
+      return { says: said, ...base };
   }
 }

@@ -1,5 +1,5 @@
 /** The symbols of a row of columns, with what is written beside and below them. */
-import type { Survey } from '../parts/index.ts';
+import { isPolyphase, type Survey } from '../parts/index.ts';
 import type { Collected } from './collected.ts';
 import { type Columns, type LabelsFor, labelAt, numberSide } from './extents.ts';
 import type { Heights } from './heights.ts';
@@ -35,10 +35,9 @@ export function drawSymbol(
   const top = rowTop + halved(room - body.height, profile);
   const bottom = top + body.height - profile.cell;
   const xs = place.lanes.map((lane) => columns.laneX(lane));
-  const x =
-    part.form === 'motor'
-      ? (Math.min(...xs) + Math.max(...xs)) / 2
-      : (columns.x[place.column] as number) + place.shift * profile.leg;
+  const x = isPolyphase(part.form)
+    ? (Math.min(...xs) + Math.max(...xs)) / 2
+    : (columns.x[place.column] as number) + place.shift * profile.leg;
   const first = drawn.wiring.firstPort[part.index] as number;
   const ports = part.spots.map(({ terminal, side }, spot) => {
     const y = (side === 'top') !== flipped ? top : bottom;
@@ -64,7 +63,7 @@ export function drawSymbol(
   });
   numberTerminals(place, written, on, out, top, bottom);
   if (place.linked) return;
-  const line = part.form === 'motor' ? Math.min(...xs) + profile.phase : x;
+  const line = isPolyphase(part.form) ? Math.min(...xs) + profile.phase : x;
   out.lines(
     beside,
     line - labelAt(place, written, profile),

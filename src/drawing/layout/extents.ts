@@ -1,5 +1,5 @@
 /** How wide each column of a row is, and so where its line stands. */
-import { isPower, type Part } from '../parts/index.ts';
+import { isPolyphase, isPower, type Part } from '../parts/index.ts';
 import type { PartLabels } from './labels.ts';
 import type { Profile } from './profile.ts';
 import { type Lane, laneKey, type Section, type Standing, spreadsOver, type Trunk } from './section-types.ts';
@@ -55,14 +55,14 @@ export function labelAt(place: Standing, labels: PartLabels, profile: Profile): 
 function reachOf(place: Standing, labels: PartLabels, profile: Profile): Reach {
   const { part, linked } = place;
   const { beside, band, body, numbers } = labels;
-  const middle = part.form === 'motor' ? profile.phase : 0;
+  const middle = isPolyphase(part.form) ? profile.phase : 0;
   const spread = spreadsOver(place);
   let left = body.left - middle;
   if (!linked && beside.width > 0) left = labelAt(place, labels, profile) + beside.width - middle;
   let right = spread ? 0 : body.right + middle;
   part.spots.forEach((spot, index) => {
     const reach = profile.numberGap + (numbers[index] ?? 0);
-    const dx = part.form === 'motor' ? (spread ? 0 : spot.dx * profile.phase) : spot.dx * profile.leg;
+    const dx = isPolyphase(part.form) ? (spread ? 0 : spot.dx * profile.phase) : spot.dx * profile.leg;
     if (numberSide(place, index, labels, profile) === 'left') left = Math.max(left, reach - dx);
     else right = Math.max(right, reach + dx);
   });

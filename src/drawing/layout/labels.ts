@@ -1,6 +1,6 @@
 /** What is written at each part: name and texts to its left, and below the return pole what belongs to a load. */
 import { drawnAs } from '../devices/registry.ts';
-import { isLoad, type Part, plansOf } from '../parts/index.ts';
+import { isLoad, isPolyphase, type Part, plansOf } from '../parts/index.ts';
 import type { TextRole } from '../scene/types.ts';
 import type { Places } from './places.ts';
 import type { Body, Profile } from './profile.ts';
@@ -99,7 +99,7 @@ export function labelsOf(
       return { beside: label(lines), band: label([]) };
     }
     // A motor has room beside it, and mostly stands high above the return.
-    if (!isLoad(part.form) || !lastOfRun || part.form === 'motor')
+    if (!isLoad(part.form) || !lastOfRun || isPolyphase(part.form))
       return { beside: label([...lines, ...wrapped(text)]), band: label(bandList(part)) };
     return { beside: label(lines), band: label([...wrapped(text), ...bandList(part)]) };
   };

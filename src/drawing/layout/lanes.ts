@@ -1,4 +1,4 @@
-import type { Run, Survey } from '../parts/index.ts';
+import { isPolyphase, type Run, type Survey } from '../parts/index.ts';
 
 /**
  * How far each part of a run stands from the run's first line, in leg spacings. A run that goes on from a changeover's
@@ -11,7 +11,7 @@ export function laneShifts(drawn: Survey, run: Run): number[] {
     const first = drawn.wiring.firstPort[part] as number;
     const dx = (port: number): number => (port < 0 ? 0 : (spots[port - first]?.dx ?? 0));
     // A motor's windings stand on lines of their own.
-    if (form === 'motor') return line;
+    if (isPolyphase(form)) return line;
     const centre = line - dx(above);
     line = centre + dx(below);
     return centre;

@@ -2,7 +2,7 @@
  * Which row each part stands in, and in which channel each conductor runs. Channel h lies above row h; row h is
  * between channels h and h + 1. Feeding poles run in channel 0, return poles in the last.
  */
-import { isLoad, type Run, type Survey } from '../parts/index.ts';
+import { isLoad, isPolyphase, type Run, type Survey } from '../parts/index.ts';
 import { isAbove } from '../parts/survey.ts';
 
 export interface Levels {
@@ -133,7 +133,7 @@ export function findLevels(drawn: Survey, runs: readonly Run[], links: Links): L
   const last = parts.filter(
     (part) =>
       isLoad(drawn.parts[part]?.form ?? 'make') &&
-      drawn.parts[part]?.form !== 'motor' &&
+      !isPolyphase(drawn.parts[part]?.form ?? 'make') &&
       portsOf(drawn, part).every(
         (port) => isAbove(drawn, port) || onReturn(drawn.wiring.netOfPort[port] as number),
       ),

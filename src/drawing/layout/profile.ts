@@ -1,13 +1,10 @@
 /** Everything about a medium that the layout has to know: sizes of symbols and letters, pitches, the width there is. */
+
 import type { Part } from '../parts/index.ts';
 import type { TextRole } from '../scene/types.ts';
+import type { Body } from '../symbols/symbol.ts';
 
-/** How far a symbol reaches from its line, and how high it is. */
-export interface Body {
-  readonly left: number;
-  readonly right: number;
-  readonly height: number;
-}
+export type { Body };
 
 export interface Profile {
   readonly name: string;

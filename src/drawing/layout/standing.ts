@@ -1,5 +1,5 @@
 /** Where each part of a row of columns stands, and on which lines its terminals are. */
-import { footOfJoined, isLoad, type Part, type Run, type Survey } from '../parts/index.ts';
+import { footOfJoined, isLoad, isPolyphase, type Part, type Run, type Survey } from '../parts/index.ts';
 import { laneShifts } from './lanes.ts';
 import type { Levels, Links } from './levels.ts';
 import type { Lane, Standing } from './section-types.ts';
@@ -56,10 +56,9 @@ export function stand(
     return run.parts.map(({ part: index, flipped }, at): Standing => {
       const part = drawn.parts[index] as Part;
       const shift = shifts[at] ?? 0;
-      const lanes =
-        part.form === 'motor'
-          ? motorLanes(drawn, part, column, shift, narrow.has(index) ? [] : columns, levels)
-          : part.spots.map(({ dx }) => ({ column, shift: shift + dx, phase: 0 }));
+      const lanes = isPolyphase(part.form)
+        ? motorLanes(drawn, part, column, shift, narrow.has(index) ? [] : columns, levels)
+        : part.spots.map(({ dx }) => ({ column, shift: shift + dx, phase: 0 }));
       return {
         part: linkedParts.has(index) ? withoutActuator(part) : part,
         column,

@@ -1,31 +1,8 @@
 import type { Device } from '../../../shared/circuit.ts';
+import { type PartForm, symbolOf } from '../symbols/registry.ts';
+import type { Actuator, Delay } from './moving.ts';
 
-/** What a part looks like at rest. A changeover of which one leg is used is a make or a break. */
-export type PartForm =
-  | 'make'
-  | 'break'
-  | 'changeover'
-  | 'main-make'
-  | 'main-break'
-  | 'breaker-pole'
-  | 'isolator-pole'
-  | 'fuse'
-  | 'heater'
-  | 'coil'
-  | 'lamp'
-  | 'sounder'
-  | 'valve'
-  | 'motor'
-  | 'input'
-  | 'output'
-  | 'common'
-  | 'terminal';
-
-/** What moves a contact by hand, by a process or by heat; drawn beside it, joined by the dashed line. */
-export type Actuator = 'push' | 'mushroom' | 'turn' | 'field' | 'limit' | 'float' | 'trip';
-
-/** The mark on a contact that is late, or on a coil that is. */
-export type Delay = 'operate' | 'release' | 'pulse';
+export type { Actuator, Delay, PartForm };
 
 /** One terminal of a part, as it stands before the part is turned over. `dx` counts in leg spacings. */
 export interface Spot {
@@ -77,61 +54,18 @@ export interface Traits {
 }
 
 /** Parts that use the current: drawn in one row at the return side. */
-export const isLoad = (form: PartForm): boolean => {
-  switch (form) {
-    case 'coil':
-    case 'lamp':
-    case 'sounder':
-    case 'valve':
-    case 'motor':
-    case 'input':
-      return true;
-    case 'make':
-    case 'break':
-    case 'changeover':
-    case 'main-make':
-    case 'main-break':
-    case 'breaker-pole':
-    case 'isolator-pole':
-    case 'fuse':
-    case 'heater':
-    case 'output':
-    case 'common':
-    case 'terminal':
-      return false;
-  }
-};
+export const isLoad = (form: PartForm): boolean => symbolOf(form).sort === 'load';
 
 /** Poles that stand side by side in power paths. */
-export const isPower = (form: PartForm): boolean => {
-  switch (form) {
-    case 'main-make':
-    case 'main-break':
-    case 'breaker-pole':
-    case 'isolator-pole':
-    case 'fuse':
-    case 'heater':
-      return true;
-    case 'make':
-    case 'break':
-    case 'changeover':
-    case 'coil':
-    case 'lamp':
-    case 'sounder':
-    case 'valve':
-    case 'motor':
-    case 'input':
-    case 'output':
-    case 'common':
-    case 'terminal':
-      return false;
-  }
-};
+export const isPower = (form: PartForm): boolean => symbolOf(form).sort === 'pole';
+
+/** Parts whose terminals stand side by side, one for each phase. */
+export const isPolyphase = (form: PartForm): boolean => symbolOf(form).phases === true;
 
 /** The mechanism of a pole that is drawn side by side with its fellows, joined by the dashed line; else undefined. */
 export function poleMechanism(part: Part | undefined): string | undefined {
   if (!part) return undefined;
   if (isPower(part.form)) return part.mechanism;
-  const contact = part.form === 'make' || part.form === 'break' || part.form === 'changeover';
+  const contact = symbolOf(part.form).sort === 'contact';
   return contact && part.actuator && part.actuator !== 'trip' ? part.mechanism : undefined;
 }

@@ -1,7 +1,7 @@
 /** The paths taken apart into runs: what is drawn in one piece of one column, top to bottom. */
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Wiring } from './nets.ts';
-import type { Part } from './part.ts';
+import { isPolyphase, type Part } from './part.ts';
 import type { Stop, Stops } from './stops.ts';
 
 /** A part in a run. `flipped`: turned over, so that the spots of its upper side are below. */
@@ -39,7 +39,7 @@ interface Item {
 
 /** A motor's first winding stands on the line of its run: straight are the stops that come in there and go out below it. */
 function isStraight({ form, spots }: Part, stop: Exclude<Stop, { kind: 'rail' }>): boolean {
-  if (form !== 'motor') return true;
+  if (!isPolyphase(form)) return true;
   const [enter, leave] = stop.kind === 'hop' ? [stop.enter, stop.leave] : [stop.spot, stop.spot];
   const sides = new Set([spots[enter]?.side, spots[leave]?.side]);
   return spots[enter]?.dx === 0 && spots[leave]?.dx === 0 && (stop.kind === 'touch' || sides.size === 2);
@@ -184,11 +184,11 @@ export function findRuns(circuit: Circuit, stops: Stops, wiring: Wiring): Run[] 
  * join the star point, or bridge the windings, hang under the motor.
  */
 function belowMotors({ parts }: Stops, runs: readonly Run[], wiring: Wiring): Run[] {
-  const motors = parts.filter(({ form }) => form === 'motor');
+  const motors = parts.filter(({ form }) => isPolyphase(form));
   if (motors.length === 0) return [...runs];
   const stacked = new Map<Run, Run>();
   const gone = new Set<Run>();
-  const free = runs.filter(({ parts: list }) => !list.some(({ part }) => parts[part]?.form === 'motor'));
+  const free = runs.filter(({ parts: list }) => !list.some(({ part }) => isPolyphase(parts[part]!.form)));
   for (const motor of motors) {
     const net = (terminal: string): number => {
       const spot = motor.spots.findIndex((other) => other.terminal === terminal);

@@ -1,5 +1,7 @@
 /** A sheet of a scene, at rest or in a state, as a picture. */
+
 import { LETTER_SIZE } from '../layout/lettering.ts';
+import { isPolyphase } from '../parts/index.ts';
 import { looksOf, poseOf } from '../scene/pose.ts';
 import type { Scene, SceneSheet, SceneSymbol, SceneText } from '../scene/types.ts';
 import { positionOf, REST, type ShownState } from '../states/shown-state.ts';
@@ -72,7 +74,7 @@ function bodyItems(symbol: SceneSymbol, state: ShownState): readonly (Shape | Le
   const pose = poseOf(symbol, positionOf(state, symbol.mechanism));
   const live = symbol.ports.map(({ terminal }) => state.energised.has(terminal));
   const above = symbol.ports[0]?.y === symbol.top;
-  const spread = symbol.form === 'motor' ? pose.ports.join() : '';
+  const spread = isPolyphase(symbol.form) ? pose.ports.join() : '';
   const key = `${symbol.look}|${symbol.flipped}|${above}|${pose.closed.join()}|${live.join()}|${spread}`;
   const known = drawn.get(key);
   if (known) return known;

@@ -1,5 +1,5 @@
 /** Strokes as SVG path data. */
-import type { Stroke } from '../symbols/index.ts';
+import type { Outline } from '../symbols/index.ts';
 
 /** A tenth of a unit is finer than any pen. */
 export function round(value: number): string {
@@ -12,7 +12,7 @@ export function round(value: number): string {
 
 const RADIANS = Math.PI / 180;
 
-export function pathOf(stroke: Exclude<Stroke, { kind: 'letter' }>, x: number, y: number): string {
+export function pathOf(stroke: Outline, x: number, y: number): string {
   switch (stroke.kind) {
     case 'line': {
       const points = stroke.points.map(([px, py]) => `${round(x + px)} ${round(y + py)}`);

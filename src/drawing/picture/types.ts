@@ -1,29 +1,8 @@
 /** A sheet as shapes in their order, each in one of a few inks: what SVG and PDF are both written from. */
 import type { TextRole } from '../scene/types.ts';
+import type { Ink } from './ink.ts';
 
-export type Ink =
-  | 'wire'
-  | 'symbol'
-  | 'blade'
-  | 'dashed'
-  | 'solid'
-  | 'dot'
-  | 'frame'
-  | 'frame-heavy'
-  /** Energised conductors, and contacts and leads between them. */
-  | 'live'
-  | 'live-symbol'
-  | 'live-blade'
-  | 'live-dot'
-  /** The path picked out, and its arrows. */
-  | 'fed'
-  | 'fed-arrow'
-  /** The contact that stops it. */
-  | 'stop'
-  | 'stop-bar'
-  /** The inside of what is lit or energised, and its rays. */
-  | 'lit'
-  | 'ray';
+export type { Ink };
 
 export interface Shape {
   readonly kind: 'shape';

@@ -1,5 +1,5 @@
 /** What moves a contact, left of it, joined to its blade by the dashed line. */
-import type { Actuator } from '../parts/index.ts';
+import type { Actuator } from '../parts/moving.ts';
 import { box, dashed, line, moved, type Stroke } from './art.ts';
 
 /** Height at which the dashed line meets the blade. */
@@ -7,45 +7,49 @@ export const JOIN = 23;
 /** How far an actuator reaches left of the contact's line. */
 export const ACTUATOR = 32;
 
-/** Drawn from the actuator's own middle: x = 0 is where the dashed line begins. */
-function head(actuator: Actuator): Stroke[] {
-  switch (actuator) {
-    case 'push':
-      return [line([4, -6], [0, -6], [0, 6], [4, 6])];
-    case 'mushroom':
-      return [
-        { kind: 'arc', at: [3, 0], r: 7, from: 105, to: 255 },
-        line([1.2, -6.8], [1.2, 6.8]),
-        line([7, 0], [9, 3], [11, 0]),
-      ];
-    case 'turn':
-      return [line([-4, -6], [0, -6], [0, 6], [4, 6])];
-    case 'field':
-      return [box(-6, -5, 2, 5)];
-    case 'limit':
-      return [{ kind: 'circle', at: [-3, 0], r: 3 }, line([-6, -5], [-6, 5])];
-    case 'float':
-      return [{ kind: 'circle', at: [-2, 0], r: 4 }, line([-7, 0], [-6, 0]), line([-7, 4.8], [3, 4.8])];
-    case 'trip':
-      return [box(-6, -6, 3, 6), line([-4, 4], [-1.5, 4], [-1.5, -3], [1, -3])];
-  }
+interface Head {
+  /** Drawn from the actuator's own middle: x = 0 is where the dashed line begins. */
+  readonly strokes: readonly Stroke[];
+  /** Where the dashed line leaves it, from its middle. */
+  readonly edge: number;
+  /** In characters. */
+  readonly sign: string;
 }
 
-/** Where the dashed line leaves each actuator, from its middle. */
-const EDGE: Readonly<Record<Actuator, number>> = {
-  push: 0,
-  mushroom: 0,
-  turn: 0,
-  field: 2,
-  limit: 0,
-  float: 2,
-  trip: 3,
+export const ACTUATORS: Readonly<Record<Actuator, Head>> = {
+  push: { strokes: [line([4, -6], [0, -6], [0, 6], [4, 6])], edge: 0, sign: 'E' },
+  mushroom: {
+    strokes: [
+      { kind: 'arc', at: [3, 0], r: 7, from: 105, to: 255 },
+      line([1.2, -6.8], [1.2, 6.8]),
+      line([7, 0], [9, 3], [11, 0]),
+    ],
+    edge: 0,
+    sign: 'D',
+  },
+  turn: { strokes: [line([-4, -6], [0, -6], [0, 6], [4, 6])], edge: 0, sign: 'F' },
+  field: { strokes: [box(-6, -5, 2, 5)], edge: 2, sign: '[' },
+  limit: {
+    strokes: [{ kind: 'circle', at: [-3, 0], r: 3 }, line([-6, -5], [-6, 5])],
+    edge: 0,
+    sign: '<',
+  },
+  float: {
+    strokes: [{ kind: 'circle', at: [-2, 0], r: 4 }, line([-7, 0], [-6, 0]), line([-7, 4.8], [3, 4.8])],
+    edge: 2,
+    sign: 'o',
+  },
+  trip: {
+    strokes: [box(-6, -6, 3, 6), line([-4, 4], [-1.5, 4], [-1.5, -3], [1, -3])],
+    edge: 3,
+    sign: '#',
+  },
 };
 
 const MIDDLE = -24;
 
 /** `to`: the x of the blade at the height of the dashed line. */
 export const actuatorStrokes = (actuator: Actuator, to: number): Stroke[] => [
-  ...moved(head(actuator), MIDDLE, JOIN),
-  dashed([MIDDLE + EDGE[actuator], JOIN], [to, JOIN]),
+  ...moved(ACTUATORS[actuator].strokes, MIDDLE, JOIN),
+  dashed([MIDDLE + ACTUATORS[actuator].edge, JOIN], [to, JOIN]),
 ];

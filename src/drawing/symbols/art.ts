@@ -27,6 +27,9 @@ export type Stroke =
     }
   | { readonly kind: 'letter'; readonly at: Point; readonly text: string; readonly size: number };
 
+/** What is drawn with a line alone. */
+export type Outline = Exclude<Stroke, { kind: 'letter' }>;
+
 /** How a symbol stands: which of its ways are closed, in the order of the part's ways. */
 export interface Pose {
   readonly closed: readonly boolean[];
@@ -62,7 +65,7 @@ export const blade = (spot: number, ...points: readonly Point[]): Stroke => ({
   spot,
 });
 export const dashed = (...points: readonly Point[]): Stroke => ({ kind: 'line', points, dashed: true });
-export const box = (x1: number, y1: number, x2: number, y2: number, filled = false): Stroke => ({
+export const box = (x1: number, y1: number, x2: number, y2: number, filled = false): Outline => ({
   kind: 'line',
   closed: true,
   ...(filled ? { filled } : {}),

@@ -1,5 +1,7 @@
-import type { Delay } from '../parts/index.ts';
+import type { Delay } from '../parts/moving.ts';
 import { box, HEIGHT, lead, line, type Stroke, type SymbolArt } from './art.ts';
+import { boxCells, body as inCharacters } from './characters.ts';
+import type { PartSymbol } from './symbol.ts';
 
 const body: readonly Stroke[] = [
   box(-14, 14, 14, 30),
@@ -23,7 +25,7 @@ function delayField(delay: Delay): Stroke[] {
 }
 
 /** Coil, S00305; a latching relay's carry S for set and R for reset. */
-export const coil = (delay: Delay | undefined, latch: 'set' | 'reset' | undefined): SymbolArt => ({
+const art = (delay: Delay | undefined, latch: 'set' | 'reset' | undefined): SymbolArt => ({
   left: delay === 'pulse' ? 29 : delay ? 24 : 15,
   right: 15,
   height: HEIGHT,
@@ -36,3 +38,20 @@ export const coil = (delay: Delay | undefined, latch: 'set' | 'reset' | undefine
       : []),
   ],
 });
+
+/** In characters: a delay T before or after the arrow, a latching relay's S and R. */
+const DELAY: Readonly<Record<Delay, string>> = { operate: 'T›', release: '‹T', pulse: 'TT' };
+const LATCH = { set: 'S', reset: 'R' } as const;
+
+export const coil: PartSymbol = {
+  sort: 'load',
+  said: 'coil',
+  art: ({ delay, latch }) => art(delay, latch),
+  effect: ({ device, latch }, { coils }) =>
+    coils.get(latch === 'reset' ? `${device}:B1` : device) ? [['lit', box(-14, 14, 14, 30)]] : [],
+  cells: boxCells(2, 3),
+  write: inCharacters(({ filled }, { delay, latch }) => [
+    `[${(latch ? LATCH[latch] : delay ? DELAY[delay] : '').padEnd(3, filled)}]`,
+    -2,
+  ]),
+};

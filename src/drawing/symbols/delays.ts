@@ -1,5 +1,5 @@
 /** The brake on a late contact: an arc that catches the movement, on a double line to the blade. */
-import type { Delay } from '../parts/index.ts';
+import type { Delay } from '../parts/moving.ts';
 import { line, type Stroke } from './art.ts';
 
 /** How far it reaches left of the contact's line. */

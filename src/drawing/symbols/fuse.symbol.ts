@@ -1,7 +1,9 @@
 import { box, HEIGHT, lead, type SymbolArt } from './art.ts';
+import { bar, body, boxCells } from './characters.ts';
+import type { PartSymbol } from './symbol.ts';
 
 /** Fuse, S00362: the wire goes through; blown or taken out, it ends at either side. */
-export const fuse: SymbolArt = {
+const art: SymbolArt = {
   left: 6,
   right: 6,
   height: HEIGHT,
@@ -12,4 +14,14 @@ export const fuse: SymbolArt = {
       ? [lead(0, [0, 0], [0, 17]), lead(1, [0, 27], [0, HEIGHT])]
       : [lead(0, [0, 0], [0, HEIGHT])]),
   ],
+};
+
+export const fuse: PartSymbol = {
+  sort: 'pole',
+  said: 'whole',
+  art: () => art,
+  edge: (_, side) => (side === 'left' ? -5 : 5),
+  gap: [0, 22],
+  cells: boxCells(1, 2),
+  write: body((seen) => [seen.closed?.[0] === false ? '[ ]' : `[${bar(seen)}]`, -1]),
 };

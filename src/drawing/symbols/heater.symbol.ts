@@ -1,7 +1,9 @@
 import { box, HEIGHT, lead, type SymbolArt } from './art.ts';
+import { body, boxCells } from './characters.ts';
+import type { PartSymbol } from './symbol.ts';
 
 /** Main pole of a thermal overload: the heated strip in its box (from memory). */
-export const heater: SymbolArt = {
+const art: SymbolArt = {
   left: 10,
   right: 10,
   height: HEIGHT,
@@ -10,4 +12,13 @@ export const heater: SymbolArt = {
     box(-9, 13, 9, 31),
     lead(0, [0, 0], [0, 17.5], [5, 17.5], [5, 26.5], [0, 26.5], [0, HEIGHT]),
   ],
+};
+
+export const heater: PartSymbol = {
+  sort: 'pole',
+  said: 'pole',
+  art: () => art,
+  edge: (_, side) => (side === 'left' ? -9 : 9),
+  cells: boxCells(1, 2),
+  write: body(() => ['[S]', -1]),
 };

@@ -1,8 +1,18 @@
 import { line, type SymbolArt } from './art.ts';
-import { make, makeBlade, makeLeads } from './make.symbol.ts';
+import { bar, bladeCells, body } from './characters.ts';
+import { makeArt, makeBlade, makeLeads } from './make.symbol.ts';
+import type { PartSymbol } from './symbol.ts';
 
 /** Pole of an isolator: the bar across the fixed contact (from memory S00288). */
-export const isolatorPole: SymbolArt = {
-  ...make,
+const art: SymbolArt = {
+  ...makeArt,
   strokes: ({ closed }) => [...makeLeads, line([-5, 15], [5, 15]), makeBlade(closed[0] === true)],
+};
+
+export const isolatorPole: PartSymbol = {
+  sort: 'pole',
+  said: 'pole',
+  art: () => art,
+  cells: bladeCells(1, 2),
+  write: body((seen) => (seen.closed?.[0] ? [bar(seen), 0] : ['╲╴', -1])),
 };

@@ -1,8 +1,19 @@
 import type { SymbolArt } from './art.ts';
-import { breaks } from './break.symbol.ts';
+import { breakArt, breakBody, breakEdge } from './break.symbol.ts';
+import { bladeCells } from './characters.ts';
+import type { PartSymbol } from './symbol.ts';
 
 /** Main break contact of a contactor (from memory S00286). */
-export const mainBreak: SymbolArt = {
-  ...breaks,
-  strokes: (pose) => [...breaks.strokes(pose), { kind: 'arc', at: [0, 13], r: 3, from: 90, to: 270 }],
+const art: SymbolArt = {
+  ...breakArt,
+  strokes: (pose) => [...breakArt.strokes(pose), { kind: 'arc', at: [0, 13], r: 3, from: 90, to: 270 }],
+};
+
+export const mainBreak: PartSymbol = {
+  sort: 'pole',
+  said: 'pole',
+  art: () => art,
+  edge: breakEdge,
+  cells: bladeCells(1, 2),
+  write: breakBody,
 };

@@ -1,4 +1,6 @@
 import { blade, HEIGHT, lead, type Stroke, type SymbolArt } from './art.ts';
+import { bar, bladeCells, body } from './characters.ts';
+import type { PartSymbol } from './symbol.ts';
 
 /** The blade of a make contact: pivot below, leaning left at rest; it moves to the right to close. */
 export const makeBlade = (closed: boolean): Stroke =>
@@ -7,10 +9,20 @@ export const makeBlade = (closed: boolean): Stroke =>
 export const makeLeads: readonly Stroke[] = [lead(0, [0, 0], [0, 15]), lead(1, [0, 31], [0, HEIGHT])];
 
 /** Make contact, after S00227. */
-export const make: SymbolArt = {
+export const makeArt: SymbolArt = {
   left: 10,
   right: 6,
   height: HEIGHT,
   rest: [false],
   strokes: ({ closed }) => [...makeLeads, makeBlade(closed[0] === true)],
+};
+
+export const makeBody = body((seen) => (seen.closed?.[0] ? [bar(seen), 0] : ['╲', -1]));
+
+export const make: PartSymbol = {
+  sort: 'contact',
+  said: 'make',
+  art: () => makeArt,
+  cells: bladeCells(1, 2),
+  write: makeBody,
 };

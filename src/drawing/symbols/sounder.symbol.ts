@@ -1,7 +1,9 @@
 import { box, HEIGHT, lead, line, type SymbolArt } from './art.ts';
+import { body, boxCells } from './characters.ts';
+import { loadOn, type PartSymbol } from './symbol.ts';
 
 /** Sounder: a box with a mouth (from memory). */
-export const sounder: SymbolArt = {
+const art: SymbolArt = {
   left: 8,
   right: 16,
   height: HEIGHT,
@@ -12,4 +14,16 @@ export const sounder: SymbolArt = {
     lead(0, [0, 0], [0, 14]),
     lead(1, [0, 30], [0, HEIGHT]),
   ],
+};
+
+export const sounder: PartSymbol = {
+  sort: 'load',
+  said: 'whole',
+  art: () => art,
+  effect(symbol, state) {
+    const on = loadOn(symbol, state);
+    return on ? [['lit', box(-6, on === 'dim' ? 22 : 14, 6, 30)]] : [];
+  },
+  cells: boxCells(1, 2),
+  write: body(({ filled }) => [`[${filled === ' ' ? ')' : filled}]`, -1]),
 };

@@ -1,7 +1,8 @@
 import { lead, type SymbolArt } from './art.ts';
+import type { PartSymbol } from './symbol.ts';
 
 /** Through terminal: a ring on the line. */
-export const terminal: SymbolArt = {
+const art: SymbolArt = {
   left: 5,
   right: 5,
   height: 16,
@@ -11,4 +12,12 @@ export const terminal: SymbolArt = {
     lead(0, [0, 0], [0, 4.6]),
     lead(1, [0, 11.4], [0, 16]),
   ],
+};
+
+export const terminal: PartSymbol = {
+  sort: 'other',
+  said: 'terminal',
+  art: () => art,
+  cells: () => ({ left: 0, right: 1, height: 1 }),
+  write: (canvas, { x, top }) => canvas.put(x, top, '○'),
 };

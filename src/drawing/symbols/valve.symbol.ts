@@ -1,7 +1,9 @@
 import { box, HEIGHT, lead, line, type SymbolArt } from './art.ts';
+import { body, boxCells } from './characters.ts';
+import { loadOn, type PartSymbol } from './symbol.ts';
 
 /** Solenoid valve: a coil that works the two triangles of a valve (from memory). */
-export const valve: SymbolArt = {
+const art: SymbolArt = {
   left: 32,
   right: 15,
   height: HEIGHT,
@@ -22,4 +24,13 @@ export const valve: SymbolArt = {
       ],
     },
   ],
+};
+
+export const valve: PartSymbol = {
+  sort: 'load',
+  said: 'whole',
+  art: () => art,
+  effect: (symbol, state) => (loadOn(symbol, state) ? [['lit', box(-14, 14, 14, 30)]] : []),
+  cells: boxCells(2, 3),
+  write: body(({ filled }) => [`[${'><'.padEnd(3, filled)}]`, -2]),
 };

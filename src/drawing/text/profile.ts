@@ -1,44 +1,12 @@
 /** Sizes of a drawing in character cells. */
 
-import type { Body, Profile } from '../layout/profile.ts';
-import type { Part } from '../parts/index.ts';
-
-/** Cells on either side of the line, its own included on the right; and rows. */
-function bodyOf(part: Part): Body {
-  const actuator = part.actuator ? 2 : 0;
-  switch (part.form) {
-    case 'make':
-    case 'break':
-    case 'main-make':
-    case 'main-break':
-    case 'breaker-pole':
-    case 'isolator-pole':
-      return { left: 1 + actuator, right: 2, height: 3 };
-    case 'changeover':
-      return { left: 2 + actuator, right: 3, height: 3 };
-    case 'fuse':
-    case 'heater':
-    case 'lamp':
-    case 'sounder':
-      return { left: 1, right: 2, height: 3 };
-    case 'output':
-      return { left: 2, right: 3, height: 3 };
-    case 'coil':
-    case 'valve':
-    case 'input':
-    case 'common':
-      return { left: 2, right: 3, height: 3 };
-    case 'motor':
-      return { left: 6, right: 7, height: part.spots.length > 3 ? 3 : 2 };
-    case 'terminal':
-      return { left: 0, right: 1, height: 1 };
-  }
-}
+import type { Profile } from '../layout/profile.ts';
+import { symbolOf } from '../symbols/registry.ts';
 
 export const textProfile = (columns: number): Profile => ({
   name: 'text',
   width: columns,
-  body: bodyOf,
+  body: (part) => symbolOf(part.form).cells(part),
   leg: 2,
   phase: 5,
   gap: 2,

@@ -1,4 +1,4 @@
-import type { SceneSheet } from '../../drawing/index.ts';
+import { isLoad, type SceneSheet } from '../../drawing/index.ts';
 import type { Spot } from './messages.ts';
 
 /** How far round a terminal's end a finger may be, in the drawing's pixels. */
@@ -16,7 +16,7 @@ interface Point {
 function kindOf({ form }: SceneSheet['symbols'][number]): Spot['kind'] {
   if (form === 'coil') return 'coil';
   if (form === 'input') return 'input';
-  return form === 'lamp' || form === 'sounder' || form === 'valve' || form === 'motor' ? 'load' : 'contact';
+  return isLoad(form) ? 'load' : 'contact';
 }
 
 /** By terminal: how far its target stands beside it, so that a finger tells the legs of a changeover apart. */

@@ -1,6 +1,7 @@
 /** Drawings in words: what stands on them beside designations, what is seen on them, and what happens on them in turn. */
 import { type StatementOf, say } from '../statement.ts';
 import { type ActSaid, acts, type Named, time } from './circuit.ts';
+import { deviceKinds } from './devices.ts';
 import { capital } from './text.ts';
 
 /** Frame and title block, and headings in a terminal. */
@@ -14,7 +15,7 @@ const frame = {
 
 /** A device as it stands on a drawing. What isn't there isn't said. */
 export interface Drawn {
-  readonly kind: keyof typeof kinds;
+  readonly kind: keyof typeof deviceKinds;
   readonly name: string;
   readonly text?: string;
   readonly colour?: string;
@@ -24,35 +25,9 @@ export interface Drawn {
   readonly off?: number;
 }
 
-const kinds = {
-  relay: 'relay',
-  contactor: 'contactor',
-  'on-delay': 'on-delay timer',
-  'off-delay': 'off-delay timer',
-  flasher: 'flasher',
-  'latching-relay': 'latching relay',
-  'push-button': 'push-button',
-  'emergency-stop': 'emergency stop',
-  selector: 'selector',
-  'field-contact': 'field contact',
-  'limit-switch': 'limit switch',
-  'float-switch': 'float switch',
-  overload: 'overload relay',
-  fuse: 'fuse',
-  breaker: 'circuit-breaker',
-  isolator: 'isolator',
-  lamp: 'lamp',
-  sounder: 'sounder',
-  valve: 'solenoid valve',
-  motor: 'three-phase motor',
-  inputs: 'controller',
-  outputs: 'controller',
-  terminals: 'terminal',
-};
-
 /** `relay -K3`, `field contact -B1 "Fan tripped"`, `on-delay timer -K4 (5 s)`. */
 function device({ kind, name, text, colour, amps, seconds, on, off }: Drawn): string {
-  const noun = [...(colour ? [colour] : []), ...(amps ? [`${amps} A`] : []), kinds[kind]].join(' ');
+  const noun = [...(colour ? [colour] : []), ...(amps ? [`${amps} A`] : []), deviceKinds[kind]].join(' ');
   const times =
     seconds !== undefined
       ? ` (${time(seconds)})`

@@ -1,0 +1,81 @@
+/** What a symbol is to all of the drawing that doesn't know symbols one by one. */
+import type { LampState } from '../../../shared/solution.ts';
+import type { StopSaid } from '../../words/index.ts';
+import type { Actuator, Delay } from '../parts/moving.ts';
+import type { Ink } from '../picture/ink.ts';
+import type { ShownState } from '../states/shown-state.ts';
+import type { Canvas } from '../text/canvas.ts';
+import type { Outline, Point, SymbolArt } from './art.ts';
+
+/** What of a part, beside its form, decides how it looks. */
+export interface Look {
+  readonly actuator?: Actuator;
+  readonly delay?: Delay;
+  readonly latch?: 'set' | 'reset';
+  /** Its terminals: a motor has three or six. */
+  readonly terminals: number;
+  readonly flipped: boolean;
+  /** A box of a single terminal has it above. */
+  readonly above: boolean;
+}
+
+/** A symbol where it stands on a drawing. */
+export interface DrawnSymbol {
+  readonly device: string;
+  readonly flipped: boolean;
+  readonly delay?: Delay;
+  readonly latch?: 'set' | 'reset';
+  readonly x: number;
+  readonly top: number;
+  readonly ports: readonly { readonly terminal: string; readonly x: number; readonly y: number }[];
+}
+
+/** What decides how much room a symbol takes in characters. */
+export interface Extent {
+  readonly actuator?: Actuator | undefined;
+  readonly spots: readonly unknown[];
+}
+
+/** How far a symbol reaches from its line, and how high it is. */
+export interface Body {
+  readonly left: number;
+  readonly right: number;
+  readonly height: number;
+}
+
+/** The symbol's own part of a state, for a terminal; at rest there is none. */
+export interface Seen {
+  readonly closed: readonly boolean[] | undefined;
+  readonly live: readonly boolean[];
+  /** What fills it; a space where it is off. */
+  readonly filled: string;
+  readonly input: string;
+}
+
+export interface PartSymbol {
+  /** Contacts; poles, which stand side by side in power paths; what uses the current, drawn in one row at the return side; others. */
+  readonly sort: 'contact' | 'pole' | 'load' | 'other';
+  /** What it is called where a path passes it: `whole` as its device is, there being no more to it. */
+  readonly said: StopSaid['says'];
+  /** Its terminals stand side by side, one for each phase. */
+  readonly phases?: boolean;
+  readonly art: (look: Look) => SymbolArt;
+  /** Where the dashed line meets it at rest or moved, seen from either side; left out where it is a make's blade. */
+  readonly edge?: (closed: readonly boolean[], side: 'left' | 'right') => number;
+  /** Where it is open, if it has no blade. */
+  readonly gap?: Point;
+  /** What a state adds to it. */
+  readonly effect?: (symbol: DrawnSymbol, state: ShownState) => readonly (readonly [Ink, Outline])[];
+  /** In characters: cells on either side of the line, its own included on the right; and rows. */
+  readonly cells: (part: Extent) => Body;
+  readonly write: (canvas: Canvas, symbol: DrawnSymbol, seen: Seen) => void;
+}
+
+/** How the only load of a symbol's device stands, where it isn't off. */
+export function loadOn(
+  { device }: DrawnSymbol,
+  { loads }: ShownState,
+): Exclude<LampState, 'dark'> | undefined {
+  const load = loads.get(device);
+  return load === 'dark' ? undefined : load;
+}
