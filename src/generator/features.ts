@@ -1,5 +1,5 @@
 /** What makes a question hard, read off its circuit, scenario and solution. */
-import type { Circuit } from '../../shared/circuit.ts';
+import type { Circuit, Step } from '../../shared/circuit.ts';
 import { Joining } from '../graph/index.ts';
 import { type Plan, planOf } from '../solver/index.ts';
 import type { Accepted } from './accept.ts';
@@ -117,16 +117,16 @@ function elsewhere(circuit: Circuit, plan: Plan): number {
     }
     return '';
   };
-  const coilDevices = new Set(
-    plan.loads.flatMap(({ mechanism, device }) => (mechanism >= 0 ? [device] : [])),
-  );
+  const coilLoads = plan.loads.filter(({ mechanism }) => mechanism >= 0);
+  const coilDevices = new Set(coilLoads.map(({ device }) => device));
+  const coilEnds = new Set(coilLoads.map(({ device, from }) => `${device}:${from}`));
   const stops = circuit.paths.flatMap(({ sheet, steps }) => {
     const supply = supplyOf(steps);
     return steps
       .filter(({ device, leave }) => coilDevices.has(device) && leave !== undefined)
       .map((step) => ({ ...step, sheet, supply }));
   });
-  const isCoil = ({ enter }: { enter: string }): boolean => enter === 'A1' || enter === 'B1';
+  const isCoil = ({ device, enter }: Step): boolean => coilEnds.has(`${device}:${enter}`);
   for (const stop of stops) if (isCoil(stop)) coils.set(stop.device, stop);
   return stops.filter((stop) => {
     const coil = coils.get(stop.device);

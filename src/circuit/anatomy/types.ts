@@ -80,4 +80,6 @@ export interface Anatomy {
   readonly contacts: readonly Contact[];
   readonly loads: readonly Load[];
   readonly colour?: Colour;
+  /** Controllers: the terminal that its points share. */
+  readonly common?: string;
 }

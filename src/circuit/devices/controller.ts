@@ -3,6 +3,8 @@ import type { Anatomy } from '../anatomy/types.ts';
 import { INPUT_BANDS, SPEEDS } from '../standards.ts';
 import type { DeviceTraits } from './traits.ts';
 
+const COMMON = 'COM';
+
 const numbers = (count: number): number[] => Array.from({ length: count }, (_, index) => index + 1);
 
 /** The text beside a point, where it has one. */
@@ -15,12 +17,13 @@ export const inputs: DeviceTraits<'inputs'> = {
   anatomy({ count, type, points }) {
     const bands = INPUT_BANDS[type];
     return {
-      terminals: [...numbers(count).map((n) => `I${n}`), 'COM'],
+      terminals: [...numbers(count).map((n) => `I${n}`), COMMON],
+      common: COMMON,
       mechanisms: [],
       contacts: [],
       loads: numbers(count).map((n) => ({
         from: `I${n}`,
-        to: 'COM',
+        to: COMMON,
         role: 'input',
         ohms: bands.ohms,
         volts: bands.volts,
@@ -35,7 +38,8 @@ export const inputs: DeviceTraits<'inputs'> = {
 };
 
 const outputsAnatomy = ({ name, count, points }: DeviceOf<'outputs'>): Anatomy => ({
-  terminals: ['COM', ...numbers(count).map((n) => `Q${n}`)],
+  terminals: [COMMON, ...numbers(count).map((n) => `Q${n}`)],
+  common: COMMON,
   mechanisms: numbers(count).map((n) => ({
     id: `${name}:Q${n}`,
     drive: 'act',
@@ -47,7 +51,7 @@ const outputsAnatomy = ({ name, count, points }: DeviceOf<'outputs'>): Anatomy =
     ...textAt(points, n),
   })),
   contacts: numbers(count).map((n) => ({
-    from: 'COM',
+    from: COMMON,
     to: `Q${n}`,
     mechanism: n - 1,
     closedIn: [1],

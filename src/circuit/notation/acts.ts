@@ -128,9 +128,9 @@ function readOutputAct(line: LineReader, kind: 'on' | 'off', view: CircuitView |
   }
   if (view) {
     if (!suits(line, kind, place.device, view)) return undefined;
-    const terminals = view.devices.get(place.device)!.anatomy.terminals;
-    if (!terminals.includes(place.terminal) || place.terminal === 'COM') {
-      line.problem(noSuchTerminal(place.device, place.terminal, terminals));
+    const { device, anatomy } = view.devices.get(place.device)!;
+    if (!actsOn(device).some((act) => act.kind === kind && act.point === place.terminal)) {
+      line.problem(noSuchTerminal(place.device, place.terminal, anatomy.terminals));
       return undefined;
     }
   }

@@ -4,9 +4,6 @@ import { type Anatomy, anatomyOf, type Contact, type Load, readAs } from '../../
 import { drawnAs } from '../devices/registry.ts';
 import { bottom, type PartForm, type PartPlan, type Spot, top, type Way } from './part.ts';
 
-/** A controller module's terminal that its points share. */
-const COMMON = 'COM';
-
 function poleForm(device: Device, contact: Contact): PartForm {
   const form = drawnAs(device).pole?.(contact);
   if (form) return form;
@@ -82,7 +79,7 @@ export function plansOf(device: Device): readonly PartPlan[] {
 
 function makePlans(device: Device): PartPlan[] {
   const anatomy = anatomyOf(device);
-  const { terminals, loads, contacts } = anatomy;
+  const { terminals, loads, contacts, common } = anatomy;
   // What has neither contact nor load leads through.
   if (loads.length + contacts.length === 0)
     return terminals.map((terminal) => ({
@@ -97,8 +94,8 @@ function makePlans(device: Device): PartPlan[] {
     ...polesOf(contacts).map((legs) => polePlan(device, anatomy, legs)),
   ];
   // Points share their common: outputs take the current from it, inputs give theirs to it.
-  if (terminals.includes(COMMON))
-    plans.push({ form: 'common', ways: [], spots: [loads.length > 0 ? bottom(COMMON) : top(COMMON)] });
+  if (common)
+    plans.push({ form: 'common', ways: [], spots: [loads.length > 0 ? bottom(common) : top(common)] });
   return plans;
 }
 

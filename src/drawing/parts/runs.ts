@@ -1,7 +1,7 @@
 /** The paths taken apart into runs: what is drawn in one piece of one column, top to bottom. */
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Wiring } from './nets.ts';
-import { isPolyphase, type Part } from './part.ts';
+import { isPolyphase, type Part, type Spot } from './part.ts';
 import type { Stop, Stops } from './stops.ts';
 
 /** A part in a run. `flipped`: turned over, so that the spots of its upper side are below. */
@@ -190,20 +190,22 @@ function belowMotors({ parts }: Stops, runs: readonly Run[], wiring: Wiring): Ru
   const gone = new Set<Run>();
   const free = runs.filter(({ parts: list }) => !list.some(({ part }) => isPolyphase(parts[part]!.form)));
   for (const motor of motors) {
-    const net = (terminal: string): number => {
-      const spot = motor.spots.findIndex((other) => other.terminal === terminal);
+    const net = (side: Spot['side'], dx: number): number => {
+      const spot = motor.spots.findIndex((other) => other.side === side && other.dx === dx);
       const at =
         spot < 0 ? -1 : (wiring.netOfPort[(wiring.firstPort[motor.index] as number) + spot] as number);
       return (wiring.nets[at]?.rails.length ?? 0) > 0 ? -1 : at;
     };
     const taken = (run: Run): boolean => gone.has(run) || stacked.has(run);
-    const pairs = ['V', 'W'].map((phase) => {
-      const [upper, lower] = [net(`${phase}1`), net(`${phase}2`)];
+    // The first winding stands on the line of the motor's own run.
+    const others = motor.spots.filter(({ side, dx }) => side === 'top' && dx > 0);
+    const pairs = others.map(({ dx }) => {
+      const [upper, lower] = [net('top', dx), net('bottom', dx)];
       const over = free.find((run) => upper >= 0 && run.foot === upper && !taken(run));
       const under = free.find((run) => lower >= 0 && run.head === lower && run !== over && !taken(run));
       return { over, under };
     });
-    if (new Set(pairs.flatMap(({ over, under }) => [over, under])).size < 4) continue;
+    if (new Set(pairs.flatMap(({ over, under }) => [over, under])).size < 2 * others.length) continue;
     for (const { over, under } of pairs) {
       if (!over || !under || over.sheet !== under.sheet) continue;
       gone.add(under);

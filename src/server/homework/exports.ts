@@ -14,7 +14,7 @@ import { settledHeads } from './settle.ts';
 const MARKING = 60_000;
 
 /** The marks of a set as a table, piece by piece: everybody in the class, with the attempt that counts. */
-export async function marksFile(desk: Desk, asking: Asking, id: string): Promise<Readable> {
+async function marksFile(desk: Desk, asking: Asking, id: string): Promise<Readable> {
   const kept = await tutorsSet(desk, asking, id);
   const { homework } = desk.store;
   const people = await learnersOf(desk, kept.class);
@@ -44,12 +44,7 @@ function uuidOf(bytes: Uint8Array): string {
  *
  * @param base - where the installation is found: `https://drawings.example`
  */
-export async function statementsFile(
-  desk: Desk,
-  asking: Asking,
-  id: string,
-  base: string,
-): Promise<Readable> {
+async function statementsFile(desk: Desk, asking: Asking, id: string, base: string): Promise<Readable> {
   const kept = await tutorsSet(desk, asking, id);
   const { homework, people } = desk.store;
   const { heads } = await settledHeads(desk, [kept], soon(MARKING));
@@ -78,12 +73,7 @@ export async function statementsFile(
 }
 
 /** The sample paper as a package for another system, with the right answers. */
-export async function packageOf(
-  desk: Desk,
-  asking: Asking,
-  id: string,
-  version: QtiVersion,
-): Promise<Uint8Array> {
+async function packageOf(desk: Desk, asking: Asking, id: string, version: QtiVersion): Promise<Uint8Array> {
   const kept = await tutorsSet(desk, asking, id);
   const { items } = await samplePaperOf(desk, kept, 1);
   return workFor(desk, asking.id, 'packQti', {
@@ -94,3 +84,20 @@ export async function packageOf(
     items,
   });
 }
+
+/**
+ * What a set of homework is exported as, by its route. `base` tells where the installation is found, for what names activities
+ * and accounts by that.
+ */
+type Export = (desk: Desk, asking: Asking, set: string, base: () => string) => Promise<Readable | Uint8Array>;
+
+/** Every export, a line each. */
+export const EXPORTS = {
+  marksCsv: marksFile,
+  statements: (desk, asking, set, base) => statementsFile(desk, asking, set, base()),
+  package30: (desk, asking, set) => packageOf(desk, asking, set, '3.0'),
+  package22: (desk, asking, set) => packageOf(desk, asking, set, '2.2'),
+} satisfies Readonly<Record<string, Export>>;
+
+export type ExportName = keyof typeof EXPORTS;
+export const EXPORT_NAMES = Object.keys(EXPORTS) as ExportName[];

@@ -1,7 +1,8 @@
 import { buffer } from 'node:stream/consumers';
+import { homeworkRoutes } from '../../../../shared/api-homework.ts';
 import type { QtiVersion } from '../../../homework/index.ts';
 import type { Desk } from '../../../server/homework/desk.ts';
-import { marksFile, packageOf, statementsFile } from '../../../server/homework/exports.ts';
+import { EXPORT_NAMES, EXPORTS, type ExportName } from '../../../server/homework/exports.ts';
 import type { CommandWords } from '../../../words/commands.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { findSet } from './find.ts';
@@ -21,6 +22,15 @@ function baseIn({ base }: ExportOptions, { noBase }: CommandWords['homeworkRepor
   return base.replace(/\/+$/, '');
 }
 
+/** The export whose file ends as the wanted one does; of packages the one of the version. */
+function exportFor(file: string, { qti }: ExportOptions): ExportName | undefined {
+  const kind = /\.[a-z]+$/i.exec(file)?.[0].toLowerCase();
+  const fitting = EXPORT_NAMES.filter(
+    (name) => kind !== undefined && homeworkRoutes[name].path.endsWith(kind),
+  );
+  return fitting.find((name) => homeworkRoutes[name].path.includes(`-${qti}.`)) ?? fitting[0];
+}
+
 async function contentFor(
   desk: Desk,
   set: string,
@@ -28,17 +38,11 @@ async function contentFor(
   options: ExportOptions,
   { homeworkReport: said }: CommandWords,
 ): Promise<Uint8Array> {
-  const kind = /\.(csv|json|zip)$/i.exec(file)?.[1]?.toLowerCase();
-  switch (kind) {
-    case 'csv':
-      return buffer(await marksFile(desk, AT_THE_TERMINAL, set));
-    case 'json':
-      return buffer(await statementsFile(desk, AT_THE_TERMINAL, set, baseIn(options, said)));
-    case 'zip':
-      return packageOf(desk, AT_THE_TERMINAL, set, options.qti);
-    default:
-      throw new UsageError(said.noSuchExport.wrong(file), said.noSuchExport.right);
-  }
+  const name = exportFor(file, options);
+  if (!name) throw new UsageError(said.noSuchExport.wrong(file), said.noSuchExport.right);
+  const make: (typeof EXPORTS)[ExportName] = EXPORTS[name];
+  const content = await make(desk, AT_THE_TERMINAL, set, () => baseIn(options, said));
+  return content instanceof Uint8Array ? content : buffer(content);
 }
 
 /** Writes marks, statements or a package, by the name of the file. */

@@ -4,7 +4,7 @@ import { homeworkRoutes } from '../../../../shared/api-homework.ts';
 import type { FileReply } from '../../../../shared/api-route.ts';
 import { addRoute } from '../../add-route.ts';
 import type { Desk } from '../../homework/desk.ts';
-import { marksFile, packageOf, statementsFile } from '../../homework/exports.ts';
+import { EXPORT_NAMES, EXPORTS, type ExportName } from '../../homework/exports.ts';
 import { evidenceFile, keyFile, papersFile } from '../../homework/prints.ts';
 import { streamOf } from '../../piece-stream.ts';
 import type { Service } from '../../service.ts';
@@ -23,7 +23,7 @@ const send = (
 
 /** Homework as files. */
 export function addHomeworkFiles(app: FastifyInstance, service: Service, desk: Desk): void {
-  const { papersPdf, keyPdf, evidencePdf, marksCsv, statements, package30, package22 } = homeworkRoutes;
+  const { papersPdf, keyPdf, evidencePdf } = homeworkRoutes;
   addRoute(app, service, papersPdf, async ({ person, params, query, reply }) =>
     send(
       reply,
@@ -38,18 +38,13 @@ export function addHomeworkFiles(app: FastifyInstance, service: Service, desk: D
   addRoute(app, service, evidencePdf, async ({ person, params, query, reply }) =>
     send(reply, evidencePdf.reply, 'evidence.pdf', await evidenceFile(desk, person, params.person, query)),
   );
-  addRoute(app, service, marksCsv, async ({ person, params, reply }) =>
-    send(reply, marksCsv.reply, 'marks.csv', await streamOf(await marksFile(desk, person, params.set))),
-  );
-  addRoute(app, service, statements, async ({ person, params, request, reply }) => {
-    const base = service.transport.originOf(request);
-    const file = await statementsFile(desk, person, params.set, base);
-    return send(reply, statements.reply, 'statements.json', await streamOf(file));
-  });
-  addRoute(app, service, package30, async ({ person, params, reply }) =>
-    send(reply, package30.reply, 'package-3.0.zip', await packageOf(desk, person, params.set, '3.0')),
-  );
-  addRoute(app, service, package22, async ({ person, params, reply }) =>
-    send(reply, package22.reply, 'package-2.2.zip', await packageOf(desk, person, params.set, '2.2')),
-  );
+  for (const name of EXPORT_NAMES) {
+    const route = homeworkRoutes[name];
+    const make: (typeof EXPORTS)[ExportName] = EXPORTS[name];
+    addRoute(app, service, route, async ({ person, params, request, reply }) => {
+      const content = await make(desk, person, params.set, () => service.transport.originOf(request));
+      const sent = content instanceof Uint8Array ? content : await streamOf(content);
+      return send(reply, route.reply, route.path.slice(route.path.lastIndexOf('/') + 1), sent);
+    });
+  }
 }

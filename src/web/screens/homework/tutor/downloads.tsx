@@ -5,8 +5,7 @@ import { Refused } from '../../../forms/failure.tsx';
 import { words } from '../../../words.ts';
 import { fileName } from './words.ts';
 
-const FILES = ['papersPdf', 'keyPdf', 'marksCsv', 'statements', 'package30', 'package22'] as const;
-type File = (typeof FILES)[number];
+type File = keyof ReturnType<typeof words<'sets'>>['one']['downloads']['labels'];
 
 /** Files that take everybody's paper: those that are missing are drawn first. */
 const OF_PAPERS: ReadonlySet<File> = new Set<File>(['papersPdf', 'keyPdf']);
@@ -50,7 +49,7 @@ export function Downloads({ view }: { view: SetView }) {
     <section class="downloads">
       <h2>{w.title}</h2>
       <div class="row">
-        {FILES.map((file) => (
+        {(Object.keys(w.labels) as File[]).map((file) => (
           <button
             key={file}
             type="button"
