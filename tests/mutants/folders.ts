@@ -5,7 +5,13 @@ interface Folder {
 }
 
 export const FOLDERS: Readonly<Record<string, Folder>> = {
-  solver: { code: ['src/solver/**/*.ts', 'src/graph/*.ts'], tests: ['tests/solver/**/*.test.ts'] },
+  solver: {
+    code: ['src/solver/**/*.ts', 'src/graph/*.ts'],
+    tests: [
+      'tests/solver/*.test.ts',
+      'tests/published/{classic-*,limits-and-changeovers,race-examples,three-phase}.test.ts',
+    ],
+  },
   misconceptions: { code: ['src/misconceptions/*.ts'], tests: ['tests/misconceptions/**/*.test.ts'] },
   questions: { code: ['src/questions/**/*.ts'], tests: ['tests/questions/**/*.test.ts'] },
   acceptance: {
@@ -36,7 +42,7 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
   },
   'web-local': {
     code: ['src/web/local/*.ts', 'src/web/learner.ts', 'src/web/engine/memory-kept.ts'],
-    tests: ['tests/web/{sync,one-memory,store-fails,newer-server,never-answers}.test.ts'],
+    tests: ['tests/web/{learner,memory-kept,sync,one-memory,store-fails,newer-server,never-answers}.test.ts'],
   },
   kept: {
     code: ['src/web/local/homework/**/*.ts'],

@@ -1,30 +1,18 @@
-/** People on both databases. */
+/** People on SQLite; postgres.test.ts has the same on PostgreSQL. */
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, expect, it } from 'vitest';
+import { afterAll, expect, it } from 'vitest';
 import { openSqliteStore, storeFile } from '../../src/store/index.ts';
-import { startPostgres, type TestPostgres } from '../support/postgres.ts';
 import { peopleContract } from './people-contract.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'polewise-people-'));
-let postgres: TestPostgres;
 let made = 0;
-beforeAll(async () => {
-  postgres = await startPostgres();
-});
-afterAll(async () => {
-  await postgres?.stop();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 peopleContract('SQLite', {
   fresh: async () => ({ kind: 'file', file: storeFile(join(folder, `${++made}`)) }),
   severally: false,
-});
-peopleContract('PostgreSQL', {
-  fresh: async () => ({ kind: 'database', address: await postgres.fresh() }),
-  severally: true,
 });
 
 it('a copy of a SQLite store lets nobody in who was signed in, and knows everybody', async () => {

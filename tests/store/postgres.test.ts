@@ -1,4 +1,4 @@
-/** The same suite on a real PostgreSQL. Where none can be started it fails and says so. */
+/** The same suites on a real PostgreSQL. Where none can be started it fails and says so. */
 import { Kysely, PostgresDialect } from 'kysely';
 import pg from 'pg';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -8,6 +8,8 @@ import { store as words } from '../../src/words/en/store.ts';
 import { say } from '../../src/words/statement.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
 import { startPostgres, type TestPostgres } from '../support/postgres.ts';
+import { homeworkContract, type Opened } from './homework-contract.ts';
+import { peopleContract } from './people-contract.ts';
 import { storeContract } from './store-contract.ts';
 
 let postgres: TestPostgres;
@@ -24,6 +26,25 @@ storeContract('PostgreSQL', {
       dialect: new PostgresDialect({ pool: new pg.Pool({ connectionString: place.address }) }),
     });
   },
+});
+
+peopleContract('PostgreSQL', {
+  fresh: async () => ({ kind: 'database', address: await postgres.fresh() }),
+  severally: true,
+});
+
+describe('homework in a store on PostgreSQL', () => {
+  homeworkContract(async (now): Promise<Opened> => {
+    const address = await postgres.fresh();
+    // As two servers have it open.
+    const stores = [await openPostgresStore(address, { now }), await openPostgresStore(address, { now })];
+    return {
+      stores,
+      async close() {
+        for (const store of stores) await store.close();
+      },
+    };
+  });
 });
 
 describe('a store in PostgreSQL', () => {
