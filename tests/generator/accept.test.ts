@@ -129,6 +129,67 @@ A:L  -F1:1-2  -B1:13-14  A:N
     expect(judged(draftOf(text, 'make -B1', { lamps: ['-H1'] }))).toMatchObject({ reason: 'tripped' });
   });
 
+  it('refuses a short circuit that takes the supply with it, and one of which both come', () => {
+    const bare = `-B1 field-contact make
+-H1 lamp
+A:L  -B1:13-14  A:N
+A:L  -H1:X1-X2  A:N
+`;
+    expect(judged(draftOf(bare, 'make -B1', { lamps: ['-H1'] }))).toMatchObject({ reason: 'tripped' });
+    const both = `supply B 24 V DC
+-F1 fuse
+-S1 push-button make make
+-H1 lamp
+A:L  -F1:1-2  -S1:13-14  A:N
+-F1:2  -H1:X1-X2  A:N
+B:L+  -S1:23-24  B:L-
+`;
+    expect(judged(draftOf(both, 'press -S1', { lamps: ['-H1'] }))).toMatchObject({ reason: 'tripped' });
+  });
+
+  it('refuses an input whose voltage means neither 0 nor 1', () => {
+    const text = `-B1 field-contact make
+-A1 inputs 1 24V-2
+A:L  -B1:13-14  -A1:I1-COM  A:N
+`;
+    expect(judged(draftOf(text, 'make -B1', { inputs: ['-A1:I1'] }))).toMatchObject({
+      reason: 'between',
+      detail: '-A1:I1',
+    });
+  });
+
+  it('takes what flashes only where the draft is to end so', () => {
+    const text = `-B1 field-contact make
+-K5 flasher 1 s on 1 s off
+-H1 lamp
+-H2 lamp
+A:L  -B1:13-14  -K5:A1-A2  A:N
+A:L  -K5:15-18  -H1:X1-X2  A:N
+-K5:16  -H2:X1-X2  A:N
+`;
+    const draft = draftOf(text, 'make -B1', { lamps: ['-H1', '-H2'] });
+    expect(judged(draft, true)).toMatchObject({ kind: 'refused', reason: 'no-rest' });
+    expect(judged({ ...draft, ends: 'flashing' }, true)).toMatchObject({
+      kind: 'accepted',
+      after: { lamps: ['flashing', 'flashing'] },
+    });
+  });
+
+  it('lets through what stays as it was because of a fault', () => {
+    const draft = draftOf(PAIR, 'make -B1', ASKED);
+    const faults = [{ kind: 'open', from: '-K1:A1', to: '-K1:A2' }] as const;
+    expect(judged({ ...draft, scenario: { ...draft.scenario, faults: [...faults] } })).toMatchObject({
+      kind: 'accepted',
+      after: { lamps: ['lit', 'dark'], relays: ['rest'] },
+    });
+  });
+
+  it('counts two that are lit of three as no pattern', () => {
+    const text = `-H3 lamp\n${PAIR}-K1:14  -H3:X1-X2  A:N\n`;
+    const draft = draftOf(text, 'make -B1', { ...ASKED, lamps: ['-H1', '-H2', '-H3'] });
+    expect(judged(draft)).toMatchObject({ kind: 'accepted', after: { lamps: ['dark', 'lit', 'lit'] } });
+  });
+
   it('refuses what one pattern answers and what stays as it was, unless it is asked to let it through', () => {
     const all = `-B1 field-contact make
 -K1 relay 2 poles

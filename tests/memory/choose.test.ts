@@ -58,6 +58,13 @@ describe('the next skill', () => {
     expect(chosen({ ...recalls, a: proven(20) }, 20)).toBe('due d');
   });
 
+  it('is the lowest of what stands on one another, if all of it is due, whatever is forgotten most', () => {
+    const recalls = { a: proven(10), b: proven(20), d: proven(8), e: proven(0) };
+    expect(chosen(recalls, 20, { recent: ['a'] })).toBe('due d');
+    // What is under it and isn't due holds nothing up.
+    expect(chosen({ ...recalls, a: proven(20), d: proven(20), c: proven(8) }, 20)).toBe('due e');
+  });
+
   it('comes back in the same practice until it is proven, with another in between', () => {
     const once = { a: reviewed(['firm', 0]) };
     expect(chosen(once, 0, { recent: ['a'] })).toBe('new b');

@@ -48,7 +48,7 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
     code: ['src/web/local/homework/**/*.ts'],
     tests: [
       'tests/web/homework-{outbox,page,reached,sending}.test.ts',
-      'tests/web/{never-answers,store-fails}.test.ts',
+      'tests/web/{learner,never-answers,store-fails}.test.ts',
     ],
   },
 };

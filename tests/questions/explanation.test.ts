@@ -236,6 +236,17 @@ A:L+ -K7:11-14 -H1:X1-X2 A:L-`);
     expect(explained(lamps(latching, scenarioOf('press -S1; release -S1; press -S2'), '-H1'))).toContain(
       '-K7 releases: its reset coil is fed: A:L+, -S2:13-14, coil B1-B2, A:L-. It breaks -K7:11-14.',
     );
+    const stands = (acts: string): string | undefined =>
+      explained({ ...relay, scenario: scenarioOf(acts) } as Question).at(-1);
+    expect(stands('')).toBe(
+      '-K7 is at rest: nothing sets it now: -S1:13-14 is open because -S1 is not pressed.',
+    );
+    expect(stands('press -S2')).toBe(
+      '-K7 is at rest: its reset coil is fed: A:L+, -S2:13-14, coil B1-B2, A:L-.',
+    );
+    expect(stands('press -S2; press -S1')).toBe(
+      '-K7 is at rest: its reset coil is fed as well: A:L+, -S2:13-14, coil B1-B2, A:L-.',
+    );
     const flashing = circuitOf(`
 supply A 24 V DC
 -B1 field-contact make

@@ -1,7 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Answer, type Question, toldMark } from '../../shared/question.ts';
+import {
+  type Answer,
+  type AnswerOf,
+  type Question,
+  type QuestionKind,
+  toldMark,
+} from '../../shared/question.ts';
 import { blankAnswer, rightAnswer, shareOf } from '../../src/questions/index.ts';
+import type { Kind, Parts } from '../../src/questions/kind.ts';
+import { markWith } from '../../src/questions/marking.ts';
+import { kindOf } from '../../src/questions/registry.ts';
 import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
 import { markAnswer } from '../support/in-english.ts';
 import { FIXED, INPUTS, LAMPS, LINE, LIVE, METER, RELAYS, STEPS, WIRING } from './fixed.ts';
@@ -223,4 +232,41 @@ it('marks without changing what it marks', () => {
   const frozen = JSON.stringify([LINE, FIXED]);
   for (const question of FIXED) markAnswer(question, blankAnswer(question));
   expect(JSON.stringify([LINE, FIXED])).toBe(frozen);
+});
+
+describe('a wrong idea that gives nearly the right answer', () => {
+  /** Of a kind that takes a reading for right when it is at most one volt beside. */
+  const near = {
+    ...kindOf('meter'),
+    parts: (_: unknown, { volts }: AnswerOf<'meter'>, { volts: wanted }: AnswerOf<'meter'>): Parts => ({
+      parts: [
+        {
+          item: 'volts',
+          given: { says: 'lit' },
+          right: { says: 'lit' },
+          correct: Math.abs(volts! - wanted!) <= 1,
+          choices: 0,
+        },
+      ],
+      problems: [],
+    }),
+  };
+  let right: unknown;
+  const marked = (ideal: number, volts: number) => {
+    right = undefined;
+    const kind: Kind<'meter'> = {
+      ...near,
+      answerBy: (_, solve) => {
+        right ??= solve;
+        return { kind: 'meter', volts: solve === right ? ideal : 10.9 };
+      },
+    };
+    return markWith(kind as unknown as Kind<QuestionKind>, METER, { kind: 'meter', volts }).mark;
+  };
+
+  it('isn’t told from it by an answer a little further off', () => {
+    expect(marked(10, 11.5)).toMatchObject({ correct: false, misconceptions: [] });
+    expect(marked(9, 11.5).misconceptions.length).toBeGreaterThan(0);
+    expect(marked(9, 9.5)).toMatchObject({ correct: true, misconceptions: [] });
+  });
 });

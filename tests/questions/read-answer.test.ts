@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Answer, answer as answerSchema, type Question } from '../../shared/question.ts';
 import { QUESTION_CODES, STATES } from '../../src/questions/index.ts';
+import { circuitOf } from '../misconceptions/reading.ts';
 import { readAnswer, told } from '../support/in-english.ts';
 import { FIXED, INPUTS, LAMPS, LIVE, METER, RELAYS, STEPS, WIRING } from './fixed.ts';
 
@@ -63,6 +64,31 @@ describe('a typed answer about states', () => {
     expect(states(LAMPS, 'H1 dark')).toEqual({ '-H1': 'dark' });
     expect(states(LAMPS, '0 ? 1')).toEqual({ '-H1': 'dark', '-H3': 'lit' });
     expect(states(LAMPS, 'H1 ?, H2 lit')).toEqual({ '-H2': 'lit' });
+  });
+
+  it('of a list leaves the others out where they may stand in more than one way', () => {
+    expect(states(LAMPS, 'lit: H2; dark: H1')).toEqual({ '-H1': 'dark', '-H2': 'lit' });
+    const flashing: Question = {
+      ...LAMPS,
+      circuit: circuitOf(`
+supply A 24 V DC
+-B1 field-contact make
+-K5 flasher 0.5 s on 1 s off
+-H1 lamp
+-H2 lamp
+A:L+ -B1:13-14 -K5:A1-A2 A:L-
+A:L+ -K5:15-18 -H1:X1-X2 A:L-
+-B1:14 -H2:X1-X2 A:L-`),
+      asked: ['-H1', '-H2'],
+    };
+    expect(states(flashing, 'flashing: H1')).toEqual({ '-H1': 'flashing' });
+    expect(states(flashing, 'lit: H1')).toEqual({ '-H1': 'lit', '-H2': 'dark' });
+    expect(states(flashing, 'dark: H1')).toEqual({ '-H1': 'dark', '-H2': 'lit' });
+  });
+
+  it('says at most twenty things that are wrong', () => {
+    const read = readAnswer(LAMPS, Array.from({ length: 30 }, (_, at) => `X${at} lit`).join(', '));
+    expect(read.ok ? 0 : read.problems.length).toBe(20);
   });
 
   it('has words of its own for inputs, relays and terminals', () => {

@@ -240,6 +240,42 @@ describe('the outbox', () => {
   });
 });
 
+describe('answers that the device did not keep', () => {
+  it('are all tried again, each the latest of its item', async () => {
+    const box = outbox();
+    const full = vi.spyOn(kept, 'give').mockRejectedValue(new Error('It is full.'));
+    for (const one of [
+      given(1),
+      given(2),
+      given(1, { id: 'later-1' }),
+      given(1, { paper: 'paper-2', id: 'other' }),
+    ])
+      await box.give(one);
+    expect(box.waiting.value).toBe(3);
+    full.mockRestore();
+    expect(await box.flush()).toBe('done');
+    expect(posted.flatMap(({ ids }) => ids).toSorted()).toEqual(['later-1', 'other', 'save-2']);
+    expect(box.waiting.value).toBe(0);
+  });
+
+  it('stay in hand where one to the same item was kept just before', async () => {
+    const box = outbox();
+    const give = kept.give.bind(kept);
+    let meanwhile: Promise<void> | undefined;
+    vi.spyOn(kept, 'give')
+      .mockImplementationOnce(async (one) => {
+        const keeping = give(one);
+        meanwhile = box.give(given(1, { id: 'later-1' }));
+        await keeping;
+      })
+      .mockRejectedValueOnce(new Error('It is full.'));
+    await box.give(given(1));
+    await meanwhile;
+    await box.flush();
+    expect(posted.flatMap(({ ids }) => ids).at(-1)).toBe('later-1');
+  });
+});
+
 describe('what is sent at once', () => {
   it('is of one paper, and at most forty', async () => {
     for (let item = 0; item < 42; item++) await kept.give(given(item));

@@ -13,18 +13,6 @@ export interface TryLimit {
 
 const DAY = 86_400_000;
 
-async function count(db: Kysely<Tables>, key: string, from: number): Promise<number> {
-  const { count } = await db
-    .insertInto('tries')
-    .values({ key, window_start: from, count: 1 })
-    .onConflict((conflict) =>
-      conflict.columns(['key', 'window_start']).doUpdateSet({ count: sql<number>`tries.count + 1` }),
-    )
-    .returning('count')
-    .executeTakeFirstOrThrow();
-  return count;
-}
-
 export function triesOn(db: Kysely<Tables>, installation: Installation, now: () => number) {
   const keyOf = async ({ what }: TryLimit): Promise<string> =>
     (await installation.keyed('tries', what)).toString('base64url');
@@ -42,31 +30,22 @@ export function triesOn(db: Kysely<Tables>, installation: Installation, now: () 
         .executeTakeFirst();
       return (row?.count ?? 0) < limit.most ? null : secondsLeft(limit);
     },
-    /**
-     * Counts one try. Done before it is made, many at once can't slip through.
-     *
-     * @returns null when it may be made, otherwise the seconds after which the next one may be
-     */
-    async take(limit: TryLimit): Promise<number | null> {
-      const from = windowOf(limit);
-      const made = await count(db, await keyOf(limit), from);
+    /** Counts one try. */
+    async take(limit: TryLimit): Promise<void> {
+      const { count } = await db
+        .insertInto('tries')
+        .values({ key: await keyOf(limit), window_start: windowOf(limit), count: 1 })
+        .onConflict((conflict) =>
+          conflict.columns(['key', 'window_start']).doUpdateSet({ count: sql<number>`tries.count + 1` }),
+        )
+        .returning('count')
+        .executeTakeFirstOrThrow();
       // Whoever begins a new row takes the old ones out.
-      if (made === 1)
+      if (count === 1)
         await db
           .deleteFrom('tries')
           .where('window_start', '<', now() - DAY)
           .execute();
-      return made <= limit.most ? null : secondsLeft(limit);
-    },
-    /** Takes one back that turned out to be right: only wrong ones count. */
-    async giveBack(limit: TryLimit): Promise<void> {
-      await db
-        .updateTable('tries')
-        .set({ count: sql<number>`count - 1` })
-        .where('key', '=', await keyOf(limit))
-        .where('window_start', '=', windowOf(limit))
-        .where('count', '>', 0)
-        .execute();
     },
   };
 }

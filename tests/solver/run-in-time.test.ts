@@ -1,0 +1,64 @@
+/** When contacts move, against the times of their mechanisms: operate and release times are not the same. */
+import { describe, expect, it } from 'vitest';
+import { machineOf, planOf, runTimed, solve } from '../../src/solver/index.ts';
+import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
+
+describe('the run in time', () => {
+  it('has a relay leave and arrive by its operate time, and by its release time when its coil is off', () => {
+    const circuit = circuitOf(`
+supply A 24 V DC
+-S1 push-button make
+-K1 relay
+-H1 lamp
+A:L+ -S1:13-14 -K1:A1-A2 A:L-
+A:L+ -K1:11-14 -H1:X1-X2 A:L-`);
+    const machine = machineOf(planOf(circuit));
+    const speeds = machine.plan.mechanisms.find(({ id }) => id === '-K1')!.speeds;
+    expect(speeds.operateMs).not.toBe(speeds.releaseMs);
+    const { happenings } = runTimed(machine, scenarioOf('press -S1; release -S1'));
+    const moves = happenings.filter(({ what, device }) => device === '-K1' && /leaves|arrives/.test(what));
+    // From when the button has made, or broken, the circuit of the coil.
+    const begun = (act: number): number =>
+      happenings.find((one) => one.act === act && /energised/.test(one.what))!.ms;
+    expect(moves.map(({ what, act, ms }) => [what, act, ms - begun(act)])).toEqual([
+      ['leaves', 0, speeds.operateMs - speeds.travelMs],
+      ['arrives', 0, speeds.operateMs],
+      ['leaves', 1, speeds.releaseMs - speeds.travelMs],
+      ['arrives', 1, speeds.releaseMs],
+    ]);
+  });
+});
+
+describe('a motor', () => {
+  const motor = (ends: string) =>
+    circuitOf(`
+supply P 400 V 3AC
+-F1 fuse
+-F2 fuse
+-F3 fuse
+-M1 motor 400 V 6 terminals
+P:L1 -F1:1-2 -M1:U1
+P:L2 -F2:1-2 -M1:V1
+P:L3 -F3:1-2 -M1:W1
+${ends}`);
+  const DELTA = '-M1:U1 -M1:W2\n-M1:V1 -M1:U2\n-M1:W1 -M1:V2';
+  const STAR = '-M1:U2 -M1:V2\n-M1:V2 -M1:W2';
+  const stands = (ends: string, blown: readonly string[]) =>
+    solve(motor(ends), {
+      start: 'live',
+      faults: blown.map((device) => ({ kind: 'blown', device })),
+      acts: [],
+    }).solution.loads['-M1'];
+
+  it('stands as its worst winding does, whichever line is lost', () => {
+    expect(stands(DELTA, [])).toBe('lit');
+    expect(stands(STAR, [])).toBe('dim');
+    for (const fuse of ['-F1', '-F2', '-F3']) {
+      // One winding keeps the whole voltage, the others have half of it.
+      expect(stands(DELTA, [fuse])).toBe('dim');
+      // Two windings share the voltage, the third has none.
+      expect(stands(STAR, [fuse])).toBe('dark');
+    }
+    expect(stands(DELTA, ['-F1', '-F2'])).toBe('dark');
+  });
+});
