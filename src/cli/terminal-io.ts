@@ -2,10 +2,10 @@ import { spawn } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
 import { createReadStream, writeFileSync } from 'node:fs';
 import { availableParallelism, homedir } from 'node:os';
-import { createInterface, type Interface } from 'node:readline';
 import type { Readable } from 'node:stream';
 import { MOST_BYTES } from './files.ts';
 import type { Io } from './io.ts';
+import { TypedLines } from './typed-lines.ts';
 import { whenStopped } from './until-stopped.ts';
 
 /** Set for a program that was started by `alongside`: it starts no others. */
@@ -40,36 +40,7 @@ async function wholeOf(stream: Readable): Promise<Uint8Array> {
 export function terminalIo(spoken: Pick<Io, 'language' | 'words'>): Io & { close(): void } {
   const { stdin, stdout, env } = process;
   const interactive = Boolean(stdin.isTTY && stdout.isTTY);
-  let reader: Interface | undefined;
-  // Lines that come before they are asked for (a pipe) wait here.
-  const lines: string[] = [];
-  let waiting: ((line: string | undefined) => void) | undefined;
-  let ended = false;
-  const open = (): Interface => {
-    if (reader) return reader;
-    reader = createInterface({
-      input: stdin,
-      output: interactive ? stdout : undefined,
-      terminal: interactive,
-    });
-    const hand = (line: string | undefined): boolean => {
-      if (!waiting) return false;
-      const give = waiting;
-      waiting = undefined;
-      give(line);
-      return true;
-    };
-    reader.on('line', (line) => {
-      if (!hand(line)) lines.push(line);
-    });
-    reader.on('close', () => {
-      ended = true;
-      hand(undefined);
-    });
-    // Ctrl-C at the prompt ends the practice as the end of input does: everything marked is kept already.
-    reader.on('SIGINT', () => reader?.close());
-    return reader;
-  };
+  const lines = new TypedLines(stdin, interactive ? stdout : undefined);
   const { stderr } = process;
   /** Back to the beginning of the line, and rid of what is on it. */
   const AFRESH = `\r${String.fromCharCode(27)}[K`;
@@ -90,18 +61,8 @@ export function terminalIo(spoken: Pick<Io, 'language' | 'words'>): Io & { close
     read: (file) => wholeOf(file === '-' ? stdin : createReadStream(file)),
     writeFile: (file, content) => writeFileSync(file, content),
     question: (prompt) => {
-      const terminal = open();
       if (!interactive) stdout.write(prompt);
-      const before = lines.shift();
-      if (before !== undefined) return Promise.resolve(before);
-      if (ended) return Promise.resolve(undefined);
-      return new Promise((resolve) => {
-        waiting = resolve;
-        if (interactive) {
-          terminal.setPrompt(prompt);
-          terminal.prompt();
-        }
-      });
+      return lines.next(prompt);
     },
     columns: Math.max(40, Math.min(stdout.columns ?? 80, 160)),
     ...(interactive && stdout.rows ? { rows: stdout.rows } : {}),
@@ -113,6 +74,6 @@ export function terminalIo(spoken: Pick<Io, 'language' | 'words'>): Io & { close
     freshSeed: () => randomBytes(6).toString('hex'),
     environment: env,
     home: homedir(),
-    close: () => reader?.close(),
+    close: () => lines.close(),
   };
 }

@@ -13,24 +13,37 @@ export interface Feeds {
   mechanismsOf(load: number): ReadonlySet<number>;
 }
 
-function blocksOf(plan: Plan) {
-  // All line poles are one place, the root; a return is never passed through.
+type Edge = readonly [number, number];
+
+/** The circuit's places: all line poles are one, the root; a return is none, and is never passed through. */
+function placesOf(plan: Plan): { readonly root: number; readonly place: Int32Array } {
   const root = plan.nodes;
   const place = Int32Array.from({ length: plan.nodes + 1 }, (_, node) => node);
   for (const { poles } of plan.supplies) {
     for (const { node } of poles) place[node] = root;
     place[poles.at(-1)!.node] = -1;
   }
-  const edges = [
-    ...plan.switches.map(({ a, b }) => [place[a]!, place[b]!] as const),
-    ...plan.joins.map(([a, b]) => [place[a]!, place[b]!] as const),
-  ];
-  const at: number[][] = Array.from({ length: plan.nodes + 1 }, () => []);
+  return { root, place };
+}
+
+/** The edges at each place. */
+function edgesAt(places: number, edges: readonly Edge[]): readonly number[][] {
+  const at: number[][] = Array.from({ length: places }, () => []);
   edges.forEach(([a, b], edge) => {
     if (a < 0 || b < 0) return;
     at[a]!.push(edge);
     at[b]!.push(edge);
   });
+  return at;
+}
+
+function blocksOf(plan: Plan) {
+  const { root, place } = placesOf(plan);
+  const edges = [
+    ...plan.switches.map(({ a, b }): Edge => [place[a]!, place[b]!]),
+    ...plan.joins.map(([a, b]): Edge => [place[a]!, place[b]!]),
+  ];
+  const at = edgesAt(plan.nodes + 1, edges);
   const found = new Int32Array(plan.nodes + 1).fill(-1);
   const low = new Int32Array(plan.nodes + 1);
   const next = new Int32Array(plan.nodes + 1);

@@ -97,15 +97,9 @@ function missing(request: FastifyRequest): ApiFailure {
   return new ApiFailure({ says: 'no-such-route' });
 }
 
-/**
- * The server, not yet listening. It doesn't own the store: close that after it.
- *
- * On `close()` requests that have begun are finished, further ones on open connections are refused.
- */
-export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
-  const { store, bank, words, version, log } = options;
-  const transport = new Transport(options.class);
-  const app = Fastify({
+/** What takes requests in: what it bears with, and what it says to what is no request. */
+function listener({ words, log }: ServerOptions) {
+  return Fastify({
     logger: log && log.level !== 'silent' ? { ...log } : false,
     bodyLimit: 16_384,
     requestTimeout: ARRIVES_WITHIN,
@@ -120,6 +114,68 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
       return sendProblem(reply as FastifyReply, failure.status, failure.told(words));
     },
   });
+}
+
+/** What every request is looked at for before its route, and what every reply has. */
+function addManners(
+  app: FastifyInstance,
+  { transport, isStopping }: Service,
+  names: readonly string[],
+): void {
+  const hosts = new Set(names.map((name) => name.toLowerCase()));
+  app.addHook('onRequest', async (request, reply) => {
+    reply.headers(SAFE_HEADERS);
+    if (transport.isHttps(request)) reply.header('strict-transport-security', HSTS);
+    checkHost(request.headers, hosts);
+    const isApi = path(request).startsWith('/api/');
+    if (isApi) reply.header('cache-control', 'no-store');
+    if (isApi || (request.method !== 'GET' && request.method !== 'HEAD')) checkSite(request.headers);
+    if (isStopping() && path(request) !== apiRoutes.health.path) throw new ApiFailure({ says: 'stopping' });
+  });
+  app.addHook('onSend', async (_request, reply) => {
+    // A connection that stayed open would hold up the end.
+    if (isStopping()) reply.header('connection', 'close');
+  });
+}
+
+/** What went wrong, in words, and what of it is logged. */
+function addErrors(app: FastifyInstance, { mode, words }: Service): void {
+  app.setErrorHandler((error, request, reply) => {
+    const failure = apiFailureOf(error);
+    // Whoever hung up in the middle of a request gets no reply, and nothing is wrong here.
+    if (request.raw.destroyed && !request.raw.complete)
+      request.log.info({ reason: 'hung up' }, 'request aborted');
+    else if (failure.status >= 500) request.log.error(error);
+    const retryAfter = failure.retryAfter ?? (failure.status === 503 ? 5 : null);
+    if (retryAfter !== null) reply.header('retry-after', String(retryAfter));
+    return sendProblem(reply, failure.status, problemTold(mode, failure, words));
+  });
+}
+
+/** Everything under /api. */
+function addApi(app: FastifyInstance, service: Service): void {
+  addState(app, service);
+  addBank(app, service);
+  addAnswers(app, service);
+  addLearner(app, service);
+  addPeople(app, service);
+  addHomework(app, service);
+  let description: unknown;
+  addRoute(app, service, apiRoutes.description, ({ reply }) => {
+    description ??= openApi(service.version);
+    return reply.header('cache-control', 'no-cache').send(description);
+  });
+}
+
+/**
+ * The server, not yet listening. It doesn't own the store: close that after it.
+ *
+ * On `close()` requests that have begun are finished, further ones on open connections are refused.
+ */
+export async function createServer(options: ServerOptions): Promise<FastifyInstance> {
+  const { store, bank, words, version } = options;
+  const transport = new Transport(options.class);
+  const app = listener(options);
   let stopping = false;
   const work = options.work ?? new WorkThreads();
   app.addHook('onClose', () => work.close());
@@ -139,36 +195,14 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     work,
     isStopping: () => stopping,
   };
-  const hosts = new Set((options.hosts ?? []).map((name) => name.toLowerCase()));
 
   app.removeContentTypeParser('text/plain');
   addJsonBodies(app);
   app.addHook('preClose', async () => {
     stopping = true;
   });
-  app.addHook('onRequest', async (request, reply) => {
-    reply.headers(SAFE_HEADERS);
-    if (transport.isHttps(request)) reply.header('strict-transport-security', HSTS);
-    checkHost(request.headers, hosts);
-    const isApi = path(request).startsWith('/api/');
-    if (isApi) reply.header('cache-control', 'no-store');
-    if (isApi || (request.method !== 'GET' && request.method !== 'HEAD')) checkSite(request.headers);
-    if (stopping && path(request) !== apiRoutes.health.path) throw new ApiFailure({ says: 'stopping' });
-  });
-  app.addHook('onSend', async (_request, reply) => {
-    // A connection that stayed open would hold up the end.
-    if (stopping) reply.header('connection', 'close');
-  });
-  app.setErrorHandler((error, request, reply) => {
-    const failure = apiFailureOf(error);
-    // Whoever hung up in the middle of a request gets no reply, and nothing is wrong here.
-    if (request.raw.destroyed && !request.raw.complete)
-      request.log.info({ reason: 'hung up' }, 'request aborted');
-    else if (failure.status >= 500) request.log.error(error);
-    const retryAfter = failure.retryAfter ?? (failure.status === 503 ? 5 : null);
-    if (retryAfter !== null) reply.header('retry-after', String(retryAfter));
-    return sendProblem(reply, failure.status, problemTold(service.mode, failure, words));
-  });
+  addManners(app, service, options.hosts ?? []);
+  addErrors(app, service);
 
   await app.register(compress, {
     threshold: 2048,
@@ -176,17 +210,7 @@ export async function createServer(options: ServerOptions): Promise<FastifyInsta
     // The library's usual quality takes ten times as long for a tenth less.
     brotliOptions: { params: { [constants.BROTLI_PARAM_QUALITY]: 4 } },
   });
-  addState(app, service);
-  addBank(app, service);
-  addAnswers(app, service);
-  addLearner(app, service);
-  addPeople(app, service);
-  addHomework(app, service);
-  let description: unknown;
-  addRoute(app, service, apiRoutes.description, ({ reply }) => {
-    description ??= openApi(version);
-    return reply.header('cache-control', 'no-cache').send(description);
-  });
+  addApi(app, service);
   const page = await addPage(app, options.folder, words);
   app.setNotFoundHandler((request, reply) => {
     const replied = page.reply(request, reply);

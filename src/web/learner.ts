@@ -63,6 +63,8 @@ const isAhead = (said: unknown): said is Ahead =>
   Object.values((said as Ahead | undefined)?.recalls ?? {}).some(({ kind }) => kind === 'begun');
 const isSettings = (said: unknown): said is Settings => ((said as Settings | undefined)?.changedAt ?? 0) > 0;
 
+const erasing = () => import('./local/erase.ts');
+
 export class Learner {
   /** In whose name the answers are. */
   readonly id: string;
@@ -97,8 +99,7 @@ export class Learner {
   /** Reads what is on this device. */
   async load(): Promise<void> {
     // The page was left in the middle of it: what was to go, goes.
-    if (await this.local.value('erasing'))
-      await (await import('./local/erase.ts')).eraseHere(this.local, this.id);
+    if (await this.local.value('erasing')) await (await erasing()).eraseHere(this.local, this.id);
     const lines = await this.local.value('lines');
     this.local.told = lines;
     answers.value = await this.local.lines();
@@ -168,7 +169,7 @@ export class Learner {
    * @throws Error with words for a person
    */
   async erase(): Promise<void> {
-    const { eraseLearner } = await import('./local/erase.ts');
+    const { eraseLearner } = await erasing();
     await this.end();
     const refused = await eraseLearner(this.local, this.ask, this.id);
     if (refused === undefined) return;

@@ -4,7 +4,7 @@ import { openHomework } from './open-homework.ts';
 import { Loaded, type ScreenProps } from './parts/loaded.tsx';
 import { Renewal } from './parts/renewal.tsx';
 import { Standing } from './parts/standing.tsx';
-import { inStrip, place } from './place.ts';
+import { inStrip, place, type Screen } from './place.ts';
 import { tellNewer } from './renewed.ts';
 import { Practise } from './screens/practise/practise.tsx';
 import type { Ground } from './start.ts';
@@ -31,6 +31,32 @@ const later = {
   join: spoken(['enter'], () => import('./screens/enter/enter.tsx').then(({ Enter }) => Enter)),
 } as const;
 
+/** The other screens, and whose page it is. */
+function Navigation() {
+  const { frame } = words('first');
+  const here = (screen: Screen) => (screen === place.value.screen ? 'page' : undefined);
+  const { person } = me.value;
+  return (
+    <>
+      <nav aria-label={frame.screensList}>
+        {inStrip().map((name) => (
+          <a key={name} href={`#/${name}`} aria-current={here(name)}>
+            {frame.screens[name]}
+          </a>
+        ))}
+      </nav>
+      {person && (
+        <a class="person" href="#/account" aria-current={here('account')}>
+          {set(frame.accountOf, {
+            away: (text) => <span class="away">{text}</span>,
+            person: <span class="whose">{person.name}</span>,
+          })}
+        </a>
+      )}
+    </>
+  );
+}
+
 /** The screens, for whoever uses the page. */
 export function Shell({ ground }: { ground: Ground }) {
   const { frame } = words('first');
@@ -44,7 +70,6 @@ export function Shell({ ground }: { ground: Ground }) {
     const go = (): void => setCaughtUp(true);
     ground.history?.then(go, go);
   }, [ground]);
-  const { person } = me.value;
   const out = signedOut.value;
   useEffect(() => {
     if (!out) return undefined;
@@ -54,21 +79,7 @@ export function Shell({ ground }: { ground: Ground }) {
   return (
     <div class="shell">
       <Strip device={ground.device}>
-        <nav aria-label={frame.screensList}>
-          {inStrip().map((name) => (
-            <a key={name} href={`#/${name}`} aria-current={name === screen ? 'page' : undefined}>
-              {frame.screens[name]}
-            </a>
-          ))}
-        </nav>
-        {person && (
-          <a class="person" href="#/account" aria-current={screen === 'account' ? 'page' : undefined}>
-            {set(frame.accountOf, {
-              away: (text) => <span class="away">{text}</span>,
-              person: <span class="whose">{person.name}</span>,
-            })}
-          </a>
-        )}
+        <Navigation />
       </Strip>
       <Renewal />
       <main id="main">

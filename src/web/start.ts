@@ -3,7 +3,7 @@ import { loadBank } from './bank.ts';
 import { type Engine, startEngine } from './engine/client.ts';
 import { Learner } from './learner.ts';
 import { Local } from './local/database.ts';
-import { askMe, become, before, keepMeeting, learnerOf, me, meet, roleOf } from './me.ts';
+import { askMe, become, before, keepMeeting, learnerOf, me, meet } from './me.ts';
 import type { Supply } from './supply.ts';
 import { loadTheme } from './theme.ts';
 
@@ -49,24 +49,11 @@ async function somebody(asked: ReturnType<typeof askMe>): Promise<boolean> {
   return me.value.mode === 'solo' || me.value.person !== null;
 }
 
-const NONE = { guard: undefined, supply: undefined };
-
-/** What there is only where people sign in: fetched there and nowhere else. */
-async function forClasses(local: Local, engine: Engine) {
-  const [{ Guard, guardWith }, { Supply: Issued }] = await Promise.all([
-    import('./guard.ts'),
-    import('./supply.ts'),
-  ]);
-  const guard = new Guard(local, engine);
-  guardWith(guard);
-  return { guard, supply: new Issued(local) };
-}
-
 /** Opens the device's store, the learner's history, the bank and the engine. Rejects with words for a person. */
 export async function start(): Promise<Opened> {
   const asked = askMe();
   const engine = startEngine((circuit) => {
-    import('./guard.ts').then(({ triedOnPage }) => triedOnPage(circuit)).catch(() => undefined);
+    import('./for-classes.ts').then(({ triedOnPage }) => triedOnPage(circuit)).catch(() => undefined);
   });
   const opening = Local.open();
   // The engine takes the bank in while it is still being asked who is there.
@@ -83,8 +70,14 @@ export async function start(): Promise<Opened> {
   const id = learnerOf(me.value);
   const local = me.value.mode === 'solo' ? device : await Local.open(`polewise-person-${id}`);
   const learner = new Learner(local, id, (fresh) => engine.call('remember', fresh));
-  const { guard, supply } = me.value.mode === 'class' ? await forClasses(local, engine) : NONE;
-  const [{ bank, keepNewer }] = await Promise.all([banking, learner.load(), guard?.load(), supply?.load()]);
+  const [{ bank, keepNewer }, classes] = await Promise.all([
+    banking,
+    me.value.mode === 'class'
+      ? import('./for-classes.ts').then(({ forClasses }) => forClasses(local, engine))
+      : undefined,
+    learner.load(),
+  ]);
+  const supply = classes?.supply;
   // A device on which nothing is yet waits for how its learner stands after what was practised elsewhere, and for questions.
   const first = supply && supply.there.length === 0 && navigator.onLine ? [supply.refill()] : [];
   const behind = learner.catchUp(HISTORY);
@@ -97,16 +90,10 @@ export async function start(): Promise<Opened> {
       : undefined;
   const settle = (): void => {
     learner.keepInStep();
-    guard?.keepInStep();
-    supply?.keepFilled();
+    classes?.settle();
     // Installed, it is meant to work for weeks: the browser shouldn't throw its store away when space is short.
     if (matchMedia('(display-mode: standalone)').matches) navigator.storage.persist().catch(() => undefined);
     keepNewer().catch(() => undefined);
-    // Homework answered on this device may still wait, though nobody opens the homework.
-    if (me.value.mode === 'class' && roleOf(me.value) === 'learner')
-      import('./tell-homework.ts').then(({ tellOpen }) => tellOpen()).catch(() => undefined);
-    if (me.value.mode === 'class')
-      import('./local/homework/own-outbox.ts').then(({ outboxOf }) => outboxOf(id)).catch(() => undefined);
   };
   return { kind: 'ready', ground: { local, device, learner, engine, bank, supply, history, settle } };
 }

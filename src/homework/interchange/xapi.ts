@@ -88,72 +88,87 @@ const responseOf = (words: Words, { mark }: ItemMark): string =>
     )
     .join('; ');
 
-/** The statements of one marked paper, those of the items first. */
-export function xapiStatements(request: XapiRequest): readonly XapiStatement[] {
-  const { words, set, mark, base, account, at, uuidFor } = request;
-  const timestamp = new Date(at).toISOString();
-  const actor = { objectType: 'Agent' as const, account };
-  const setActivity: XapiActivity = {
-    objectType: 'Activity',
-    id: `${base}/sets/${set.id}`,
-    definition: { type: `${ACTIVITIES}assessment`, name: { en: set.title } },
-  };
-  const extension = (name: string): string => `${base}/extensions/${name}`;
-  const attempt = { [extension('attempt')]: mark.attempt };
-  const items = mark.items.flatMap((item, index): XapiStatement[] => {
-    if (item.answered === 'none') return [];
-    const ideas = item.mark.misconceptions;
-    return [
-      {
-        id: uuidFor(index),
-        actor,
-        verb: { id: `${VERBS}answered`, display: { en: 'answered' } },
-        object: {
-          objectType: 'Activity',
-          id: `${base}/sets/${set.id}/places/${index + 1}`,
-          definition: {
-            type: `${ACTIVITIES}cmi.interaction`,
-            name: { en: `${set.title}, ${index + 1}: ${item.skill}` },
-          },
-        },
-        result: {
-          score: scoreOf(earnedOf(item), item.marks),
-          success: item.mark.correct,
-          response: responseOf(words, item),
-          ...(item.secondsUsed === null ? {} : { duration: isoDuration(item.secondsUsed) }),
-          ...(ideas.length > 0 ? { extensions: { [extension('misconceptions')]: ideas } } : {}),
-        },
-        context: {
-          contextActivities: { parent: [setActivity] },
-          extensions: {
-            ...attempt,
-            [extension('skill')]: item.skill,
-            [extension('circuit')]: item.circuit,
-          },
-        },
-        timestamp,
+const activityOf = ({ base, set }: XapiRequest): XapiActivity => ({
+  objectType: 'Activity',
+  id: `${base}/sets/${set.id}`,
+  definition: { type: `${ACTIVITIES}assessment`, name: { en: set.title } },
+});
+
+const extensionsIn =
+  ({ base }: XapiRequest) =>
+  (name: string): string =>
+    `${base}/extensions/${name}`;
+
+/** What all statements of a paper have. */
+const frameOf = ({ account, at }: XapiRequest) => ({
+  actor: { objectType: 'Agent' as const, account },
+  timestamp: new Date(at).toISOString(),
+});
+
+/** The one of an item that was answered. */
+function itemStatement(request: XapiRequest, item: ItemMark, index: number): XapiStatement {
+  const { words, set, mark, base, uuidFor } = request;
+  const extension = extensionsIn(request);
+  const { actor, timestamp } = frameOf(request);
+  const ideas = item.mark.misconceptions;
+  return {
+    id: uuidFor(index),
+    actor,
+    verb: { id: `${VERBS}answered`, display: { en: 'answered' } },
+    object: {
+      objectType: 'Activity',
+      id: `${base}/sets/${set.id}/places/${index + 1}`,
+      definition: {
+        type: `${ACTIVITIES}cmi.interaction`,
+        name: { en: `${set.title}, ${index + 1}: ${item.skill}` },
       },
-    ];
-  });
-  const { earned, outOf } = totalOf(mark);
-  const used = mark.items.map(({ secondsUsed }) => secondsUsed);
-  const measured = used.flatMap((seconds) => seconds ?? []);
-  return [
-    ...items,
-    {
-      id: uuidFor('paper'),
-      actor,
-      verb: { id: `${VERBS}completed`, display: { en: 'completed' } },
-      object: setActivity,
-      result: {
-        score: scoreOf(earned, outOf),
-        completion: true,
-        ...(measured.length > 0
-          ? { duration: isoDuration(measured.reduce((sum, seconds) => sum + seconds, 0)) }
-          : {}),
-      },
-      context: { extensions: attempt },
-      timestamp,
     },
-  ];
+    result: {
+      score: scoreOf(earnedOf(item), item.marks),
+      success: item.mark.correct,
+      response: responseOf(words, item),
+      ...(item.secondsUsed === null ? {} : { duration: isoDuration(item.secondsUsed) }),
+      ...(ideas.length > 0 ? { extensions: { [extension('misconceptions')]: ideas } } : {}),
+    },
+    context: {
+      contextActivities: { parent: [activityOf(request)] },
+      extensions: {
+        [extension('attempt')]: mark.attempt,
+        [extension('skill')]: item.skill,
+        [extension('circuit')]: item.circuit,
+      },
+    },
+    timestamp,
+  };
 }
+
+/** The one of the paper as a whole. */
+function paperStatement(request: XapiRequest): XapiStatement {
+  const { mark, uuidFor } = request;
+  const { actor, timestamp } = frameOf(request);
+  const { earned, outOf } = totalOf(mark);
+  const measured = mark.items.flatMap(({ secondsUsed }) => secondsUsed ?? []);
+  return {
+    id: uuidFor('paper'),
+    actor,
+    verb: { id: `${VERBS}completed`, display: { en: 'completed' } },
+    object: activityOf(request),
+    result: {
+      score: scoreOf(earned, outOf),
+      completion: true,
+      ...(measured.length > 0
+        ? { duration: isoDuration(measured.reduce((sum, seconds) => sum + seconds, 0)) }
+        : {}),
+    },
+    context: { extensions: { [extensionsIn(request)('attempt')]: mark.attempt } },
+    timestamp,
+  };
+}
+
+/** The statements of one marked paper, those of the items first. */
+export const xapiStatements = (request: XapiRequest): readonly XapiStatement[] => [
+  ...request.mark.items.flatMap((item, index) =>
+    item.answered === 'none' ? [] : [itemStatement(request, item, index)],
+  ),
+  paperStatement(request),
+];

@@ -13,7 +13,7 @@ import { type Tries, triesOn } from './tries.ts';
 export type { ClassChange } from './classes.ts';
 export type { AddedPerson, JoinRefusal } from './joining.ts';
 export { LINK_LASTS, type MadeLink } from './links.ts';
-export type { NewPerson } from './persons.ts';
+export type { NewPerson } from './person-row.ts';
 export { SESSION_LASTS, type SessionHolder, type SessionView } from './sessions.ts';
 export type { TakenRoster, WantedMember } from './take-roster.ts';
 export type { TryLimit } from './tries.ts';

@@ -3,10 +3,11 @@ import type { Kysely, Transaction } from 'kysely';
 import { MOST_IN_CLASS } from '../../../shared/api-people.ts';
 import type { Person } from '../../../shared/people.ts';
 import type { Tables } from '../schema.ts';
-import { insertMember, learnersIn, lockClass, membersOf } from './classes.ts';
+import { lockClass } from './classes.ts';
 import { type MadeLink, makeLink } from './links.ts';
 import { Names } from './look-alike.ts';
-import { insertPerson, type NewPerson } from './persons.ts';
+import { insertMember, learnersIn, membersOf } from './memberships.ts';
+import { insertPerson, type NewPerson } from './person-row.ts';
 import { type RosterManner, takeRoster, type WantedMember } from './take-roster.ts';
 
 export type JoinRefusal = 'code-refused' | 'class-full' | 'name-taken' | 'name-alike';
@@ -64,6 +65,25 @@ async function namesIn(db: Transaction<Tables>, id: string, but?: string): Promi
   return new Names(members.flatMap((member) => (member.id === but ? [] : [member.name])));
 }
 
+/** Makes a learner of each name. Two of the same there may be; two that only look the same would be taken for one another. */
+async function addLearners(
+  db: Transaction<Tables>,
+  id: string,
+  names: readonly string[],
+  now: number,
+): Promise<readonly AddedPerson[]> {
+  const added: AddedPerson[] = [];
+  const there = await namesIn(db, id);
+  for (const name of names) {
+    if (there.alike(name)) throw new Refused('name-alike');
+    there.add(name);
+    const person = (await insertPerson(db, { name, role: 'learner' }, now))!;
+    await insertMember(db, id, person.id, 'learner', now);
+    added.push({ person, link: await makeLink(db, person.id, now) });
+  }
+  return added;
+}
+
 export const joiningOn = (db: Kysely<Tables>, now: () => number) => ({
   /** The title of the class that a code lets into; null when there is none. */
   async look(code: string): Promise<string | null> {
@@ -109,17 +129,7 @@ export const joiningOn = (db: Kysely<Tables>, now: () => number) => ({
         if (!(await lockClass(transaction, id))) return null;
         if ((await learnersIn(transaction, id)) + names.length > MOST_IN_CLASS)
           throw new Refused('class-full');
-        const added: AddedPerson[] = [];
-        // Two of the same name there may be; two that only look the same would be taken for one another.
-        const there = await namesIn(transaction, id);
-        for (const name of names) {
-          if (there.alike(name)) throw new Refused('name-alike');
-          there.add(name);
-          const person = (await insertPerson(transaction, { name, role: 'learner' }, now()))!;
-          await insertMember(transaction, id, person.id, 'learner', now());
-          added.push({ person, link: await makeLink(transaction, person.id, now()) });
-        }
-        return added;
+        return addLearners(transaction, id, names, now());
       }),
     ),
 

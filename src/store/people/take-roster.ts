@@ -5,9 +5,10 @@ import type { Manner, Member, Person } from '../../../shared/people.ts';
 import type { StoreWords } from '../../words/en/store.ts';
 import type { StatementOf } from '../../words/statement.ts';
 import type { Tables } from '../schema.ts';
-import { insertMember, learnersIn, lockClass, membersOf } from './classes.ts';
+import { lockClass } from './classes.ts';
 import { Names } from './look-alike.ts';
-import { insertPerson, personIn } from './persons.ts';
+import { insertMember, learnersIn, membersOf } from './memberships.ts';
+import { insertPerson, personIn } from './person-row.ts';
 
 /** Somebody whom a roster wants in the class. */
 export interface WantedMember {

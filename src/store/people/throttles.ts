@@ -15,6 +15,20 @@ const DAY = 24 * HOUR;
 export const waitAfter = (wrong: number): number =>
   wrong < FREE ? 0 : Math.min(LAST_WAIT, FIRST_WAIT * 2 ** Math.min(20, wrong - FREE));
 
+/** Takes out those from which nothing follows any more. */
+async function clearOut(db: Kysely<Tables>, at: number): Promise<void> {
+  await db
+    .deleteFrom('throttles')
+    .where(({ or, and, eb }) =>
+      or([
+        eb('seen_at', '<', at - DAY),
+        // Guesses at many things, each tried once: nothing follows from them for long.
+        and([eb('wrong', '<=', 1), eb('seen_at', '<', at - HOUR)]),
+      ]),
+    )
+    .execute();
+}
+
 export function throttlesOn(db: Kysely<Tables>, installation: Installation, now: () => number) {
   const keyOf = async (what: string): Promise<string> =>
     (await installation.keyed('throttle', what)).toString('base64url');
@@ -47,17 +61,7 @@ export function throttlesOn(db: Kysely<Tables>, installation: Installation, now:
         return { begun, seconds: null };
       });
       // Whoever begins a row takes the old ones out.
-      if (begun)
-        await db
-          .deleteFrom('throttles')
-          .where(({ or, and, eb }) =>
-            or([
-              eb('seen_at', '<', at - DAY),
-              // Guesses at many things, each tried once: nothing follows from them for long.
-              and([eb('wrong', '<=', 1), eb('seen_at', '<', at - HOUR)]),
-            ]),
-          )
-          .execute();
+      if (begun) await clearOut(db, at);
       return seconds;
     },
     /** It was right: nothing of before counts any more. */

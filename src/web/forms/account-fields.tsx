@@ -43,3 +43,14 @@ export function NewPasswordField({ label, value, problem, onValue }: Props & { l
     />
   );
 }
+
+/** The password until now, by whoever changes it. */
+export const PasswordSoFarField = (props: Props) => (
+  <Field
+    label={words('enter').account.passwordSoFar}
+    name="password"
+    kind="password"
+    autocomplete="current-password"
+    {...props}
+  />
+);

@@ -14,6 +14,8 @@ export interface Act extends Standing {
   /** Does it. A second one while the first is under way does nothing. The same function as long as the screen stands. */
   run(work: () => Promise<unknown>): void;
   clear(): void;
+  /** Takes what is typed, and what was said of it before is gone. */
+  typing(keep: (typed: string) => void): (typed: string) => void;
 }
 
 const NOTHING: Standing = { busy: false, failure: '', code: null };
@@ -42,5 +44,11 @@ export function useAct(): Act {
   const clear = useCallback((): void => {
     if (!busy.current) setStanding(NOTHING);
   }, []);
-  return { ...standing, run, clear };
+  const typing =
+    (keep: (typed: string) => void) =>
+    (typed: string): void => {
+      clear();
+      keep(typed);
+    };
+  return { ...standing, run, clear, typing };
 }

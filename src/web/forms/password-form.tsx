@@ -3,10 +3,9 @@ import type { Me } from '../../../shared/api-people.ts';
 import { call } from '../api.ts';
 import { become } from '../me.ts';
 import { words } from '../words.ts';
-import { NewPasswordField, SignInNameField } from './account-fields.tsx';
+import { NewPasswordField, PasswordSoFarField, SignInNameField } from './account-fields.tsx';
 import { Button } from './button.tsx';
 import { Failure } from './failure.tsx';
-import { Field } from './field.tsx';
 import { Form } from './form.tsx';
 import { asSignIn, offeredSignIn, problemOfPassword, problemOfSignIn } from './typed.ts';
 import { useForm } from './use-form.ts';
@@ -59,12 +58,6 @@ export function PasswordForm({ person, send, first = false, onDone }: Props) {
     form.anew();
     onDone();
   };
-  const typing =
-    (keep: (typed: string) => void) =>
-    (typed: string): void => {
-      act.clear();
-      keep(typed);
-    };
   return (
     <Form onSend={() => form.send(set)}>
       {named ? (
@@ -74,25 +67,17 @@ export function PasswordForm({ person, send, first = false, onDone }: Props) {
           first={first}
           value={signIn}
           problem={taken ?? told.signIn}
-          onValue={typing(setSignIn)}
+          onValue={act.typing(setSignIn)}
         />
       )}
       {person.hasPassword && (
-        <Field
-          label={w.passwordSoFar}
-          name="password"
-          kind="password"
-          autocomplete="current-password"
-          value={old}
-          problem={refused ?? told.old}
-          onValue={typing(setOld)}
-        />
+        <PasswordSoFarField value={old} problem={refused ?? told.old} onValue={act.typing(setOld)} />
       )}
       <NewPasswordField
         label={person.hasPassword ? w.newPassword : w.password}
         value={password}
         problem={told.password}
-        onValue={typing(setPassword)}
+        onValue={act.typing(setPassword)}
       />
       <Failure words={refused || taken ? '' : act.failure} />
       <p>

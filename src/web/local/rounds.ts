@@ -26,13 +26,9 @@ export class Rounds<R> {
   /** A round that begins from now on: what was given while one is under way goes in the next. Undefined once it has ended. */
   run(): Promise<R | undefined> {
     clearTimeout(this.timer);
-    if (this.next) return this.next;
     if (!this.running) return this.begin();
-    const begin = (): Promise<R | undefined> => {
-      this.next = undefined;
-      return this.begin();
-    };
-    this.next = this.running.then(begin, begin);
+    const begin = (): Promise<R | undefined> => this.begin();
+    this.next ??= this.running.then(begin, begin);
     return this.next;
   }
 
@@ -46,6 +42,7 @@ export class Rounds<R> {
   }
 
   private begin(): Promise<R | undefined> {
+    this.next = undefined;
     this.running = this.round().finally(() => {
       this.running = undefined;
     });
@@ -64,7 +61,6 @@ export class Rounds<R> {
   /** From now on there are none; resolves when none is under way any more. */
   async end(): Promise<void> {
     this.ended = true;
-    clearTimeout(this.timer);
     await this.running;
     clearTimeout(this.timer);
   }

@@ -1,3 +1,4 @@
+import type { VNode } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Drawn, Sheet, Spot } from '../engine/messages.ts';
 import { words } from '../words.ts';
@@ -101,6 +102,40 @@ function pointedAt(spots: readonly Spot[], about: readonly string[]): Spot[] {
   return found;
 }
 
+/** What can be touched, as real buttons. */
+function Targets({
+  spots,
+  sheet,
+  touchable,
+  laid,
+  onTouch,
+}: {
+  spots: readonly Spot[];
+  sheet: Sheet;
+  touchable: ReadonlyMap<string, Touchable>;
+  laid: LaidOn | undefined;
+  onTouch: ((item: string) => void) | undefined;
+}) {
+  const reached = spots.filter(({ item, kind }) => {
+    const touch = touchable.get(item);
+    return touch && (!touch.at || touch.at.includes(kind));
+  });
+  return (
+    <>
+      {reached.map((spot, index) => (
+        <SpotButton
+          key={`${spot.item} ${index}`}
+          spot={spot}
+          sheet={sheet}
+          touch={touchable.get(spot.item)!}
+          sign={laid?.ends.find((end) => end.spot.item === spot.item)?.sign}
+          onTouch={onTouch}
+        />
+      ))}
+    </>
+  );
+}
+
 function SheetView({
   sheet,
   widest,
@@ -120,11 +155,18 @@ function SheetView({
   const Laying = laying.value;
   // As a picture of its own, the drawing's style can't reach the page and the page's policy needs no exception.
   const source = useMemo(() => `data:image/svg+xml,${encodeURIComponent(sheet.svg)}`, [sheet.svg]);
-  const spots = (points ?? sheet.spots).filter(({ item, kind }) => {
-    const touch = touchable?.get(item);
-    return touch && (!touch.at || touch.at.includes(kind));
-  });
   const pointed = about ? pointedAt(sheet.spots, about) : [];
+  const marks = (at: (spot: Spot) => boolean | undefined, how: string, what: VNode) =>
+    sheet.spots.filter(at).map((spot, index) => (
+      <span
+        key={`${spot.item} ${index}`}
+        class={`spot ${spot.kind} ${how}`}
+        style={placed(spot, sheet)}
+        aria-hidden="true"
+      >
+        {what}
+      </span>
+    ));
   return (
     <figure class="sheet" style={{ width: percent(sheet.width / widest) }}>
       {sheet.title && <figcaption>{sheet.title}</figcaption>}
@@ -133,18 +175,11 @@ function SheetView({
         {pointed.map((spot, index) => (
           <span key={`${spot.item} ${index}`} class="pointed" style={boxed(spot)} />
         ))}
-        {sheet.spots
-          .filter(({ item, kind }) => asked?.includes(item) && kind !== 'contact')
-          .map((spot, index) => (
-            <span
-              key={`${spot.item} ${index}`}
-              class={`spot ${spot.kind} shown`}
-              style={placed(spot, sheet)}
-              aria-hidden="true"
-            >
-              <span class="ring" />
-            </span>
-          ))}
+        {marks(
+          ({ item, kind }) => asked?.includes(item) && kind !== 'contact',
+          'shown',
+          <span class="ring" />,
+        )}
         {Laying && laid && (
           <Laying.Laid
             sheet={sheet}
@@ -153,29 +188,16 @@ function SheetView({
             isTouched={(item) => touchable?.has(item) === true}
           />
         )}
-        {sheet.spots
-          .filter(({ item }) => broken.includes(item))
-          .map((spot, index) => (
-            <span
-              key={`${spot.item} ${index}`}
-              class="spot terminal broken"
-              style={placed(spot, sheet)}
-              aria-hidden="true"
-            >
-              <span class="tag">✕</span>
-            </span>
-          ))}
-        {touchable &&
-          spots.map((spot, index) => (
-            <SpotButton
-              key={`${spot.item} ${index}`}
-              spot={spot}
-              sheet={sheet}
-              touch={touchable.get(spot.item)!}
-              sign={laid?.ends.find((end) => end.spot.item === spot.item)?.sign}
-              onTouch={onTouch}
-            />
-          ))}
+        {marks(({ item }) => broken.includes(item), 'broken', <span class="tag">✕</span>)}
+        {touchable && (
+          <Targets
+            spots={points ?? sheet.spots}
+            sheet={sheet}
+            touchable={touchable}
+            laid={laid}
+            onTouch={onTouch}
+          />
+        )}
       </div>
     </figure>
   );

@@ -3,9 +3,8 @@ import type { ToldMark } from '../../../shared/question.ts';
 import type { Scenario } from '../../../shared/scenario.ts';
 import { CircuitTiming } from '../parts/circuit-timing.tsx';
 import { DrawingInWords } from '../parts/drawing-in-words.tsx';
-import { unbroken } from '../parts/unbroken.ts';
 import type { Ground } from '../start.ts';
-import { words } from '../words.ts';
+import { unbroken, words } from '../words.ts';
 
 interface Props {
   readonly ground: Ground;

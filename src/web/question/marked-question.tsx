@@ -2,7 +2,6 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Question, ToldMark } from '../../../shared/question.ts';
 import { Player } from '../parts/player.tsx';
-import { unbroken } from '../parts/unbroken.ts';
 import type { Ground } from '../start.ts';
 import { lastCircuit } from '../try-circuit.ts';
 import { words } from '../words.ts';
@@ -10,7 +9,7 @@ import { AnswerForm } from './answer-form.tsx';
 import { meterShowing } from './asked-drawing.tsx';
 import { Explained } from './explained.tsx';
 import { momentsAsked, touchableOf } from './on-drawing.ts';
-import { Situation } from './situation.tsx';
+import { Talk } from './talk.tsx';
 import { type MarkedDrawing, useMarkedDrawing } from './use-drawn.ts';
 
 const NOTHING_CHOSEN: ReadonlyMap<string, string> = new Map();
@@ -29,7 +28,7 @@ interface Props {
   readonly bar?: ComponentChildren;
 }
 
-function Talk({
+function InWords({
   ground,
   mark,
   shown,
@@ -42,26 +41,23 @@ function Talk({
 }) {
   const { asked, circuit, scenario } = shown;
   return (
-    <div class="talk">
-      <Situation sentences={asked.situation} />
-      <h2>{unbroken(asked.task)}</h2>
-      {verdict}
-      <AnswerForm
-        asked={asked}
-        chosen={NOTHING_CHOSEN}
-        onChoose={() => undefined}
-        parts={new Map(mark.parts.map((part) => [part.item, part]))}
-      />
-      <Explained ground={ground} mark={mark} circuit={circuit} scenario={scenario} onAbout={onAbout} />
-      {asked.cautions.length > 0 && (
-        <div class="caution">
-          {asked.cautions.map((caution) => (
-            <p key={caution}>{caution}</p>
-          ))}
-        </div>
-      )}
+    <Talk
+      asked={asked}
+      answer={
+        <>
+          {verdict}
+          <AnswerForm
+            asked={asked}
+            chosen={NOTHING_CHOSEN}
+            onChoose={() => undefined}
+            parts={new Map(mark.parts.map((part) => [part.item, part]))}
+          />
+          <Explained ground={ground} mark={mark} circuit={circuit} scenario={scenario} onAbout={onAbout} />
+        </>
+      }
+    >
       {children}
-    </div>
+    </Talk>
   );
 }
 
@@ -101,7 +97,7 @@ export function MarkedQuestion({ ground, question, mark, cells, bar, ...rest }: 
           </p>
         )}
       </div>
-      {shown && <Talk ground={ground} mark={mark} shown={shown} onAbout={setAbout} {...rest} />}
+      {shown && <InWords ground={ground} mark={mark} shown={shown} onAbout={setAbout} {...rest} />}
       {bar && <div class="bar">{bar}</div>}
     </div>
   );

@@ -1,4 +1,4 @@
-import { unbroken } from '../parts/unbroken.ts';
+import { unbroken } from '../words.ts';
 
 /** What a question starts from: the state in one paragraph, what is done as a list in its order. */
 export function Situation({ sentences }: { sentences: readonly string[] }) {

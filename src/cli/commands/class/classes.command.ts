@@ -4,11 +4,10 @@ import type { Io } from '../../io.ts';
 import type { CodeOptions, NewOptions } from './classes.ts';
 import { type DataOption, dataOption } from './options.ts';
 
-/** Making classes, looking at them, and their codes. */
-export function addClasses(group: Command, io: Io): void {
+/** Makes one. */
+function addNew(group: Command, io: Io): void {
   const {
     class: { help },
-    given,
     values,
   } = io.words;
   group
@@ -27,7 +26,13 @@ export function addClasses(group: Command, io: Io): void {
       const { makeClass } = await import('./classes.ts');
       await makeClass(title, options, io);
     });
+}
 
+/** Says which there are. */
+function addList(group: Command, io: Io): void {
+  const {
+    class: { help },
+  } = io.words;
   group
     .command('list')
     .summary(help.list.summary)
@@ -38,7 +43,15 @@ export function addClasses(group: Command, io: Io): void {
       const { listClasses } = await import('./classes.ts');
       await listClasses(options, io);
     });
+}
 
+/** Says who is in one. */
+function addShow(group: Command, io: Io): void {
+  const {
+    class: { help },
+    given,
+    values,
+  } = io.words;
   group
     .command('show')
     .summary(help.show.summary)
@@ -50,7 +63,15 @@ export function addClasses(group: Command, io: Io): void {
       const { showClass } = await import('./classes.ts');
       await showClass(name, options, io);
     });
+}
 
+/** Says, changes, opens or closes its joining code. */
+function addCode(group: Command, io: Io): void {
+  const {
+    class: { help },
+    given,
+    values,
+  } = io.words;
   group
     .command('code')
     .summary(help.code.summary)
@@ -68,4 +89,12 @@ export function addClasses(group: Command, io: Io): void {
       const { changeCode } = await import('./classes.ts');
       await changeCode(name, options, io);
     });
+}
+
+/** Making classes, looking at them, and their codes. */
+export function addClasses(group: Command, io: Io): void {
+  addNew(group, io);
+  addList(group, io);
+  addShow(group, io);
+  addCode(group, io);
 }

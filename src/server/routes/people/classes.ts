@@ -9,38 +9,23 @@ import { refusal } from '../../people/refusals.ts';
 import { ApiFailure, noSuchThing } from '../../problems.ts';
 import type { Service } from '../../service.ts';
 
-/** Classes and who is in them. */
-export function addClasses(app: FastifyInstance, service: Service): void {
-  const { store } = service;
-  const { classes, joining, persons } = store.people;
+type Work = () => Promise<ClassDetail | null>;
 
-  /** What is done with a class, for one who may. */
-  const ofClass = async (
-    person: Asking,
-    id: string,
-    work: () => Promise<ClassDetail | null>,
-  ): Promise<ClassDetail> => {
+/** What is done with a class, for one who may. */
+const classesOf =
+  ({ store }: Service) =>
+  async (person: Asking, id: string, work: Work): Promise<ClassDetail> => {
     await checkTeaches(store, person, id);
     const detail = await work();
     if (!detail) throw noSuchThing();
     return detail;
   };
 
-  addRoute(app, service, peopleRoutes.classes, async ({ person }) => ({
-    classes: await classes.list(person.role === 'admin' ? null : person.id),
-  }));
-  addRoute(app, service, peopleRoutes.newClass, ({ body, person }) =>
-    classes.make(body.title, body.intake, person.id),
-  );
-  addRoute(app, service, peopleRoutes.class, ({ person, params }) =>
-    ofClass(person, params.class, () => classes.get(params.class)),
-  );
-  addRoute(app, service, peopleRoutes.changeClass, ({ body, person, params }) =>
-    ofClass(person, params.class, () => classes.change(params.class, body)),
-  );
-  addRoute(app, service, peopleRoutes.newCode, ({ person, params }) =>
-    ofClass(person, params.class, () => classes.newCode(params.class)),
-  );
+/** Who is in a class: learners by their names, and tutors. */
+function addMembers(app: FastifyInstance, service: Service): void {
+  const { store } = service;
+  const { classes, joining, persons } = store.people;
+  const ofClass = classesOf(service);
 
   addRoute(
     app,
@@ -78,6 +63,30 @@ export function addClasses(app: FastifyInstance, service: Service): void {
       return classes.get(params.class);
     }),
   );
+}
+
+/** Classes: made, looked at, changed, erased. */
+export function addClasses(app: FastifyInstance, service: Service): void {
+  const { store } = service;
+  const { classes } = store.people;
+  const ofClass = classesOf(service);
+
+  addRoute(app, service, peopleRoutes.classes, async ({ person }) => ({
+    classes: await classes.list(person.role === 'admin' ? null : person.id),
+  }));
+  addRoute(app, service, peopleRoutes.newClass, ({ body, person }) =>
+    classes.make(body.title, body.intake, person.id),
+  );
+  addRoute(app, service, peopleRoutes.class, ({ person, params }) =>
+    ofClass(person, params.class, () => classes.get(params.class)),
+  );
+  addRoute(app, service, peopleRoutes.changeClass, ({ body, person, params }) =>
+    ofClass(person, params.class, () => classes.change(params.class, body)),
+  );
+  addRoute(app, service, peopleRoutes.newCode, ({ person, params }) =>
+    ofClass(person, params.class, () => classes.newCode(params.class)),
+  );
+
   addRoute(app, service, peopleRoutes.eraseClass, async ({ params, query }) => {
     if (!(await classes.get(params.class))) throw noSuchThing();
     if (query.confirm !== params.class)
@@ -85,4 +94,5 @@ export function addClasses(app: FastifyInstance, service: Service): void {
     await store.eraseClass(params.class);
     return { done: true };
   });
+  addMembers(app, service);
 }

@@ -1,16 +1,24 @@
 import './bench.css';
 import { useEffect, useState } from 'preact/hooks';
+import type { Circuit } from '../../../../shared/circuit.ts';
 import type { ToldProblem } from '../../../../shared/problem.ts';
-import type { Drawn, Live, Requests } from '../../engine/messages.ts';
+import type { Act } from '../../../../shared/scenario.ts';
+import type { Drawn, Live, Requests, View } from '../../engine/messages.ts';
+import { Button } from '../../forms/button.tsx';
+import { Acts } from '../../parts/acts.tsx';
 import { Board } from '../../parts/board.tsx';
 import { Drawing } from '../../parts/drawing.tsx';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { NotRun } from '../../parts/not-run.tsx';
+import { Readings } from '../../parts/readings.tsx';
+import type { Ground } from '../../start.ts';
 import { view } from '../../view.ts';
 import { words } from '../../words.ts';
 
 /** Waits until the typing pauses. */
 const PAUSE = 250;
+/** So many acts one after another are worked out anew each time. */
+const MOST_ACTS = 50;
 
 function Problems({
   title,
@@ -39,55 +47,91 @@ function Problems({
   );
 }
 
-/** For authors: the notation on the left; the drawing, the rules and what it does on the right. */
-export function Bench({ ground }: ScreenProps) {
-  const w = words('bench');
-  const [text, setText] = useState(w.example);
-  const [read, setRead] = useState<Requests['read']['give']>();
-  const [drawn, setDrawn] = useState<Drawn>();
-  const [live, setLive] = useState<Live>();
-  const [refused, setRefused] = useState<Error>();
-  const [acts, setActs] = useState<Live['acts'][number]['act'][]>([]);
+/** What was written, as far as it could be read. */
+interface Written {
+  readonly read: Requests['read']['give'];
+  readonly drawn?: Drawn;
+  readonly live?: Live;
+  /** Why it isn't run. */
+  readonly refused?: Error;
+}
+
+/** Drawn it always is; what it does may not be told. */
+async function worked(
+  { engine }: Ground,
+  circuit: Circuit,
+  acts: readonly Act[],
+  view: View,
+): Promise<Omit<Written, 'read'>> {
+  const [drawn, live] = await Promise.all([
+    engine.call('draw', { circuit, scenario: null, view }),
+    engine.call('live', { circuit, acts, faults: [], view }).catch((error: Error) => error),
+  ]);
+  if (live instanceof Error) return { drawn, refused: live };
+  return { drawn: acts.length > 0 ? live.drawn : drawn, live };
+}
+
+/** What is written, looked at whenever the typing pauses. What was drawn stays until there is something else to draw. */
+function useWritten(ground: Ground, text: string, acts: readonly Act[]): Partial<Written> {
+  const [written, setWritten] = useState<Partial<Written>>({});
   const wanted = view.value;
   useEffect(() => {
     let here = true;
     const timer = setTimeout(async () => {
-      const found = await ground.engine.call('read', { text, view: wanted });
+      const read = await ground.engine.call('read', { text, view: wanted });
       if (!here) return;
-      setRead(found);
-      if (!found.circuit) return;
-      // Drawn it always is; what it does may not be told.
-      const [sheet, standing] = await Promise.all([
-        ground.engine.call('draw', { circuit: found.circuit, scenario: null, view: wanted }),
-        ground.engine
-          .call('live', { circuit: found.circuit, acts, faults: [], view: wanted })
-          .catch((error: Error) => error),
-      ]);
-      if (!here) return;
-      const told = standing instanceof Error ? undefined : standing;
-      setRefused(standing instanceof Error ? standing : undefined);
-      setDrawn(told && acts.length > 0 ? told.drawn : sheet);
-      setLive(told);
+      setWritten((before) => ({ ...before, read }));
+      if (!read.circuit) return;
+      const found = await worked(ground, read.circuit, acts, wanted);
+      if (here) setWritten({ read, ...found });
     }, PAUSE);
     return () => {
       here = false;
       clearTimeout(timer);
     };
   }, [ground, text, acts, wanted]);
-  const go = ({ line, column }: ToldProblem): void => {
-    const area = document.querySelector<HTMLTextAreaElement>('#notation');
-    if (!area || !line) return;
-    const at =
-      text
-        .split('\n')
-        .slice(0, line - 1)
-        .join('\n').length +
-      (line > 1 ? 1 : 0) +
-      (column ?? 1) -
-      1;
-    area.focus();
-    area.setSelectionRange(at, at);
-  };
+  return written;
+}
+
+/** How many letters stand before a place. */
+const offsetOf = (text: string, line: number, column: number): number =>
+  text
+    .split('\n')
+    .slice(0, line - 1)
+    .reduce((sum, { length }) => sum + length + 1, column - 1);
+
+/** Puts the cursor where something is wrong. */
+function goTo(text: string, { line, column }: ToldProblem): void {
+  const area = document.querySelector<HTMLTextAreaElement>('#notation');
+  if (!area || !line) return;
+  const at = offsetOf(text, line, column ?? 1);
+  area.focus();
+  area.setSelectionRange(at, at);
+}
+
+function WhatItDoes({ live, onActs }: { live: Live; onActs: (more: readonly Act[]) => void }) {
+  const w = words('bench');
+  return (
+    <section>
+      <h2>{w.whatItDoes}</h2>
+      <Readings readings={live.readings} />
+      <div class="row">
+        <Acts acts={live.acts} onAct={(act) => onActs([act])} />
+        <Button kind="plain" onPress={() => onActs([])}>
+          {w.atRest}
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+/** For authors: the notation on the left; the drawing, the rules and what it does on the right. */
+export function Bench({ ground }: ScreenProps) {
+  const w = words('bench');
+  const [text, setText] = useState(w.example);
+  const [acts, setActs] = useState<readonly Act[]>([]);
+  const { read, drawn, live, refused } = useWritten(ground, text, acts);
+  const go = (problem: ToldProblem): void => goTo(text, problem);
   return (
     <div class="bench">
       <h1>{w.title}</h1>
@@ -115,31 +159,10 @@ export function Bench({ ground }: ScreenProps) {
           </div>
           {refused && read?.circuit && <NotRun error={refused} />}
           {live && read?.circuit && (
-            <section>
-              <h2>{w.whatItDoes}</h2>
-              <ul class="readings">
-                {live.readings.map(({ item, label, state }) => (
-                  <li key={item}>
-                    <strong>{item}</strong> <span>{label}</span> <em>{state}</em>
-                  </li>
-                ))}
-              </ul>
-              <div class="row">
-                {live.acts.map(({ act, words }) => (
-                  <button
-                    key={JSON.stringify(act)}
-                    type="button"
-                    class="button"
-                    onClick={() => setActs([...acts, act].slice(-50))}
-                  >
-                    {words}
-                  </button>
-                ))}
-                <button type="button" class="button plain" onClick={() => setActs([])}>
-                  {w.atRest}
-                </button>
-              </div>
-            </section>
+            <WhatItDoes
+              live={live}
+              onActs={(more) => setActs(more.length > 0 ? [...acts, ...more].slice(-MOST_ACTS) : [])}
+            />
           )}
         </div>
       </div>

@@ -42,10 +42,7 @@ export function CodeSheet({ code, of, onFound }: Props) {
           value={typed}
           note={w.note}
           problem={refused ?? told.code}
-          onValue={(now) => {
-            act.clear();
-            setTyped(now);
-          }}
+          onValue={act.typing(setTyped)}
         />
         <Failure words={refused ? '' : act.failure} />
         <p class="row">

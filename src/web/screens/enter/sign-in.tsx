@@ -47,10 +47,7 @@ export function SignInForm({ known, onDone }: Props) {
         first={known !== undefined}
         value={password}
         problem={refused ?? told.password}
-        onValue={(typed) => {
-          act.clear();
-          setPassword(typed);
-        }}
+        onValue={act.typing(setPassword)}
       />
       <Failure words={refused ? '' : act.failure} />
       <p>

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { FixedQuestion as Fixed } from '../../../../shared/bank.ts';
 import type { Asked, ToldMark } from '../../../../shared/question.ts';
+import { Button } from '../../forms/button.tsx';
 import { Board } from '../../parts/board.tsx';
 import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import { NotRun } from '../../parts/not-run.tsx';
@@ -10,6 +11,25 @@ import { Situation } from '../../question/situation.tsx';
 import type { Ground } from '../../start.ts';
 import { lastCircuit } from '../../try-circuit.ts';
 import { words } from '../../words.ts';
+
+/** Why the right answer is right, and the way to try it. */
+function Marked({ mark, because }: { mark: ToldMark; because: string | undefined }) {
+  return (
+    <div role="status">
+      <ul class="why">
+        {mark.explanation.map(({ text }) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+      {because && <p class="because">{because}</p>}
+      <p class="under">
+        <a class="onward" href="#/try/last">
+          {words('lessons').tryThis}
+        </a>
+      </p>
+    </div>
+  );
+}
 
 /** A question of a lesson: it is marked and explained here and says nothing about the memory. */
 export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed }) {
@@ -58,25 +78,11 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
         {...(parts ? { parts } : {})}
       />
       {mark ? (
-        <div role="status">
-          <ul class="why">
-            {mark.explanation.map(({ text }) => (
-              <li key={text}>{text}</li>
-            ))}
-          </ul>
-          {fixed.because && <p class="because">{fixed.because}</p>}
-          <p class="under">
-            <a class="onward" href="#/try/last">
-              {w.tryThis}
-            </a>
-          </p>
-        </div>
+        <Marked mark={mark} because={fixed.because} />
       ) : (
         <>
           {refused && <NotRun error={refused} />}
-          <button type="submit" class="button" disabled={!answer}>
-            {w.check}
-          </button>
+          <Button disabled={!answer}>{w.check}</Button>
         </>
       )}
     </form>

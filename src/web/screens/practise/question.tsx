@@ -1,16 +1,17 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Asked } from '../../../../shared/question.ts';
+import { useEffect, useState } from 'preact/hooks';
+import type { Asked, ToldPart } from '../../../../shared/question.ts';
 import { answered, settings } from '../../learner.ts';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
-import { unbroken } from '../../parts/unbroken.ts';
 import { answerOf } from '../../question/answer.ts';
 import { AnswerForm } from '../../question/answer-form.tsx';
 import { AskedDrawing } from '../../question/asked-drawing.tsx';
 import { markParts } from '../../question/mark-parts.ts';
-import { momentsAsked, openMoment, touchableOf } from '../../question/on-drawing.ts';
-import { Situation } from '../../question/situation.tsx';
+import { momentsAsked } from '../../question/on-drawing.ts';
+import { Talk } from '../../question/talk.tsx';
+import { TitleBlock } from '../../question/title-block.tsx';
+import { useMoment } from '../../question/use-moment.ts';
 import type { Ground } from '../../start.ts';
-import { words } from '../../words.ts';
+import { unbroken, words } from '../../words.ts';
 import { Bar } from './bar.tsx';
 import { Result } from './result.tsx';
 import type { Phase, Session } from './session.ts';
@@ -27,24 +28,16 @@ interface Props {
 
 function Heading({ session, ground: { supply }, phase }: Props) {
   const { practise } = words('first');
-  const { prepared } = phase;
+  const { task, asked, skillTitle } = phase.prepared;
   const number = session.number.value;
-  const heading = useRef<HTMLHeadingElement>(null);
-  // The focus follows the question, so that a keyboard and a screen reader begin where reading does.
-  useEffect(() => {
-    if (session.put < 2) return;
-    heading.current?.focus({ preventScroll: true });
-    scrollTo({ top: 0 });
-  }, [session, number]);
   return (
-    <div class="title-block">
-      <h1 ref={heading} tabIndex={-1}>
-        {prepared.task.question.circuit.title ?? prepared.asked.title}
-      </h1>
-      <p class="cell wide">{prepared.skillTitle}</p>
-      <p class="cell">{practise.question(number)}</p>
-      {supply && prepared.task.issued === undefined && <p class="cell wide own">{practise.ownPractice}</p>}
-    </div>
+    <TitleBlock
+      title={task.question.circuit.title ?? asked.title}
+      cells={[skillTitle, practise.question(number)]}
+      follows={session.put < 2 ? undefined : number}
+    >
+      {supply && task.issued === undefined && <p class="cell wide own">{practise.ownPractice}</p>}
+    </TitleBlock>
   );
 }
 
@@ -57,28 +50,96 @@ function toldOf(asked: Asked, answered: number): string | undefined {
   return answered < TOLD_FOR ? onDrawing.rings : undefined;
 }
 
+/** Over the question: the two ways to begin on a first visit, a placement under way, or that one skill alone is put. */
+function Beginning({ session, phase }: Pick<Props, 'session' | 'phase'>) {
+  const asking = phase.kind === 'asking';
+  if (asking && phase.unkept) return null;
+  const placing = session.placing.value;
+  if (placing) return asking ? <PlacingUnderWay session={session} asked={placing.length} /> : null;
+  if (session.only.value !== null) return <OneSkill />;
+  const first = asking && answered.value === 0 && !settings.value.placement;
+  return first ? <WhereToBegin session={session} /> : null;
+}
+
+type Parts = ReadonlyMap<string, ToldPart> | undefined;
+
+/** Where it is answered, why it could not be kept, and the hint. */
+function Answering({ session, phase, parts }: Pick<Props, 'session' | 'phase'> & { parts: Parts }) {
+  const { practise } = words('first');
+  const { unkept, hint } = phase.kind === 'asking' ? phase : { unkept: undefined, hint: undefined };
+  return (
+    <>
+      <fieldset class="plain-fieldset" disabled={unkept !== undefined} aria-label={practise.answer}>
+        <AnswerForm
+          asked={phase.prepared.asked}
+          chosen={session.chosen.value}
+          onChoose={(item, state) => session.choose(item, state)}
+          {...(parts ? { parts } : {})}
+        />
+      </fieldset>
+      {unkept && (
+        <p class="caution" role="alert">
+          {practise.notKept(unkept.why)}
+        </p>
+      )}
+      <p class={hint ? 'hint' : 'hint empty'} role="status">
+        {unbroken(hint ?? '')}
+      </p>
+    </>
+  );
+}
+
+/** What is asked, and once it is marked why the right answer is right. */
+function InWords({
+  session,
+  ground,
+  phase,
+  parts,
+  onAbout,
+}: Props & { parts: Parts; onAbout: (about: readonly string[]) => void }) {
+  const { asked, task } = phase.prepared;
+  const asking = phase.kind === 'asking';
+  const told = asking && toldOf(asked, answered.value);
+  const Marked = markParts.value;
+  return (
+    <Talk
+      asked={asked}
+      before={told && <p class="told">{told}</p>}
+      answer={
+        <>
+          <Answering session={session} phase={phase} parts={parts} />
+          {!asking && Marked && (
+            <Marked.Explained
+              ground={ground}
+              mark={phase.judgement.mark}
+              circuit={phase.judgement.circuit}
+              scenario={phase.judgement.scenario}
+              because={task.because}
+              onAbout={onAbout}
+            />
+          )}
+        </>
+      }
+    >
+      {asking && <DrawingInWords ground={ground} circuit={task.question.circuit} />}
+    </Talk>
+  );
+}
+
 /** A question with its drawing: asked, or marked. */
 export function Question({ session, ground, phase }: Props) {
-  const { prepared } = phase;
-  const { asked, task } = prepared;
-  const { practise } = words('first');
+  const { asked, task, drawn } = phase.prepared;
   const chosen = session.chosen.value;
-  const placing = session.placing.value;
-  const Parts = markParts.value;
   const parts =
     phase.kind === 'marked'
       ? new Map(phase.judgement.mark.parts.map((part) => [part.item, part]))
       : undefined;
-  const unkept = phase.kind === 'asking' ? phase.unkept : undefined;
   const [busy, setBusy] = useState(false);
   const [about, setAbout] = useState<readonly string[]>([]);
   const answer = answerOf(task.question.kind, asked, chosen);
-  const [moment, setMoment] = useState<number>();
-  const momentShown = parts ? momentsAsked(asked).at(-1) : (moment ?? openMoment(asked, chosen));
-  const touchable = touchableOf(asked, chosen, momentShown, parts);
+  const on = useMoment(asked, chosen, task, parts);
   useEffect(() => {
     if (phase.kind === 'asking') setAbout([]);
-    setMoment(undefined);
   }, [phase.kind, task]);
   const submit = (event: Event): void => {
     event.preventDefault();
@@ -88,77 +149,29 @@ export function Question({ session, ground, phase }: Props) {
     session.check(answer).then(free, free);
   };
   const left = asked.items.filter(({ item }) => !chosen.get(item)).length;
-  const told = toldOf(asked, answered.value);
-  const first = answered.value === 0 && !settings.value.placement && phase.kind === 'asking';
   return (
     <form
       class={`question ${answered.value < TOLD_FOR ? '' : 'known'} ${parts ? 'marked' : ''}`}
       onSubmit={submit}
     >
-      {unkept ? null : placing ? (
-        phase.kind === 'asking' && <PlacingUnderWay session={session} asked={placing.length} />
-      ) : session.only.value !== null ? (
-        <OneSkill />
-      ) : first ? (
-        <WhereToBegin session={session} />
-      ) : null}
+      <Beginning session={session} phase={phase} />
       <div class="desk">
         <Heading session={session} ground={ground} phase={phase} />
         {phase.kind === 'asking' ? (
           <AskedDrawing
             asked={asked}
             title={task.question.circuit.title}
-            drawn={prepared.drawn}
+            drawn={drawn}
             chosen={chosen}
-            touchable={touchable}
             open
-            moment={momentShown}
-            onMoment={setMoment}
             onChange={(states) => session.chooseAll(states)}
+            {...on}
           />
         ) : (
-          <Result phase={phase} about={about} marks={touchable} />
+          <Result phase={phase} about={about} marks={on.touchable} />
         )}
       </div>
-      <div class="talk">
-        {phase.kind === 'asking' && told && <p class="told">{told}</p>}
-        <Situation sentences={asked.situation} />
-        <h2>{unbroken(asked.task)}</h2>
-        <fieldset class="plain-fieldset" disabled={unkept !== undefined} aria-label={practise.answer}>
-          <AnswerForm
-            asked={asked}
-            chosen={chosen}
-            onChoose={(item, state) => session.choose(item, state)}
-            {...(parts ? { parts } : {})}
-          />
-        </fieldset>
-        {unkept && (
-          <p class="caution" role="alert">
-            {practise.notKept(unkept.why)}
-          </p>
-        )}
-        <p class={phase.kind === 'asking' && phase.hint ? 'hint' : 'hint empty'} role="status">
-          {phase.kind === 'asking' ? unbroken(phase.hint ?? '') : ''}
-        </p>
-        {phase.kind === 'marked' && Parts && (
-          <Parts.Explained
-            ground={ground}
-            mark={phase.judgement.mark}
-            circuit={phase.judgement.circuit}
-            scenario={phase.judgement.scenario}
-            because={task.because}
-            onAbout={setAbout}
-          />
-        )}
-        {asked.cautions.length > 0 && (
-          <div class="caution">
-            {asked.cautions.map((caution) => (
-              <p key={caution}>{caution}</p>
-            ))}
-          </div>
-        )}
-        {phase.kind === 'asking' && <DrawingInWords ground={ground} circuit={task.question.circuit} />}
-      </div>
+      <InWords session={session} ground={ground} phase={phase} parts={parts} onAbout={setAbout} />
       <Bar session={session} phase={phase} left={left} able={answer !== undefined && !busy} />
     </form>
   );

@@ -1,5 +1,7 @@
 import type { Act } from '../../../../shared/scenario.ts';
 import type { Live } from '../../engine/messages.ts';
+import { Button } from '../../forms/button.tsx';
+import { Acts } from '../../parts/acts.tsx';
 import { words } from '../../words.ts';
 
 /** Everything that can be done to the circuit as it stands, and the way back. */
@@ -22,19 +24,15 @@ export function WorkPanel({
     <section>
       <h2>{w.title}</h2>
       <div class="row acts">
-        {live.acts.map(({ act, words }) => (
-          <button key={JSON.stringify(act)} type="button" class="button" onClick={() => onAct(act)}>
-            {words}
-          </button>
-        ))}
+        <Acts acts={live.acts} onAct={onAct} />
       </div>
       <p class="row">
-        <button type="button" class="button plain" disabled={fresh.acts} onClick={onBack}>
+        <Button kind="plain" disabled={fresh.acts} onPress={onBack}>
           {w.takeBack}
-        </button>
-        <button type="button" class="button plain" disabled={fresh.all} onClick={onStart}>
+        </Button>
+        <Button kind="plain" disabled={fresh.all} onPress={onStart}>
           {w.fromTheStart}
-        </button>
+        </Button>
       </p>
     </section>
   );

@@ -9,6 +9,7 @@ import { CircuitTiming } from '../../parts/circuit-timing.tsx';
 import { Drawing } from '../../parts/drawing.tsx';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
 import { NotRun } from '../../parts/not-run.tsx';
+import { Readings } from '../../parts/readings.tsx';
 import { SwitchRow } from '../../parts/switch-row.tsx';
 import type { Touchable } from '../../parts/touchable.ts';
 import type { Ground } from '../../start.ts';
@@ -105,25 +106,15 @@ function AtRest({ ground, circuit, why }: { ground: Ground; circuit: Circuit; wh
   );
 }
 
-/** One circuit that can be worked: press, hold, break a conductor, measure. */
-export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circuit }) {
-  const w = words('try');
-  const [acts, setActs] = useState<readonly Act[]>([]);
-  const [off, setOff] = useState<readonly string[]>([]);
-  const [points, setPoints] = useState(FREE);
-  const [way, setWay] = useState<Way>('work');
+/** A circuit as it stands after what was done to it, or why it isn't run. */
+function useLive(ground: Ground, circuit: Circuit, { acts, faults }: Scenario, points: Points) {
   const [live, setLive] = useState<Live>();
   const [failure, setFailure] = useState<Error>();
-  const scenario = useMemo<Scenario>(
-    () => ({ start: 'live', faults: off.map((at) => ({ kind: 'loose', at })), acts: [...acts] }),
-    [off, acts],
-  );
-  const terminals = useMemo(() => terminalsOf(circuit), [circuit]);
   const wanted = view.value;
   useEffect(() => {
     let here = true;
     const meter = points[0] && points[1] ? { meter: points } : {};
-    ground.engine.call('live', { circuit, acts, faults: scenario.faults, ...meter, view: wanted }).then(
+    ground.engine.call('live', { circuit, acts, faults, ...meter, view: wanted }).then(
       (made) => {
         if (!here) return;
         setLive(made);
@@ -134,13 +125,21 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
     return () => {
       here = false;
     };
-  }, [ground, circuit, acts, scenario, points, wanted]);
-  if (!live)
-    return failure ? (
-      <AtRest ground={ground} circuit={circuit} why={failure} />
-    ) : (
-      <p role="status">{w.switchingOn}</p>
-    );
+  }, [ground, circuit, acts, faults, points, wanted]);
+  return { live, failure };
+}
+
+/** What is being done to the circuit, and how it stands. */
+function useBench(ground: Ground, circuit: Circuit) {
+  const [acts, setActs] = useState<readonly Act[]>([]);
+  const [off, setOff] = useState<readonly string[]>([]);
+  const [points, setPoints] = useState(FREE);
+  const [way, setWay] = useState<Way>('work');
+  const scenario = useMemo<Scenario>(
+    () => ({ start: 'live', faults: off.map((at) => ({ kind: 'loose', at })), acts: [...acts] }),
+    [off, acts],
+  );
+  const { live, failure } = useLive(ground, circuit, scenario, points);
   const act = (done: Act): void => setActs([...acts, done].slice(-MOST_ACTS));
   const turn = (terminal: string): void =>
     setOff(
@@ -152,37 +151,104 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
     if (way === 'measure') setPoints(touched(points, item));
     else if (way === 'break') turn(item);
     else {
-      const found = live.acts.find(({ act }) => subjectOf(act) === item);
+      const found = live?.acts.find(({ act: one }) => subjectOf(one) === item);
       if (found) act(found.act);
     }
   };
+  const back = (): void => setActs(acts.slice(0, -1));
+  const begin = (): void => {
+    setActs([]);
+    setOff([]);
+  };
+  return {
+    scenario,
+    acts,
+    off,
+    points,
+    way,
+    live,
+    failure,
+    act,
+    turn,
+    touch,
+    back,
+    begin,
+    setPoints,
+    setWay,
+  };
+}
+
+type BenchProps = { bench: ReturnType<typeof useBench>; live: Live; circuit: Circuit };
+
+function Desk({ bench: { way, points, off, acts, touch, setWay }, live, circuit }: BenchProps) {
+  const w = words('try');
   const face = shown(live.meter);
+  return (
+    <div class="desk">
+      <div class="title-block">
+        <h2>{circuit.title ?? w.aCircuit}</h2>
+        <p class="cell">{w.done(acts.length)}</p>
+      </div>
+      <SwitchRow
+        label={w.ways.label}
+        options={WAYS.map((value) => ({ value, text: w.ways[value] }))}
+        chosen={way}
+        onChoose={setWay}
+      />
+      <Board>
+        <Drawing
+          drawn={live.drawn}
+          touchable={touchableFor(way, live, points, off)}
+          onTouch={touch}
+          broken={off}
+          description={w.standing(live.readings)}
+          {...(way === 'work' ? {} : { points: live.points })}
+          {...(face ? { meter: face } : {})}
+        />
+      </Board>
+    </div>
+  );
+}
+
+/** What a touch does, by ordinary controls. */
+function Panel({ bench, live, circuit }: BenchProps) {
+  const terminals = useMemo(() => terminalsOf(circuit), [circuit]);
+  const { acts, off } = bench;
+  switch (bench.way) {
+    case 'work':
+      return (
+        <WorkPanel
+          live={live}
+          fresh={{ acts: acts.length === 0, all: acts.length === 0 && off.length === 0 }}
+          onAct={bench.act}
+          onBack={bench.back}
+          onStart={bench.begin}
+        />
+      );
+    case 'measure':
+      return (
+        <MeterPanel terminals={terminals} points={bench.points} meter={live.meter} onMove={bench.setPoints} />
+      );
+    case 'break':
+      return <ConductorsPanel terminals={terminals} off={off} onTurn={bench.turn} />;
+  }
+}
+
+/** One circuit that can be worked: press, hold, break a conductor, measure. */
+export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circuit }) {
+  const w = words('try');
+  const bench = useBench(ground, circuit);
+  const { live, failure, way, acts, off } = bench;
+  if (!live)
+    return failure ? (
+      <AtRest ground={ground} circuit={circuit} why={failure} />
+    ) : (
+      <p role="status">{w.switchingOn}</p>
+    );
   const trouble = troubleInWords(live.outcome);
   return (
     <div class={`question known ${way}`}>
-      <div class="desk">
-        <div class="title-block">
-          <h2>{circuit.title ?? w.aCircuit}</h2>
-          <p class="cell">{w.done(acts.length)}</p>
-        </div>
-        <SwitchRow
-          label={w.ways.label}
-          options={WAYS.map((value) => ({ value, text: w.ways[value] }))}
-          chosen={way}
-          onChoose={setWay}
-        />
-        <Board>
-          <Drawing
-            drawn={live.drawn}
-            touchable={touchableFor(way, live, points, off)}
-            onTouch={touch}
-            broken={off}
-            description={w.standing(live.readings)}
-            {...(way === 'work' ? {} : { points: live.points })}
-            {...(face ? { meter: face } : {})}
-          />
-        </Board>
-      </div>
+      <Desk bench={bench} live={live} circuit={circuit} />
       <div class="talk">
         {failure && <NotRun error={failure} />}
         {trouble && (
@@ -190,35 +256,15 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
             {trouble}
           </p>
         )}
-        {way === 'work' && (
-          <WorkPanel
-            live={live}
-            fresh={{ acts: acts.length === 0, all: acts.length === 0 && off.length === 0 }}
-            onAct={act}
-            onBack={() => setActs(acts.slice(0, -1))}
-            onStart={() => {
-              setActs([]);
-              setOff([]);
-            }}
-          />
-        )}
-        {way === 'measure' && (
-          <MeterPanel terminals={terminals} points={points} meter={live.meter} onMove={setPoints} />
-        )}
-        {way === 'break' && <ConductorsPanel terminals={terminals} off={off} onTurn={turn} />}
+        <Panel bench={bench} live={live} circuit={circuit} />
         <section>
           <h2>{w.asItStands}</h2>
-          <ul class="readings" aria-live="polite">
-            {way !== 'measure' && live.meter && <li>{reading(points, live.meter)}</li>}
+          <Readings live readings={live.readings}>
+            {way !== 'measure' && live.meter && <li>{reading(bench.points, live.meter)}</li>}
             {way !== 'break' && off.length > 0 && <li>{w.conductors.areOffAt(off)}</li>}
-            {live.readings.map(({ item, label, state }) => (
-              <li key={item}>
-                <strong>{item}</strong> <span>{label}</span> <em>{state}</em>
-              </li>
-            ))}
-          </ul>
+          </Readings>
         </section>
-        {acts.length > 0 && <CircuitTiming ground={ground} circuit={circuit} scenario={scenario} />}
+        {acts.length > 0 && <CircuitTiming ground={ground} circuit={circuit} scenario={bench.scenario} />}
         <DrawingInWords ground={ground} circuit={circuit} />
       </div>
     </div>

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { ApiFailure, call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
 import { guardAgain } from '../../../guard.ts';
 import type { Outbox } from '../../../local/homework/outbox.ts';
@@ -87,17 +88,15 @@ export function HandIn({ session, outbox }: { session: PaperSession; outbox: Out
       <Left session={session} />
       {sure ? (
         <div class="row">
-          <button type="button" class="button main" disabled={busy} onClick={() => run(handIn)}>
-            {busy ? w.busy : w.now}
-          </button>
-          <button type="button" class="button plain" onClick={() => setSure(false)}>
+          <Button kind="main" busy={busy} meanwhile={w.busy} onPress={() => run(handIn)}>
+            {w.now}
+          </Button>
+          <Button kind="plain" onPress={() => setSure(false)}>
             {w.goOn}
-          </button>
+          </Button>
         </div>
       ) : (
-        <button type="button" class="button" onClick={() => setSure(true)}>
-          {w.handIn}
-        </button>
+        <Button onPress={() => setSure(true)}>{w.handIn}</Button>
       )}
       <Refused words={failure} />
     </section>

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { LearnerSet } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
 import type { Outbox } from '../../../local/homework/outbox.ts';
 import { orKept } from '../../../local/homework/server-or-device.ts';
@@ -49,6 +50,20 @@ function reviewText({ review, closesAt, state }: LearnerSet): string {
   return state === 'closed' ? w.beingMarked : w.marksFrom(closesAt);
 }
 
+/** When it opens or closes. */
+function Times({ set, now }: { set: LearnerSet; now: number }) {
+  const w = words('homework').mine;
+  if (set.state === 'before') return <p>{w.opens(set)}</p>;
+  if (set.state === 'closed') return <p>{w.closed(set.closesAt)}</p>;
+  return (
+    <p>
+      {elements(w.openUntil({ closesAt: set.closesAt, time: leftOf(set.closesAt - now) }), {
+        strong: (text) => <strong>{text}</strong>,
+      })}
+    </p>
+  );
+}
+
 function SetEntry({ set, now, outbox }: { set: LearnerSet; now: number; outbox: Outbox }) {
   const w = words('homework').mine;
   const { busy, failure, run } = useAct();
@@ -80,15 +95,7 @@ function SetEntry({ set, now, outbox }: { set: LearnerSet; now: number; outbox: 
           attempts: set.attemptsAllowed,
         })}
       </p>
-      {state === 'before' && <p>{w.opens(set)}</p>}
-      {state === 'open' && (
-        <p>
-          {elements(w.openUntil({ closesAt: set.closesAt, time: leftOf(set.closesAt - now) }), {
-            strong: (text) => <strong>{text}</strong>,
-          })}
-        </p>
-      )}
-      {state === 'closed' && <p>{w.closed(set.closesAt)}</p>}
+      <Times set={set} now={now} />
       {attempts.map((attempt) => (
         <AttemptLine key={attempt.paper} attempt={attempt} set={set} several={set.attemptsAllowed > 1} />
       ))}
@@ -104,9 +111,9 @@ function SetEntry({ set, now, outbox }: { set: LearnerSet; now: number; outbox: 
         </p>
       ) : set.mayBegin ? (
         <p>
-          <button type="button" class="button main" disabled={busy} onClick={() => run(begin)}>
-            {busy ? w.beginning : attempts.length > 0 ? w.beginAnother : w.begin}
-          </button>
+          <Button kind="main" busy={busy} meanwhile={w.beginning} onPress={() => run(begin)}>
+            {attempts.length > 0 ? w.beginAnother : w.begin}
+          </Button>
         </p>
       ) : null}
       <Refused words={failure} />

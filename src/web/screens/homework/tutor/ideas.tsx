@@ -1,10 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { SetReport } from '../../../../../shared/homework-views.ts';
 import type { Asked } from '../../../../../shared/question.ts';
-import { unbroken } from '../../../parts/unbroken.ts';
 import { ShownItem } from '../../../question/shown-item.tsx';
 import type { Ground } from '../../../start.ts';
-import { words } from '../../../words.ts';
+import { unbroken, words } from '../../../words.ts';
 import { namesOf } from './names.ts';
 
 type Idea = SetReport['report']['ideas'][number];

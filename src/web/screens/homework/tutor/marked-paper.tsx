@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { MarkedPaper } from '../../../../../shared/homework-views.ts';
 import { codeInGroups } from '../../../../homework/paper-code.ts';
-import { ApiFailure, call } from '../../../api.ts';
+import { ApiFailure, call, type Takes } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { MarkedQuestion } from '../../../question/marked-question.tsx';
@@ -22,6 +23,24 @@ interface ItemProps {
   readonly onMarked: (marked: MarkedPaper) => void;
 }
 
+type OwnMarkIn = NonNullable<Takes<'overrideMark'>['body']>;
+
+/** Gives it. What somebody else gave meanwhile is shown beside the words that tell of it. */
+async function overridden(
+  paper: string,
+  body: OwnMarkIn,
+  onMarked: ItemProps['onMarked'],
+): Promise<MarkedPaper> {
+  const params = { paper };
+  try {
+    return await call('overrideMark', { params, body });
+  } catch (error) {
+    if (error instanceof ApiFailure && error.code === 'marked-meanwhile')
+      onMarked(await call('markedPaper', { params }));
+    throw error;
+  }
+}
+
 /** The tutor's own mark, with the reason that is kept. */
 function OwnMark({ marked, at, onMarked }: ItemProps) {
   const { papers, common } = words('sets');
@@ -31,17 +50,8 @@ function OwnMark({ marked, at, onMarked }: ItemProps) {
   const [reason, setReason] = useState('');
   const { busy, failure, run } = useAct();
   const keep = async (): Promise<void> => {
-    const params = { paper: marked.id };
-    const known = item.overrides.length;
-    try {
-      const body = { item: at, earned: Number(earned.replace(',', '.')), reason, known };
-      onMarked(await call('overrideMark', { params, body }));
-    } catch (error) {
-      // What somebody else gave meanwhile is shown beside the words that tell of it.
-      if (error instanceof ApiFailure && error.code === 'marked-meanwhile')
-        onMarked(await call('markedPaper', { params }));
-      throw error;
-    }
+    const body = { item: at, earned: Number(earned.replace(',', '.')), reason, known: item.overrides.length };
+    onMarked(await overridden(marked.id, body, onMarked));
     setReason('');
   };
   return (
@@ -78,9 +88,9 @@ function OwnMark({ marked, at, onMarked }: ItemProps) {
       </label>
       <p class="quiet">{w.firstStays}</p>
       <Refused words={failure} />
-      <button type="submit" class="button" disabled={busy || reason.trim() === ''}>
-        {busy ? common.keeping : w.keep}
-      </button>
+      <Button busy={busy} meanwhile={common.keeping} disabled={reason.trim() === ''}>
+        {w.keep}
+      </Button>
     </form>
   );
 }

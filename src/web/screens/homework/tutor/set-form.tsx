@@ -3,6 +3,7 @@ import type { Bank } from '../../../../../shared/bank.ts';
 import type { HomeworkWish } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { words } from '../../../words.ts';
@@ -85,42 +86,12 @@ function ChoiceField<N extends 'level' | 'help' | 'review' | 'counts'>({
   );
 }
 
-function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
+/** How much, when, and how: what has been filled in already. */
+function Fields(shared: Pick<FieldProps<never>, 'draft' | 'onChange'>) {
   const { form: w, states } = words('sets');
-  const [draft, setDraft] = useState(before);
-  const { busy, failure, run } = useAct();
-  const [told, setTold] = useState('');
-  const onChange = (change: Partial<Draft>): void => setDraft((now) => ({ ...now, ...change }));
-  const shared = { draft, onChange };
-  const keep = async (): Promise<void> => {
-    const wish = wishOf(draft);
-    setTold('problem' in wish ? wish.problem : '');
-    if ('problem' in wish) return;
-    const { set } =
-      'set' in of
-        ? await call('changeHomework', { params: { set: of.set }, body: wish })
-        : await call('draftHomework', { params: { class: of.class }, body: wish });
-    goTo({ at: 'set', set: set.id });
-  };
+  const { draft, onChange } = shared;
   return (
-    <form
-      class="set-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        run(keep);
-      }}
-    >
-      <label class="field">
-        {w.title}
-        <input
-          type="text"
-          maxLength={120}
-          required
-          value={draft.title}
-          onInput={({ currentTarget }) => onChange({ title: currentTarget.value })}
-        />
-      </label>
-      <ChooseSkills bank={bank} chosen={draft.skills} onChange={(skills) => onChange({ skills })} />
+    <>
       <fieldset class="fields">
         <legend>{w.howMuch}</legend>
         <NumberField {...shared} label={w.items} name="items" most={60} />
@@ -155,12 +126,52 @@ function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
           </p>
         </div>
       </fieldset>
+    </>
+  );
+}
+
+function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
+  const { form: w } = words('sets');
+  const [draft, setDraft] = useState(before);
+  const { busy, failure, run } = useAct();
+  const [told, setTold] = useState('');
+  const onChange = (change: Partial<Draft>): void => setDraft((now) => ({ ...now, ...change }));
+  const keep = async (): Promise<void> => {
+    const wish = wishOf(draft);
+    setTold('problem' in wish ? wish.problem : '');
+    if ('problem' in wish) return;
+    const { set } =
+      'set' in of
+        ? await call('changeHomework', { params: { set: of.set }, body: wish })
+        : await call('draftHomework', { params: { class: of.class }, body: wish });
+    goTo({ at: 'set', set: set.id });
+  };
+  return (
+    <form
+      class="set-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        run(keep);
+      }}
+    >
+      <label class="field">
+        {w.title}
+        <input
+          type="text"
+          maxLength={120}
+          required
+          value={draft.title}
+          onInput={({ currentTarget }) => onChange({ title: currentTarget.value })}
+        />
+      </label>
+      <ChooseSkills bank={bank} chosen={draft.skills} onChange={(skills) => onChange({ skills })} />
+      <Fields draft={draft} onChange={onChange} />
       <p class="quiet">{w.others}</p>
       <Refused words={told || failure} />
       <div class="row">
-        <button type="submit" class="button main" disabled={busy}>
-          {busy ? w.keeping : w.keep}
-        </button>
+        <Button kind="main" busy={busy} meanwhile={w.keeping}>
+          {w.keep}
+        </Button>
       </div>
     </form>
   );

@@ -1,7 +1,9 @@
+import type { Ref } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import type { PaperRow, SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { set, words } from '../../../words.ts';
@@ -10,7 +12,86 @@ import { addressOf } from '../where.ts';
 import { marksTyped } from './marks-typed.ts';
 import { paperTyped } from './paper-typed.ts';
 
-function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] }) {
+/** A cell for each item's marks; the way on is the same key throughout, and the last one keeps the paper. */
+function Cells({
+  places,
+  marks,
+  at: row,
+  onMarks,
+  onCell,
+}: {
+  places: readonly { readonly marks: number }[];
+  marks: readonly string[];
+  at: Ref<HTMLDivElement>;
+  onMarks: (marks: readonly string[]) => void;
+  onCell: (at: number) => void;
+}) {
+  const { typed: w } = words('sets');
+  return (
+    <div class="cells" ref={row}>
+      {places.map(({ marks: outOf }, at) => (
+        <label key={`${at} ${outOf}`}>
+          <span>
+            {set(w.cell({ number: at + 1, outOf }), { of: (text) => <span class="of">{text}</span> })}
+          </span>
+          <input
+            type="text"
+            inputMode="decimal"
+            autocomplete="off"
+            aria-label={w.marksFor({ number: at + 1, outOf })}
+            value={marks[at] ?? ''}
+            onInput={({ currentTarget: { value } }) =>
+              onMarks(marks.map((each, place) => (place === at ? value : each)))
+            }
+            onKeyDown={(event) => {
+              if ((event.key === 'Enter' && at < places.length - 1) || event.key === ' ') {
+                event.preventDefault();
+                onCell(Math.min(at + 1, places.length - 1));
+              }
+            }}
+          />
+        </label>
+      ))}
+    </div>
+  );
+}
+
+/** The code on the paper; Enter leads to its marks. */
+function CodeField({
+  code,
+  at,
+  onCode,
+  onEnter,
+}: {
+  code: string;
+  at: Ref<HTMLInputElement>;
+  onCode: (code: string) => void;
+  onEnter: () => void;
+}) {
+  return (
+    <label class="field">
+      {words('sets').typed.code}
+      <input
+        ref={at}
+        type="text"
+        autocomplete="off"
+        autocapitalize="characters"
+        spellcheck={false}
+        required
+        value={code}
+        onInput={({ currentTarget }) => onCode(currentTarget.value)}
+        onKeyDown={(event) => {
+          if (event.key !== 'Enter') return;
+          event.preventDefault();
+          onEnter();
+        }}
+      />
+    </label>
+  );
+}
+
+/** One paper after another: its code, its marks, and what has been kept so far. */
+function Typing({ view, papers }: { view: SetView; papers: readonly PaperRow[] }) {
   const { typed: w, common } = words('sets');
   const { id, places } = view.set;
   const blank = places.map(() => '');
@@ -34,10 +115,8 @@ function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] })
       cell(typed.at);
       return;
     }
-    const { name, total } = await call('typeMarks', {
-      params: { set: id },
-      body: { code, marks: [...typed.marks] },
-    });
+    const body = { code, marks: [...typed.marks] };
+    const { name, total } = await call('typeMarks', { params: { set: id }, body });
     setKept([w.kept({ code, name, earned: total.earned, outOf: total.outOf }), ...kept]);
     setCode('');
     setMarks(blank);
@@ -52,59 +131,17 @@ function Entry({ view, papers }: { view: SetView; papers: readonly PaperRow[] })
           run(keep);
         }}
       >
-        <label class="field">
-          {w.code}
-          <input
-            ref={codeField}
-            type="text"
-            autocomplete="off"
-            autocapitalize="characters"
-            spellcheck={false}
-            required
-            value={code}
-            onInput={({ currentTarget }) => setCode(currentTarget.value)}
-            onKeyDown={(event) => {
-              if (event.key !== 'Enter') return;
-              event.preventDefault();
-              cell(0);
-            }}
-          />
-        </label>
+        <CodeField code={code} at={codeField} onCode={setCode} onEnter={() => cell(0)} />
         <p class="whose" role="status">
           {found
             ? w.whose({ name: found.name, attempt: found.attempt, hasMarks: found.total !== null })
             : amiss}
         </p>
-        <div class="cells" ref={cells}>
-          {places.map(({ marks: outOf }, at) => (
-            <label key={`${at} ${outOf}`}>
-              <span>
-                {set(w.cell({ number: at + 1, outOf }), { of: (text) => <span class="of">{text}</span> })}
-              </span>
-              <input
-                type="text"
-                inputMode="decimal"
-                autocomplete="off"
-                aria-label={w.marksFor({ number: at + 1, outOf })}
-                value={marks[at] ?? ''}
-                onInput={({ currentTarget: { value } }) =>
-                  setMarks(marks.map((each, place) => (place === at ? value : each)))
-                }
-                onKeyDown={(event) => {
-                  // The way on is the same key throughout; the last one keeps the paper.
-                  if ((event.key === 'Enter' && at < places.length - 1) || event.key === ' ') {
-                    event.preventDefault();
-                    cell(Math.min(at + 1, places.length - 1));
-                  }
-                }}
-              />
-            </label>
-          ))}
-        </div>
+        <Cells places={places} marks={marks} at={cells} onMarks={setMarks} onCell={cell} />
         <Refused words={told || failure} />
-        <button type="submit" class="button main" disabled={busy || code.trim() === ''}>
-          {busy ? common.keeping : w.keep}
-        </button>
+        <Button kind="main" busy={busy} meanwhile={common.keeping} disabled={code.trim() === ''}>
+          {w.keep}
+        </Button>
       </form>
       <ol class="kept" reversed aria-label={w.keptNow} aria-live="polite">
         {kept.map((text) => (
@@ -132,7 +169,7 @@ export function TypedMarks({ set: id }: { set: string }) {
           <>
             <Head title={w.title} cells={[view.set.title]} />
             <p>{w.how}</p>
-            <Entry view={view} papers={papers} />
+            <Typing view={view} papers={papers} />
             <p>
               <a href={addressOf({ at: 'set', set: id })}>{common.backToSet}</a>
             </p>
