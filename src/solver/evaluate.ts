@@ -34,7 +34,7 @@ function evaluateHung(state: State, partition: Partition, island: number): void 
   for (let load = loadStart[island]!; load < end; load++) {
     const a = loadA[load]!;
     const sign = a < railEnd ? -1 : 1;
-    let root = a < railEnd ? loadB[load]! : a;
+    let root = sign < 0 ? loadB[load]! : a;
     while (parent[root] !== root) root = parent[root]!;
     const index = loads[load]!;
     const fed = root < railEnd;
@@ -51,7 +51,8 @@ function joinClosed(at: Uint8Array, partition: Partition, island: number): boole
   const { parent, mechanism, closedMask, switchA, switchB, switchStart, pointStart } = partition;
   const railEnd = partition.railEnd[island]!;
   const pointEnd = pointStart[island + 1]!;
-  for (let point = pointStart[island]!; point < pointEnd; point++) parent[point] = point;
+  // Rails lead whatever they are joined to, so they stay their own.
+  for (let point = railEnd; point < pointEnd; point++) parent[point] = point;
   const end = switchStart[island + 1]!;
   for (let index = switchStart[island]!; index < end; index++) {
     if ((at[mechanism[index]!]! & ~closedMask[index]!) !== 0) continue;
@@ -81,13 +82,7 @@ function joinClosed(at: Uint8Array, partition: Partition, island: number): boole
  */
 export function evaluateIsland(machine: Machine, state: State, island: number): boolean {
   const { partition } = state;
-  const { pointStart, switchStart, loadStart } = partition;
-  machine.effort.steps +=
-    pointStart[island + 1]! -
-    pointStart[island]! +
-    switchStart[island + 1]! -
-    switchStart[island]! +
-    2 * (loadStart[island + 1]! - loadStart[island]!);
+  machine.effort.steps += partition.steps[island]!;
   if (!joinClosed(state.at, partition, island)) return false;
   if (partition.common[island]! >= 0) evaluateHung(state, partition, island);
   else evaluateLoads(machine, state, partition, island);

@@ -33,6 +33,8 @@ export interface Influence {
   readonly coilsIn: readonly (readonly number[])[];
   /** By island: contacts of it could join two rails. */
   readonly shortable: readonly boolean[];
+  /** By island: 1 where nothing moves by what comes of it (lamps, inputs): it can wait until all has settled. */
+  readonly shown: Uint8Array;
   /** The islands tell nothing: every mechanism may bear on every other. */
   readonly whole: boolean;
 }
@@ -63,6 +65,7 @@ const everything = (machine: Machine): Influence => ({
   touches: [],
   coilsIn: [],
   shortable: [],
+  shown: new Uint8Array(0),
   whole: true,
 });
 
@@ -126,5 +129,9 @@ function findInfluence(machine: Machine, partition: Partition): Influence {
   const slow = Uint8Array.from({ length: mechanisms }, (_, mechanism) =>
     touches[mechanism]!.length > 0 ? 1 : 0,
   );
-  return { relevant, slow, touches, coilsIn: relevantCoils, shortable, whole: false };
+  const { coilStart } = partition;
+  const shown = Uint8Array.from(shortable, (could, island) =>
+    could || coilStart[island] !== coilStart[island + 1] ? 0 : 1,
+  );
+  return { relevant, slow, touches, coilsIn: relevantCoils, shortable, shown, whole: false };
 }

@@ -1,5 +1,6 @@
 /** Which parts hang together in an island, and the numbers of an island's points. */
 import { Joining } from '../graph/index.ts';
+import { deadEnds } from './dead-ends.ts';
 import type { Machine } from './machine.ts';
 import { feeds, type Rails } from './rails.ts';
 
@@ -11,7 +12,7 @@ export interface Parts {
   readonly load: boolean[];
 }
 
-/** All switches but the feeding ones, then all loads. */
+/** All switches that may carry a current, but the feeding ones; then all loads. */
 export function partsOf(machine: Machine): Parts {
   const parts: Parts = { a: [], b: [], index: [], load: [] };
   const add = (a: number, b: number, index: number, load: boolean): void => {
@@ -20,8 +21,9 @@ export function partsOf(machine: Machine): Parts {
     parts.index.push(index);
     parts.load.push(load);
   };
+  const idle = deadEnds(machine);
   machine.plan.switches.forEach(({ a, b, mechanism }, index) => {
-    if (!feeds(machine, mechanism)) add(a, b, index, false);
+    if (!idle[index] && !feeds(machine, mechanism)) add(a, b, index, false);
   });
   machine.plan.loads.forEach(({ a, b }, index) => {
     add(a, b, index, true);

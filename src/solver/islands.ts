@@ -12,6 +12,8 @@ export interface Partition {
   readonly railEnd: Int32Array;
   /** The rail on which one end of every load hangs, the other being no rail; -1 where that isn't so. */
   readonly common: Int32Array;
+  /** What evaluating an island costs: its points and switches looked at, its loads twice. */
+  readonly steps: Int32Array;
   readonly switchStart: Int32Array;
   /** Switches: global index, mechanism, closed mask, and the two points. */
   readonly switches: Int32Array;
@@ -25,6 +27,9 @@ export interface Partition {
   readonly loadA: Int32Array;
   readonly loadB: Int32Array;
   readonly siemens: Float64Array;
+  /** The mechanisms of an island's coils: those of `coils` from `coilStart[i]` up to `coilStart[i + 1]`. */
+  readonly coilStart: Int32Array;
+  readonly coils: Int32Array;
   /** Islands in which mechanism `m` has contacts: those of `islandList` from `listStart[m]` up to `listStart[m + 1]`. */
   readonly listStart: Int32Array;
   readonly islandList: Int32Array;

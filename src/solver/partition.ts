@@ -51,6 +51,9 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
   const loadB = new Int32Array(loadCount);
   const siemens = new Float64Array(loadCount);
   const common = new Int32Array(count);
+  const steps = new Int32Array(count);
+  const coilStart = new Int32Array(count + 1);
+  const coils: number[] = [];
   let nextSwitch = 0;
   let nextLoad = 0;
   for (let island = 0; island < count; island++) {
@@ -71,7 +74,8 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
         switchB[nextSwitch++] = b;
         continue;
       }
-      const g = plan.loads[global]!.siemens;
+      const { siemens: g, mechanism: moves } = plan.loads[global]!;
+      if (moves >= 0) coils.push(moves);
       const rail = a < railEnd === b < railEnd || g === 0 ? -1 : Math.min(a, b);
       hung = hung === -2 || hung === rail ? rail : -1;
       loads[nextLoad] = global;
@@ -79,7 +83,13 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
       loadB[nextLoad] = b;
       siemens[nextLoad++] = g;
     }
+    coilStart[island + 1] = coils.length;
     common[island] = Math.max(-1, hung);
+    steps[island] =
+      points.pointStart[island + 1]! -
+      points.pointStart[island]! +
+      (nextSwitch - switchStart[island]!) +
+      2 * (nextLoad - loadStart[island]!);
   }
   switchStart[count] = nextSwitch;
   loadStart[count] = nextLoad;
@@ -89,6 +99,7 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
     pointStart: points.pointStart,
     railEnd: points.railEnd,
     common,
+    steps,
     switchStart,
     switches,
     mechanism,
@@ -100,9 +111,11 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
     loadA,
     loadB,
     siemens,
+    coilStart,
+    coils: Int32Array.from(coils),
     ...islandsOfMechanisms(machine.mechanisms, count, switchStart, mechanism),
     whole: rails.whole || points.mixed,
-    parent: new Int32Array(size),
+    parent: Int32Array.from({ length: size }, (_, point) => point),
     volts: points.volts.map((along) => Float64Array.from(along)),
     sum: new Float64Array(size),
     currents: newVolts(machine.axes, size),

@@ -77,27 +77,33 @@ function evaluateAll(machine: Machine, state: State, pending: Pending): void {
   for (let mechanism = 0; mechanism < machine.mechanisms; mechanism++) consider(machine, mechanism, pending);
 }
 
-/** Brings voltages and commands up to date with where the mechanisms stand. Short circuits are cleared here. */
-export function update(machine: Machine, state: State, pending: Pending): void {
+/**
+ * Brings voltages and commands up to date with where the mechanisms stand. Short circuits are cleared here.
+ *
+ * @param shown - by island: 1 where it is left pending, since nothing moves by what comes of it
+ */
+export function update(machine: Machine, state: State, pending: Pending, shown?: Uint8Array): void {
   if (state.whole || state.partition.whole) pending.all = true;
   if (!pending.all) {
-    const { dirty, queue, loads, loadStart } = state.partition;
+    const { dirty, queue, coils, coilStart } = state.partition;
+    let left = 0;
     for (let index = 0; index < pending.islands; index++) {
       const island = queue[index]!;
+      if (shown !== undefined && shown[island] === 1) {
+        queue[left++] = island;
+        continue;
+      }
+      dirty[island] = 0;
       if (!evaluateIsland(machine, state, island)) {
         pending.all = true;
         break;
       }
-      const end = loadStart[island + 1]!;
-      for (let load = loadStart[island]!; load < end; load++) {
-        const mechanism = machine.loadMechanism[loads[load]!]!;
-        if (mechanism >= 0) consider(machine, mechanism, pending);
-      }
+      const end = coilStart[island + 1]!;
+      for (let coil = coilStart[island]!; coil < end; coil++) consider(machine, coils[coil]!, pending);
     }
-    if (!pending.all) for (let index = 0; index < pending.islands; index++) dirty[queue[index]!] = 0;
+    if (!pending.all) pending.islands = left;
   }
   if (pending.all) evaluateAll(machine, state, pending);
-  else pending.islands = 0;
   for (let index = 0; index < pending.candidates; index++)
     command(machine, state, machine.candidates[index]!);
 }
@@ -151,14 +157,14 @@ export function settleFrom(machine: Machine, state: State, pending: Pending): nu
   const { at, goal } = state;
   const { candidate, candidates, travellers } = machine;
   let partition = state.partition;
-  let { slow } = influenceOf(machine, partition);
+  let { slow, shown } = influenceOf(machine, partition);
   const most = MOST_WAVES + 2 * machine.mechanisms;
   let round: Round | undefined;
   for (let waves = 0; ; waves++) {
-    update(machine, state, pending);
+    update(machine, state, pending, shown);
     if (state.partition !== partition) {
       partition = state.partition;
-      slow = influenceOf(machine, partition).slow;
+      ({ slow, shown } = influenceOf(machine, partition));
     }
     const count = pending.candidates;
     let any = false;
@@ -182,6 +188,7 @@ export function settleFrom(machine: Machine, state: State, pending: Pending): nu
     pending.candidates = 0;
     while (travelling > 0) consider(machine, travellers[--travelling]!, pending);
     if (!any) {
+      if (pending.islands > 0) update(machine, state, pending);
       state.restless = false;
       return waves;
     }

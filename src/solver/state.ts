@@ -83,23 +83,41 @@ export function copyState(state: State): State {
   };
 }
 
+/** Numbers up to which copying one by one is faster than asking for it. */
+const FEW = 32;
+
+function put(into: Uint8Array, from: Uint8Array): void {
+  if (from.length > FEW) into.set(from);
+  else for (let index = 0; index < from.length; index++) into[index] = from[index]!;
+}
+
+/** The same for numbers of another width: one function for both would have to look which it has. */
+function putNumbers(into: Float64Array, from: Float64Array): void {
+  if (from.length > FEW) into.set(from);
+  else for (let index = 0; index < from.length; index++) into[index] = from[index]!;
+}
+
+/** A short list, mostly empty: setting the length of one costs more than looking at it. */
+function refill(into: number[], from: readonly number[]): void {
+  if (into.length > 0) into.length = 0;
+  for (const item of from) into.push(item);
+}
+
 /** Makes `into` equal to `from` without allocating; both belong to the same machine. */
 export function restoreState(into: State, from: State): void {
-  into.at.set(from.at);
-  into.goal.set(from.goal);
-  into.own.set(from.own);
-  into.heading.set(from.heading);
-  into.held.set(from.held);
-  into.supplyOn.set(from.supplyOn);
-  for (let axis = 0; axis < into.volts.length; axis++) into.volts[axis]!.set(from.volts[axis]!);
-  into.due.set(from.due);
+  put(into.at, from.at);
+  put(into.goal, from.goal);
+  put(into.own, from.own);
+  put(into.heading, from.heading);
+  put(into.held, from.held);
+  put(into.supplyOn, from.supplyOn);
+  for (let axis = 0; axis < into.volts.length; axis++) putNumbers(into.volts[axis]!, from.volts[axis]!);
+  putNumbers(into.due, from.due);
   into.now = from.now;
   into.firings = from.firings;
   into.restless = from.restless;
   into.partition = from.partition;
   into.whole = from.whole;
-  into.tripped.length = 0;
-  for (const item of from.tripped) into.tripped.push(item);
-  into.shorted.length = 0;
-  for (const item of from.shorted) into.shorted.push(item);
+  refill(into.tripped, from.tripped);
+  refill(into.shorted, from.shorted);
 }
