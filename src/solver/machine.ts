@@ -56,11 +56,21 @@ export interface Machine {
 }
 
 /**
- * Compiles a plan. Cost grows linearly with the circuit; the partition for the state it is first run in is worked out
- * on first use.
+ * What is compiled of a list of a plan is compiled once: a plan with something changed, as somebody with a wrong idea sees it,
+ * has the other lists from the one before.
  */
-export function machineOf(plan: Plan): Machine {
-  const { mechanisms, switches, loads } = plan;
+function once<L extends object, C>(compile: (list: L) => C): (list: L) => C {
+  const known = new WeakMap<L, C>();
+  return (list) => {
+    const before = known.get(list);
+    if (before !== undefined) return before;
+    const made = compile(list);
+    known.set(list, made);
+    return made;
+  };
+}
+
+const ofMechanisms = once((mechanisms: Plan['mechanisms']) => {
   const drive = new Uint8Array(mechanisms.length);
   const frozen = new Uint8Array(mechanisms.length);
   const mechanismOf = new Map<string, number>();
@@ -72,6 +82,10 @@ export function machineOf(plan: Plan): Machine {
     mechanismOf.set(id, index);
     if (moved === 'feed') feeds.push(index);
   }
+  return { drive, frozen, mechanismOf, feeds };
+});
+
+const ofSwitches = once((switches: Plan['switches']) => {
   const closedMask = new Uint8Array(switches.length);
   const switchMechanism = new Int32Array(switches.length);
   for (let index = 0; index < switches.length; index++) {
@@ -80,40 +94,53 @@ export function machineOf(plan: Plan): Machine {
     if (fixed === 'closed') closedMask[index] = 255;
     else if (fixed !== 'open') for (const position of closedIn) closedMask[index]! |= 1 << position;
   }
-  const coilOf = new Int32Array(mechanisms.length).fill(-1);
-  const resetOf = new Int32Array(mechanisms.length).fill(-1);
+  return { closedMask, switchMechanism };
+});
+
+const ofLoads = once((loads: Plan['loads']) => {
   const loadMechanism = new Int32Array(loads.length);
   // A burnt coil has its voltage and never operates.
   const operateVolts = new Float64Array(loads.length).fill(Infinity);
   const releaseVolts = new Float64Array(loads.length).fill(Infinity);
   for (let index = 0; index < loads.length; index++) {
-    const { mechanism, role, limits, volts, dead } = loads[index]!;
+    const { mechanism, limits, volts, dead } = loads[index]!;
     loadMechanism[index] = mechanism;
-    if (mechanism >= 0) (role === 'reset' ? resetOf : coilOf)[mechanism] = index;
     if (!limits || dead) continue;
     operateVolts[index] = limits.operate * volts;
     releaseVolts[index] = limits.release * volts;
   }
+  return { loadMechanism, operateVolts, releaseVolts };
+});
+
+function coilsOf({ mechanisms, loads }: Plan): Pick<Machine, 'coilOf' | 'resetOf'> {
+  const coilOf = new Int32Array(mechanisms.length).fill(-1);
+  const resetOf = new Int32Array(mechanisms.length).fill(-1);
+  for (let index = 0; index < loads.length; index++) {
+    const { mechanism, role } = loads[index]!;
+    if (mechanism >= 0) (role === 'reset' ? resetOf : coilOf)[mechanism] = index;
+  }
+  return { coilOf, resetOf };
+}
+
+/**
+ * Compiles a plan. Cost grows linearly with the circuit; the partition for the state it is first run in is worked out
+ * on first use.
+ */
+export function machineOf(plan: Plan): Machine {
+  const count = plan.mechanisms.length;
   return {
     plan,
-    mechanisms: mechanisms.length,
-    drive,
-    frozen,
-    mechanismOf,
-    closedMask,
-    switchMechanism,
-    coilOf,
-    resetOf,
-    loadMechanism,
-    operateVolts,
-    releaseVolts,
+    mechanisms: count,
+    ...ofMechanisms(plan.mechanisms),
+    ...ofSwitches(plan.switches),
+    ...ofLoads(plan.loads),
+    ...coilsOf(plan),
     axes: axesOf(plan.supplies),
     partitions: new Map(),
     networks: new Map(),
-    feeds,
     effort: { steps: 0 },
-    candidate: new Uint8Array(mechanisms.length),
-    candidates: new Int32Array(mechanisms.length),
-    travellers: new Int32Array(mechanisms.length),
+    candidate: new Uint8Array(count),
+    candidates: new Int32Array(count),
+    travellers: new Int32Array(count),
   };
 }
