@@ -15,6 +15,7 @@ import {
   type Standing,
   type State,
   variantOf,
+  withoutDeadEnds,
 } from '../solver/index.ts';
 import { flashingPicture, type Picture, type Places, pictureOf, placesIn } from './picture.ts';
 import type { Draft } from './types.ts';
@@ -52,7 +53,7 @@ function started(machine: Machine): Started {
 
 export function workbenchFor(draft: Draft, faults: readonly Fault[]): Workbench {
   const { circuit } = draft;
-  const machine = machineOf(planOf(circuit, faults));
+  const machine = machineOf(withoutDeadEnds(planOf(circuit, faults)));
   const beginning = everyBeginning(machine, 'live', LIMITS);
   const known = new Map<Standing, Map<string, Standing>>();
   const places = placesIn(machine, draft);

@@ -58,6 +58,7 @@ export const settled = (machine: Machine, endings: readonly Ending[], group: rea
 
 /** States that can be explored as one: alike in all that neither moving mechanisms nor their coils change. */
 function alike(states: readonly State[]): State[][] {
+  if (states.length === 1) return [[...states]];
   const byLook = new Map<string, State[]>();
   const partitions = new Map<Partition, number>();
   for (const state of states) {
@@ -72,8 +73,7 @@ function alike(states: readonly State[]): State[][] {
 }
 
 /** Brings a state in which mechanisms are commanded elsewhere up to date; nothing moves but feeding devices. */
-export function begun(machine: Machine, from: State, commanded: readonly number[] | 'all'): State {
-  const start = copyState(from);
+export function begun(machine: Machine, start: State, commanded: readonly number[] | 'all'): State {
   const pending = nothingPending();
   if (commanded === 'all') pending.all = true;
   else for (const mechanism of commanded) consider(machine, mechanism, pending);
@@ -90,7 +90,7 @@ export function begun(machine: Machine, from: State, commanded: readonly number[
 
 /**
  * Explores from states in which mechanisms are commanded elsewhere (`all`: nothing is worked out yet). The given states
- * aren't changed; the endings are settled states of their own.
+ * are taken over, and may be changed; the endings are settled states of their own.
  */
 export function explore(
   machine: Machine,

@@ -49,7 +49,7 @@ export class Explorer {
   private readonly start: State;
   private readonly starts: readonly State[];
   private readonly limits: ExploreLimits;
-  private readonly scratch: State;
+  private scratchState: State | undefined;
   private readonly pending = nothingPending();
   private readonly workBefore: number;
   private readonly partitions: Set<Partition>;
@@ -63,9 +63,14 @@ export class Explorer {
     this.start = start;
     this.starts = starts;
     this.limits = limits;
-    this.scratch = copyState(start);
     this.workBefore = machine.effort.steps;
     this.partitions = new Set([start.partition]);
+  }
+
+  /** Where moves are tried; made when the first is. */
+  private get scratch(): State {
+    this.scratchState ??= copyState(this.start);
+    return this.scratchState;
   }
 
   private get spent(): boolean {
@@ -129,7 +134,7 @@ export class Explorer {
     group: readonly number[],
     influence: Influence | undefined,
   ): Search {
-    const { machine, scratch, pending, start: base } = this;
+    const { machine, pending, start: base } = this;
     const byKey = new Map(starts.map((state) => [keyOf(machine, state, base, group), state]));
     const states = [...byKey.values()];
     const edges: number[][] = [];
@@ -153,6 +158,7 @@ export class Explorer {
       }
       const choices = choicesOf(from, moves, influence);
       if (!choices) return MORE;
+      const { scratch } = this;
       for (const set of choices) {
         restoreState(scratch, from);
         makeMoves(machine, scratch, set, pending);

@@ -2,6 +2,7 @@
 export { applyAct, type Effect } from './acts.ts';
 export { distance, type Volts } from './axes.ts';
 export { voltsAcross } from './coils.ts';
+export { withoutDeadEnds } from './dead-ends.ts';
 export type { Ending } from './endings.ts';
 export { EXPLORE_LIMITS, type Exploration, type ExploreLimits, explore } from './explore.ts';
 export { isFlashing } from './flashing.ts';

@@ -21,7 +21,7 @@ export function partsOf(machine: Machine): Parts {
     parts.index.push(index);
     parts.load.push(load);
   };
-  const idle = deadEnds(machine);
+  const idle = deadEnds(machine.plan);
   machine.plan.switches.forEach(({ a, b, mechanism }, index) => {
     if (!idle[index] && !feeds(machine, mechanism)) add(a, b, index, false);
   });

@@ -22,7 +22,7 @@ describe('contacts that lead nowhere', () => {
         ],
       }),
     );
-    const idle = deadEnds(machineOf(plan));
+    const idle = deadEnds(plan);
     expect(contacts(plan, (index) => idle[index] === 0)).toEqual(['-S1:13-14', '-K1:21-24']);
   });
 
@@ -33,7 +33,7 @@ describe('contacts that lead nowhere', () => {
       const random = randomOf(`dead ends ${number}`);
       const circuit = tangle(random, { feeds: number % 3 });
       const machine = machineOf(planOf(circuit, randomFaults(random, circuit, number % 2)));
-      const idle = deadEnds(machine);
+      const idle = deadEnds(machine.plan);
       left += idle.filter(Boolean).length;
       const without = machineOf({
         ...machine.plan,
