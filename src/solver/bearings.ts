@@ -3,18 +3,13 @@
  * island on the mechanisms whose coils are in it. Kept in these two steps, since in one island there may be hundreds of each.
  */
 
-import { Joining } from '../graph/index.ts';
+import { Joining, type Rows, strongComponents } from '../graph/index.ts';
 import { distance } from './axes.ts';
 import type { Partition } from './islands.ts';
 import { DRIVE, type Machine } from './machine.ts';
-import { strongComponents } from './strong-components.ts';
 
 export interface Bearings {
   readonly partition: Partition;
-  /** By island: the mechanisms that have a coil in it which may have a voltage. */
-  readonly coilsIn: readonly (readonly number[])[];
-  /** By mechanism: the islands its coils are in, where they may have a voltage. */
-  readonly coilIslands: readonly (readonly number[])[];
   /** By island: contacts of it could join two rails. */
   readonly shortable: readonly boolean[];
   /** By island: it is a contact between two places of one rail, which decides what a short circuit puts out. */
@@ -23,17 +18,19 @@ export interface Bearings {
   readonly lingering: Uint8Array;
 }
 
-/** Whether contacts of the island could join two rails: then a wrong order may trip a protective device. */
-function canShort(partition: Partition, island: number): boolean {
-  const { switchA, switchB, closedMask, switchStart, pointStart } = partition;
-  const first = pointStart[island]!;
-  const rails = partition.railEnd[island]! - first;
-  if (rails < 2) return false;
-  const joining = new Joining(pointStart[island + 1]! - first);
+/**
+ * Whether contacts of the island could join two rails: then a wrong order may trip a protective device.
+ *
+ * @param joining - of the points of all islands, in which nothing of this one is joined yet
+ */
+function canShort(partition: Partition, island: number, joining: Joining): boolean {
+  const { switchA, switchB, closedMask, switchStart, pointStart, railEnd } = partition;
+  const rails = railEnd[island]!;
+  if (rails - pointStart[island]! < 2) return false;
   for (let index = switchStart[island]!; index < switchStart[island + 1]!; index++) {
     if (closedMask[index] === 0) continue;
-    const a = joining.find(switchA[index]! - first);
-    const b = joining.find(switchB[index]! - first);
+    const a = joining.find(switchA[index]!);
+    const b = joining.find(switchB[index]!);
     // The smaller one leads, so a rail always does.
     if (a !== b && a < rails && b < rails) return true;
     joining.join(a, b);
@@ -71,38 +68,27 @@ function mayLandBetween(machine: Machine, partition: Partition, island: number):
 }
 
 export function bearingsOf(machine: Machine, partition: Partition): Bearings {
-  const { mechanisms, loadMechanism } = machine;
-  const { loads, loadStart } = partition;
-  const coilsIn: number[][] = [];
-  const coilIslands: number[][] = Array.from({ length: mechanisms }, () => []);
+  const { coilsIn } = partition;
   const shortable: boolean[] = [];
   const bridging: boolean[] = [];
-  const lingering = new Uint8Array(mechanisms);
+  const lingering = new Uint8Array(machine.mechanisms);
+  const joining = new Joining(partition.parent.length);
   for (let island = 0; island < partition.islands; island++) {
-    const coils: number[] = [];
-    coilsIn.push(coils);
-    shortable.push(canShort(partition, island));
+    shortable.push(canShort(partition, island, joining));
     bridging.push(
       partition.railEnd[island] === partition.pointStart[island + 1] &&
         partition.switchStart[island]! < partition.switchStart[island + 1]!,
     );
-    // Between fewer than two rails nothing ever has a voltage, so nothing bears on the coils there.
-    if (partition.railEnd[island]! - partition.pointStart[island]! < 2) continue;
-    for (let load = loadStart[island]!; load < loadStart[island + 1]!; load++) {
-      const mechanism = loadMechanism[loads[load]!]!;
-      if (mechanism < 0 || coilIslands[mechanism]!.at(-1) === island) continue;
-      coils.push(mechanism);
-      coilIslands[mechanism]!.push(island);
-    }
-    if (coils.length > 0 && mayLandBetween(machine, partition, island))
-      for (const mechanism of coils) lingering[mechanism] = 1;
+    const [from, end] = [coilsIn.start[island]!, coilsIn.start[island + 1]!];
+    if (from === end || !mayLandBetween(machine, partition, island)) continue;
+    for (let coil = from; coil < end; coil++) lingering[coilsIn.list[coil]!] = 1;
   }
-  return { partition, coilsIn, coilIslands, shortable, bridging, lingering };
+  return { partition, shortable, bridging, lingering };
 }
 
-/** The islands in which a mechanism has contacts. */
-export const islandsOf = ({ partition }: Bearings, mechanism: number): Int32Array =>
-  partition.islandList.subarray(partition.listStart[mechanism]!, partition.listStart[mechanism + 1]!);
+/** Those of one list. */
+export const rowOf = ({ start, list }: Rows, row: number): Int32Array =>
+  list.subarray(start[row]!, start[row + 1]!);
 
 /** The mechanisms that have contacts in an island; one may come several times. */
 export const moversIn = ({ mechanism, switchStart }: Partition, island: number): Int32Array =>
@@ -110,7 +96,8 @@ export const moversIn = ({ mechanism, switchStart }: Partition, island: number):
 
 /** The mechanisms on whose coils one bears; one may come several times. */
 export function* bornBy(bearings: Bearings, mechanism: number): Generator<number> {
-  for (const island of islandsOf(bearings, mechanism)) yield* bearings.coilsIn[island]!;
+  const { contactIslands, coilsIn } = bearings.partition;
+  for (const island of rowOf(contactIslands, mechanism)) yield* rowOf(coilsIn, island);
 }
 
 /** Whether a mechanism's position follows from more than its coil's voltage now. */
@@ -119,34 +106,27 @@ export const keepsState = ({ drive }: Machine, { lingering }: Bearings, mechanis
 
 /**
  * The strongly connected parts: of each mechanism the number of its part, smaller than those of parts that bear on it, and
- * whether a way leads from it back to itself. Islands with several coils are vertices of their own, so that hundreds of
- * contacts and coils in one island are not as many pairs.
+ * whether a way leads from it back to itself. Islands are vertices of their own, so that hundreds of contacts and coils in one
+ * island are not as many pairs.
  */
 export function feedback(
-  { coilsIn, partition }: Bearings,
+  { contactIslands, coilsIn, islands }: Partition,
   mechanisms: number,
 ): { partOf: Int32Array; returns: (mechanism: number) => boolean } {
-  const { listStart, islandList } = partition;
-  const vertexOf = new Int32Array(coilsIn.length).fill(-1);
-  const next: (readonly number[])[] = [];
-  for (let mechanism = 0; mechanism < mechanisms; mechanism++) next.push([]);
-  coilsIn.forEach((coils, island) => {
-    if (coils.length === 1) vertexOf[island] = coils[0]!;
-    else if (coils.length > 1) vertexOf[island] = next.push(coils) - 1;
-  });
-  for (let mechanism = 0; mechanism < mechanisms; mechanism++) {
-    const onto: number[] = [];
-    for (let index = listStart[mechanism]!; index < listStart[mechanism + 1]!; index++) {
-      const vertex = vertexOf[islandList[index]!]!;
-      if (vertex >= 0) onto.push(vertex);
-    }
-    next[mechanism] = onto;
-  }
-  const component = strongComponents(next.length, (vertex) => next[vertex]!);
-  const sizes = new Int32Array(next.length);
+  const start = new Int32Array(mechanisms + islands + 1);
+  start.set(contactIslands.start);
+  const leads = contactIslands.list.length;
+  for (let island = 0; island <= islands; island++)
+    start[mechanisms + island] = leads + coilsIn.start[island]!;
+  const list = new Int32Array(leads + coilsIn.list.length);
+  for (let index = 0; index < leads; index++) list[index] = mechanisms + contactIslands.list[index]!;
+  list.set(coilsIn.list, leads);
+  const component = strongComponents({ start, list });
+  const sizes = new Int32Array(start.length);
   for (const number of component) sizes[number]!++;
   return {
     partOf: component.subarray(0, mechanisms),
-    returns: (mechanism) => sizes[component[mechanism]!]! > 1 || next[mechanism]!.includes(mechanism),
+    // A way back to itself goes through an island at least.
+    returns: (mechanism) => sizes[component[mechanism]!]! > 1,
   };
 }

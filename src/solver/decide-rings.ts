@@ -2,7 +2,7 @@
  * What circuits come to whose orders are too many to be tried, where the strongly connected parts of what bears on what are
  * rings: parts that others bear on are looked at after those, and what is decided stands from then on.
  */
-import { type Bearings, bearingsOf, feedback, keepsState, moversIn } from './bearings.ts';
+import { type Bearings, bearingsOf, feedback, keepsState, moversIn, rowOf } from './bearings.ts';
 import type { Ending } from './endings.ts';
 import { DRIVE, type Machine } from './machine.ts';
 import { partitionFor } from './partition.ts';
@@ -75,7 +75,7 @@ class Deciding {
 
   /** Nothing that touches the coil, but those `besides`, moves, so it has seen nothing in between either. */
   private isQuiet(mechanism: number, besides: readonly number[] = []): boolean {
-    return this.coarse.coilIslands[mechanism]!.every((island) =>
+    return rowOf(this.coarse.partition.coilIslands, mechanism).every((island) =>
       moversIn(this.start.partition, island).every(
         (mover) => mover === mechanism || this.still[mover] === 1 || besides.includes(mover),
       ),
@@ -104,7 +104,7 @@ class Deciding {
 
   /** The strongly connected parts of what isn't fixed, those that bear on others first. */
   private partsInOrder(bearings: Bearings): Part[] {
-    const { partOf, returns } = feedback(bearings, this.machine.mechanisms);
+    const { partOf, returns } = feedback(bearings.partition, this.machine.mechanisms);
     const parts = new Map<number, number[]>();
     partOf.forEach((number, mechanism) => {
       if (this.fixed[mechanism]) return;
@@ -118,9 +118,9 @@ class Deciding {
   }
 
   /** Whether everything that bears on the members from outside stands. */
-  private isReady({ members }: Part, { coilIslands, partition }: Bearings): boolean {
+  private isReady({ members }: Part, { partition }: Bearings): boolean {
     const inside = new Set(members);
-    const islands = new Set(members.flatMap((member) => coilIslands[member]!));
+    const islands = new Set(members.flatMap((member) => [...rowOf(partition.coilIslands, member)]));
     return [...islands].every((island) =>
       moversIn(partition, island).every((mover) => inside.has(mover) || this.fixed[mover] === 1),
     );

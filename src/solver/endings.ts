@@ -1,6 +1,6 @@
 /** What a graph of reachable states can come to: outcomes of the general multiple winner analysis. */
+import { rowsOf, strongComponents } from '../graph/index.ts';
 import type { State } from './state.ts';
-import { strongComponents } from './strong-components.ts';
 
 /** One way it can end: a state that rests, or the states that it keeps going through. */
 export interface Ending {
@@ -21,7 +21,7 @@ export interface Graph {
  * passes away (is transient) when some mechanism is moving in the same way all through it: it will get there some day.
  */
 export function endingsOf({ states, edges, left }: Graph, group: readonly number[]): Ending[] {
-  const component = strongComponents(states.length, (vertex) => edges[vertex]!);
+  const component = strongComponents(rowsOf(edges));
   const members = new Map<number, number[]>();
   component.forEach((number, vertex) => {
     const list = members.get(number);

@@ -3,7 +3,7 @@
  * remembers (a latch, a timer, a coil between its limits), every order of operation ends in the same state, and nothing
  * needs exploring.
  */
-import { type Bearings, bearingsOf, feedback, islandsOf, keepsState, moversIn } from './bearings.ts';
+import { type Bearings, bearingsOf, feedback, keepsState, rowOf } from './bearings.ts';
 import type { Partition } from './islands.ts';
 import type { Machine } from './machine.ts';
 
@@ -76,12 +76,15 @@ function relevantIn(
   shortable: readonly boolean[],
 ): { relevant: number[]; matters: Uint8Array } {
   const { mechanisms } = machine;
-  const { partition, coilIslands } = bearings;
-  const { returns } = feedback(bearings, mechanisms);
-  const remembers = (mechanism: number): boolean =>
-    keepsState(machine, bearings, mechanism) ||
-    returns(mechanism) ||
-    islandsOf(bearings, mechanism).some((island) => shortable[island]!);
+  const { partition } = bearings;
+  const { coilIslands, contactIslands, switchStart, mechanism: mover } = partition;
+  const { returns } = feedback(partition, mechanisms);
+  const remembers = (mechanism: number): boolean => {
+    if (keepsState(machine, bearings, mechanism) || returns(mechanism)) return true;
+    for (let at = contactIslands.start[mechanism]!; at < contactIslands.start[mechanism + 1]!; at++)
+      if (shortable[contactIslands.list[at]!]) return true;
+    return false;
+  };
   const matters = new Uint8Array(mechanisms);
   const queue: number[] = [];
   const reach = (mechanism: number): void => {
@@ -92,10 +95,11 @@ function relevantIn(
   for (let mechanism = 0; mechanism < mechanisms; mechanism++) if (remembers(mechanism)) reach(mechanism);
   const looked = new Uint8Array(partition.islands);
   for (const mechanism of queue) {
-    for (const island of coilIslands[mechanism]!) {
+    for (let at = coilIslands.start[mechanism]!; at < coilIslands.start[mechanism + 1]!; at++) {
+      const island = coilIslands.list[at]!;
       if (looked[island]) continue;
       looked[island] = 1;
-      for (const mover of moversIn(partition, island)) reach(mover);
+      for (let index = switchStart[island]!; index < switchStart[island + 1]!; index++) reach(mover[index]!);
     }
   }
   return { relevant: queue.sort((a, b) => a - b), matters };
@@ -116,22 +120,21 @@ export function relevantWhenTripping(machine: Machine, partition: Partition): re
 function findInfluence(machine: Machine, partition: Partition): Influence {
   const { mechanisms } = machine;
   const bearings = bearingsOf(machine, partition);
-  const { coilsIn, shortable } = bearings;
+  const { shortable } = bearings;
   const { relevant, matters } = relevantIn(machine, bearings, shortable);
+  const relevantCoils = Array.from({ length: partition.islands }, (_, island) =>
+    Array.from(rowOf(partition.coilsIn, island)).filter((mechanism) => matters[mechanism]),
+  );
   const touches: Touch[][] = Array.from({ length: mechanisms }, () => []);
-  const relevantCoils = coilsIn.map((coils) => coils.filter((mechanism) => matters[mechanism]));
-  const { mechanism: mover, closedMask, switchStart } = partition;
+  const { mechanism: mover, closedMask, switchStart, coilsIn } = partition;
   for (let island = 0; island < partition.islands; island++) {
     if (relevantCoils[island]!.length === 0 && !shortable[island]) continue;
     for (let index = switchStart[island]!; index < switchStart[island + 1]!; index++)
       touches[mover[index]!]!.push({ island, closedMask: closedMask[index]! });
   }
-  const slow = Uint8Array.from({ length: mechanisms }, (_, mechanism) =>
-    touches[mechanism]!.length > 0 ? 1 : 0,
-  );
-  const { coilStart } = partition;
+  const slow = Uint8Array.from(touches, ({ length }) => (length > 0 ? 1 : 0));
   const shown = Uint8Array.from(shortable, (could, island) =>
-    could || coilStart[island] !== coilStart[island + 1] ? 0 : 1,
+    could || coilsIn.start[island] !== coilsIn.start[island + 1] ? 0 : 1,
   );
   return { relevant, slow, touches, coilsIn: relevantCoils, shortable, shown, whole: false };
 }

@@ -1,3 +1,4 @@
+import type { Rows } from '../graph/index.ts';
 import type { Volts } from './axes.ts';
 
 /**
@@ -27,12 +28,12 @@ export interface Partition {
   readonly loadA: Int32Array;
   readonly loadB: Int32Array;
   readonly siemens: Float64Array;
-  /** The mechanisms of an island's coils: those of `coils` from `coilStart[i]` up to `coilStart[i + 1]`. */
-  readonly coilStart: Int32Array;
-  readonly coils: Int32Array;
-  /** Islands in which mechanism `m` has contacts: those of `islandList` from `listStart[m]` up to `listStart[m + 1]`. */
-  readonly listStart: Int32Array;
-  readonly islandList: Int32Array;
+  /** By island: the mechanisms that have a coil in it which may have a voltage. */
+  readonly coilsIn: Rows;
+  /** By mechanism: the islands its coils are in, where they may have a voltage. */
+  readonly coilIslands: Rows;
+  /** By mechanism: the islands in which it has contacts. */
+  readonly contactIslands: Rows;
   /**
    * Two poles joined through feeding devices alone, two supplies joined, or an island between rails that share no
    * reference: the whole network must be solved.

@@ -3,6 +3,7 @@
  * that are joined to a supply's pole through closed feeding devices are rails: their potential is known, so what hangs
  * between rails falls into islands that can't influence each other. A moving contact then costs only its own island.
  */
+import { type Rows, turned } from '../graph/index.ts';
 import { newVolts } from './axes.ts';
 import { islandOfPart, numberPoints, ordered, partsOf } from './island-points.ts';
 import type { Partition } from './islands.ts';
@@ -75,7 +76,8 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
         continue;
       }
       const { siemens: g, mechanism: moves } = plan.loads[global]!;
-      if (moves >= 0) coils.push(moves);
+      // Between fewer than two rails nothing ever has a voltage, so nothing bears on the coils there.
+      if (moves >= 0 && railEnd - points.pointStart[island]! > 1 && coils.at(-1) !== moves) coils.push(moves);
       const rail = a < railEnd === b < railEnd || g === 0 ? -1 : Math.min(a, b);
       hung = hung === -2 || hung === rail ? rail : -1;
       loads[nextLoad] = global;
@@ -93,6 +95,7 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
   }
   switchStart[count] = nextSwitch;
   loadStart[count] = nextLoad;
+  const coilsIn = { start: coilStart, list: Int32Array.from(coils) };
   const size = points.volts[0]!.length;
   return {
     islands: count,
@@ -111,9 +114,9 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
     loadA,
     loadB,
     siemens,
-    coilStart,
-    coils: Int32Array.from(coils),
-    ...islandsOfMechanisms(machine.mechanisms, count, switchStart, mechanism),
+    coilsIn,
+    coilIslands: turned(coilsIn, machine.mechanisms),
+    contactIslands: turned(moversOnce(machine.mechanisms, switchStart, mechanism), machine.mechanisms),
     whole: rails.whole || points.mixed,
     parent: Int32Array.from({ length: size }, (_, point) => point),
     volts: points.volts.map((along) => Float64Array.from(along)),
@@ -124,36 +127,19 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
   };
 }
 
-/** For each mechanism the islands in which it has contacts, each once. */
-function islandsOfMechanisms(
-  mechanisms: number,
-  islands: number,
-  switchStart: Int32Array,
-  mechanism: Int32Array,
-): Pick<Partition, 'listStart' | 'islandList'> {
+/** For each island the mechanisms that have contacts in it, each once; feeding devices and open places have none there. */
+function moversOnce(mechanisms: number, switchStart: Int32Array, mechanism: Int32Array): Rows {
   const last = new Int32Array(mechanisms).fill(-1);
-  const listStart = new Int32Array(mechanisms + 1);
-  const each = (visit: (mover: number, island: number) => void): void => {
-    last.fill(-1);
-    for (let island = 0; island < islands; island++) {
-      for (let index = switchStart[island]!; index < switchStart[island + 1]!; index++) {
-        const mover = mechanism[index]!;
-        if (last[mover] === island) continue;
-        last[mover] = island;
-        visit(mover, island);
-      }
+  const start = new Int32Array(switchStart.length);
+  const list: number[] = [];
+  for (let island = 0; island + 1 < switchStart.length; island++) {
+    for (let index = switchStart[island]!; index < switchStart[island + 1]!; index++) {
+      const mover = mechanism[index]!;
+      if (last[mover] === island) continue;
+      last[mover] = island;
+      list.push(mover);
     }
-  };
-  each((mover) => {
-    listStart[mover + 1] = listStart[mover + 1]! + 1;
-  });
-  for (let mover = 0; mover < mechanisms; mover++)
-    listStart[mover + 1] = listStart[mover + 1]! + listStart[mover]!;
-  const next = listStart.slice();
-  const islandList = new Int32Array(listStart[mechanisms]!);
-  each((mover, island) => {
-    islandList[next[mover]!] = island;
-    next[mover] = next[mover]! + 1;
-  });
-  return { listStart, islandList };
+    start[island + 1] = list.length;
+  }
+  return { start, list: Int32Array.from(list) };
 }

@@ -18,10 +18,11 @@ export function moved(machine: Machine, state: State, mechanism: number, pending
     pending.all = true;
     return;
   }
-  const { dirty, queue, listStart, islandList } = state.partition;
-  const end = listStart[mechanism + 1]!;
-  for (let index = listStart[mechanism]!; index < end; index++) {
-    const island = islandList[index]!;
+  const { dirty, queue, contactIslands } = state.partition;
+  const { start, list } = contactIslands;
+  const end = start[mechanism + 1]!;
+  for (let index = start[mechanism]!; index < end; index++) {
+    const island = list[index]!;
     if (dirty[island]) continue;
     dirty[island] = 1;
     queue[pending.islands++] = island;
@@ -85,7 +86,8 @@ function evaluateAll(machine: Machine, state: State, pending: Pending): void {
 export function update(machine: Machine, state: State, pending: Pending, shown?: Uint8Array): void {
   if (state.whole || state.partition.whole) pending.all = true;
   if (!pending.all) {
-    const { dirty, queue, coils, coilStart } = state.partition;
+    const { dirty, queue, coilsIn } = state.partition;
+    const { start, list } = coilsIn;
     let left = 0;
     for (let index = 0; index < pending.islands; index++) {
       const island = queue[index]!;
@@ -98,8 +100,8 @@ export function update(machine: Machine, state: State, pending: Pending, shown?:
         pending.all = true;
         break;
       }
-      const end = coilStart[island + 1]!;
-      for (let coil = coilStart[island]!; coil < end; coil++) consider(machine, coils[coil]!, pending);
+      const end = start[island + 1]!;
+      for (let coil = start[island]!; coil < end; coil++) consider(machine, list[coil]!, pending);
     }
     if (!pending.all) pending.islands = left;
   }
