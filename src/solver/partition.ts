@@ -77,7 +77,12 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
       }
       const { siemens: g, mechanism: moves } = plan.loads[global]!;
       // Between fewer than two rails nothing ever has a voltage, so nothing bears on the coils there.
-      if (moves >= 0 && railEnd - points.pointStart[island]! > 1 && coils.at(-1) !== moves) coils.push(moves);
+      if (
+        moves >= 0 &&
+        railEnd - points.pointStart[island]! > 1 &&
+        !coils.includes(moves, coilStart[island]!)
+      )
+        coils.push(moves);
       const rail = a < railEnd === b < railEnd || g === 0 ? -1 : Math.min(a, b);
       hung = hung === -2 || hung === rail ? rail : -1;
       loads[nextLoad] = global;
