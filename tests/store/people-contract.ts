@@ -187,6 +187,12 @@ export function peopleContract(name: string, database: PeopleDatabase): void {
         expect(await classes.of(fern.id)).toEqual([{ id: own.id, title: 'Own', manner: 'learner' }]);
         await classes.addTutor(own.id, other!.id);
         expect(await classes.mannerOf(own.id, other!.id)).toBe('tutor');
+        expect(await classes.mannerOf(own.id, 'nobody')).toBeNull();
+        // Tutors teach learners, and neither one another nor the other way round.
+        expect(await classes.teaches(other!.id, fern.id)).toBe(true);
+        expect(await classes.teaches(tutor!.id, other!.id)).toBe(false);
+        expect(await classes.teaches(fern.id, tutor!.id)).toBe(false);
+        expect(await classes.teaches(fern.id, fern.id)).toBe(false);
         expect(await classes.remove(own.id, other!.id, 'learner')).toBe(false);
         expect(await classes.remove(own.id, other!.id, 'tutor')).toBe(true);
         const changed = await classes.change(own.id, { intake: null, ended: true });

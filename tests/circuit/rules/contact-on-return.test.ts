@@ -36,6 +36,11 @@ describe('no contact stands on the return side', () => {
       'A:L+  -S1:13-14  -H1:X1-X2  -S1:23-24  A:L-\n-H1:X1  -K1:11-12  -K1:21-22  A:L-',
     );
     expect(message).toBe('10:18 -S1:23-24 stands between the lamp -H1:X1-X2 and the return A:L-.');
+    // Whichever of its ends that is.
+    const [turned] = messages(
+      'A:L+  -S1:13-14  -H1:X2-X1  -S1:23-24  A:L-\n-H1:X2  -K1:11-12  -K1:21-22  A:L-',
+    );
+    expect(turned).toBe('10:18 -S1:23-24 stands between the lamp -H1:X1-X2 and the return A:L-.');
   });
 
   it('finds several in a row, and the overload in the return of a coil', () => {
