@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { Loaded } from './parts/loaded.tsx';
-import { place } from './place.ts';
+import { route } from './route.ts';
 import { Shell } from './shell.tsx';
 import type { Opened } from './start.ts';
 import { Strip } from './strip.tsx';
@@ -26,7 +26,7 @@ export function App({ starting }: { starting: Promise<Opened> }) {
         <div class="shell">
           <Strip device={opened.device} />
           <main id="main">
-            <Loaded load={entrance} detail={place.value.detail} />
+            <Loaded load={entrance} detail={route.value.detail} />
           </main>
         </div>
       );

@@ -3,7 +3,7 @@ import type { Local } from './local/database.ts';
 import { Told } from './told.ts';
 
 /** A question bank, and what is left to do about it once the first question stands there. */
-export interface Loaded {
+export interface LoadedBank {
   readonly bank: Bank;
   /** Keeps the server's newer one for next time, after checking it. */
   readonly keepNewer: () => Promise<void>;
@@ -15,7 +15,7 @@ export interface Loaded {
  *
  * @throws Told with words for a person when there is neither
  */
-export async function loadBank(opening: Promise<Local>): Promise<Loaded> {
+export async function loadBank(opening: Promise<Local>): Promise<LoadedBank> {
   // Asked for before it is known whether it is needed: a first visit waits for nothing else.
   const fresh = fetchBank().catch(() => undefined);
   const local = await opening;
@@ -30,19 +30,19 @@ export async function loadBank(opening: Promise<Local>): Promise<Loaded> {
   throw new Told(({ frame }) => frame.questionsMissing);
 }
 
-interface Found {
+interface FetchedBank {
   readonly etag: string | null;
   readonly bank: Bank;
 }
 
-async function fetchBank(): Promise<Found | undefined> {
+async function fetchBank(): Promise<FetchedBank | undefined> {
   // Where it hasn't changed the browser has it, and the server says so.
   const response = await fetch('/api/bank');
   if (!response.ok) return undefined;
   return { etag: response.headers.get('etag'), bank: (await response.json()) as Bank };
 }
 
-async function keep(local: Local, { etag, bank }: Found): Promise<void> {
+async function keep(local: Local, { etag, bank }: FetchedBank): Promise<void> {
   const [{ bank: schema }, { readLoosely }] = await Promise.all([
     import('../../shared/bank.ts'),
     import('./loosely.ts'),

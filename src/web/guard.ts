@@ -5,7 +5,7 @@ import { call } from './api.ts';
 import type { Engine } from './engine/client.ts';
 import type { Local } from './local/database.ts';
 import { inStep } from './local/in-step.ts';
-import { place } from './place.ts';
+import { route } from './route.ts';
 
 const MOST_TRIED = 100;
 
@@ -58,7 +58,7 @@ export class Guard {
 
   /** Notes that a circuit was to be marked or run where somebody is on the page at the moment. */
   async tried(circuit: string): Promise<void> {
-    const where = PLACES[place.peek().screen] ?? 'practice';
+    const where = PLACES[route.peek().screen] ?? 'practice';
     const known = (await this.local.value('tried')) ?? [];
     if (known.length >= MOST_TRIED) return;
     await this.local.setValue('tried', [...known, { circuit, place: where }]);

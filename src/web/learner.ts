@@ -10,7 +10,7 @@ import { NotKept } from './local/device-store.ts';
 import { inStep } from './local/in-step.ts';
 import { Rounds } from './local/rounds.ts';
 import type { Coming, Fetch, SyncResult } from './local/sync.ts';
-import { meetAgain } from './me.ts';
+import { refreshMe } from './me.ts';
 import { isFromNewer, renewed } from './renewed.ts';
 
 export const answers = signal<readonly AnswerLine[]>([]);
@@ -43,7 +43,7 @@ const askingAs =
   async (path, init = {}) => {
     const response = await fetch(path, { ...init, headers: { ...inNameOf(id), ...init.headers } });
     isFromNewer(response);
-    if (response.status === 401) await meetAgain();
+    if (response.status === 401) await refreshMe();
     return response;
   };
 

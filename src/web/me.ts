@@ -58,7 +58,7 @@ export const roleOf = ({ person }: Me): PersonRole => person?.role ?? 'learner';
 export const learnerOf = ({ person }: Me): string => person?.id ?? 'me';
 
 /** Takes over what the server says, and remembers it. */
-export function become(now: Me): void {
+export function setMe(now: Me): void {
   me.value = now;
   small.write(NAME, JSON.stringify(now));
   if (now.person) small.write(LEAVING, null);
@@ -93,7 +93,7 @@ export async function askMe(): Promise<Me | undefined> {
 /** Signs out here. Where the server can't be told, it is before anything else is asked of it. */
 export async function leave(): Promise<void> {
   if (!(await signOut())) small.write(LEAVING, 'yes');
-  become({ mode: 'class', person: null, firstRun: false });
+  setMe({ mode: 'class', person: null, firstRun: false });
   location.hash = '';
   location.reload();
 }
@@ -104,39 +104,39 @@ const same = (one: Me, other: Me): boolean => one.mode === other.mode && one.per
  * Takes in what the server says while somebody uses the page. Somebody else now, or another way of running: the page
  * begins anew, for nothing of one person may be seen by another. Nobody: the one who was there goes on without sending.
  */
-export function meet(told: Me): void {
+export function reconcileMe(told: Me): void {
   if (same(told, me.value)) {
     signedOut.value = false;
     askingAgain.value = false;
-    become(told);
+    setMe(told);
   } else if (told.mode === 'class' && told.person === null && me.value.person) {
     signedOut.value = true;
   } else {
-    become(told);
+    setMe(told);
     location.reload();
   }
 }
 
 /** Asks the server who is there, where it may be somebody else by now, or not the same of the one who is. */
-export async function meetAgain(): Promise<void> {
+export async function refreshMe(): Promise<void> {
   const told = await askMe();
-  if (told) meet(told);
+  if (told) reconcileMe(told);
 }
 
 /** From now on the page notices when somebody signs in or out, here or in another tab. */
-export function keepMeeting(): void {
+export function watchMe(): void {
   whenSignedOut(() => {
     const ask = (): void => {
       askingAgain.value = signedOut.value;
     };
-    meetAgain().then(ask, ask);
+    refreshMe().then(ask, ask);
   });
   const look = (): void => {
     const now = readMe(small.read(NAME));
     if (!now) return;
     if (!same(now, me.value)) location.reload();
     // The same one has signed in again there.
-    else if (signedOut.value) meetAgain().catch(() => undefined);
+    else if (signedOut.value) refreshMe().catch(() => undefined);
   };
   window.addEventListener('storage', ({ key }) => {
     if (key === NAME) look();

@@ -3,9 +3,9 @@ import { me, signedOut } from './me.ts';
 import { openHomework } from './open-homework.ts';
 import { Loaded, type ScreenProps } from './parts/loaded.tsx';
 import { Renewal } from './parts/renewal.tsx';
-import { Standing } from './parts/standing.tsx';
-import { inStrip, place, type Screen } from './place.ts';
+import { SyncStatus } from './parts/sync-status.tsx';
 import { tellNewer } from './renewed.ts';
+import { inStrip, route, type Screen } from './route.ts';
 import { Practise } from './screens/practise/practise.tsx';
 import type { Ground } from './start.ts';
 import { Strip } from './strip.tsx';
@@ -34,7 +34,7 @@ const later = {
 /** The other screens, and whose page it is. */
 function Navigation() {
   const { frame } = words('first');
-  const here = (screen: Screen) => (screen === place.value.screen ? 'page' : undefined);
+  const here = (screen: Screen) => (screen === route.value.screen ? 'page' : undefined);
   const { person } = me.value;
   return (
     <>
@@ -60,7 +60,7 @@ function Navigation() {
 /** The screens, for whoever uses the page. */
 export function Shell({ ground }: { ground: Ground }) {
   const { frame } = words('first');
-  const { screen, detail } = place.value;
+  const { screen, detail } = route.value;
   useEffect(() => {
     document.title = frame.titleOf(frame.screens[screen]);
     tellNewer();
@@ -103,7 +103,7 @@ export function Shell({ ground }: { ground: Ground }) {
         )}
       </main>
       <footer>
-        <Standing />
+        <SyncStatus />
         <p>{frame.caution}</p>
       </footer>
       {out && <Loaded load={again} />}

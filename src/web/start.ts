@@ -3,7 +3,7 @@ import { loadBank } from './bank.ts';
 import { type Engine, startEngine } from './engine/client.ts';
 import { Learner } from './learner.ts';
 import { Local } from './local/database.ts';
-import { askMe, become, before, keepMeeting, learnerOf, me, meet } from './me.ts';
+import { askMe, before, learnerOf, me, reconcileMe, setMe, watchMe } from './me.ts';
 import type { Supply } from './supply.ts';
 import { loadTheme } from './theme.ts';
 
@@ -39,10 +39,10 @@ export type Opened =
 async function somebody(asked: ReturnType<typeof askMe>): Promise<boolean> {
   if (!before || (before.mode === 'class' && before.person === null)) {
     const told = await asked;
-    if (told) become(told);
+    if (told) setMe(told);
   } else {
     asked.then(
-      (told) => told && meet(told),
+      (told) => told && reconcileMe(told),
       () => undefined,
     );
   }
@@ -66,7 +66,7 @@ export async function start(): Promise<Opened> {
   const [device, ready] = await Promise.all([opening, somebody(asked)]);
   await loadTheme(device);
   if (!ready) return { kind: 'nobody', device };
-  keepMeeting();
+  watchMe();
   const id = learnerOf(me.value);
   const local = me.value.mode === 'solo' ? device : await Local.open(`polewise-person-${id}`);
   const learner = new Learner(local, id, (fresh) => engine.call('remember', fresh));

@@ -6,7 +6,7 @@ import './support/words.ts';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { whenText } from '../../src/web/moments.ts';
 import { clockNote, fieldText, momentOf, typedMoment } from '../../src/web/screens/homework/moments.ts';
-import { freshDraft, wishOf } from '../../src/web/screens/homework/tutor/draft.ts';
+import { freshDraft, wishOf } from '../../src/web/screens/homework/tutor/set-draft.ts';
 
 const zone = process.env['TZ'];
 beforeAll(() => {

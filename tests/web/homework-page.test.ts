@@ -9,12 +9,12 @@ import { blankAnswer, publicQuestion, rightAnswer } from '../../src/questions/in
 import { KeptHomework } from '../../src/web/local/homework/kept-homework.ts';
 import { Outbox } from '../../src/web/local/homework/outbox.ts';
 import { answeredOf, answerSoFar, chosenOf } from '../../src/web/question/answer.ts';
+import { addressOf, type HomeworkRoute, routeOf } from '../../src/web/screens/homework/homework-route.ts';
 import { savingText } from '../../src/web/screens/homework/learner/keeping.tsx';
 import { fieldText, leftOf, momentOf, usualTimes } from '../../src/web/screens/homework/moments.ts';
-import { freshDraft, wishOf } from '../../src/web/screens/homework/tutor/draft.ts';
 import { marksTyped } from '../../src/web/screens/homework/tutor/marks-typed.ts';
 import { byPerson } from '../../src/web/screens/homework/tutor/refreshers-by-person.ts';
-import { addressOf, type Where, whereOf } from '../../src/web/screens/homework/where.ts';
+import { freshDraft, wishOf } from '../../src/web/screens/homework/tutor/set-draft.ts';
 import { openText } from '../../src/web/tell-homework.ts';
 import { left } from '../../src/words/en/page/homework/common.ts';
 import { everyKind } from '../browser/support/every-kind.ts';
@@ -60,7 +60,7 @@ describe('a meter that shows nothing', () => {
 });
 
 describe('addresses', () => {
-  it.each<Where>([
+  it.each<HomeworkRoute>([
     { at: 'mine' },
     { at: 'paper', paper: 'p_1-x', item: null },
     { at: 'paper', paper: 'p', item: 3 },
@@ -78,13 +78,13 @@ describe('addresses', () => {
     { at: 'term', class: 'c' },
     { at: 'competence', class: 'c' },
   ])('lead where they came from: %j', (where) => {
-    expect(whereOf(addressOf(where).split('/')[2])).toEqual(where);
+    expect(routeOf(addressOf(where).split('/')[2])).toEqual(where);
   });
 
   it('that mean nothing lead to the beginning', () => {
     for (const text of ['', 'paper', 'marked.s', 'report.', 'nowhere.x', 'sample'])
-      expect(whereOf(text)).toEqual({ at: 'sets', class: null });
-    expect(whereOf('paper.p.zero')).toEqual({ at: 'paper', paper: 'p', item: null });
+      expect(routeOf(text)).toEqual({ at: 'sets', class: null });
+    expect(routeOf('paper.p.zero')).toEqual({ at: 'paper', paper: 'p', item: null });
   });
 });
 

@@ -4,7 +4,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { apiProblemCode } from '../../shared/api-problem.ts';
 import { ApiFailure } from '../../src/web/api.ts';
 import { postWithin } from '../../src/web/local/homework/post.ts';
-import { orKept } from '../../src/web/local/homework/server-or-device.ts';
+import { fromServerOrDevice } from '../../src/web/local/homework/server-or-device.ts';
 
 afterEach(() => {
   vi.unstubAllGlobals();
@@ -77,23 +77,23 @@ describe('what is kept on the device', () => {
   const asking = (error: unknown) => () => Promise.reject(error);
 
   it('isn’t shown where the server answers', async () => {
-    expect(await orKept(async () => 'fresh', Promise.resolve('kept'))).toEqual({
+    expect(await fromServerOrDevice(async () => 'fresh', Promise.resolve('kept'))).toEqual({
       from: 'server',
       value: 'fresh',
     });
   });
 
   it('is shown where the server is not reached', async () => {
-    expect(await orKept(asking(unreached), Promise.resolve('kept'))).toEqual({
+    expect(await fromServerOrDevice(asking(unreached), Promise.resolve('kept'))).toEqual({
       from: 'device',
       value: 'kept',
     });
   });
 
   it('doesn’t hide what the server refused, nor a fault of the page', async () => {
-    await expect(orKept(asking(refused), Promise.resolve('kept'))).rejects.toBe(refused);
+    await expect(fromServerOrDevice(asking(refused), Promise.resolve('kept'))).rejects.toBe(refused);
     const fault = new TypeError('a fault');
-    await expect(orKept(asking(fault), Promise.resolve('kept'))).rejects.toBe(fault);
+    await expect(fromServerOrDevice(asking(fault), Promise.resolve('kept'))).rejects.toBe(fault);
   });
 
   it('is shown where the server thinks for eight seconds, and is waited for where nothing is kept', async () => {
@@ -101,19 +101,22 @@ describe('what is kept on the device', () => {
     const timeout = vi.spyOn(AbortSignal, 'timeout').mockReturnValue(patience.signal);
     const thinking = (signal: AbortSignal | undefined): Promise<string> =>
       new Promise((_, reject) => signal!.addEventListener('abort', () => reject(signal!.reason)));
-    const shown = orKept(thinking, Promise.resolve('kept'));
+    const shown = fromServerOrDevice(thinking, Promise.resolve('kept'));
     await vi.waitFor(() => expect(timeout).toHaveBeenCalledWith(8000));
     patience.abort();
     expect(await shown).toEqual({ from: 'device', value: 'kept' });
 
     timeout.mockClear();
     const ask = vi.fn(async () => 'fresh');
-    expect(await orKept(ask, Promise.resolve(undefined))).toEqual({ from: 'server', value: 'fresh' });
+    expect(await fromServerOrDevice(ask, Promise.resolve(undefined))).toEqual({
+      from: 'server',
+      value: 'fresh',
+    });
     expect(ask).toHaveBeenCalledWith(undefined);
     expect(timeout).not.toHaveBeenCalled();
   });
 
   it('is nothing where nothing is kept: that nobody answers is told', async () => {
-    await expect(orKept(asking(unreached), Promise.resolve(undefined))).rejects.toBe(unreached);
+    await expect(fromServerOrDevice(asking(unreached), Promise.resolve(undefined))).rejects.toBe(unreached);
   });
 });

@@ -1,7 +1,7 @@
 import { useCallback, useRef, useState } from 'preact/hooks';
 import { ApiFailure, wordsOf } from '../api.ts';
 
-interface Standing {
+interface ActState {
   readonly busy: boolean;
   /** Why it came to nothing, in words; empty otherwise. */
   readonly failure: string;
@@ -10,7 +10,7 @@ interface Standing {
 }
 
 /** Something that is asked of the server, and how it goes: nothing that was typed is touched when it fails. */
-export interface Act extends Standing {
+export interface Act extends ActState {
   /** Does it. A second one while the first is under way does nothing. The same function as long as the screen stands. */
   run(work: () => Promise<unknown>): void;
   clear(): void;
@@ -18,18 +18,18 @@ export interface Act extends Standing {
   typing(keep: (typed: string) => void): (typed: string) => void;
 }
 
-const NOTHING: Standing = { busy: false, failure: '', code: null };
+const NOTHING: ActState = { busy: false, failure: '', code: null };
 
 export function useAct(): Act {
-  const [standing, setStanding] = useState(NOTHING);
+  const [state, setState] = useState(NOTHING);
   const busy = useRef(false);
   const run = useCallback((work: () => Promise<unknown>): void => {
     if (busy.current) return;
     busy.current = true;
-    setStanding({ ...NOTHING, busy: true });
-    const end = (now: Standing): void => {
+    setState({ ...NOTHING, busy: true });
+    const end = (now: ActState): void => {
       busy.current = false;
-      setStanding(now);
+      setState(now);
     };
     work().then(
       () => end(NOTHING),
@@ -42,7 +42,7 @@ export function useAct(): Act {
     );
   }, []);
   const clear = useCallback((): void => {
-    if (!busy.current) setStanding(NOTHING);
+    if (!busy.current) setState(NOTHING);
   }, []);
   const typing =
     (keep: (typed: string) => void) =>
@@ -50,5 +50,5 @@ export function useAct(): Act {
       clear();
       keep(typed);
     };
-  return { ...standing, run, clear, typing };
+  return { ...state, run, clear, typing };
 }

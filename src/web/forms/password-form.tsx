@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Me } from '../../../shared/api-people.ts';
 import { call } from '../api.ts';
-import { become } from '../me.ts';
+import { setMe } from '../me.ts';
 import { words } from '../words.ts';
 import { NewPasswordField, PasswordSoFarField, SignInNameField } from './account-fields.tsx';
 import { Button } from './button.tsx';
@@ -52,7 +52,7 @@ export function PasswordForm({ person, send, first = false, onDone }: Props) {
       ...(person.hasPassword ? { old } : {}),
       ...(named ? {} : { signIn: asSignIn(signIn) }),
     };
-    become(await call('setPassword', { body }));
+    setMe(await call('setPassword', { body }));
     setOld('');
     setPassword('');
     form.anew();

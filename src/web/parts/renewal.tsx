@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
-import { place } from '../place.ts';
 import { loadAnew, renewed } from '../renewed.ts';
+import { route } from '../route.ts';
 import { words } from '../words.ts';
 
 /** What of a screen is kept on the device: the rest is told to go. */
@@ -15,7 +15,7 @@ export function Renewal() {
   return (
     <div class="renewal" role="status">
       <p>
-        {renewal[why]} {KEPT.has(place.value.screen) ? renewal.comesBack : renewal.writtenGoes}
+        {renewal[why]} {KEPT.has(route.value.screen) ? renewal.comesBack : renewal.writtenGoes}
       </p>
       <button
         type="button"

@@ -8,7 +8,7 @@ const PATIENCE = 8_000;
  *
  * @throws what the server refused, or that it can't be reached where nothing is kept
  */
-export async function orKept<T, K>(
+export async function fromServerOrDevice<T, K>(
   ask: (signal: AbortSignal | undefined) => Promise<T>,
   kept: Promise<K | undefined>,
 ): Promise<{ readonly from: 'server'; readonly value: T } | { readonly from: 'device'; readonly value: K }> {

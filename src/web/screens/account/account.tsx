@@ -7,7 +7,7 @@ import { Button } from '../../forms/button.tsx';
 import { PasswordForm } from '../../forms/password-form.tsx';
 import { homeworkWaiting } from '../../homework-waiting.ts';
 import { waiting } from '../../learner.ts';
-import { leave, me, meetAgain, roleOf } from '../../me.ts';
+import { leave, me, refreshMe, roleOf } from '../../me.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { words } from '../../words.ts';
 import { Sessions } from './sessions.tsx';
@@ -107,7 +107,7 @@ export function Account(_: ScreenProps) {
   const { person } = me.value;
   useEffect(() => {
     // Classes come and go; without network it is as it was.
-    meetAgain().catch(() => undefined);
+    refreshMe().catch(() => undefined);
   }, []);
   if (!person) return null;
   return (

@@ -4,15 +4,15 @@ import '../../styles/classes.css';
 import { me, roleOf } from '../../me.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { set, words } from '../../words.ts';
-import { atOf } from './at.ts';
 import { Class } from './class.tsx';
+import { routeOf } from './classes-route.ts';
 import { List } from './list.tsx';
 import { NewClass } from './new-class.tsx';
 import { People } from './people/people.tsx';
 
 /** Classes, for whoever teaches them; and the people of the installation, for who looks after it. */
 export function Classes({ detail }: ScreenProps) {
-  const at = atOf(detail);
+  const at = routeOf(detail);
   const role = roleOf(me.value);
   if (role === 'learner')
     return (

@@ -6,7 +6,7 @@ import { Failure } from '../../forms/failure.tsx';
 import { me, roleOf } from '../../me.ts';
 import { Schedule } from '../../parts/schedule.tsx';
 import { words } from '../../words.ts';
-import { classAddress } from './at.ts';
+import { classAddress } from './classes-route.ts';
 
 function Table({ classes, caption }: { classes: readonly ClassSummary[]; caption: string }) {
   const w = words('classes').list;

@@ -6,7 +6,7 @@ import { Failure } from '../../forms/failure.tsx';
 import { Form } from '../../forms/form.tsx';
 import { useForm } from '../../forms/use-form.ts';
 import { words } from '../../words.ts';
-import { classAddress } from './at.ts';
+import { classAddress } from './classes-route.ts';
 import { bodyOf, problemsOf, TitleFields } from './title-fields.tsx';
 
 /** A new class, whose tutor is who makes it. */

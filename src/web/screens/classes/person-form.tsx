@@ -9,7 +9,7 @@ import { Field } from '../../forms/field.tsx';
 import { Form } from '../../forms/form.tsx';
 import { problemOfName } from '../../forms/typed.ts';
 import { useForm } from '../../forms/use-form.ts';
-import { askMe, me, meet } from '../../me.ts';
+import { askMe, me, reconcileMe } from '../../me.ts';
 import { words } from '../../words.ts';
 import { HandedLinks } from './handed-links.tsx';
 
@@ -45,7 +45,7 @@ export function PersonForm({ person, of, file, means, onChanged, before, after, 
   const rename = async (): Promise<void> => {
     await call('renamePerson', { params, body: { name: name.trim() } });
     const told = person.id === me.value.person?.id ? await askMe() : undefined;
-    if (told) meet(told);
+    if (told) reconcileMe(told);
     await onChanged();
     setSaid(common.nameChanged);
   };

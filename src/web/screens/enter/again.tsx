@@ -1,7 +1,7 @@
 import '../../styles/enter.css';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Button } from '../../forms/button.tsx';
-import { askingAgain, leave, me, meet } from '../../me.ts';
+import { askingAgain, leave, me, reconcileMe } from '../../me.ts';
 import { words } from '../../words.ts';
 import { SignInForm } from './sign-in.tsx';
 
@@ -32,7 +32,7 @@ export function Again() {
         {person?.signIn && person.hasPassword ? (
           <>
             <p>{w.withPassword}</p>
-            {asked && <SignInForm known={person.signIn} onDone={meet} />}
+            {asked && <SignInForm known={person.signIn} onDone={reconcileMe} />}
           </>
         ) : (
           <p>{w.withoutPassword}</p>

@@ -4,7 +4,7 @@ import { Button } from '../../forms/button.tsx';
 import { EntrySheet } from '../../forms/entry-sheet.tsx';
 import { PasswordForm } from '../../forms/password-form.tsx';
 import { me } from '../../me.ts';
-import { place } from '../../place.ts';
+import { route } from '../../route.ts';
 import { words } from '../../words.ts';
 import { FirstRun } from './first-run.tsx';
 import { goIn } from './go-in.ts';
@@ -55,7 +55,7 @@ function SignIn() {
 /** The way in: signing in, a class joined by its code, a link that was handed over, and the very first visit. */
 export function Enter({ detail }: { detail: string | undefined }) {
   const { person, firstRun } = me.value;
-  const { screen } = place.value;
+  const { screen } = route.value;
   const idle = person !== null && screen === 'enter' && detail === undefined;
   useEffect(() => {
     if (idle) location.replace('#/account');

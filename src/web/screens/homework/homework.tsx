@@ -8,17 +8,17 @@ import { learnerOf, me, roleOf } from '../../me.ts';
 import { Loaded, type ScreenProps } from '../../parts/loaded.tsx';
 import type { Ground } from '../../start.ts';
 import { spoken, words } from '../../words.ts';
+import { type HomeworkRoute, routeOf } from './homework-route.ts';
 import { MyHomework } from './learner/my-homework.tsx';
 import { PaperScreen } from './learner/paper-screen.tsx';
 import { Review } from './learner/review.tsx';
-import { type Where, whereOf } from './where.ts';
 
 /** What tutors see is fetched when one of them comes. */
 const forTutors = spoken(['sets'], () =>
   import('./tutor/tutor.tsx').then(({ TutorHomework }) => TutorHomework),
 );
 
-type LearnersPlace = Extract<Where, { at: 'mine' | 'paper' | 'review' }>;
+type LearnersPlace = Extract<HomeworkRoute, { at: 'mine' | 'paper' | 'review' }>;
 
 function LearnerHomework({ ground, where }: { ground: Ground; where: LearnersPlace }) {
   const person = learnerOf(me.value);
@@ -48,7 +48,7 @@ function LearnerHomework({ ground, where }: { ground: Ground; where: LearnersPla
 
 /** Homework: a learner's own, and for tutors their classes' sets and reports. */
 export function Homework({ ground, detail }: ScreenProps) {
-  const where = whereOf(detail);
+  const where = routeOf(detail);
   if (where.at === 'mine' || where.at === 'paper' || where.at === 'review')
     return <LearnerHomework ground={ground} where={where} />;
   if (roleOf(me.value) === 'learner') return <LearnerHomework ground={ground} where={{ at: 'mine' }} />;

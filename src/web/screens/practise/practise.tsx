@@ -1,8 +1,8 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { fetchLaying } from '../../parts/laying.ts';
-import { place } from '../../place.ts';
 import { fetchMarkParts } from '../../question/mark-parts.ts';
 import { partMissing } from '../../renewed.ts';
+import { route } from '../../route.ts';
 import type { Ground } from '../../start.ts';
 import { view } from '../../view.ts';
 import { words } from '../../words.ts';
@@ -16,7 +16,7 @@ const READING = 1000;
 /** The practice: one question after another. */
 export function Practise({ ground }: { ground: Ground }) {
   const session = useMemo(() => new Session(ground, () => view.peek()), [ground]);
-  const { screen, detail } = place.value;
+  const { screen, detail } = route.value;
   useEffect(() => {
     if (screen === 'practise') session.keepTo(detail ?? null).catch(() => undefined);
   }, [session, screen, detail]);

@@ -20,8 +20,8 @@ import { MeterPanel, type Points, reading, shown, touched } from './meter-panel.
 import { WorkPanel } from './work-panel.tsx';
 
 /** What a touch on the drawing does. */
-const WAYS = ['work', 'measure', 'break'] as const;
-type Way = (typeof WAYS)[number];
+const TOOLS = ['work', 'measure', 'break'] as const;
+type Tool = (typeof TOOLS)[number];
 
 /** So many acts one after another are worked out anew each time; so many conductors may be off. */
 const MOST_ACTS = 100;
@@ -62,10 +62,15 @@ function troubleInWords(outcome: Outcome): string | undefined {
 }
 
 /** What a touch can reach, by what it does. */
-function touchableFor(way: Way, live: Live, points: Points, off: readonly string[]): Map<string, Touchable> {
+function touchableFor(
+  tool: Tool,
+  live: Live,
+  points: Points,
+  off: readonly string[],
+): Map<string, Touchable> {
   const { conductors, meter } = words('try');
   const touchable = new Map<string, Touchable>();
-  if (way === 'work') {
+  if (tool === 'work') {
     for (const { act, words } of live.acts) {
       const subject = subjectOf(act);
       const at = act.kind === 'hold' || act.kind === 'free' ? (['coil'] as const) : (['contact'] as const);
@@ -74,7 +79,7 @@ function touchableFor(way: Way, live: Live, points: Points, off: readonly string
     return touchable;
   }
   for (const { item } of live.points.flat()) {
-    if (way === 'break')
+    if (tool === 'break')
       touchable.set(item, { label: item, state: off.includes(item) ? conductors.off : undefined });
     else {
       const lead = points.indexOf(item) + 1;
@@ -134,7 +139,7 @@ function useBench(ground: Ground, circuit: Circuit) {
   const [acts, setActs] = useState<readonly Act[]>([]);
   const [off, setOff] = useState<readonly string[]>([]);
   const [points, setPoints] = useState(FREE);
-  const [way, setWay] = useState<Way>('work');
+  const [tool, setTool] = useState<Tool>('work');
   const scenario = useMemo<Scenario>(
     () => ({ start: 'live', faults: off.map((at) => ({ kind: 'loose', at })), acts: [...acts] }),
     [off, acts],
@@ -148,8 +153,8 @@ function useBench(ground: Ground, circuit: Circuit) {
         : [...off, terminal].slice(-MOST_OFF),
     );
   const touch = (item: string): void => {
-    if (way === 'measure') setPoints(touched(points, item));
-    else if (way === 'break') turn(item);
+    if (tool === 'measure') setPoints(touched(points, item));
+    else if (tool === 'break') turn(item);
     else {
       const found = live?.acts.find(({ act: one }) => subjectOf(one) === item);
       if (found) act(found.act);
@@ -165,7 +170,7 @@ function useBench(ground: Ground, circuit: Circuit) {
     acts,
     off,
     points,
-    way,
+    tool,
     live,
     failure,
     act,
@@ -174,13 +179,13 @@ function useBench(ground: Ground, circuit: Circuit) {
     back,
     begin,
     setPoints,
-    setWay,
+    setTool,
   };
 }
 
 type BenchProps = { bench: ReturnType<typeof useBench>; live: Live; circuit: Circuit };
 
-function Desk({ bench: { way, points, off, acts, touch, setWay }, live, circuit }: BenchProps) {
+function Desk({ bench: { tool, points, off, acts, touch, setTool }, live, circuit }: BenchProps) {
   const w = words('try');
   const face = shown(live.meter);
   return (
@@ -191,18 +196,18 @@ function Desk({ bench: { way, points, off, acts, touch, setWay }, live, circuit 
       </div>
       <SwitchRow
         label={w.ways.label}
-        options={WAYS.map((value) => ({ value, text: w.ways[value] }))}
-        chosen={way}
-        onChoose={setWay}
+        options={TOOLS.map((value) => ({ value, text: w.ways[value] }))}
+        chosen={tool}
+        onChoose={setTool}
       />
       <Board>
         <Drawing
           drawn={live.drawn}
-          touchable={touchableFor(way, live, points, off)}
+          touchable={touchableFor(tool, live, points, off)}
           onTouch={touch}
           broken={off}
           description={w.standing(live.readings)}
-          {...(way === 'work' ? {} : { points: live.points })}
+          {...(tool === 'work' ? {} : { points: live.points })}
           {...(face ? { meter: face } : {})}
         />
       </Board>
@@ -214,7 +219,7 @@ function Desk({ bench: { way, points, off, acts, touch, setWay }, live, circuit 
 function Panel({ bench, live, circuit }: BenchProps) {
   const terminals = useMemo(() => terminalsOf(circuit), [circuit]);
   const { acts, off } = bench;
-  switch (bench.way) {
+  switch (bench.tool) {
     case 'work':
       return (
         <WorkPanel
@@ -238,7 +243,7 @@ function Panel({ bench, live, circuit }: BenchProps) {
 export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circuit }) {
   const w = words('try');
   const bench = useBench(ground, circuit);
-  const { live, failure, way, acts, off } = bench;
+  const { live, failure, tool, acts, off } = bench;
   if (!live)
     return failure ? (
       <AtRest ground={ground} circuit={circuit} why={failure} />
@@ -247,7 +252,7 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
     );
   const trouble = troubleInWords(live.outcome);
   return (
-    <div class={`question known ${way}`}>
+    <div class={`question known ${tool}`}>
       <Desk bench={bench} live={live} circuit={circuit} />
       <div class="talk">
         {failure && <NotRun error={failure} />}
@@ -260,8 +265,8 @@ export function Workbench({ ground, circuit }: { ground: Ground; circuit: Circui
         <section>
           <h2>{w.asItStands}</h2>
           <Readings live readings={live.readings}>
-            {way !== 'measure' && live.meter && <li>{reading(bench.points, live.meter)}</li>}
-            {way !== 'break' && off.length > 0 && <li>{w.conductors.areOffAt(off)}</li>}
+            {tool !== 'measure' && live.meter && <li>{reading(bench.points, live.meter)}</li>}
+            {tool !== 'break' && off.length > 0 && <li>{w.conductors.areOffAt(off)}</li>}
           </Readings>
         </section>
         {acts.length > 0 && <CircuitTiming ground={ground} circuit={circuit} scenario={bench.scenario} />}

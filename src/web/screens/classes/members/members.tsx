@@ -3,7 +3,7 @@ import type { Member } from '../../../../../shared/people.ts';
 import { me, roleOf } from '../../../me.ts';
 import { dayOf } from '../../../moments.ts';
 import { set, words } from '../../../words.ts';
-import { classAddress } from '../at.ts';
+import { classAddress } from '../classes-route.ts';
 import { Find } from '../find.tsx';
 import type { PartProps } from '../part-props.ts';
 import { PeopleSchedule } from '../people-schedule.tsx';

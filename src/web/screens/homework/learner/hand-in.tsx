@@ -6,7 +6,7 @@ import { Refused } from '../../../forms/failure.tsx';
 import { guardAgain } from '../../../guard.ts';
 import type { Outbox } from '../../../local/homework/outbox.ts';
 import { words } from '../../../words.ts';
-import { addressOf } from '../where.ts';
+import { addressOf } from '../homework-route.ts';
 import type { PaperSession } from './paper-session.ts';
 
 /** Which items are left, in plain words. */

@@ -12,7 +12,7 @@ import { useDrawnAsked } from '../../../question/use-drawn.ts';
 import { useMoment } from '../../../question/use-moment.ts';
 import type { Ground } from '../../../start.ts';
 import { unbroken, words } from '../../../words.ts';
-import { addressOf } from '../where.ts';
+import { addressOf } from '../homework-route.ts';
 import { ItemStrip } from './item-strip.tsx';
 import { Keeping } from './keeping.tsx';
 import type { PaperSession } from './paper-session.ts';

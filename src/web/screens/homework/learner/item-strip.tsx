@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { words } from '../../../words.ts';
-import { addressOf } from '../where.ts';
+import { addressOf } from '../homework-route.ts';
 import type { PaperSession } from './paper-session.ts';
 
 /** The items as cells side by side: a full line under what is answered, a broken one under what is answered in part. */

@@ -5,21 +5,24 @@ import { useAct } from '../../../forms/act.ts';
 import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
 import type { Outbox } from '../../../local/homework/outbox.ts';
-import { orKept } from '../../../local/homework/server-or-device.ts';
+import { fromServerOrDevice } from '../../../local/homework/server-or-device.ts';
 import { openHomework } from '../../../open-homework.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { openText } from '../../../tell-homework.ts';
 import { set as elements, words } from '../../../words.ts';
+import { addressOf, goTo } from '../homework-route.ts';
 import { leftOf } from '../moments.ts';
 import { Head } from '../parts/head.tsx';
-import { addressOf, goTo } from '../where.ts';
 import { savingText } from './keeping.tsx';
 
 type Attempt = LearnerSet['attempts'][number];
 
 async function fetchList(outbox: Outbox): Promise<{ sets: readonly LearnerSet[]; kept: boolean }> {
   const { kept, person } = outbox;
-  const list = await orKept((signal) => call('myHomework', signal ? { signal } : {}), kept.list(person));
+  const list = await fromServerOrDevice(
+    (signal) => call('myHomework', signal ? { signal } : {}),
+    kept.list(person),
+  );
   if (list.from === 'device') return { sets: list.value, kept: true };
   await kept.keepList(person, list.value.sets);
   openHomework.value = openText(list.value.sets);

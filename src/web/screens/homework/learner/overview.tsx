@@ -1,8 +1,8 @@
 import type { Outbox } from '../../../local/homework/outbox.ts';
 import { Schedule } from '../../../parts/schedule.tsx';
 import { words } from '../../../words.ts';
+import { addressOf } from '../homework-route.ts';
 import { Head } from '../parts/head.tsx';
-import { addressOf } from '../where.ts';
 import { HandIn } from './hand-in.tsx';
 import { Keeping } from './keeping.tsx';
 import type { PaperSession } from './paper-session.ts';

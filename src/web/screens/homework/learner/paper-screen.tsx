@@ -2,7 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { call } from '../../../api.ts';
 import { guardAgain } from '../../../guard.ts';
 import type { Outbox } from '../../../local/homework/outbox.ts';
-import { orKept } from '../../../local/homework/server-or-device.ts';
+import { fromServerOrDevice } from '../../../local/homework/server-or-device.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import type { Ground } from '../../../start.ts';
 import { words } from '../../../words.ts';
@@ -20,7 +20,7 @@ async function openPaper(outbox: Outbox, id: string): Promise<PaperSession> {
   // First what waits: else the server would tell of the time before it. A network that hangs doesn't keep the paper shut.
   if ((await kept.waitingOf(person)).length > 0)
     await Promise.race([outbox.flush(), new Promise((resolve) => setTimeout(resolve, FOR_WHAT_WAITS))]);
-  const { from, value } = await orKept(
+  const { from, value } = await fromServerOrDevice(
     (signal) => call('paper', { params: { paper: id }, ...(signal ? { signal } : {}) }),
     kept.paper(person, id),
   );

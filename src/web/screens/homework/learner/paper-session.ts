@@ -7,7 +7,7 @@ import type { RefusedAnswer } from '../../../local/homework/kept-homework.ts';
 import type { Outbox } from '../../../local/homework/outbox.ts';
 import { answeredOf, answerSoFar, type Chosen, chosenOf } from '../../../question/answer.ts';
 
-export interface SheetItem {
+export interface PaperItem {
   readonly question: PublicQuestion;
   readonly asked: Asked;
   readonly marks: number;
@@ -18,7 +18,7 @@ const NOTHING: Chosen = new Map();
 export class PaperSession {
   readonly id: string;
   readonly view: Signal<PaperView>;
-  readonly items: readonly SheetItem[];
+  readonly items: readonly PaperItem[];
   /** By item. */
   readonly chosen = signal<ReadonlyMap<number, Chosen>>(new Map());
   readonly hints = signal<ReadonlyMap<number, string>>(new Map());
@@ -82,8 +82,8 @@ export class PaperSession {
 
   /** Changes an answer and keeps it; it is on this device when this resolves. */
   async choose(item: number, states: readonly (readonly [string, string])[]): Promise<void> {
-    const sheet = this.items[item];
-    if (!sheet || !this.open()) return;
+    const wanted = this.items[item];
+    if (!wanted || !this.open()) return;
     const next = new Map([...this.chosenIn(item), ...states]);
     this.chosen.value = new Map([...this.chosen.value, [item, next]]);
     this.countTime();
@@ -91,7 +91,7 @@ export class PaperSession {
       paper: this.id,
       id: nanoid(),
       item,
-      answer: answerSoFar(sheet.question.kind, sheet.asked, next),
+      answer: answerSoFar(wanted.question.kind, wanted.asked, next),
       chosen: [...next],
       secondsUsed: Math.round(this.seconds.get(item) ?? 0),
     });

@@ -5,12 +5,12 @@ import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { MarkedQuestion } from '../../../question/marked-question.tsx';
 import type { Ground } from '../../../start.ts';
 import { set, words } from '../../../words.ts';
+import { addressOf } from '../homework-route.ts';
 import { Head } from '../parts/head.tsx';
 import { ItemBar } from '../parts/item-bar.tsx';
 import { ItemTable } from '../parts/item-table.tsx';
 import { earnedText, itemVerdict } from '../parts/item-verdict.tsx';
 import { SkillTable } from '../parts/skill-table.tsx';
-import { addressOf } from '../where.ts';
 
 function Ideas({ review }: { review: PaperReview }) {
   const w = words('homework').review;

@@ -7,8 +7,8 @@ import { Button } from '../../../forms/button.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { Schedule } from '../../../parts/schedule.tsx';
 import { set, words } from '../../../words.ts';
+import { addressOf } from '../homework-route.ts';
 import { ShareCell } from '../parts/share-cell.tsx';
-import { addressOf } from '../where.ts';
 
 function standsOf({ begunAt, submittedAt, markedAt, saved }: PaperRow, closed: boolean): PaperStands {
   if (submittedAt !== null) return { kind: 'handed-in', at: submittedAt };

@@ -3,12 +3,12 @@ import { call } from '../../../api.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import type { Ground } from '../../../start.ts';
 import { set as elements, words } from '../../../words.ts';
+import { addressOf } from '../homework-route.ts';
 import { Head } from '../parts/head.tsx';
 import type { Concern } from '../parts/types.ts';
-import { addressOf } from '../where.ts';
 import { Ideas } from './ideas.tsx';
+import { ItemAnalysis } from './item-analysis.tsx';
 import { namesOf } from './names.ts';
-import { Places } from './places.tsx';
 import { SkillGrid } from './skill-grid.tsx';
 import { stateText } from './words.ts';
 
@@ -171,7 +171,7 @@ export function Report({ ground, set }: { ground: Ground; set: string }) {
               <>
                 <Skills report={report} papers={papers} />
                 <Ideas ground={ground} report={report} />
-                <Places bank={ground.bank} report={report.report} />
+                <ItemAnalysis bank={ground.bank} report={report.report} />
               </>
             )}
             <p class="row">

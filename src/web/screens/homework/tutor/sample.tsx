@@ -3,8 +3,8 @@ import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { ShownItem } from '../../../question/shown-item.tsx';
 import type { Ground } from '../../../start.ts';
 import { words } from '../../../words.ts';
+import { addressOf } from '../homework-route.ts';
 import { Head } from '../parts/head.tsx';
-import { addressOf } from '../where.ts';
 
 /** Another number gives another sample; after the last one comes the first. */
 const MOST = 1000;

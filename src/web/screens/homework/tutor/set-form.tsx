@@ -7,17 +7,17 @@ import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { words } from '../../../words.ts';
+import { goTo } from '../homework-route.ts';
 import { clockNote } from '../moments.ts';
 import { Head } from '../parts/head.tsx';
-import { goTo } from '../where.ts';
 import { ChooseSkills } from './choose-skills.tsx';
-import { type Draft, draftOf, freshDraft, wishOf } from './draft.ts';
+import { draftOf, freshDraft, type SetDraft, wishOf } from './set-draft.ts';
 
 type Of = { readonly class: string } | { readonly set: string };
 
 interface FieldProps<T> {
-  readonly draft: Draft;
-  readonly onChange: (change: Partial<Draft>) => void;
+  readonly draft: SetDraft;
+  readonly onChange: (change: Partial<SetDraft>) => void;
   readonly label: string;
   readonly name: T;
 }
@@ -74,7 +74,7 @@ function ChoiceField<N extends 'level' | 'help' | 'review' | 'counts'>({
       {label}
       <select
         value={draft[name]}
-        onChange={({ currentTarget }) => onChange({ [name]: currentTarget.value } as Partial<Draft>)}
+        onChange={({ currentTarget }) => onChange({ [name]: currentTarget.value } as Partial<SetDraft>)}
       >
         {Object.entries<string>(texts).map(([value, text]) => (
           <option key={value} value={value}>
@@ -130,12 +130,12 @@ function Fields(shared: Pick<FieldProps<never>, 'draft' | 'onChange'>) {
   );
 }
 
-function Form({ bank, of, before }: { bank: Bank; of: Of; before: Draft }) {
+function Form({ bank, of, before }: { bank: Bank; of: Of; before: SetDraft }) {
   const { form: w } = words('sets');
   const [draft, setDraft] = useState(before);
   const { busy, failure, run } = useAct();
   const [told, setTold] = useState('');
-  const onChange = (change: Partial<Draft>): void => setDraft((now) => ({ ...now, ...change }));
+  const onChange = (change: Partial<SetDraft>): void => setDraft((now) => ({ ...now, ...change }));
   const keep = async (): Promise<void> => {
     const wish = wishOf(draft);
     setTold('problem' in wish ? wish.problem : '');

@@ -9,8 +9,8 @@ import { whenText } from '../../../moments.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { Schedule } from '../../../parts/schedule.tsx';
 import { words } from '../../../words.ts';
+import { addressOf, goTo } from '../homework-route.ts';
 import { Head } from '../parts/head.tsx';
-import { addressOf, goTo } from '../where.ts';
 import { CloseLater } from './close-later.tsx';
 import { Downloads } from './downloads.tsx';
 import { Papers } from './papers.tsx';
@@ -46,7 +46,7 @@ function Facts({ view }: { view: SetView }) {
 }
 
 /** The places of the set, as a list of parts. */
-function Places({ view, bank }: { view: SetView; bank: Bank }) {
+function PlaceSchedule({ view, bank }: { view: SetView; bank: Bank }) {
   const w = words('sets').one.places;
   const titles = titlesOf(bank);
   return (
@@ -191,7 +191,7 @@ export function SetScreen({ bank, set }: { bank: Bank; set: string }) {
               <Issued view={view} onMoved={put} />
             )}
             <Facts view={view} />
-            <Places view={view} bank={bank} />
+            <PlaceSchedule view={view} bank={bank} />
             <p>
               <a href={addressOf({ at: 'sets', class: view.class })}>{w.all}</a>
             </p>

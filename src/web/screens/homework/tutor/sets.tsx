@@ -5,8 +5,8 @@ import { me } from '../../../me.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { Schedule } from '../../../parts/schedule.tsx';
 import { set as elements, words } from '../../../words.ts';
+import { addressOf, goTo } from '../homework-route.ts';
 import { Head } from '../parts/head.tsx';
-import { addressOf, goTo } from '../where.ts';
 import { stateText } from './words.ts';
 
 function SetSchedule({ sets }: { sets: readonly SetRow[] }) {

@@ -2,8 +2,8 @@ import type { TermView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { words } from '../../../words.ts';
+import { addressOf } from '../homework-route.ts';
 import { Head } from '../parts/head.tsx';
-import { addressOf } from '../where.ts';
 import { namesOf } from './names.ts';
 import { SkillGrid } from './skill-grid.tsx';
 

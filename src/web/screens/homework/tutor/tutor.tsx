@@ -1,5 +1,5 @@
 import type { ScreenProps } from '../../../parts/loaded.tsx';
-import { whereOf } from '../where.ts';
+import { routeOf } from '../homework-route.ts';
 import { Competence } from './competence.tsx';
 import { MarkedPaperScreen } from './marked-paper.tsx';
 import { Report } from './report.tsx';
@@ -12,7 +12,7 @@ import { TypedMarks } from './typed-marks.tsx';
 
 /** What tutors see of homework, by where they are. */
 export function TutorHomework({ ground, detail }: ScreenProps) {
-  const where = whereOf(detail);
+  const where = routeOf(detail);
   switch (where.at) {
     case 'sets':
       return <Sets wanted={where.class} />;

@@ -7,8 +7,8 @@ import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { set, words } from '../../../words.ts';
+import { addressOf } from '../homework-route.ts';
 import { Head } from '../parts/head.tsx';
-import { addressOf } from '../where.ts';
 import { marksTyped } from './marks-typed.ts';
 import { paperTyped } from './paper-typed.ts';
 

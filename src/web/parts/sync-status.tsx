@@ -3,7 +3,7 @@ import { coming, connection, gone, waiting } from '../learner.ts';
 import { askingAgain, signedOut } from '../me.ts';
 import { words } from '../words.ts';
 
-function standing(count: number, how: typeof connection.value): string {
+function statusOf(count: number, how: typeof connection.value): string {
   const { frame } = words('first');
   if (how === 'unkept') return frame.device.notNow;
   if (how === 'too-old') return count === 0 ? '' : frame.standing.waitForNewPage(count);
@@ -15,7 +15,7 @@ function standing(count: number, how: typeof connection.value): string {
 }
 
 /** What waits for the server, and why. */
-export function Standing() {
+export function SyncStatus() {
   const { standing: told } = words('first').frame;
   const count = waiting.value + homeworkWaiting.value;
   if (signedOut.value)
@@ -41,7 +41,7 @@ export function Standing() {
           {told.thrownAway(lost)}
         </p>
       )}
-      <p class="standing">{standing(count, connection.value)}</p>
+      <p class="standing">{statusOf(count, connection.value)}</p>
     </>
   );
 }

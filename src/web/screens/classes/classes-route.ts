@@ -3,14 +3,14 @@
 const PARTS = ['members', 'add', 'roster', 'slips', 'change'] as const;
 export type Part = (typeof PARTS)[number];
 
-export type At =
+export type ClassesRoute =
   | { readonly at: 'list' }
   | { readonly at: 'new' }
   | { readonly at: 'people' }
   | { readonly at: 'class'; readonly class: string; readonly part: Part };
 
 /** Reads it; what isn't known leads to the list. */
-export function atOf(detail: string | undefined): At {
+export function routeOf(detail: string | undefined): ClassesRoute {
   const [first = '', second = ''] = (detail ?? '').split('.');
   if (first === '') return { at: 'list' };
   if (second === '' && (first === 'new' || first === 'people')) return { at: first };

@@ -1,6 +1,6 @@
 /** Where within the homework somebody is: the part of the address after `#/homework/`, its pieces divided by points. */
 
-export type Where =
+export type HomeworkRoute =
   | { readonly at: 'mine' }
   | {
       readonly at: 'paper';
@@ -25,7 +25,7 @@ const numberOf = (text: string | undefined): number | null => {
 };
 
 /** Reads it; what isn't known leads to the beginning. */
-export function whereOf(detail: string | undefined): Where {
+export function routeOf(detail: string | undefined): HomeworkRoute {
   const [at, first, second, third] = (detail ?? '').split('.');
   switch (at) {
     case 'mine':
@@ -59,7 +59,7 @@ export function whereOf(detail: string | undefined): Where {
 }
 
 /** The address of a place in the homework. */
-export function addressOf(where: Where): string {
+export function addressOf(where: HomeworkRoute): string {
   const pieces = ((): readonly (string | number | null)[] => {
     switch (where.at) {
       case 'mine':
@@ -88,6 +88,6 @@ export function addressOf(where: Where): string {
 }
 
 /** Goes there. */
-export const goTo = (where: Where): void => {
+export const goTo = (where: HomeworkRoute): void => {
   location.hash = addressOf(where);
 };

@@ -16,7 +16,7 @@ function Discrimination({ of }: { of: number | null }) {
 }
 
 /** What each place told: how easy it was, and whether it tells who can do it. */
-export function Places({ bank, report }: { bank: Bank; report: ClassReport }) {
+export function ItemAnalysis({ bank, report }: { bank: Bank; report: ClassReport }) {
   const w = words('sets').report.places;
   const titles = new Map(bank.topics.flatMap(({ skills }) => skills.map(({ id, title }) => [id, title])));
   return (

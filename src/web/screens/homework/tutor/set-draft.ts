@@ -8,7 +8,7 @@ import { fieldText, momentOf, typedMoment, usualTimes } from '../moments.ts';
 /** As the contract has it. */
 const MOST_SKILLS = 40;
 
-export interface Draft {
+export interface SetDraft {
   readonly title: string;
   readonly skills: readonly string[];
   /** As they were typed. */
@@ -25,7 +25,7 @@ export interface Draft {
 }
 
 /** What a set is mostly like: open from now for a week, ten items, one attempt, no help, marks after closing. */
-export function freshDraft(now: number): Draft {
+export function freshDraft(now: number): SetDraft {
   const { opensAt, closesAt } = usualTimes(now);
   return {
     title: '',
@@ -44,7 +44,7 @@ export function freshDraft(now: number): Draft {
 }
 
 /** A wish as it was kept; topics become their skills. */
-export function draftOf(wish: HomeworkWish, { topics }: Bank): Draft {
+export function draftOf(wish: HomeworkWish, { topics }: Bank): SetDraft {
   const ofTopics = topics
     .filter(({ id }) => wish.topics.includes(id))
     .flatMap(({ skills }) => skills.map(({ id }) => id));
@@ -65,7 +65,7 @@ export function draftOf(wish: HomeworkWish, { topics }: Bank): Draft {
 }
 
 /** What is sent, or what is still wrong with it, in words. */
-export function wishOf(draft: Draft): HomeworkWish | { readonly problem: string } {
+export function wishOf(draft: SetDraft): HomeworkWish | { readonly problem: string } {
   const { problems } = words('sets').form;
   const { title, skills, level, counts, help, review, supervised } = draft;
   const [items, marksEach, attempts] = [draft.items, draft.marksEach, draft.attempts].map(Number);

@@ -30,7 +30,7 @@ export const inStrip = (): readonly Screen[] =>
 /** Screens that only are there where people sign in. */
 const OF_CLASSES: ReadonlySet<Screen> = new Set(['homework', 'classes', 'account', 'enter', 'join']);
 
-export interface Place {
+export interface Route {
   readonly screen: Screen;
   /** What of it: a topic of the lessons. */
   readonly detail: string | undefined;
@@ -45,7 +45,7 @@ function decoded(text: string | undefined): string | undefined {
   }
 }
 
-function read(): Place {
+function read(): Route {
   const [screen, detail] = location.hash.replace(/^#\/?/, '').split('/');
   const known = SCREENS.find((name) => name === screen);
   if (known && (me.value.mode === 'class' || !OF_CLASSES.has(known)))
@@ -53,10 +53,10 @@ function read(): Place {
   return { screen: inStrip()[0] ?? 'practise', detail: undefined };
 }
 
-export const place = signal<Place>(read());
+export const route = signal<Route>(read());
 const reread = (): void => {
   const { screen, detail } = read();
-  if (screen !== place.peek().screen || detail !== place.peek().detail) place.value = { screen, detail };
+  if (screen !== route.peek().screen || detail !== route.peek().detail) route.value = { screen, detail };
 };
 addEventListener('hashchange', reread);
 // What somebody may do decides where the page opens.
