@@ -14,10 +14,7 @@ const anatomy = (drive: 'coil' | 'latch') => (device: DeviceOf<'relay' | 'latchi
     auxiliaries: changeoverPoles(device.poles),
   });
 
-const shared = {
-  verbs: COIL_VERBS,
-  stands: COIL_STANDS,
-} as const;
+const withCoil = { verbs: COIL_VERBS, stands: COIL_STANDS } as const;
 
-export const relay: DeviceTraits<'relay'> = { ...shared, anatomy: anatomy('coil') };
-export const latchingRelay: DeviceTraits<'latching-relay'> = { ...shared, anatomy: anatomy('latch') };
+export const relay: DeviceTraits<'relay'> = { ...withCoil, anatomy: anatomy('coil') };
+export const latchingRelay: DeviceTraits<'latching-relay'> = { ...withCoil, anatomy: anatomy('latch') };

@@ -20,23 +20,19 @@ const timer = (
     auxiliaries: changeoverPoles(device.poles, true),
   });
 
-const delayed = {
-  verbs: COIL_VERBS,
-  stands: COIL_STANDS,
-} as const;
+const withCoil = { verbs: COIL_VERBS, stands: COIL_STANDS } as const;
 
 export const onDelay: DeviceTraits<'on-delay'> = {
-  ...delayed,
+  ...withCoil,
   anatomy: (device) => timer(device, 'on-delay', [device.seconds]),
 };
 
 export const offDelay: DeviceTraits<'off-delay'> = {
-  ...delayed,
+  ...withCoil,
   anatomy: (device) => timer(device, 'off-delay', [device.seconds]),
 };
 
 export const flasher: DeviceTraits<'flasher'> = {
+  ...withCoil,
   anatomy: (device) => timer(device, 'flasher', [device.on, device.off]),
-  verbs: COIL_VERBS,
-  stands: COIL_STANDS,
 };
