@@ -19,6 +19,13 @@ export const helpAfter = (
     ...notes.flatMap((note) => ['', wrapText(note, columns)]),
   ].join('\n');
 
+/** A command of its parent, with what its help begins with. */
+export const commandIn = (
+  parent: Command,
+  name: string,
+  { summary, description }: { readonly summary: string; readonly description: string },
+): Command => parent.command(name).summary(summary).description(description);
+
 /** An option that takes several values. The parser sees that by itself only where a plain letter stands before the dots. */
 export function severalOf(option: string, value: string, told: string): Option {
   const several = new Option(`${option} <${value}...>`, told);

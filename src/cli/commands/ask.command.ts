@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { QUESTION_KINDS } from '../../../shared/question-kinds.ts';
-import { helpAfter } from '../help.ts';
+import { commandIn, helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { AskOptions } from './ask.ts';
 
@@ -8,10 +8,7 @@ export function addAsk(program: Command, io: Io): void {
   const { ask: said, values } = io.words;
   const { help } = said;
   let families: readonly string[] = [];
-  const ask = program
-    .command('ask')
-    .summary(help.summary)
-    .description(help.description)
+  const ask = commandIn(program, 'ask', help)
     .option(`--skill <${values.id}>`, help.options.skill)
     .option(`--family <${values.id}>`, help.options.family('status-pair'))
     .option(`--kind <${values.kind}>`, help.options.kind(QUESTION_KINDS))

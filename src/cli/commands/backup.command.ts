@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../help.ts';
+import { commandIn, helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { BackupOptions } from './backup.ts';
 
@@ -9,10 +9,7 @@ export function addBackup(program: Command, io: Io): void {
     given,
     values,
   } = io.words;
-  program
-    .command('backup')
-    .summary(help.summary)
-    .description(help.description)
+  commandIn(program, 'backup', help)
     .argument(`<${values.file}>`, help.file)
     .option(`--data <${values.folder}>`, given.options.dataOfServeAndDrill)
     .addHelpText(

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../help.ts';
+import { commandIn, helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../running.ts';
 
@@ -9,11 +9,8 @@ export function addBank(program: Command, io: Io, running: Running): void {
     bank: { help },
     values,
   } = io.words;
-  const bank = program.command('bank').summary(help.summary).description(help.description);
-  bank
-    .command('check')
-    .summary(help.check.summary)
-    .description(help.check.description)
+  const bank = commandIn(program, 'bank', help);
+  commandIn(bank, 'check', help.check)
     .argument(`[${values.path}...]`, help.check.path)
     .addHelpText(
       'after',

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../help.ts';
+import { commandIn, helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { DemoOptions } from './demo.ts';
 
@@ -8,10 +8,7 @@ export function addDemo(program: Command, io: Io): void {
     demo: { help },
     values,
   } = io.words;
-  program
-    .command('demo')
-    .summary(help.summary)
-    .description(help.description)
+  commandIn(program, 'demo', help)
     .option(`--data <${values.folder}>`, help.options.data, 'demo-data')
     .option(`--port <${values.number}>`, help.options.port, '8024')
     .option('--fresh', help.options.fresh)

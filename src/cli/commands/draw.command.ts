@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { helpAfter, severalOf } from '../help.ts';
+import { commandIn, helpAfter, severalOf } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../running.ts';
 import type { DrawOptions } from './draw.ts';
@@ -10,10 +10,7 @@ export function addDraw(program: Command, io: Io, running: Running): void {
     given,
     values,
   } = io.words;
-  program
-    .command('draw')
-    .summary(help.summary)
-    .description(help.description)
+  commandIn(program, 'draw', help)
     .argument(`<${values.file}>`, given.arguments.circuit)
     .option(`-o, --output <${values.file}>`, help.options.output)
     .option(`--do <${values.acts}>`, help.options.acts)

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../help.ts';
+import { commandIn, helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { DrillOptions } from './drill.ts';
 
@@ -9,10 +9,7 @@ export function addDrill(program: Command, io: Io): void {
     given,
     values,
   } = io.words;
-  program
-    .command('drill')
-    .summary(help.summary)
-    .description(help.description)
+  commandIn(program, 'drill', help)
     .option(`--count <${values.number}>`, help.options.count, '10')
     .option(`--skill <${values.id}>`, help.options.skill)
     .option(`--seed <${values.text}>`, help.options.seed)

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../help.ts';
+import { commandIn, helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { EraseOptions, ExportOptions, LearnerOptions } from './learner.ts';
 
@@ -9,14 +9,11 @@ export function addLearner(program: Command, io: Io): void {
     given,
     values,
   } = io.words;
-  const learner = program.command('learner').summary(help.summary).description(help.description);
+  const learner = commandIn(program, 'learner', help);
   const data = `--data <${values.folder}>`;
   const dataText = given.options.dataOfServeAndDrill;
 
-  learner
-    .command('list')
-    .summary(help.list.summary)
-    .description(help.list.description)
+  commandIn(learner, 'list', help.list)
     .option(data, dataText)
     .addHelpText('after', helpAfter(io, ['polewise learner list']))
     .action(async (options: LearnerOptions) => {
@@ -24,10 +21,7 @@ export function addLearner(program: Command, io: Io): void {
       await listLearners(options, io);
     });
 
-  learner
-    .command('export')
-    .summary(help.export.summary)
-    .description(help.export.description)
+  commandIn(learner, 'export', help.export)
     .argument(`[${values.learner}]`, help.export.learner, 'me')
     .option(`--out <${values.file}>`, help.export.out)
     .option(data, dataText)
@@ -40,10 +34,7 @@ export function addLearner(program: Command, io: Io): void {
       await exportLearner(name, options, io);
     });
 
-  learner
-    .command('erase')
-    .summary(help.erase.summary)
-    .description(help.erase.description)
+  commandIn(learner, 'erase', help.erase)
     .argument(`<${values.learner}>`, help.erase.learner)
     .option('--yes', help.erase.yes)
     .option(data, dataText)

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../help.ts';
+import { commandIn, helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../running.ts';
 import type { MarkOptions } from './mark.ts';
@@ -9,10 +9,7 @@ export function addMark(program: Command, io: Io, running: Running): void {
     mark: { help },
     values,
   } = io.words;
-  program
-    .command('mark')
-    .summary(help.summary)
-    .description(help.description)
+  commandIn(program, 'mark', help)
     .argument(`<${values.file}>`, help.file)
     .option(`--answer <${values.text}>`, help.options.answer)
     .option('--json', help.options.json)

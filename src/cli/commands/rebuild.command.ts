@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../help.ts';
+import { commandIn, helpAfter } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../running.ts';
 import type { RebuildOptions } from './rebuild.ts';
@@ -10,10 +10,7 @@ export function addRebuild(program: Command, io: Io, running: Running): void {
     given,
     values,
   } = io.words;
-  program
-    .command('rebuild')
-    .summary(help.summary)
-    .description(help.description)
+  commandIn(program, 'rebuild', help)
     .option('--check', help.options.check)
     .option('--marks', help.options.marks)
     .option('--restored', help.options.restored)

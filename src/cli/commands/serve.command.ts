@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { helpAfter, severalOf } from '../help.ts';
+import { commandIn, helpAfter, severalOf } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { ServeOptions } from './serve.ts';
 
@@ -9,10 +9,7 @@ export function addServe(program: Command, io: Io): void {
     given,
     values,
   } = io.words;
-  program
-    .command('serve')
-    .summary(help.summary)
-    .description(help.description)
+  commandIn(program, 'serve', help)
     .option(`--port <${values.number}>`, help.options.port, '8024')
     .option(`--host <${values.address}>`, help.options.host, '127.0.0.1')
     .addOption(severalOf('--allow-host', values.name, help.options.allowHost))

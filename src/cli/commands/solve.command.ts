@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter, severalOf } from '../help.ts';
+import { commandIn, helpAfter, severalOf } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../running.ts';
 import type { SolveOptions } from './solve.ts';
@@ -30,10 +30,7 @@ export function addSolve(program: Command, io: Io, running: Running): void {
     given,
     values,
   } = io.words;
-  program
-    .command('solve')
-    .summary(help.summary)
-    .description(help.description)
+  commandIn(program, 'solve', help)
     .argument(`<${values.file}>`, given.arguments.circuit)
     .option(`--do <${values.acts}>`, given.options.acts)
     .addOption(severalOf('--fault', values.fault, help.options.fault))

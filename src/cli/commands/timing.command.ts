@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { helpAfter, severalOf } from '../help.ts';
+import { commandIn, helpAfter, severalOf } from '../help.ts';
 import type { Io } from '../io.ts';
 import type { Running } from '../running.ts';
 import type { TimingOptions } from './timing.ts';
@@ -10,10 +10,7 @@ export function addTiming(program: Command, io: Io, running: Running): void {
     given,
     values,
   } = io.words;
-  program
-    .command('timing')
-    .summary(help.summary)
-    .description(help.description)
+  commandIn(program, 'timing', help)
     .argument(`<${values.file}>`, given.arguments.circuit)
     .requiredOption(`--do <${values.acts}>`, given.options.acts)
     .addOption(severalOf('--fault', values.fault, given.options.fault))

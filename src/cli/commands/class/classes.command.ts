@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { commandIn, helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { CodeOptions, NewOptions } from './classes.ts';
 import { type DataOption, dataOption } from './options.ts';
@@ -10,10 +10,7 @@ function addNew(group: Command, io: Io): void {
     class: { help },
     values,
   } = io.words;
-  group
-    .command('new')
-    .summary(help.new.summary)
-    .description(help.new.description)
+  commandIn(group, 'new', help.new)
     .argument(`<${values.title}>`, help.new.title)
     .option(`--intake <${values.name}>`, help.new.intake)
     .option(`--tutor <${values.person}>`, help.new.tutor)
@@ -33,10 +30,7 @@ function addList(group: Command, io: Io): void {
   const {
     class: { help },
   } = io.words;
-  group
-    .command('list')
-    .summary(help.list.summary)
-    .description(help.list.description)
+  commandIn(group, 'list', help.list)
     .option(...dataOption(io.words))
     .addHelpText('after', helpAfter(io, ['polewise class list']))
     .action(async (options: DataOption) => {
@@ -52,10 +46,7 @@ function addShow(group: Command, io: Io): void {
     given,
     values,
   } = io.words;
-  group
-    .command('show')
-    .summary(help.show.summary)
-    .description(help.show.description)
+  commandIn(group, 'show', help.show)
     .argument(`<${values.class}>`, given.arguments.classOfPeople)
     .option(...dataOption(io.words))
     .addHelpText('after', helpAfter(io, ['polewise class show "Flour line"']))
@@ -72,10 +63,7 @@ function addCode(group: Command, io: Io): void {
     given,
     values,
   } = io.words;
-  group
-    .command('code')
-    .summary(help.code.summary)
-    .description(help.code.description)
+  commandIn(group, 'code', help.code)
     .argument(`<${values.class}>`, given.arguments.classOfPeople)
     .option('--fresh', help.code.fresh)
     .option('--close', help.code.close)

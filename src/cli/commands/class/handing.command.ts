@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { commandIn, helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../running.ts';
 import type { RosterOptions, SlipOptions } from './handing.ts';
@@ -11,10 +11,7 @@ export function addHanding(group: Command, io: Io, running: Running): void {
     given,
     values,
   } = io.words;
-  group
-    .command('slips')
-    .summary(help.slips.summary)
-    .description(help.slips.description)
+  commandIn(group, 'slips', help.slips)
     .argument(`<${values.class}>`, given.arguments.classOfPeople)
     .requiredOption(`--out <${values.file}>`, help.slips.out)
     .option('--links', help.slips.links)
@@ -33,10 +30,7 @@ export function addHanding(group: Command, io: Io, running: Running): void {
       await writeSlips(name, options, io);
     });
 
-  group
-    .command('roster')
-    .summary(help.roster.summary)
-    .description(help.roster.description)
+  commandIn(group, 'roster', help.roster)
     .argument(`<${values.class}>`, given.arguments.classOfPeople)
     .option(`--in <${values.path}>`, help.roster.in)
     .option(`--source <${values.id}>`, help.roster.source)

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { commandIn, helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import { type AddressOption, addressOption, type DataOption, dataOption } from './options.ts';
 import type { AddOptions, TutorOptions } from './people.ts';
@@ -11,10 +11,7 @@ export function addPeople(group: Command, io: Io): void {
     given,
     values,
   } = io.words;
-  group
-    .command('add')
-    .summary(help.add.summary)
-    .description(help.add.description)
+  commandIn(group, 'add', help.add)
     .argument(`<${values.class}>`, given.arguments.classOfPeople)
     .argument(`[${values.names}...]`, help.add.names)
     .option(`--from <${values.file}>`, help.add.from)
@@ -26,10 +23,7 @@ export function addPeople(group: Command, io: Io): void {
       await addLearners(name, names, options, io);
     });
 
-  group
-    .command('link')
-    .summary(help.link.summary)
-    .description(help.link.description)
+  commandIn(group, 'link', help.link)
     .argument(`<${values.person}>`, given.arguments.person)
     .option(...addressOption(io.words))
     .option(...dataOption(io.words))
@@ -42,10 +36,7 @@ export function addPeople(group: Command, io: Io): void {
       await makeLink(name, options, io);
     });
 
-  group
-    .command('tutor')
-    .summary(help.tutor.summary)
-    .description(help.tutor.description)
+  commandIn(group, 'tutor', help.tutor)
     .argument(`<${values.class}>`, given.arguments.classOfPeople)
     .argument(`[${values.person}]`, help.tutor.person)
     .option(`--new <${values.name}>`, help.tutor.new)

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { commandIn, helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import { type StoreOptions, withStoreOptions } from './store-options.ts';
 
@@ -7,10 +7,7 @@ export function addClosing(homework: Command, io: Io): void {
   const { given, values } = io.words;
   const help = io.words.homework.help.closing;
   withStoreOptions(
-    homework
-      .command('closing')
-      .summary(help.summary)
-      .description(help.description)
+    commandIn(homework, 'closing', help)
       .argument(`<${values.set}>`, given.arguments.set)
       .argument(`<${values.time}>`, help.time),
     io.words,

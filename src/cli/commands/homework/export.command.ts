@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { commandIn, helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { ExportOptions } from './export.ts';
 import { withStoreOptions } from './store-options.ts';
@@ -8,10 +8,7 @@ export function addExport(homework: Command, io: Io): void {
   const { given, values } = io.words;
   const help = io.words.homeworkReport.help.export;
   withStoreOptions(
-    homework
-      .command('export')
-      .summary(help.summary)
-      .description(help.description)
+    commandIn(homework, 'export', help)
       .argument(`<${values.set}>`, given.arguments.set)
       .argument(`<${values.file}>`, help.file)
       .addOption(new Option(`--qti <${values.version}>`, help.qti).choices(['3.0', '2.2']).default('3.0'))

@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { commandIn } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../running.ts';
 import { addClosing } from './closing.command.ts';
@@ -14,7 +15,7 @@ import { addSample } from './sample.command.ts';
 /** `homework`: everything a tutor does with sets, on the store directly. */
 export function addHomework(program: Command, io: Io, running: Running): void {
   const { help } = io.words.homework;
-  const homework = program.command('homework').summary(help.summary).description(help.description);
+  const homework = commandIn(program, 'homework', help);
   addNew(homework, io, running);
   addSample(homework, io);
   addIssue(homework, io, running);

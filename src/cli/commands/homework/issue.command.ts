@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { commandIn, helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../running.ts';
 import { type StoreOptions, withStoreOptions } from './store-options.ts';
@@ -8,11 +8,7 @@ export function addIssue(homework: Command, io: Io, running: Running): void {
   const { given, values } = io.words;
   const help = io.words.homework.help.issue;
   withStoreOptions(
-    homework
-      .command('issue')
-      .summary(help.summary)
-      .description(help.description)
-      .argument(`<${values.set}>`, given.arguments.set),
+    commandIn(homework, 'issue', help).argument(`<${values.set}>`, given.arguments.set),
     io.words,
   )
     .addHelpText('after', helpAfter(io, ['polewise homework issue "Week 40"']))

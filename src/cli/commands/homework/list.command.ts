@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { commandIn, helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import { type StoreOptions, withStoreOptions } from './store-options.ts';
 
@@ -7,11 +7,7 @@ export function addList(homework: Command, io: Io): void {
   const { given, values } = io.words;
   const help = io.words.homework.help.list;
   withStoreOptions(
-    homework
-      .command('list')
-      .summary(help.summary)
-      .description(help.description)
-      .argument(`<${values.class}>`, given.arguments.class),
+    commandIn(homework, 'list', help).argument(`<${values.class}>`, given.arguments.class),
     io.words,
   )
     .addHelpText('after', helpAfter(io, ['polewise homework list "Autumn fitters"']))

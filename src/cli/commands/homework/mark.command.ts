@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { commandIn, helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../running.ts';
 import type { MarksOptions } from './mark.ts';
@@ -9,10 +9,7 @@ export function addMarks(homework: Command, io: Io, running: Running): void {
   const { given, values } = io.words;
   const help = io.words.homeworkPapers.help.mark;
   withStoreOptions(
-    homework
-      .command('mark')
-      .summary(help.summary)
-      .description(help.description)
+    commandIn(homework, 'mark', help)
       .argument(`<${values.set}>`, given.arguments.set)
       .argument(`[${values.code}]`, help.code)
       .argument(`[${values.marks}...]`, help.marks)

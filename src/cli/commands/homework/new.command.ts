@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { helpAfter, severalOf } from '../../help.ts';
+import { commandIn, helpAfter, severalOf } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../running.ts';
 import type { NewOptions } from './new.ts';
@@ -9,10 +9,7 @@ export function addNew(homework: Command, io: Io, running: Running): void {
   const { given, values } = io.words;
   const help = io.words.homework.help.new;
   withStoreOptions(
-    homework
-      .command('new')
-      .summary(help.summary)
-      .description(help.description)
+    commandIn(homework, 'new', help)
       .argument(`<${values.class}>`, given.arguments.class)
       .requiredOption(`--title <${values.text}>`, help.options.title)
       .addOption(severalOf('--topic', values.id, help.options.topic))

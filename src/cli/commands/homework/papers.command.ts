@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { commandIn, helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { Running } from '../../running.ts';
 import type { PapersOptions } from './papers.ts';
@@ -9,10 +9,7 @@ export function addPapers(homework: Command, io: Io, running: Running): void {
   const { given, values } = io.words;
   const help = io.words.homeworkPapers.help.papers;
   withStoreOptions(
-    homework
-      .command('papers')
-      .summary(help.summary)
-      .description(help.description)
+    commandIn(homework, 'papers', help)
       .argument(`<${values.set}>`, given.arguments.set)
       .option(`--out <${values.file}>`, help.out)
       .option(`--key <${values.file}>`, help.key),

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { commandIn, helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { ReportOptions } from './report.ts';
 import { withStoreOptions } from './store-options.ts';
@@ -8,10 +8,7 @@ export function addReport(homework: Command, io: Io): void {
   const { given, values } = io.words;
   const help = io.words.homeworkReport.help.report;
   withStoreOptions(
-    homework
-      .command('report')
-      .summary(help.summary)
-      .description(help.description)
+    commandIn(homework, 'report', help)
       .argument(`<${values.set}>`, given.arguments.set)
       .option('--json', help.json),
     io.words,

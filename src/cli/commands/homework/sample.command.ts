@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { helpAfter } from '../../help.ts';
+import { commandIn, helpAfter } from '../../help.ts';
 import type { Io } from '../../io.ts';
 import type { SampleOptions } from './sample.ts';
 import { withStoreOptions } from './store-options.ts';
@@ -8,10 +8,7 @@ export function addSample(homework: Command, io: Io): void {
   const { given, values } = io.words;
   const help = io.words.homework.help.sample;
   withStoreOptions(
-    homework
-      .command('sample')
-      .summary(help.summary)
-      .description(help.description)
+    commandIn(homework, 'sample', help)
       .argument(`<${values.set}>`, given.arguments.set)
       .option(`--number <${values.number}>`, help.number, '1'),
     io.words,
