@@ -4,6 +4,7 @@ import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
 import { Button } from '../../../forms/button.tsx';
 import { Failure } from '../../../forms/failure.tsx';
+import { Form } from '../../../forms/form.tsx';
 import { dayOf } from '../../../moments.ts';
 import { words } from '../../../words.ts';
 import { Find } from '../find.tsx';
@@ -62,16 +63,10 @@ export function People() {
       <NewPerson onMade={() => fetchPage(0)} />
       <section>
         <h2>{w.everybody}</h2>
-        <form
-          class="row finding"
-          onSubmit={(event) => {
-            event.preventDefault();
-            return look(0);
-          }}
-        >
+        <Form class="row finding" byBrowser onSend={() => look(0)}>
           <Find id="find-person" label={w.partOfName} value={find} onValue={setFind} />
           <Button busy={act.busy}>{common.find}</Button>
-        </form>
+        </Form>
         <Failure words={act.failure} />
         <p role="status">{page ? rangeOf(page) : common.fetching}</p>
         {page && page.people.length > 0 && (

@@ -3,6 +3,7 @@ import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
 import { Refused } from '../../../forms/failure.tsx';
+import { Form } from '../../../forms/form.tsx';
 import { words } from '../../../words.ts';
 import { fieldText, momentOf } from '../moments.ts';
 
@@ -20,13 +21,7 @@ export function CloseLater({ view, onMoved }: { view: SetView; onMoved: (view: S
   return (
     <details class="in-words">
       <summary>{w.title}</summary>
-      <form
-        class="row"
-        onSubmit={(event) => {
-          event.preventDefault();
-          run(move);
-        }}
-      >
+      <Form class="row" byBrowser onSend={() => run(move)}>
         <label class="field">
           {w.closes(closesAt)}
           <input
@@ -40,7 +35,7 @@ export function CloseLater({ view, onMoved }: { view: SetView; onMoved: (view: S
         <button type="submit" class="button" disabled={busy || wanted === undefined || wanted <= closesAt}>
           {busy ? w.busy : w.close}
         </button>
-      </form>
+      </Form>
       <Refused words={failure} />
     </details>
   );

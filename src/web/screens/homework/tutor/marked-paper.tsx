@@ -5,6 +5,7 @@ import { ApiFailure, call, type Takes } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
 import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
+import { Form } from '../../../forms/form.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { MarkedQuestion } from '../../../question/marked-question.tsx';
 import type { Ground } from '../../../start.ts';
@@ -55,13 +56,7 @@ function OwnMark({ marked, at, onMarked }: ItemProps) {
     setReason('');
   };
   return (
-    <form
-      class="own-mark"
-      onSubmit={(event) => {
-        event.preventDefault();
-        run(keep);
-      }}
-    >
+    <Form class="own-mark" byBrowser onSend={() => run(keep)}>
       <h2>{w.title}</h2>
       <label class="field narrow">
         {w.marks(item.marks)}
@@ -91,7 +86,7 @@ function OwnMark({ marked, at, onMarked }: ItemProps) {
       <Button busy={busy} meanwhile={common.keeping} disabled={reason.trim() === ''}>
         {w.keep}
       </Button>
-    </form>
+    </Form>
   );
 }
 

@@ -5,6 +5,7 @@ import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
 import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
+import { Form } from '../../../forms/form.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { words } from '../../../words.ts';
 import { goTo } from '../homework-route.ts';
@@ -130,7 +131,7 @@ function Fields(shared: Pick<FieldProps<never>, 'draft' | 'onChange'>) {
   );
 }
 
-function Form({ bank, of, before }: { bank: Bank; of: Of; before: SetDraft }) {
+function EditSet({ bank, of, before }: { bank: Bank; of: Of; before: SetDraft }) {
   const { form: w } = words('sets');
   const [draft, setDraft] = useState(before);
   const { busy, failure, run } = useAct();
@@ -147,13 +148,7 @@ function Form({ bank, of, before }: { bank: Bank; of: Of; before: SetDraft }) {
     goTo({ at: 'set', set: set.id });
   };
   return (
-    <form
-      class="set-form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        run(keep);
-      }}
-    >
+    <Form class="set-form" byBrowser onSend={() => run(keep)}>
       <label class="field">
         {w.title}
         <input
@@ -173,7 +168,7 @@ function Form({ bank, of, before }: { bank: Bank; of: Of; before: SetDraft }) {
           {w.keep}
         </Button>
       </div>
-    </form>
+    </Form>
   );
 }
 
@@ -191,7 +186,7 @@ export function SetForm({ bank, of }: { bank: Bank; of: Of }) {
     <div class="homework">
       <Head title={'set' in of ? w.change : w.new} />
       <Show of={fetched} again={again}>
-        {(before) => <Form bank={bank} of={of} before={before} />}
+        {(before) => <EditSet bank={bank} of={of} before={before} />}
       </Show>
     </div>
   );

@@ -5,6 +5,7 @@ import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
 import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
+import { Form } from '../../../forms/form.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { set, words } from '../../../words.ts';
 import { addressOf } from '../homework-route.ts';
@@ -124,13 +125,7 @@ function Typing({ view, papers }: { view: SetView; papers: readonly PaperRow[] }
   };
   return (
     <>
-      <form
-        class="typed"
-        onSubmit={(event) => {
-          event.preventDefault();
-          run(keep);
-        }}
-      >
+      <Form class="typed" byBrowser onSend={() => run(keep)}>
         <CodeField code={code} at={codeField} onCode={setCode} onEnter={() => cell(0)} />
         <p class="whose" role="status">
           {found
@@ -142,7 +137,7 @@ function Typing({ view, papers }: { view: SetView; papers: readonly PaperRow[] }
         <Button kind="main" busy={busy} meanwhile={common.keeping} disabled={code.trim() === ''}>
           {w.keep}
         </Button>
-      </form>
+      </Form>
       <ol class="kept" reversed aria-label={w.keptNow} aria-live="polite">
         {kept.map((text) => (
           <li key={text}>{text}</li>
