@@ -5,30 +5,19 @@ interface Folder {
 }
 
 export const FOLDERS: Readonly<Record<string, Folder>> = {
-  // Those that try thousands of circuits at random take minutes each; what these leave is met by them in `solver-at-random`.
   solver: {
     code: ['src/solver/**/*.ts', 'src/graph/*.ts'],
     tests: [
-      'tests/solver/{flashing,hold,protection,run-in-time,short-circuit,trace,two-currents}.test.ts',
+      'tests/solver/{agreement,flashing,hold,islands,protection,race-brute-force,rings}.test.ts',
+      'tests/solver/{run-in-time,short-circuit,trace,two-currents}.test.ts',
       'tests/published/{limits-and-changeovers,race-examples,three-phase}.test.ts',
       'tests/practice-of-the-trade/changeover-pole.test.ts',
-    ],
-  },
-  'solver-at-random': {
-    code: ['src/solver/**/*.ts', 'src/graph/*.ts'],
-    tests: [
-      'tests/solver/{agreement,islands,race-brute-force,rings}.test.ts',
-      'tests/published/solver-*.test.ts',
     ],
   },
   misconceptions: { code: ['src/misconceptions/*.ts'], tests: ['tests/misconceptions/**/*.test.ts'] },
   questions: {
     code: ['src/questions/**/*.ts'],
     tests: ['tests/questions/{asking,explanation,marking,read-answer,still-live,told}.test.ts'],
-  },
-  'questions-at-random': {
-    code: ['src/questions/**/*.ts'],
-    tests: ['tests/questions/{contract,population}.test.ts'],
   },
   acceptance: {
     code: ['src/generator/accept.ts', 'src/generator/difficulty.ts', 'src/generator/features.ts'],

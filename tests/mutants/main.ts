@@ -14,6 +14,8 @@ if (name === undefined || !folder) {
   process.stderr.write(`Name one of ${Object.keys(FOLDERS).join(', ')}.\n`);
   process.exit(2);
 }
+// A small part of what tests try at random.
+process.env['POLEWISE_DRAWN'] = '0.02';
 process.env['MUTANTS_OF'] = values.of ?? '1';
 process.env['MUTANTS_TESTS'] = JSON.stringify(folder.tests);
 const results = await new Stryker({

@@ -23,6 +23,7 @@ import {
   solve,
   solveNetwork,
 } from '../../src/solver/index.ts';
+import { atLeast, drawn } from '../support/drawn.ts';
 import { standAt } from '../support/standing.ts';
 import { randomStanding, tangle } from '../support/tangle.ts';
 
@@ -98,7 +99,7 @@ const questions = (label: string, count: number): Question[] =>
 describe('moving in waves', () => {
   it('ends in one of the endings that all orders have, in 1,500 random scenarios', () => {
     let settled = 0;
-    for (const { seed, circuit, acts } of questions('waves', 1500)) {
+    for (const { seed, circuit, acts } of questions('waves', drawn(1500))) {
       const { standing, state, steady } = standingAfter(circuit, acts);
       if (!steady || !standing.complete) continue;
       const resting = standing.endings
@@ -107,14 +108,14 @@ describe('moving in waves', () => {
       expect(resting, seed).toContain(positions(state));
       settled++;
     }
-    expect(settled).toBeGreaterThan(1000);
+    expect(settled).toBeGreaterThan(atLeast(1000));
   });
 });
 
 describe('the run in time', () => {
   it('ends in the only state there is, where there is only one, in 1,500 random scenarios', () => {
     let compared = 0;
-    for (const { seed, circuit, acts } of questions('timed', 1500)) {
+    for (const { seed, circuit, acts } of questions('timed', drawn(1500))) {
       const machine = machineOf(planOf(circuit));
       let standing = everyBeginning(machine, 'live');
       for (const act of acts) standing = everyOutcome(machine, standing, act);
@@ -126,11 +127,11 @@ describe('the run in time', () => {
       expect(positions(state), seed).toBe(positions(only));
       compared++;
     }
-    expect(compared).toBeGreaterThan(1000);
+    expect(compared).toBeGreaterThan(atLeast(1000));
   });
 
   it('tells each mechanism as leaving and arriving in turn, and ends where it last arrived', () => {
-    for (const { seed, circuit, acts } of questions('told', 300)) {
+    for (const { seed, circuit, acts } of questions('told', drawn(300))) {
       const machine = machineOf(planOf(circuit));
       const { happenings, state, rested } = runTimed(machine, { start: 'live', acts: [...acts] });
       if (!rested) continue;
@@ -151,7 +152,7 @@ describe('the run in time', () => {
 
 describe('a solution', () => {
   it('is the same each time, whatever the machine has done before, in 300 random scenarios', () => {
-    for (const { seed, circuit, acts } of questions('again', 300)) {
+    for (const { seed, circuit, acts } of questions('again', drawn(300))) {
       const scenario = { start: 'live' as const, faults: [], acts: [...acts] };
       expect(JSON.stringify(solve(circuit, scenario).solution), seed).toBe(
         JSON.stringify(solve(circuit, scenario).solution),
@@ -174,7 +175,7 @@ describe('a solution', () => {
 
 describe("Kirchhoff's current law", () => {
   it('holds at every conductor of 1,000 random circuits: what loads bring, contacts and sources take away', () => {
-    for (let index = 0; index < 1000; index++) {
+    for (let index = 0; index < drawn(1000); index++) {
       const random = randomOf(`kirchhoff ${index}`);
       const phases = index % 4 === 0;
       const circuit = tangle(random, {

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { type Random, randomOf } from '../../src/generator/random.ts';
 import { type Machine, machineOf, planOf, type State, solveNetwork } from '../../src/solver/index.ts';
 import { clearCandidates, moved, nothingPending, settleAfter, update } from '../../src/solver/settle.ts';
+import { drawn } from '../support/drawn.ts';
 import { standAt } from '../support/standing.ts';
 import { randomFaults, randomStanding, type TangleOptions, tangle } from '../support/tangle.ts';
 
@@ -72,19 +73,19 @@ function walk(
 
 describe('islands against the whole network', () => {
   it('agree in 12 states each of 1,500 random circuits with fuses, breakers and isolators, at rest and on the way', () => {
-    expect(walk('plain', 1500, (index) => ({ feeds: index % 3 }), 0)).toEqual([]);
+    expect(walk('plain', drawn(1500), (index) => ({ feeds: index % 3 }), 0)).toEqual([]);
   });
 
   it('agree in 12 states each of 1,000 circuits with two faults', () => {
-    expect(walk('faulty', 1000, (index) => ({ feeds: index % 3 }), 2)).toEqual([]);
+    expect(walk('faulty', drawn(1000), (index) => ({ feeds: index % 3 }), 2)).toEqual([]);
   });
 
   it('agree in 12 states each of 500 circuits on three phases', () => {
     const supplies = [{ name: 'A', volts: 400, current: '3AC' as const, earthed: true }];
-    expect(walk('phases', 500, (index) => ({ feeds: index % 3, supplies }), 1)).toEqual([]);
+    expect(walk('phases', drawn(500), (index) => ({ feeds: index % 3, supplies }), 1)).toEqual([]);
   });
 
   it('agree after each of 12 acts in 1,500 random circuits, settled or without an end', () => {
-    expect(walk('settled', 1500, (index) => ({ feeds: index % 3 }), 0, actSomehow)).toEqual([]);
+    expect(walk('settled', drawn(1500), (index) => ({ feeds: index % 3 }), 0, actSomehow)).toEqual([]);
   });
 });
