@@ -6,9 +6,8 @@ import { words } from '../words.ts';
 import { NewPasswordField, PasswordSoFarField, SignInNameField } from './account-fields.tsx';
 import { Button } from './button.tsx';
 import { Failure } from './failure.tsx';
-import { Form } from './form.tsx';
+import { Form, useForm } from './form.tsx';
 import { asSignIn, offeredSignIn, problemOfPassword, problemOfSignIn } from './typed.ts';
-import { useForm } from './use-form.ts';
 
 interface Props {
   readonly person: NonNullable<Me['person']>;

@@ -5,6 +5,7 @@ import type { Drawn } from '../engine/messages.ts';
 import type { Ground } from '../start.ts';
 import { view } from '../view.ts';
 import { words } from '../words.ts';
+import { asLongAsWanted } from './as-long-as-wanted.ts';
 import { Drawing } from './drawing.tsx';
 
 /** A circuit drawn at rest, or as it stands after a scenario. */
@@ -21,14 +22,8 @@ export function CircuitDrawing({
   const [failure, setFailure] = useState<string>();
   const wanted = view.value;
   useEffect(() => {
-    let here = true;
-    ground.engine.call('draw', { circuit, scenario, view: wanted }).then(
-      (made) => here && setDrawn(made),
-      (error: Error) => here && setFailure(error.message),
-    );
-    return () => {
-      here = false;
-    };
+    const drawing = ground.engine.call('draw', { circuit, scenario, view: wanted });
+    return asLongAsWanted(drawing, setDrawn, ({ message }) => setFailure(message));
   }, [ground, circuit, scenario, wanted]);
   const { drawing } = words('first').parts;
   if (failure) return <p role="status">{drawing.failed(failure)}</p>;

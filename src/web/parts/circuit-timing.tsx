@@ -5,6 +5,7 @@ import type { Picture } from '../engine/messages.ts';
 import type { Ground } from '../start.ts';
 import { view } from '../view.ts';
 import { words } from '../words.ts';
+import { asLongAsWanted } from './as-long-as-wanted.ts';
 
 /** What changes when, as lines over time. */
 export function CircuitTiming({
@@ -19,14 +20,8 @@ export function CircuitTiming({
   const [picture, setPicture] = useState<Picture>();
   const wanted = view.value;
   useEffect(() => {
-    let here = true;
-    ground.engine.call('timing', { circuit, scenario, view: wanted }).then(
-      (made) => here && setPicture(made),
-      () => here && setPicture(undefined),
-    );
-    return () => {
-      here = false;
-    };
+    const timing = ground.engine.call('timing', { circuit, scenario, view: wanted });
+    return asLongAsWanted(timing, setPicture, () => setPicture(undefined));
   }, [ground, circuit, scenario, wanted]);
   if (!picture) return null;
   const { timing } = words('first').parts;

@@ -1,7 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { wordsOf } from '../api.ts';
+import { Button } from '../forms/button.tsx';
 import { words } from '../words.ts';
+import { asLongAsWanted } from './as-long-as-wanted.ts';
 
 /** Something asked of the server: being fetched, there, or refused in words. */
 export type Fetched<T> =
@@ -19,17 +21,12 @@ export function useFetched<T>(
   const asking = useRef(ask);
   asking.current = ask;
   useEffect(() => {
-    let here = true;
-    const hold = (fetched: Fetched<T>): void => {
-      if (here) setHeld({ of: key, fetched });
-    };
-    asking.current().then(
+    const hold = (fetched: Fetched<T>): void => setHeld({ of: key, fetched });
+    return asLongAsWanted(
+      asking.current(),
       (value) => hold({ kind: 'there', value }),
-      (error: unknown) => hold({ kind: 'failed', why: wordsOf(error) }),
+      (error) => hold({ kind: 'failed', why: wordsOf(error) }),
     );
-    return () => {
-      here = false;
-    };
   }, [key, round]);
   return {
     fetched: held?.of === key ? held.fetched : { kind: 'waiting' },
@@ -59,9 +56,7 @@ export function Show<T>({
       return (
         <div class="refused" role="alert">
           <p>{of.why}</p>
-          <button type="button" class="button" onClick={again}>
-            {words('first').frame.tryAgain}
-          </button>
+          <Button onPress={again}>{words('first').frame.tryAgain}</Button>
         </div>
       );
   }

@@ -2,6 +2,7 @@ import type { FunctionComponent } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Ground } from '../start.ts';
 import { words } from '../words.ts';
+import { asLongAsWanted } from './as-long-as-wanted.ts';
 
 /** What every screen is given. */
 export interface ScreenProps {
@@ -16,16 +17,15 @@ export function Loaded<P extends object>({
 }: P & { load: () => Promise<FunctionComponent<P>> }) {
   const [Screen, setScreen] = useState<{ of: FunctionComponent<P> }>();
   const [failed, setFailed] = useState(false);
-  useEffect(() => {
-    let here = true;
-    load().then(
-      (of) => here && setScreen({ of }),
-      () => here && setFailed(true),
-    );
-    return () => {
-      here = false;
-    };
-  }, [load]);
+  useEffect(
+    () =>
+      asLongAsWanted(
+        load(),
+        (of) => setScreen({ of }),
+        () => setFailed(true),
+      ),
+    [load],
+  );
   const { frame } = words('first');
   if (Screen) return <Screen.of {...(props as unknown as P)} />;
   if (!failed) return <p role="status">{frame.loading}</p>;

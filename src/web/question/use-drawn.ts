@@ -3,6 +3,7 @@ import type { Circuit } from '../../../shared/circuit.ts';
 import type { Asked, Question, ToldMark } from '../../../shared/question.ts';
 import type { Scenario } from '../../../shared/scenario.ts';
 import type { Drawn, Frame } from '../engine/messages.ts';
+import { asLongAsWanted } from '../parts/as-long-as-wanted.ts';
 import type { Ground } from '../start.ts';
 import { view } from '../view.ts';
 
@@ -11,14 +12,9 @@ export function useDrawnAsked(ground: Ground, circuit: Circuit, asked: Asked): D
   const [drawn, setDrawn] = useState<{ of: Asked; drawn: Drawn }>();
   const wanted = view.value;
   useEffect(() => {
-    let here = true;
-    ground.engine.call('drawAsked', { circuit, asked, view: wanted }).then(
-      (made) => here && setDrawn({ of: asked, drawn: made }),
-      () => here && setDrawn(undefined),
-    );
-    return () => {
-      here = false;
-    };
+    const drawing = ground.engine.call('drawAsked', { circuit, asked, view: wanted });
+    const take = (made: Drawn): void => setDrawn({ of: asked, drawn: made });
+    return asLongAsWanted(drawing, take, () => setDrawn(undefined));
   }, [ground, circuit, asked, wanted]);
   return drawn?.of === asked ? drawn.drawn : undefined;
 }

@@ -3,9 +3,8 @@ import type { Act } from '../../forms/act.ts';
 import { Button } from '../../forms/button.tsx';
 import { EntrySheet } from '../../forms/entry-sheet.tsx';
 import { Failure } from '../../forms/failure.tsx';
-import { Form } from '../../forms/form.tsx';
+import { Form, useForm } from '../../forms/form.tsx';
 import { problemOfPassword, problemOfSignIn } from '../../forms/typed.ts';
-import { useForm } from '../../forms/use-form.ts';
 import { words } from '../../words.ts';
 
 /** What is typed on it, kept by whoever shows it, so that going back loses nothing. */

@@ -4,9 +4,8 @@ import { Button } from '../../forms/button.tsx';
 import { EntrySheet } from '../../forms/entry-sheet.tsx';
 import { Failure } from '../../forms/failure.tsx';
 import { Field } from '../../forms/field.tsx';
-import { Form } from '../../forms/form.tsx';
+import { Form, useForm } from '../../forms/form.tsx';
 import { asCode } from '../../forms/typed.ts';
-import { useForm } from '../../forms/use-form.ts';
 import { me } from '../../me.ts';
 import { words } from '../../words.ts';
 

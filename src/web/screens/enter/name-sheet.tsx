@@ -1,9 +1,8 @@
 import { Button } from '../../forms/button.tsx';
 import { EntrySheet } from '../../forms/entry-sheet.tsx';
 import { Field } from '../../forms/field.tsx';
-import { Form } from '../../forms/form.tsx';
+import { Form, useForm } from '../../forms/form.tsx';
 import { problemOfName } from '../../forms/typed.ts';
-import { useForm } from '../../forms/use-form.ts';
 import { words } from '../../words.ts';
 
 interface Props {

@@ -4,9 +4,8 @@ import { call } from '../../api.ts';
 import { Button } from '../../forms/button.tsx';
 import { Failure } from '../../forms/failure.tsx';
 import { Field } from '../../forms/field.tsx';
-import { Form } from '../../forms/form.tsx';
+import { Form, useForm } from '../../forms/form.tsx';
 import { asSignIn } from '../../forms/typed.ts';
-import { useForm } from '../../forms/use-form.ts';
 import { words } from '../../words.ts';
 
 interface Props {

@@ -5,6 +5,7 @@ import { wordsOf } from '../../api.ts';
 import type { Outbox } from '../../local/homework/outbox.ts';
 import { outboxOf } from '../../local/homework/own-outbox.ts';
 import { learnerOf, me, roleOf } from '../../me.ts';
+import { asLongAsWanted } from '../../parts/as-long-as-wanted.ts';
 import { Loaded, type ScreenProps } from '../../parts/loaded.tsx';
 import type { Ground } from '../../start.ts';
 import { spoken, words } from '../../words.ts';
@@ -24,16 +25,10 @@ function LearnerHomework({ ground, where }: { ground: Ground; where: LearnersPla
   const person = learnerOf(me.value);
   const [outbox, setOutbox] = useState<Outbox>();
   const [failure, setFailure] = useState('');
-  useEffect(() => {
-    let here = true;
-    outboxOf(person).then(
-      (open) => here && setOutbox(open),
-      (error: unknown) => here && setFailure(wordsOf(error)),
-    );
-    return () => {
-      here = false;
-    };
-  }, [person]);
+  useEffect(
+    () => asLongAsWanted(outboxOf(person), setOutbox, (error) => setFailure(wordsOf(error))),
+    [person],
+  );
   if (failure) return <p role="alert">{failure}</p>;
   if (outbox?.person !== person) return <p role="status">{words('homework').common.fetching}</p>;
   switch (where.at) {

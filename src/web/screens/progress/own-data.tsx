@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { Button } from '../../forms/button.tsx';
 import { answered, connection, waiting } from '../../learner.ts';
 import { me } from '../../me.ts';
 import type { Ground } from '../../start.ts';
@@ -28,12 +29,12 @@ function Confirm({ ground, onBack }: { ground: Ground; onBack: () => void }) {
       {me.value.mode === 'class' && <p>{sure.homework}</p>}
       <p>{sure.copies}</p>
       <p class="row">
-        <button type="button" class="button stop" disabled={going} onClick={erase}>
-          {going ? sure.erasing : sure.erase}
-        </button>
-        <button ref={keep} type="button" class="button" disabled={going} onClick={onBack}>
+        <Button kind="stop" busy={going} meanwhile={sure.erasing} onPress={erase}>
+          {sure.erase}
+        </Button>
+        <Button at={keep} busy={going} onPress={onBack}>
           {sure.keep}
-        </button>
+        </Button>
       </p>
       <p role="status" class={failure ? 'caution' : ''}>
         {failure ?? ''}
@@ -68,9 +69,9 @@ export function OwnData({ ground }: { ground: Ground }) {
           <a class="button" href="/api/export" download={own.downloadName}>
             {own.download}
           </a>
-          <button ref={eraseButton} type="button" class="button plain" onClick={() => setAsked(true)}>
+          <Button at={eraseButton} kind="plain" onPress={() => setAsked(true)}>
             {own.erase}
-          </button>
+          </Button>
         </p>
       )}
     </section>

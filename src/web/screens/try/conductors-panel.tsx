@@ -1,3 +1,4 @@
+import { Button } from '../../forms/button.tsx';
 import { set, words } from '../../words.ts';
 
 /** Conductors taken off their terminals, by ordinary controls; the same as by touching terminals of the drawing. */
@@ -32,9 +33,9 @@ export function ConductorsPanel({
         {off.map((terminal) => (
           <li key={terminal}>
             {set(w.offAt, { terminal: <strong>{terminal}</strong> })}{' '}
-            <button type="button" class="button plain" onClick={() => onTurn(terminal)}>
+            <Button kind="plain" onPress={() => onTurn(terminal)}>
               {w.putBack}
-            </button>
+            </Button>
           </li>
         ))}
       </ul>

@@ -3,6 +3,7 @@ import type { Circuit } from '../../../../shared/circuit.ts';
 import type { Act, Scenario } from '../../../../shared/scenario.ts';
 import type { Outcome } from '../../../../shared/solution.ts';
 import type { Live } from '../../engine/messages.ts';
+import { asLongAsWanted } from '../../parts/as-long-as-wanted.ts';
 import { Board } from '../../parts/board.tsx';
 import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import { CircuitTiming } from '../../parts/circuit-timing.tsx';
@@ -117,19 +118,13 @@ function useLive(ground: Ground, circuit: Circuit, { acts, faults }: Scenario, p
   const [failure, setFailure] = useState<Error>();
   const wanted = view.value;
   useEffect(() => {
-    let here = true;
     const meter = points[0] && points[1] ? { meter: points } : {};
-    ground.engine.call('live', { circuit, acts, faults, ...meter, view: wanted }).then(
-      (made) => {
-        if (!here) return;
-        setLive(made);
-        setFailure(undefined);
-      },
-      (error: Error) => here && setFailure(error),
-    );
-    return () => {
-      here = false;
+    const take = (made: Live): void => {
+      setLive(made);
+      setFailure(undefined);
     };
+    const working = ground.engine.call('live', { circuit, acts, faults, ...meter, view: wanted });
+    return asLongAsWanted(working, take, setFailure);
   }, [ground, circuit, acts, faults, points, wanted]);
   return { live, failure };
 }

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { useAct } from '../../../forms/act.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
 import { Form } from '../../../forms/form.tsx';
 import { words } from '../../../words.ts';
@@ -32,9 +33,9 @@ export function CloseLater({ view, onMoved }: { view: SetView; onMoved: (view: S
             onInput={(event) => setText(event.currentTarget.value)}
           />
         </label>
-        <button type="submit" class="button" disabled={busy || wanted === undefined || wanted <= closesAt}>
-          {busy ? w.busy : w.close}
-        </button>
+        <Button busy={busy} meanwhile={w.busy} disabled={wanted === undefined || wanted <= closesAt}>
+          {w.close}
+        </Button>
       </Form>
       <Refused words={failure} />
     </details>

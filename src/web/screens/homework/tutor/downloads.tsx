@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { SetView } from '../../../../../shared/homework-views.ts';
 import { call, save, wordsOf } from '../../../api.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Refused } from '../../../forms/failure.tsx';
 import { words } from '../../../words.ts';
 import { fileName } from './words.ts';
@@ -50,15 +51,9 @@ export function Downloads({ view }: { view: SetView }) {
       <h2>{w.title}</h2>
       <div class="row">
         {(Object.keys(w.labels) as File[]).map((file) => (
-          <button
-            key={file}
-            type="button"
-            class="button plain"
-            disabled={making !== undefined}
-            onClick={() => fetchFile(file)}
-          >
+          <Button key={file} kind="plain" disabled={making !== undefined} onPress={() => fetchFile(file)}>
             {w.labels[file]}
-          </button>
+          </Button>
         ))}
       </div>
       <p role="status">

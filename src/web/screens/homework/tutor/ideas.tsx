@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { SetReport } from '../../../../../shared/homework-views.ts';
 import type { Asked } from '../../../../../shared/question.ts';
+import { asLongAsWanted } from '../../../parts/as-long-as-wanted.ts';
 import { ShownItem } from '../../../question/shown-item.tsx';
 import type { Ground } from '../../../start.ts';
 import { unbroken, words } from '../../../words.ts';
@@ -13,16 +14,7 @@ function Example({ ground, example }: { ground: Ground; example: NonNullable<Ide
   const w = words('sets').report.ideas;
   const { question } = example.item;
   const [asked, setAsked] = useState<Asked>();
-  useEffect(() => {
-    let here = true;
-    ground.engine.call('ask', { question }).then(
-      (made) => here && setAsked(made),
-      () => undefined,
-    );
-    return () => {
-      here = false;
-    };
-  }, [ground, question]);
+  useEffect(() => asLongAsWanted(ground.engine.call('ask', { question }), setAsked), [ground, question]);
   if (!asked) return <p class="waiting">{words('first').parts.drawing.underWay}</p>;
   const labels = new Map(asked.items.map(({ item, label }) => [item, label]));
   const wrong = example.mark.parts.filter(({ correct, given }) => !correct && given !== undefined);

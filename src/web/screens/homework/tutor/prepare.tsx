@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { call, wordsOf } from '../../../api.ts';
+import { Button } from '../../../forms/button.tsx';
 import { words } from '../../../words.ts';
 
 /** How far making the papers has come. The page asks again and again: between two questions nothing is under way. */
@@ -47,9 +48,9 @@ export function Prepare({ set, onMade }: { set: string; onMade: () => void }) {
       {failure && (
         <p class="refused">
           {failure}{' '}
-          <button type="button" class="button plain" onClick={() => setRound(round + 1)}>
+          <Button kind="plain" onPress={() => setRound(round + 1)}>
             {words('first').frame.tryAgain}
-          </button>
+          </Button>
         </p>
       )}
     </div>

@@ -1,5 +1,6 @@
 import type { PaperRow, SetReport } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import type { Ground } from '../../../start.ts';
 import { set as elements, words } from '../../../words.ts';
@@ -158,9 +159,9 @@ export function Report({ ground, set }: { ground: Ground; set: string }) {
             {report.waiting > 0 && (
               <p role="status" class="row">
                 <span>{w.waiting(report.waiting)}</span>
-                <button type="button" class="button plain" onClick={again}>
+                <Button kind="plain" onPress={again}>
                   {common.lookAgain}
-                </button>
+                </Button>
               </p>
             )}
             <LookAfter report={report} />

@@ -1,5 +1,6 @@
 import type { TermView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
+import { Button } from '../../../forms/button.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { words } from '../../../words.ts';
 import { addressOf } from '../homework-route.ts';
@@ -60,9 +61,9 @@ export function Term({ class: of }: { class: string }) {
               {term.waiting > 0 && (
                 <p role="status">
                   {w.waiting(term.waiting)}{' '}
-                  <button type="button" class="button plain" onClick={again}>
+                  <Button kind="plain" onPress={again}>
                     {common.lookAgain}
-                  </button>
+                  </Button>
                 </p>
               )}
               {term.sets.length === 0 ? <p>{w.none}</p> : <Grids term={term} />}
