@@ -80,6 +80,13 @@ describe('one who tries wrongly', () => {
       expect(await timesBeforeWaiting(store, signIn('fern', 'a'))).toBe(5);
     }));
 
+  it('on one device keeps waiting no other device, and nobody else on that one', () =>
+    inStore(async (store) => {
+      await timesBeforeWaiting(store, signIn('fern', 'a', { device: 'desk' }));
+      expect(await tried(store, signIn('fern', 'a', { device: 'phone' }), rightly)).toBe('right');
+      expect(await tried(store, signIn('moss', 'a', { device: 'desk' }), rightly)).toBe('right');
+    }));
+
   it('on a device that the account knows waits by itself, from wherever', () =>
     inStore(async (store) => {
       const desk = (address: string) => signIn('fern', address, { device: 'desk' });
