@@ -12,6 +12,9 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
       'tests/solver/{run-in-time,short-circuit,trace,two-currents}.test.ts',
       'tests/published/{limits-and-changeovers,race-examples,three-phase}.test.ts',
       'tests/practice-of-the-trade/changeover-pole.test.ts',
+      // What only large circuits come to, and machines that are wrong in one way.
+      'tests/solver/hostile.test.ts',
+      'tests/misconceptions/three-circuits.test.ts',
     ],
   },
   misconceptions: { code: ['src/misconceptions/*.ts'], tests: ['tests/misconceptions/**/*.test.ts'] },

@@ -1,6 +1,6 @@
 /** When contacts move, against the times of their mechanisms: operate and release times are not the same. */
 import { describe, expect, it } from 'vitest';
-import { machineOf, planOf, runTimed, solve } from '../../src/solver/index.ts';
+import { begin, machineOf, meter, planOf, runTimed, solve } from '../../src/solver/index.ts';
 import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
 
 describe('the run in time', () => {
@@ -26,6 +26,31 @@ A:L+ -K1:11-14 -H1:X1-X2 A:L-`);
       ['leaves', 1, speeds.releaseMs - speeds.travelMs],
       ['arrives', 1, speeds.releaseMs],
     ]);
+  });
+});
+
+describe('what is told of a run', () => {
+  const circuit = circuitOf(`
+supply A 24 V DC
+-S1 push-button make
+-H1 lamp
+A:L+ -S1:13-14 -H1:X1-X2 A:L-`);
+  const machine = machineOf(planOf(circuit));
+
+  it('has each act by its kind where nobody says otherwise', () => {
+    const { happenings } = runTimed(machine, scenarioOf('press -S1; wait 2 s; release -S1'));
+    const acts = happenings.filter(({ what }) => what === 'act');
+    expect(acts.map(({ device, to, ms }) => [device, to, ms >= 2000])).toEqual([
+      ['-S1', 'press', false],
+      ['', 'wait', false],
+      ['-S1', 'release', true],
+    ]);
+  });
+
+  it('a meter held to a terminal that isn’t there is a fault of the program, which names it', () => {
+    const state = begin(machine, 'live');
+    expect(() => meter(machine, state, '-H9:X1', 'A:L-')).toThrow('no terminal -H9:X1');
+    expect(() => meter(machine, state, '-H1:X1', '-H9:X2')).toThrow('no terminal -H9:X2');
   });
 });
 
