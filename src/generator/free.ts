@@ -25,6 +25,8 @@ interface Pool {
 
 interface Field {
   readonly part: ActuatedPart;
+  /** A start makes; one that only breaks would be a stop. */
+  readonly starts: boolean;
   used: number;
 }
 
@@ -50,8 +52,9 @@ class Contacts {
     const field = this.random.pick(
       this.random.chance(0.7) ? open_.filter(({ used }) => used === fewest) : open_,
     );
+    const makes = this.random.chance(0.65) || (field.starts && field.used === 0);
     field.used++;
-    return this.random.chance(0.65) ? field.part.made() : field.part.rest();
+    return makes ? field.part.made() : field.part.rest();
   }
 
   private relay(): Step | undefined {
@@ -105,10 +108,11 @@ export const free: Family = {
     const signals = castSignals(random, plant, fieldCount + lampCount);
     const fields = signals.slice(0, fieldCount).map((signal): Field => {
       const drive = cast(random, plant.drives);
-      const part = random.chance(0.3)
+      const starts = random.chance(0.3);
+      const part = starts
         ? addButton(board, `Start ${lower(drive.thing)}`, 'start')
         : addSensor(board, signal.sensor, signal.text);
-      return { part, used: 0 };
+      return { part, starts, used: 0 };
     });
     const pools = Array.from(
       { length: size },

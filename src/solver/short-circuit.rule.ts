@@ -1,8 +1,9 @@
-/** The one drawing rule that has to be solved: no short circuit in any state that somebody can bring about. */
+/** A drawing rule that has to be solved: no short circuit in any state that somebody can bring about. */
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Act } from '../../shared/scenario.ts';
-import { actSaid, actsOn, type CircuitView, type DrawingRule, drawingRules } from '../circuit/index.ts';
+import { actSaid, type CircuitView, type DrawingRule } from '../circuit/index.ts';
 import { Joining } from '../graph/index.ts';
+import { actsToTry } from './acts-to-try.ts';
 import { type Machine, machineOf } from './machine.ts';
 import { everyBeginning, everyOutcome, type Standing } from './outcomes.ts';
 import type { Plan } from './plan.ts';
@@ -11,12 +12,6 @@ import { planOf } from './plan-of.ts';
 /** Standings looked at; a plant with more than that many states of its buttons and field contacts is searched in part. */
 const MOST_STANDINGS = 400;
 const LIMITS = { states: 2_000, work: 2_000_000 };
-
-/**
- * Acts that the search doesn't need: feeding devices stay closed, since open ones can't add a short circuit, and a relay
- * held by hand is no state that the plant comes to.
- */
-const LEFT_OUT: ReadonlySet<Act['kind']> = new Set(['open', 'close', 'hold', 'free']);
 
 /** Whether two poles of a supply would be joined if every contact were closed: if not, no state has a short circuit. */
 function couldShort({ nodes, joins, switches, supplies }: Plan): boolean {
@@ -44,10 +39,7 @@ const keyOf = ({ endings }: Standing): string =>
 
 /** The shortest list of acts after which something has tripped, in any order of operation; undefined when none is found. */
 function actsToShort(machine: Machine, circuit: Circuit): Act[] | undefined {
-  const acts: Act[] = circuit.devices.flatMap(actsOn).filter(({ kind }) => !LEFT_OUT.has(kind));
-  // Timers get their turn: once the longest has run, all have.
-  const longest = Math.max(0, ...machine.plan.mechanisms.flatMap(({ delays }) => delays));
-  if (longest > 0) acts.push({ kind: 'wait', seconds: Math.min(86_400, longest) });
+  const acts = actsToTry(circuit, machine);
   const start = everyBeginning(machine, 'live', LIMITS);
   if (shortIn(start)) return [];
   const queue: { standing: Standing; done: Act[] }[] = [{ standing: start, done: [] }];
@@ -89,6 +81,3 @@ export const shortCircuit: DrawingRule = {
     ];
   },
 };
-
-/** All drawing rules: those that are read off the drawing, and the one that is solved. */
-export const everyRule: readonly DrawingRule[] = [...drawingRules, shortCircuit];

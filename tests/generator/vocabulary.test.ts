@@ -24,6 +24,8 @@ describe('colours (IEC 60204-1, 10.2.1 and 10.3.2)', () => {
   it('of buttons: start never red, stop never green, reset blue, white, grey or black', () => {
     expect(BUTTON_COLOURS.start).not.toContain('red');
     expect(BUTTON_COLOURS.stop).not.toContain('green');
+    const starting = new Set([...BUTTON_COLOURS.start, ...BUTTON_COLOURS['hold-to-run']]);
+    expect(BUTTON_COLOURS.stop.filter((colour) => starting.has(colour))).toEqual([]);
     expect([...BUTTON_COLOURS.reset].sort()).toEqual(['black', 'blue', 'grey', 'white']);
     for (const device of devices) {
       if (device.kind !== 'push-button') continue;

@@ -13,8 +13,11 @@ const button = {
 export const pushButton: DeviceTraits<'push-button'> = {
   ...button,
   momentary: true,
+  // One that can do nothing but break.
+  stops: ({ contacts }) => contacts.every(({ form }) => form === 'break'),
 };
 
 export const emergencyStop: DeviceTraits<'emergency-stop'> = {
   ...button,
+  stops: () => true,
 };

@@ -22,6 +22,8 @@ export interface DeviceTraits<K extends DeviceKind> {
   readonly movedBy?: 'hand' | 'plant';
   /** It goes back by itself when it is let go. */
   readonly momentary?: boolean;
+  /** Whether this one is there to stop something: what it puts out doesn't run while it is actuated. */
+  stops?(device: DeviceOf<K>): boolean;
   /** How it is said to stand: in its first position, and in any other. Absent where nothing in it moves. */
   readonly stands?: readonly [first: PositionSaid['says'], other: PositionSaid['says']];
 }

@@ -1,7 +1,7 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
 import { cast, lower, titleOf } from '../casting.ts';
-import { either } from '../chains.ts';
+import { either, endOf } from '../chains.ts';
 import { addButton, addLamp, addRelay, addValve } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
@@ -10,7 +10,7 @@ import type { Family } from '../types.ts';
 
 /**
  * Jogging beside start and stop: a jog relay drives the machine while its button is held and keeps the seal open, so that
- * nothing is caught however fast the button is let go.
+ * nothing is caught however fast the button is let go. The stop stands before start, seal and jog alike (IEC 60204-1, 9.2).
  */
 export const jog: Family = {
   id: 'jog',
@@ -38,19 +38,15 @@ export const jog: Family = {
     } else {
       const hold = addRelay(board, source, { poles: random.int(3, 4), text: `${drive.thing} held on` });
       const jogging = addRelay(board, source, { poles: random.int(3, 4), text: `${drive.thing} jogging` });
-      board.line(source, 'control', [either(...jogs.map((button) => [button.made()])), jogging.coil]);
+      // The stop stands before all of it, the jog too: pressed, it stops whatever is held.
+      const stopped = stop.rest();
       board.line(source, 'control', [
-        ...random.shuffle([
-          stop.rest(),
-          jogging.rest(),
-          either(...random.shuffle([[start.made()], [hold.made()]])),
-        ]),
+        stopped,
+        ...random.shuffle([jogging.rest(), either(...random.shuffle([[start.made()], [hold.made()]]))]),
         hold.coil,
       ]);
-      board.line(source, 'control', [
-        either(...random.shuffle([[hold.made()], [jogging.made()]])),
-        main.coil,
-      ]);
+      board.tail([either(...jogs.map((button) => [button.made()])), jogging.coil], endOf(stopped));
+      board.tail([either(...random.shuffle([[hold.made()], [jogging.made()]])), main.coil], endOf(stopped));
       const jogLamp = addLamp(board, source, `${drive.thing} jogging`, 'neutral');
       board.line(source, 'lamps', [jogging.made(), jogLamp.hop]);
       if (size >= 4) {

@@ -17,10 +17,13 @@ export const LAMP_COLOURS: Readonly<Record<Meaning, readonly Colour[]>> = {
 
 export type Purpose = 'start' | 'stop' | 'reset' | 'hold-to-run';
 
-/** A button that acts only while it is held has the start colours, green left out (common practice, no source). */
+/**
+ * Mostly what the standard prefers, white for start and black for stop, and no colour for both, so that a start is told from a stop
+ * by its colour too. A button that acts only while it is held is white or grey (allowed there; black and green left out, common practice, no source).
+ */
 export const BUTTON_COLOURS: Readonly<Record<Purpose, readonly Colour[]>> = {
-  start: ['white', 'grey', 'black', 'green'],
-  stop: ['black', 'grey', 'white', 'red'],
+  start: ['white', 'white', 'white', 'green'],
+  stop: ['black', 'black', 'black', 'red'],
   reset: ['blue', 'white', 'grey', 'black'],
-  'hold-to-run': ['white', 'grey', 'black'],
+  'hold-to-run': ['white', 'grey', 'grey'],
 };

@@ -205,6 +205,10 @@ export const ruleProblems = {
     wrong: 'There is a short circuit as soon as the supply is on.',
     right: CLOSED_TOGETHER,
   },
+  'stop-wins': ({ stop, mover, acts: done }: { stop: string; mover: string; acts: readonly ActSaid[] }) => ({
+    wrong: `${mover} operates although ${stop}, which stops it otherwise, is actuated, after: ${done.map((act) => say(acts, act)).join(', then ')}.`,
+    right: `Put ${stop} before every way that leads to ${mover}, the jog and the seal as well.`,
+  }),
 };
 export type RuleProblemSaid = StatementOf<typeof ruleProblems>;
 
@@ -228,4 +232,6 @@ export const ruleReasons = {
     'A coil on too little voltage stays at rest; on too much, or on the wrong kind of current, it burns.',
   'short-circuit':
     'Two poles of a supply that are joined without a load blow the fuse, or burn what is nearest where there is none.',
+  'stop-wins':
+    'Whoever presses a stop must be able to rely on it, whatever else is held: a stop is stronger than every start.',
 };
