@@ -26,10 +26,19 @@ function castSignal(signal: Signal, number: number): CastSignal {
   return { thing, sensor: signal.sensor, text: acted.text, acted, rest: full(signal.rest) };
 }
 
-/** `count` different signals, no machine twice. */
-export function castSignals(random: Random, plant: Plant, count: number): CastSignal[] {
+/** What has acted is a fault or worse, and what hasn't is well: fit for an alarm, or for a relay that drops out on it. */
+export const isFault = ({ acted, rest }: Signal): boolean =>
+  (acted.meaning === 'abnormal' || acted.meaning === 'emergency') && rest.meaning === 'normal';
+
+/** `count` different signals that suit, no machine twice. */
+export function castSignals(
+  random: Random,
+  plant: Plant,
+  count: number,
+  suits: (signal: Signal) => boolean = () => true,
+): CastSignal[] {
   const cast = new Map<string, CastSignal>();
-  const kinds = random.shuffle(plant.signals);
+  const kinds = random.shuffle(plant.signals.filter(suits));
   for (let tried = 0; cast.size < count && tried < 40 * count; tried++) {
     const signal = castSignal(kinds[tried % kinds.length]!, random.int(1, 6));
     if (!cast.has(signal.thing)) cast.set(signal.thing, signal);

@@ -78,19 +78,19 @@ describe('generate', () => {
     );
     expect(prints).toMatchInlineSnapshot(`
       {
-        "acknowledged-alarm": "627e52ca1ac103ac71e5fce764a8b607 break -B11; press -S11; release -S11; make -B12",
+        "acknowledged-alarm": "d0bd95881a00e1694e9b64ce16b0f0c7 make -B7; press -S7; release -S7; break -B8",
         "break-only": "2ca36ae7fd1a254a6248712d2ba0f1ba hold -K6; make -B2",
         "duty-standby": "31e9b457381d9ef14f1add2a88f2fb85 press -S104; release -S104; make -B101",
-        "flashing": "801dae71f0d719664e9ef72c974cdb29 make -B2; make -B1; break -B1",
+        "flashing": "e5a5b04fbd9a949ce52c436ce9d696cd make -B7",
         "free": "4b66e2020b65ee9f67ce7c5610117520 press -S1",
-        "healthy-relay": "8984b83d24de97aa91e0227102d09f80 break -B2; open -F1; close -F1",
+        "healthy-relay": "a81a1c89229ac03b64106f18eaf36503 break -B2",
         "interlocked": "4bac25edb264be60d1a573a8ca6f8500 press -S6; press -S3; release -S6",
         "jog": "35208c3b57c08442ea400433c2373c0b press -S2; release -S2",
         "lamp-test": "8ede21913219beae839450f69ad96871 press -S12; make -B12; release -S12",
         "make-only": "f6b90f0a13062e97c8515c292dd6cf34 make -B11; make -B13; break -B13",
         "off-delay": "40d2d480e78dc5e94fc5b4477111e7ff break -B3; wait 5 s",
         "on-delay": "87fe5a40055749eb7be575538f43bd94 make -B91; wait 35 s; break -B91",
-        "permissive": "1a863e589b7ba5f3a1c004f18ee42229 make -B2",
+        "permissive": "863a56311d2a58cb5cdad94e5b3d8abf make -B1; break -B2; make -B2",
         "pump-out": "9fca5225442026637d2be6a1e6590ac5 make -B1; make -B2; break -B2",
         "relay-chain": "4e07a7e83312240e7900e8f6a4f7081d make -B1",
         "seal-in": "c3069b7f2417eff3d50079d6b09dfb5b press -S7; release -S7",

@@ -1,6 +1,6 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { pulse, randomActs, severalLists } from '../act-lists.ts';
-import { castSignals, titleOf } from '../casting.ts';
+import { castSignals, isFault, titleOf } from '../casting.ts';
 import { either, startOf } from '../chains.ts';
 import { addButton, addFlasher, addLamp, addRelay, addSensor, addSounder } from '../devices/index.ts';
 import { finish } from '../finish.ts';
@@ -20,14 +20,15 @@ export const acknowledgedAlarm: Family = {
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;
-    const signals = castSignals(random, plant, size);
+    const signals = castSignals(random, plant, size, isFault);
     const seen = addButton(board, 'Acknowledge', 'reset');
     const flasher = addFlasher(board, source, 0.5, 0.5, { poles: 2, text: 'Flasher' });
     const parts = signals.map((signal) => {
-      const sensor = addSensor(board, signal.sensor, signal.text);
       const came = addRelay(board, source, { poles: 4, text: `${signal.thing} alarm` });
       const known = addRelay(board, source, { poles: 4, text: `${signal.thing} acknowledged` });
       const contact = random.chance(0.6) ? 'made' : 'rest';
+      // A break contact closes on the fault when what it acts on is that all is well.
+      const sensor = addSensor(board, signal.sensor, contact === 'made' ? signal.text : signal.rest.text);
       const open_ = contact === 'made' ? sensor.made : sensor.rest;
       board.line(source, 'control', [
         either(...random.shuffle([[open_()], [came.made()]])),

@@ -1,5 +1,5 @@
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
-import { castSignals, titleOf } from '../casting.ts';
+import { castSignals, isFault, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
 import { addFlasher, addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
@@ -15,7 +15,7 @@ export const flashing: Family = {
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;
-    const signals = castSignals(random, plant, size);
+    const signals = castSignals(random, plant, size, isFault);
     const parts = signals.map((signal) => {
       const sensor = addSensor(board, signal.sensor, signal.text);
       const relay = addRelay(board, source, { poles: 4 });

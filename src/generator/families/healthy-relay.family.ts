@@ -1,6 +1,6 @@
 import type { Act, Fault } from '../../../shared/scenario.ts';
 import { someOn } from '../act-lists.ts';
-import { castSignals, titleOf } from '../casting.ts';
+import { castSignals, isFault, titleOf } from '../casting.ts';
 import { addLamp, addRelay, addSensor, addSource } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { open, sheetsFor } from '../opening.ts';
@@ -9,7 +9,7 @@ import type { Family } from '../types.ts';
 
 /**
  * Fault relays that are energised while all is well. A broken wire, an open coil and a lost supply release the relay as
- * the fault itself does; the lamps are on a supply of their own from size 2, so that they can still tell.
+ * the fault itself does, so only what is a fault when it has acted is watched like this; the lamps are on a supply of their own from size 2, so that they can still tell.
  */
 export const healthyRelay: Family = {
   id: 'healthy-relay',
@@ -23,7 +23,7 @@ export const healthyRelay: Family = {
       size === 1
         ? source
         : addSource(board, pickControlRating(random), 'Lamp supply', !board.supplies[0]!.earthed);
-    const signals = castSignals(random, plant, size);
+    const signals = castSignals(random, plant, size, isFault);
     const parts = signals.map((signal) => {
       const sensor = addSensor(board, signal.sensor, signal.text);
       const relay = addRelay(board, source, { poles: random.int(1, 4) });

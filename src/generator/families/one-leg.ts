@@ -20,17 +20,18 @@ export function oneLegDraft(random: Random, size: number, family: string, leg: '
   const parts = signals.map((signal) => {
     const sensor = addSensor(board, signal.sensor, signal.text);
     const relay = addRelay(board, source, { poles: random.int(2, 4) });
-    // A signal that comes on a break contact energises its relay at rest.
-    const contact = size > 2 && random.chance(0.25) ? sensor.rest() : sensor.made();
-    board.line(source, 'control', [contact, relay.coil]);
-    const word = leg === 'rest' ? signal.rest : signal.acted;
+    // Over a break contact a relay is energised until its signal comes.
+    const broken = size > 2 && random.chance(0.25);
+    board.line(source, 'control', [broken ? sensor.rest() : sensor.made(), relay.coil]);
+    // The lamp says what is so while it is lit.
+    const word = (leg === 'rest') === broken ? signal.acted : signal.rest;
     const lamp = addLamp(board, source, word.text, word.meaning);
     board.line(source, 'lamps', [relay[leg](), lamp.hop]);
     return { relay, toggle: random.chance(0.25) ? relay.held : sensor.toggle };
   });
   if (size > 1) {
     const [a, b, c] = random.sample(parts, 3);
-    const lamp = addLamp(board, source, `${plant.name} as it should be`, 'neutral');
+    const lamp = addLamp(board, source, 'Group signal', 'neutral');
     const one = a!.relay[leg]();
     const other = b!.relay[leg]();
     const contacts = random.chance(0.5) ? [one, other] : [either([one], [other])];

@@ -1,11 +1,40 @@
 import type { Step } from '../../../shared/circuit.ts';
 import { randomActs, severalLists } from '../act-lists.ts';
-import { cast, titleOf } from '../casting.ts';
+import { cast, numbered, titleOf } from '../casting.ts';
 import { type Chain, either } from '../chains.ts';
 import { addLamp, addRelay, addSelector, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import type { Random } from '../random.ts';
 import type { Family } from '../types.ts';
+import type { Plant } from '../vocabulary/index.ts';
+
+/**
+ * A machine, some of its conditions, and the one of them that is passed over while it is set up, at sizes that have this. That
+ * hurts nobody and lets nothing go: it is never a guard, a mooring or an end of travel (IEC 60204-1, 9.2.4, from memory).
+ */
+function chainFor(random: Random, plant: Plant, size: number) {
+  const setsUp = size >= 5;
+  const { thing, number, may, kept, conditions } = cast(
+    random,
+    plant.chains.filter(
+      (chain) =>
+        chain.conditions.length >= Math.min(size + 1, 6) &&
+        (!setsUp || chain.conditions.some(({ passable }) => passable)),
+    ),
+  );
+  const passed = setsUp ? random.pick(conditions.filter(({ passable }) => passable)) : undefined;
+  const others = conditions.filter((condition) => condition !== passed);
+  const count = Math.min(size + 1, conditions.length);
+  const chosen = random.sample(others, passed ? count - 1 : count);
+  return {
+    thing,
+    mayRun: may ? numbered(may, number) : `${thing} may run`,
+    keptOff: kept ? numbered(kept, number) : `${thing} kept off`,
+    chosen: random.shuffle(passed ? [passed, ...chosen] : chosen),
+    passed,
+  };
+}
 
 /**
  * Every condition in one series: any open contact stops it. A contact is drawn unactuated, so what has to be there first
@@ -20,28 +49,23 @@ export const permissive: Family = {
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;
-    const chain = cast(
-      random,
-      plant.chains.filter(({ conditions }) => conditions.length >= Math.min(size + 1, 6)),
-    );
-    const conditions = random
-      .sample(chain.conditions, Math.min(size + 1, chain.conditions.length))
-      .map((condition) => {
-        const sensor = addSensor(board, condition.sensor, condition.text);
-        const contact = condition.well === 'acted' ? sensor.made() : sensor.rest();
-        return { condition, sensor, contact };
-      });
-    const ready = addRelay(board, source, { poles: 4, text: `${chain.thing} may run` });
+    const { thing, mayRun, keptOff, chosen, passed } = chainFor(random, plant, size);
+    const conditions = chosen.map((condition) => {
+      const sensor = addSensor(board, condition.sensor, condition.text);
+      const contact = condition.well === 'acted' ? sensor.made() : sensor.rest();
+      return { condition, sensor, contact };
+    });
+    const ready = addRelay(board, source, { poles: 4, text: mayRun });
     const series: Chain[number][] = conditions.map(({ contact }) => contact);
-    const bypass = size >= 5 ? addSelector(board, 'Setting up', ['Off', 'On'], [['On']]) : undefined;
+    const bypass = passed && addSelector(board, 'Setting up', ['Off', 'On'], [['On']]);
     if (bypass) {
-      const at = random.int(0, series.length - 1);
+      const at = conditions.findIndex(({ condition }) => condition === passed);
       series[at] = either([series[at] as Step], [bypass.hops[0]!]);
     }
     board.line(source, 'control', [...series, ready.coil]);
-    const may = addLamp(board, source, `${chain.thing} may run`, 'normal');
+    const may = addLamp(board, source, mayRun, 'normal');
     board.line(source, 'lamps', [ready.made(), may.hop]);
-    const stopped = addLamp(board, source, `${chain.thing} kept off`, 'abnormal');
+    const stopped = addLamp(board, source, keptOff, 'abnormal');
     board.line(source, 'lamps', [ready.rest(), stopped.hop]);
     if (size >= 3) {
       for (const { condition, sensor } of random.sample(conditions, size >= 4 ? 2 : 1)) {
@@ -60,7 +84,7 @@ export const permissive: Family = {
     const all = random.shuffle([...coming, ...going]);
     return finish(random, board, {
       family: permissive.id,
-      title: titleOf(plant, chain.thing, 'permissive chain'),
+      title: titleOf(plant, thing, 'permissive chain'),
       sheets: sheetsFor(random, size),
       acts: severalLists(5, () => {
         const well = random.shuffle(coming).map(({ on }) => on);

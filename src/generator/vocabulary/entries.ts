@@ -20,11 +20,12 @@ export const movement = (
   return { thing, ways: [way(one), way(other)] };
 };
 
-export const condition = (text: string, sensor: Sensor, well: 'rest' | 'acted'): Condition => ({
-  text,
-  sensor,
-  well,
-});
+export const condition = (
+  text: string,
+  sensor: Sensor,
+  well: 'rest' | 'acted',
+  passable?: 'passable',
+): Condition => ({ text, sensor, well, passable: passable !== undefined });
 
 export const trio = (thing: string, sensor: Sensor, text: string, meaning: Meaning): Trio => ({
   thing,

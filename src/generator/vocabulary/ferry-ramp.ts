@@ -14,7 +14,7 @@ export const ferryRamp: Plant = {
     signal('Hydraulic pump #', 'contact', 'running/normal', 'standing/neutral'),
     signal('Oil tank #', 'float', 'level low/emergency', 'level normal/normal'),
     signal('Slack rope #', 'limit', 'slack/emergency', 'taut/normal'),
-    signal('Bilge # well', 'float', 'high/abnormal', 'normal/normal'),
+    signal('Bilge well #', 'float', 'level high/abnormal', 'level normal/normal'),
     signal('Bow visor', 'limit', 'clear/normal', 'not clear/abnormal'),
     signal('Oil filter #', 'contact', 'choked/abnormal', 'clear/normal'),
     signal('Winch brake #', 'limit', 'lifted/neutral', 'applied/neutral'),
@@ -40,7 +40,9 @@ export const ferryRamp: Plant = {
   ],
   chains: [
     {
-      thing: 'Ramp # lowering',
+      thing: 'Ramp #',
+      may: 'Ramp # may be lowered',
+      kept: 'Ramp # kept up',
       conditions: [
         condition('Ferry moored', 'limit', 'acted'),
         condition('Barrier down', 'limit', 'acted'),
@@ -52,13 +54,15 @@ export const ferryRamp: Plant = {
       ],
     },
     {
-      thing: 'Road signal # green',
+      thing: 'Road signal #',
+      may: 'Road signal # may be green',
+      kept: 'Road signal # kept red',
       conditions: [
         condition('Ramp landed', 'limit', 'acted'),
         condition('Barrier up', 'limit', 'acted'),
         condition('Visor clear', 'limit', 'acted'),
         condition('No stop called', 'contact', 'rest'),
-        condition('Deck not full', 'contact', 'rest'),
+        condition('Deck not full', 'contact', 'rest', 'passable'),
         condition('Pump not tripped', 'contact', 'rest'),
       ],
     },

@@ -54,6 +54,9 @@ export interface Sump {
 /** A machine that runs only while every one of its conditions holds. */
 export interface Chain {
   readonly thing: string;
+  /** On the lamps, where `may run` and `kept off` aren't what is said of it. */
+  readonly may?: string;
+  readonly kept?: string;
   readonly conditions: readonly Condition[];
 }
 
@@ -62,6 +65,8 @@ export interface Condition {
   readonly sensor: Sensor;
   /** The contact stands at rest (break) or has acted (make) when all is well. */
   readonly well: 'rest' | 'acted';
+  /** May be passed over while the machine is set up: nobody is hurt and nothing is let go by it. */
+  readonly passable: boolean;
 }
 
 /** One quantity watched by three sensors. */

@@ -1,0 +1,177 @@
+/** What the circuits teach must not hurt anybody who does as they do. */
+import { describe, expect, it } from 'vitest';
+import type { Circuit } from '../../shared/circuit.ts';
+import type { Act, Fault, Scenario } from '../../shared/scenario.ts';
+import { familyOf, generate } from '../../src/generator/index.ts';
+import { plants } from '../../src/generator/vocabulary/index.ts';
+import { solve } from '../../src/solver/index.ts';
+
+const SEEDS = 12;
+
+const circuitsOf = (family: string): Circuit[] => {
+  const { min, max } = familyOf(family)!.size;
+  return Array.from({ length: max - min + 1 }, (_, index) => min + index).flatMap((size) =>
+    Array.from({ length: SEEDS }, (_, seed) => generate({ family, size, seed: `safe ${seed}` })).flatMap(
+      (made) => (made.ok ? [made.accepted.draft.circuit] : []),
+    ),
+  );
+};
+
+const litIn = (circuit: Circuit, scenario: Partial<Scenario>): string[] => {
+  const { lamps } = solve(circuit, { start: 'live', faults: [], acts: [], ...scenario }).solution;
+  return circuit.devices.flatMap(({ name }) => (lamps[name] === 'lit' ? [name] : [])).sort();
+};
+
+const fieldContacts = (circuit: Circuit) =>
+  circuit.devices.filter((device) => /^-B/.test(device.name) && 'contacts' in device);
+
+/** The first path that goes through a device: its sensing chain, coil included. */
+const chainOf = (circuit: Circuit, name: string) =>
+  circuit.paths.find(({ steps }) => steps.some(({ device }) => device === name))!.steps;
+
+const colourOf = (circuit: Circuit, name: string): string | undefined => {
+  const device = circuit.devices.find((each) => each.name === name)!;
+  return 'colour' in device ? device.colour : undefined;
+};
+
+// Energised to be well: a failure of the circuit shows as the fault does (IEC 60204-1, 9.4.1, from memory; common practice).
+describe('a fault relay that is energised while all is well', () => {
+  it('shows a broken wire and an open coil as it shows the fault: the lamp for well is out, and no other comes but that of the fault', () => {
+    let compared = 0;
+    for (const circuit of circuitsOf('healthy-relay')) {
+      for (const sensor of fieldContacts(circuit)) {
+        const chain = chainOf(circuit, sensor.name);
+        const contact = chain.find(({ device }) => device === sensor.name)!;
+        const coil = chain.find(({ enter, leave }) => enter === 'A1' && leave === 'A2')!;
+        const acted: Act = { kind: 'make', device: sensor.name };
+        const breaks: Act = { kind: 'break', device: sensor.name };
+        const first = 'contacts' in sensor ? sensor.contacts[0]! : undefined;
+        const fault = litIn(circuit, {
+          acts: [first && 'form' in first && first.form === 'break' ? breaks : acted],
+        });
+        const faults: Fault[] = [
+          { kind: 'loose', at: `${contact.device}:${contact.enter}` },
+          { kind: 'loose', at: `${contact.device}:${contact.leave}` },
+          { kind: 'loose', at: `${coil.device}:A1` },
+          { kind: 'open', from: `${coil.device}:A1`, to: `${coil.device}:A2` },
+        ];
+        const well = litIn(circuit, {});
+        const gone = well.filter((lamp) => !fault.includes(lamp));
+        const come = fault.filter((lamp) => !well.includes(lamp));
+        expect(
+          gone.map((lamp) => colourOf(circuit, lamp)),
+          circuit.title,
+        ).toEqual(['green']);
+        expect(come).toHaveLength(1);
+        expect(['red', 'yellow', 'amber']).toContain(colourOf(circuit, come[0]!));
+        for (const each of faults) expect(litIn(circuit, { faults: [each] }), circuit.title).toEqual(fault);
+        compared += faults.length;
+      }
+    }
+    expect(compared).toBeGreaterThan(1000);
+  });
+});
+
+// An alarm is an abnormal condition that somebody has to do something about (ISA-18.1 and 18.2, from memory).
+describe('an alarm', () => {
+  it.each(['acknowledged-alarm', 'flashing'])(
+    'of %s stands on what is abnormal, never on what is as it should be',
+    (family) => {
+      const faults = new Set(
+        plants.flatMap(({ signals }) =>
+          signals
+            .filter(({ acted }) => ['abnormal', 'emergency'].includes(acted.meaning))
+            .map(({ acted }) => acted.text),
+        ),
+      );
+      const good = new Set(plants.flatMap(({ signals }) => signals.map(({ rest }) => rest.text)));
+      for (const circuit of circuitsOf(family)) {
+        for (const sensor of fieldContacts(circuit)) {
+          const text = sensor.text!.replace(/^.*?(?:\d |(?=gas found|free of gas|clear$|not clear$))/, '');
+          expect(faults.has(text) || good.has(text), sensor.text).toBe(true);
+        }
+        for (const device of circuit.devices)
+          if (device.kind === 'lamp' && / alarm$/.test(device.text ?? ''))
+            expect(['red', 'yellow', 'amber'], device.text).toContain(device.colour);
+      }
+    },
+  );
+});
+
+describe('what a selector passes over for setting up', () => {
+  it('is a condition that hurts nobody: never a guard, a mooring, a lock or an end of travel', () => {
+    const passable = new Set(
+      plants.flatMap(({ chains }) =>
+        chains.flatMap(({ conditions }) =>
+          conditions.filter((each) => each.passable).map(({ text }) => text),
+        ),
+      ),
+    );
+    expect(
+      [...passable].filter((text) =>
+        /guard|hood|hatch|moored|lock|rope|barrier|visor|stop|shut|at end/i.test(text),
+      ),
+    ).toEqual([]);
+    let found = 0;
+    for (const circuit of circuitsOf('permissive')) {
+      const selector = circuit.devices.find(({ kind }) => kind === 'selector');
+      if (!selector) continue;
+      const [from, to] = endsAt(circuit, selector.name);
+      const beside = fieldContacts(circuit).filter(({ name }) => {
+        const [one, other] = endsAt(circuit, name);
+        return one === from && other === to;
+      });
+      expect(
+        beside.map(({ text }) => passable.has(text!)),
+        circuit.title,
+      ).toEqual([true]);
+      found++;
+    }
+    expect(found).toBeGreaterThan(20);
+  });
+});
+
+/** The conductors at the two ends of a device's first hop, each as the terminals on it. */
+function endsAt(circuit: Circuit, name: string): readonly [string, string] {
+  const groups = new Map<string, Set<string>>();
+  const group = (terminal: string): Set<string> => {
+    const known = groups.get(terminal);
+    if (known) return known;
+    const made = new Set([terminal]);
+    groups.set(terminal, made);
+    return made;
+  };
+  for (const { steps } of circuit.paths)
+    for (let at = 1; at < steps.length; at++) {
+      const before = steps[at - 1]!;
+      const one = group(`${before.device}:${before.leave ?? before.enter}`);
+      const other = group(`${steps[at]!.device}:${steps[at]!.enter}`);
+      if (one === other) continue;
+      for (const terminal of other) {
+        one.add(terminal);
+        groups.set(terminal, one);
+      }
+    }
+  const hop = chainOf(circuit, name).find(({ device }) => device === name)!;
+  const ends = [hop.enter, hop.leave!].map((end) => [...group(`${name}:${end}`)].sort().join());
+  return [ends[0]!, ends[1]!];
+}
+
+describe('a lamp on one leg of a relay', () => {
+  it.each(['make-only', 'break-only'])('of %s is lit while what it says is so', (family) => {
+    let compared = 0;
+    for (const circuit of circuitsOf(family)) {
+      for (const sensor of fieldContacts(circuit)) {
+        const lamp = circuit.devices.find(({ kind, text }) => kind === 'lamp' && text === sensor.text);
+        if (!lamp) continue;
+        const [first] = 'contacts' in sensor ? sensor.contacts : [];
+        const breaks = first && 'form' in first && first.form === 'break';
+        const acted: Act = { kind: breaks ? 'break' : 'make', device: sensor.name };
+        expect(litIn(circuit, {}), `${circuit.title} ${lamp.text}`).not.toContain(lamp.name);
+        expect(litIn(circuit, { acts: [acted] }), `${circuit.title} ${lamp.text}`).toContain(lamp.name);
+        compared++;
+      }
+    }
+    expect(compared).toBeGreaterThan(10);
+  });
+});
