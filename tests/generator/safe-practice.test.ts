@@ -175,3 +175,56 @@ describe('a lamp on one leg of a relay', () => {
     expect(compared).toBeGreaterThan(10);
   });
 });
+
+// ISO 13851 is for machines that catch hands; what it asks for is done by a monitored module (common practice, no source).
+describe('a two-hand control', () => {
+  it('is at a press, a clamp or a guillotine, and its title says what a real one has', () => {
+    for (const circuit of circuitsOf('two-hand')) {
+      expect(circuit.title).toMatch(/press|clamp|guillotine/);
+      expect(circuit.title).toMatch(/a real one has a monitored module \(ISO 13851\)$/);
+    }
+  });
+});
+
+// In star a motor has a third of its torque: what has its load on from the first turn doesn't come up (common practice, no source).
+describe('a star-delta start', () => {
+  it('is of a machine that comes up to speed without its load', () => {
+    const unloaded = plants.flatMap(({ drives }) =>
+      drives.flatMap(({ thing, startsUnloaded }) =>
+        startsUnloaded ? [thing.replace(' #', '').toLowerCase()] : [],
+      ),
+    );
+    for (const circuit of circuitsOf('star-delta'))
+      expect(
+        unloaded.some((thing) => circuit.title!.includes(thing)),
+        circuit.title,
+      ).toBe(true);
+    for (const { name, drives } of plants)
+      expect(
+        drives.some(({ startsUnloaded }) => startsUnloaded),
+        name,
+      ).toBe(true);
+  });
+});
+
+describe('a timer', () => {
+  it('starts on what its contact says, whether that makes or breaks', () => {
+    let breaks = 0;
+    const signals = new Set(plants.flatMap(({ startsLate }) => startsLate.map(({ signal }) => signal)));
+    const opposites = new Set(plants.flatMap(({ startsLate }) => startsLate.map(({ without }) => without)));
+    for (const circuit of circuitsOf('on-delay')) {
+      for (const sensor of fieldContacts(circuit)) {
+        const words = sensor.text!.split(': ')[1]!;
+        const chain = chainOf(circuit, sensor.name);
+        const coil = chain.find(({ enter, leave }) => enter === 'A1' && leave === 'A2');
+        // A contact chained behind another timer's is started by both.
+        if (!coil || chain.some(({ device }) => /^-K/.test(device) && device !== coil.device)) continue;
+        const { enter } = chain.find(({ device }) => device === sensor.name)!;
+        const byBreak = enter.endsWith('1') || enter.endsWith('2');
+        expect((byBreak ? opposites : signals).has(words), `${circuit.title}: ${sensor.text}`).toBe(true);
+        if (byBreak) breaks++;
+      }
+    }
+    expect(breaks).toBeGreaterThan(10);
+  });
+});

@@ -2,7 +2,7 @@
 
 import type { Act } from '../../../shared/scenario.ts';
 import { severalLists } from '../act-lists.ts';
-import { titleOf } from '../casting.ts';
+import { numbered, titleOf } from '../casting.ts';
 import { addLamp, type addOnDelay, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
@@ -41,33 +41,39 @@ export function delayedDraft(
   const chosen = random.sample(entries(plant), count);
   const number = random.int(1, 6);
   const things = chosen.map(({ thing }) => thing.replace('#', String(number)));
-  let before: CoilPart | undefined;
+  let before: CoilPart['made'] | undefined;
   const timed = chosen.map((entry, index): TimedSignal => {
     const seconds = pickSeconds(random);
     const thing = things[index]!;
-    const sensor = addSensor(board, 'contact', `${thing}: ${entry.signal}`);
-    const timer = addTimer(board, source, seconds, { poles: 2, text: `${entry.late} (${thing})` });
+    const makes = random.chance(0.7);
+    const text = `${thing}: ${makes ? entry.signal : entry.without}`;
+    const late = numbered(entry.late.text, number);
+    const sensor = addSensor(board, 'contact', text);
+    const timer = addTimer(board, source, seconds, { poles: 2, text: late });
     const chained = size >= 4 && before !== undefined && index === 1;
-    const contacts = [random.chance(0.7) ? sensor.made() : sensor.rest()];
-    if (chained) contacts.push(before!.made());
+    const contacts = [makes ? sensor.made() : sensor.rest()];
+    if (chained) contacts.push(before!());
     board.line(source, 'control', [...random.shuffle(contacts), timer.coil]);
     let follower: CoilPart = timer;
+    // A relay on the timer's break contact is at rest once the time is over, and its other leg says so.
+    let straight = true;
     if (size >= 2 && (index === 0 || size >= 5)) {
       follower = addRelay(board, source, { poles: 4 });
-      board.line(source, 'control', [random.chance(0.6) ? timer.made() : timer.rest(), follower.coil]);
+      straight = random.chance(0.6);
+      board.line(source, 'control', [straight ? timer.made() : timer.rest(), follower.coil]);
     }
     const pole = follower.pole();
-    const late = addLamp(board, source, `${entry.late} (${thing})`, 'normal');
-    board.line(source, 'lamps', [pole.made, late.hop]);
+    const delayed = addLamp(board, source, late, entry.late.meaning);
+    board.line(source, 'lamps', [straight ? pole.made : pole.rest, delayed.hop]);
     if (size > 1 || random.chance(0.6)) {
       const idle = addLamp(board, source, `${thing} waiting`, 'neutral');
-      board.tail([pole.rest, idle.hop]);
+      board.tail([straight ? pole.rest : pole.made, idle.hop]);
     }
     if (size >= 3 && random.chance(0.6)) {
-      const signal = addLamp(board, source, `${thing}: ${entry.signal}`, 'neutral');
+      const signal = addLamp(board, source, text, 'neutral');
       board.line(source, 'lamps', [sensor.made(), signal.hop]);
     }
-    before = follower;
+    before = straight ? follower.made : follower.rest;
     return { seconds, toggle: sensor.toggle };
   });
   maybeSupplyLamp(random, opening, size === 1 ? 0.6 : 0.25);

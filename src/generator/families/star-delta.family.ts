@@ -22,7 +22,10 @@ export const starDelta: Family = {
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;
-    const drive = cast(random, plant.drives);
+    const drive = cast(
+      random,
+      plant.drives.filter(({ startsUnloaded }) => startsUnloaded),
+    );
     const seconds = pickSeconds(random);
     const main = addContactor(board, source, 3, 1, { mains: 3, text: `${drive.thing} main` });
     const star = addContactor(board, source, 2, 2, { mains: 3, text: `${drive.thing} star` });

@@ -20,7 +20,7 @@ export const twoHand: Family = {
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;
-    const drive = cast(random, plant.drives);
+    const drive = cast(random, plant.twoHand);
     const left = addButton(board, `${drive.thing} left hand`, 'hold-to-run');
     const right = addButton(board, `${drive.thing} right hand`, 'hold-to-run');
     const late = addOnDelay(board, source, 0.5, { poles: 2, text: 'Too late' });
@@ -67,7 +67,11 @@ export const twoHand: Family = {
     ];
     return finish(random, board, {
       family: twoHand.id,
-      title: titleOf(plant, drive.thing, 'two-hand control'),
+      title: titleOf(
+        plant,
+        drive.thing,
+        'two-hand control, to read: a real one has a monitored module (ISO 13851)',
+      ),
       sheets: sheetsFor(random, size),
       acts: severalLists(4, () => random.pick(shapes)()),
     });

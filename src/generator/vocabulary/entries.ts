@@ -33,8 +33,10 @@ export const trio = (thing: string, sensor: Sensor, text: string, meaning: Meani
   acted: { text, meaning },
 });
 
-export const delayed = (thing: string, signalText: string, late: string): Delayed => ({
-  thing,
-  signal: signalText,
-  late,
-});
+export const delayed = (
+  thing: string,
+  signalText: string,
+  without: string,
+  late: string,
+  meaning: Meaning = 'normal',
+): Delayed => ({ thing, signal: signalText, without, late: { text: late, meaning } });

@@ -20,10 +20,14 @@ export const ferryRamp: Plant = {
     signal('Winch brake #', 'limit', 'lifted/neutral', 'applied/neutral'),
   ],
   drives: [
-    { thing: 'Hydraulic pump #', running: 'running' },
+    { thing: 'Hydraulic pump #', running: 'running', startsUnloaded: true },
     { thing: 'Mooring winch #', running: 'hauling' },
-    { thing: 'Fire pump #', running: 'pumping' },
+    { thing: 'Ballast pump #', running: 'pumping' },
     { thing: 'Waiting room fan #', running: 'running' },
+  ],
+  twoHand: [
+    { thing: 'Rope ferrule press #', running: 'pressing' },
+    { thing: 'Sheet guillotine #', running: 'cutting' },
   ],
   movements: [
     movement('Ramp #', ['Raise', 'rising', 'raised'], ['Lower', 'lowering', 'landed']),
@@ -73,13 +77,13 @@ export const ferryRamp: Plant = {
     trio('Berth # swell', 'contact', 'Swell high', 'abnormal'),
   ],
   startsLate: [
-    delayed('Barrier #', 'Ramp called', 'Barrier goes down'),
-    delayed('Ramp #', 'Ramp called', 'Lowering valve open'),
-    delayed('Bilge well #', 'Level high', 'Bilge alarm'),
+    delayed('Barrier #', 'Ramp called', 'Ramp not called', 'Barrier # goes down'),
+    delayed('Ramp #', 'Ramp called', 'Ramp not called', 'Ramp # lowering valve open'),
+    delayed('Bilge well #', 'Level high', 'Level normal', 'Bilge well # alarm', 'abnormal'),
   ],
   runsOn: [
-    delayed('Ramp # beacon', 'Ramp moving', 'Beacon on'),
-    delayed('Hydraulic pump #', 'Lever off centre', 'Pump runs on'),
-    delayed('Deck lights', 'Barrier up', 'Lights on'),
+    delayed('Ramp # beacon', 'Ramp moving', 'Ramp standing', 'Ramp # beacon on'),
+    delayed('Hydraulic pump #', 'Lever off centre', 'Lever centred', 'Hydraulic pump # runs on'),
+    delayed('Deck lights', 'Barrier up', 'Barrier down', 'Deck lights on'),
   ],
 };

@@ -22,9 +22,13 @@ export const flourLine: Plant = {
   drives: [
     { thing: 'Bucket elevator #', running: 'running' },
     { thing: 'Screw conveyor #', running: 'running' },
-    { thing: 'Roller mill #', running: 'grinding' },
+    { thing: 'Roller mill #', running: 'grinding', startsUnloaded: true },
     { thing: 'Sifter #', running: 'sifting' },
-    { thing: 'Filter fan #', running: 'running' },
+    { thing: 'Filter fan #', running: 'running', startsUnloaded: true },
+  ],
+  twoHand: [
+    { thing: 'Sack press #', running: 'pressing' },
+    { thing: 'Bale clamp #', running: 'clamping' },
   ],
   movements: [
     movement('Slide #', ['Open', 'opening', 'open'], ['Shut', 'shutting', 'shut']),
@@ -74,13 +78,13 @@ export const flourLine: Plant = {
     trio('Mill # bearing guard', 'contact', 'Bearing hot', 'abnormal'),
   ],
   startsLate: [
-    delayed('Bucket elevator #', 'Start called', 'Elevator runs'),
-    delayed('Bin #', 'Bin full', 'Bin alarm'),
-    delayed('Roller mill #', 'Feed present', 'Rolls close'),
+    delayed('Bucket elevator #', 'Start called', 'Start not called', 'Bucket elevator # runs'),
+    delayed('Bin #', 'Bin full', 'Bin not full', 'Bin # alarm', 'abnormal'),
+    delayed('Roller mill #', 'Feed present', 'No feed', 'Roller mill # rolls close'),
   ],
   runsOn: [
-    delayed('Screw conveyor #', 'Mill running', 'Screw runs on'),
-    delayed('Filter fan #', 'Elevator running', 'Fan runs on'),
-    delayed('Filter # shaker', 'Filter blocked', 'Shaker on'),
+    delayed('Screw conveyor #', 'Mill running', 'Mill standing', 'Screw conveyor # runs on'),
+    delayed('Filter fan #', 'Elevator running', 'Elevator standing', 'Filter fan # runs on'),
+    delayed('Filter # shaker', 'Filter blocked', 'Filter clear', 'Filter # shaker on'),
   ],
 };

@@ -20,11 +20,15 @@ export const iceWorks: Plant = {
     signal('Ice bin #', 'limit', 'full/neutral', 'not full/neutral'),
   ],
   drives: [
-    { thing: 'Compressor #', running: 'running' },
-    { thing: 'Brine pump #', running: 'pumping' },
+    { thing: 'Compressor #', running: 'running', startsUnloaded: true },
+    { thing: 'Brine pump #', running: 'pumping', startsUnloaded: true },
     { thing: 'Ice crusher #', running: 'crushing' },
-    { thing: 'Block saw #', running: 'cutting' },
+    { thing: 'Block saw #', running: 'cutting', startsUnloaded: true },
     { thing: 'Store conveyor #', running: 'running' },
+  ],
+  twoHand: [
+    { thing: 'Block guillotine #', running: 'cutting' },
+    { thing: 'Flake press #', running: 'pressing' },
   ],
   movements: [
     movement('Block crane #', ['Raise', 'raising', 'up'], ['Lower', 'lowering', 'down']),
@@ -70,13 +74,13 @@ export const iceWorks: Plant = {
     trio('Brine # freezing guard', 'contact', 'Brine too cold', 'abnormal'),
   ],
   startsLate: [
-    delayed('Compressor #', 'Cold called', 'Compressor runs'),
-    delayed('Brine # flow guard', 'Flow lost', 'Flow alarm'),
-    delayed('Store door #', 'Door open', 'Door alarm'),
+    delayed('Compressor #', 'Cold called', 'Cold not called', 'Compressor # runs'),
+    delayed('Brine # flow guard', 'Flow lost', 'Flow present', 'Brine # flow alarm', 'abnormal'),
+    delayed('Store door #', 'Door open', 'Door shut', 'Store door # alarm', 'abnormal'),
   ],
   runsOn: [
-    delayed('Brine pump #', 'Compressor running', 'Pump runs on'),
-    delayed('Condenser fan #', 'Pressure high', 'Fan runs on'),
-    delayed('Crusher chute #', 'Crusher running', 'Conveyor runs on'),
+    delayed('Brine pump #', 'Compressor running', 'Compressor standing', 'Brine pump # runs on'),
+    delayed('Condenser fan #', 'Pressure high', 'Pressure normal', 'Condenser fan # runs on'),
+    delayed('Crusher chute #', 'Crusher running', 'Crusher standing', 'Crusher chute # conveyor runs on'),
   ],
 };

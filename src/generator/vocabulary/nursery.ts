@@ -20,11 +20,15 @@ export const nursery: Plant = {
     signal('Filter #', 'contact', 'choked/abnormal', 'clear/normal'),
   ],
   drives: [
-    { thing: 'Vent fan #', running: 'running' },
+    { thing: 'Vent fan #', running: 'running', startsUnloaded: true },
     { thing: 'Misting pump #', running: 'misting' },
     { thing: 'Feed mixer #', running: 'mixing' },
     { thing: 'Potting line #', running: 'running' },
     { thing: 'Tray washer #', running: 'washing' },
+  ],
+  twoHand: [
+    { thing: 'Pot press #', running: 'pressing' },
+    { thing: 'Tray clamp #', running: 'clamping' },
   ],
   movements: [
     movement('Roof vent #', ['Open', 'opening', 'open'], ['Close', 'closing', 'closed']),
@@ -75,13 +79,13 @@ export const nursery: Plant = {
     trio('Bay # humidity', 'contact', 'Too damp', 'abnormal'),
   ],
   startsLate: [
-    delayed('Roof vent #', 'Rain seen', 'Vent closes'),
-    delayed('Vent fan #', 'Bay warm', 'Fan runs'),
-    delayed('Potting line #', 'Line called', 'Belt runs'),
+    delayed('Roof vent #', 'Rain seen', 'Dry', 'Roof vent # closes'),
+    delayed('Vent fan #', 'Bay warm', 'Bay cool', 'Vent fan # runs'),
+    delayed('Potting line #', 'Line called', 'Line not called', 'Potting line # runs'),
   ],
   runsOn: [
-    delayed('Vent fan #', 'Damp in bay', 'Fan runs on'),
-    delayed('Filter # flush', 'Filter choked', 'Flush valve open'),
-    delayed('Packing shed lights', 'Door open', 'Lights on'),
+    delayed('Vent fan #', 'Damp in bay', 'Bay dry', 'Vent fan # runs on'),
+    delayed('Filter # flush', 'Filter choked', 'Filter clear', 'Filter # flush valve open'),
+    delayed('Packing shed lights', 'Door open', 'Door shut', 'Packing shed lights on'),
   ],
 };

@@ -24,6 +24,8 @@ export interface Drive {
   readonly thing: string;
   /** What it does while it runs: `running`, `cutting`. */
   readonly running: string;
+  /** It comes up to speed without its load, as a star-delta start needs. */
+  readonly startsUnloaded?: true;
 }
 
 /** A machine that moves two ways between two limits. */
@@ -81,8 +83,10 @@ export interface Delayed {
   readonly thing: string;
   /** Beside the signal's contact. */
   readonly signal: string;
-  /** What starts late (on-delay) or lasts on (off-delay). */
-  readonly late: string;
+  /** Beside it where it is a break contact: what keeps it open is that there is no signal. */
+  readonly without: string;
+  /** What starts late (on-delay) or lasts on (off-delay), in full. */
+  readonly late: Word;
 }
 
 export interface Plant {
@@ -91,6 +95,8 @@ export interface Plant {
   readonly name: string;
   readonly signals: readonly Signal[];
   readonly drives: readonly Drive[];
+  /** Machines that catch hands: presses, clamps, guillotines. */
+  readonly twoHand: readonly Drive[];
   readonly movements: readonly Movement[];
   readonly pairs: readonly Pair[];
   readonly sumps: readonly Sump[];
