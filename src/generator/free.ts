@@ -98,7 +98,6 @@ export const free: Family = {
   id: 'free',
   title: 'Free circuit',
   size: { min: 1, max: 8 },
-  about: 'Any network of contacts: nothing to go by but the drawing.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

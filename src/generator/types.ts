@@ -29,7 +29,5 @@ export interface Family {
   readonly id: string;
   readonly title: string;
   readonly size: { readonly min: number; readonly max: number };
-  /** What somebody learns from it, in a few words; skills are named in the banks. */
-  readonly about: string;
   draft(random: Random, request: DraftRequest): Draft;
 }

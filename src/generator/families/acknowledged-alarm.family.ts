@@ -16,7 +16,6 @@ export const acknowledgedAlarm: Family = {
   id: 'acknowledged-alarm',
   title: 'Alarm with acknowledge',
   size: { min: 1, max: 2 },
-  about: 'Two memories for each alarm: that it came, and that somebody has seen it.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

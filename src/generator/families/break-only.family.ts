@@ -6,6 +6,5 @@ export const breakOnly: Family = {
   id: 'break-only',
   title: 'Only the break leg wired',
   size: { min: 1, max: 7 },
-  about: 'A break contact: closed at rest, open while its relay is energised.',
   draft: (random, { size }) => oneLegDraft(random, size, breakOnly.id, 'rest'),
 };

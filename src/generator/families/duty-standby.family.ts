@@ -13,8 +13,6 @@ export const dutyStandby: Family = {
   id: 'duty-standby',
   title: 'Duty and standby on a latching changeover',
   size: { min: 1, max: 5 },
-  about:
-    'A latching relay stays where its last pulse put it, supply or not; the standby takes over from a tripped duty.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

@@ -11,7 +11,6 @@ export const flashing: Family = {
   id: 'flashing',
   title: 'Flasher',
   size: { min: 1, max: 6 },
-  about: 'Lamps on a flasher flash while it is energised; lamps on plain contacts are steady.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

@@ -15,8 +15,6 @@ export const healthyRelay: Family = {
   id: 'healthy-relay',
   title: 'Healthy when energised',
   size: { min: 1, max: 8 },
-  about:
-    'A fault relay held in by a break contact: fault, broken wire, open coil and lost supply look alike.',
   draft(random, { size }) {
     const { plant, board, source } = open(random);
     const lamps =

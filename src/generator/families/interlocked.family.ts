@@ -14,7 +14,6 @@ export const interlocked: Family = {
   id: 'interlocked',
   title: 'Interlocked directions',
   size: { min: 1, max: 6 },
-  about: 'Two directions that lock each other out by a break contact; end positions stop them.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

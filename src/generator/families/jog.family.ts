@@ -16,7 +16,6 @@ export const jog: Family = {
   id: 'jog',
   title: 'Jog',
   size: { min: 1, max: 5 },
-  about: 'Runs only while the jog button is held; start and stop with seal-in stay beside it.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

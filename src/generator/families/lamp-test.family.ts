@@ -16,7 +16,6 @@ export const lampTest: Family = {
   id: 'lamp-test',
   title: 'Lamp test',
   size: { min: 1, max: 7 },
-  about: 'A second way to each lamp over a test relay: all lamps of the panel, and no outputs.',
   draft(random, { size }) {
     const { plant, board, source } = open(random);
     const signals = castSignals(random, plant, size + 1);

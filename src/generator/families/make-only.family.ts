@@ -6,6 +6,5 @@ export const makeOnly: Family = {
   id: 'make-only',
   title: 'Only the make leg wired',
   size: { min: 1, max: 7 },
-  about: 'A make contact: open at rest, closed while its relay is energised.',
   draft: (random, { size }) => oneLegDraft(random, size, makeOnly.id, 'made'),
 };

@@ -9,7 +9,6 @@ export const offDelay: Family = {
   id: 'off-delay',
   title: 'Off-delay',
   size: { min: 1, max: 6 },
-  about: 'A timer that operates at once and releases late; its time begins when the signal ends.',
   draft: (random, { size }) =>
     delayedDraft(random, size, {
       family: offDelay.id,

@@ -9,7 +9,6 @@ export const onDelay: Family = {
   id: 'on-delay',
   title: 'On-delay',
   size: { min: 1, max: 6 },
-  about: 'A timer that operates late and releases at once; interrupted, it begins again.',
   draft: (random, { size }) =>
     delayedDraft(random, size, {
       family: onDelay.id,

@@ -44,8 +44,6 @@ export const permissive: Family = {
   id: 'permissive',
   title: 'Permissive chain',
   size: { min: 1, max: 6 },
-  about:
-    'All conditions in series: any one that fails stops the machine; drawn rest is not running condition.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

@@ -16,7 +16,6 @@ export const pumpOut: Family = {
   id: 'pump-out',
   title: 'Pump-out between two floats',
   size: { min: 1, max: 5 },
-  about: 'Two floats and a seal-in: between them it holds what it was.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

@@ -12,8 +12,6 @@ export const relayChain: Family = {
   id: 'relay-chain',
   title: 'Relay chain',
   size: { min: 1, max: 6 },
-  about:
-    'One relay feeds the next: two relays at size 1, three at size 2, then longer, with side conditions.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

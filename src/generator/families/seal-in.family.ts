@@ -23,8 +23,6 @@ export const sealIn: Family = {
   id: 'seal-in',
   title: 'Start and stop with seal-in',
   size: { min: 1, max: 7 },
-  about:
-    "A relay's own make contact beside the start button holds it; stop, trip or loss of supply releases it.",
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

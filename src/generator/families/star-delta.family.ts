@@ -18,7 +18,6 @@ export const starDelta: Family = {
   id: 'star-delta',
   title: 'Star-delta start',
   size: { min: 1, max: 4 },
-  about: 'Main, star and delta contactor and a timer: star and delta never together.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

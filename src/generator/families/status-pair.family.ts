@@ -10,7 +10,6 @@ export const statusPair: Family = {
   id: 'status-pair',
   title: 'Status pair on a changeover',
   size: { min: 1, max: 8 },
-  about: 'Both legs of a changeover pole: at rest the one lamp, energised the other.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

@@ -16,7 +16,6 @@ export const twoHand: Family = {
   id: 'two-hand',
   title: 'Two-hand control',
   size: { min: 1, max: 4 },
-  about: 'Both buttons within half a second, held, and both let go before it acts again.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

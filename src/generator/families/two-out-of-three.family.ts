@@ -12,7 +12,6 @@ export const twoOutOfThree: Family = {
   id: 'two-out-of-three',
   title: 'Two out of three',
   size: { min: 1, max: 6 },
-  about: 'Three sensors, and an action as soon as any two of them agree.',
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;

@@ -21,7 +21,6 @@ export const twoSupplies: Family = {
   id: 'two-supplies',
   title: 'Two poles on two isolated supplies',
   size: { min: 1, max: 8 },
-  about: 'Poles of one relay on isolated supplies: lamps by one pole, a controller input by another.',
   draft(random, { size }) {
     const { plant, board, source } = open(random);
     const { volts, type } = random.pick(INPUTS);

@@ -33,7 +33,7 @@ const ACTS: readonly (readonly [string, Act, string])[] = [
   ['reset -F2', { kind: 'reset', device: '-F2' }, 'reset -F2 ("Conveyor")'],
   ['on -A2:Q1', { kind: 'on', device: '-A2', point: 'Q1' }, 'switch the output -A2:Q1 ("Start fan") on'],
   ['off -A2:Q2', { kind: 'off', device: '-A2', point: 'Q2' }, 'switch the output -A2:Q2 off'],
-  ['hold -K3', { kind: 'hold', device: '-K3' }, 'hold -K3 ("Chain") operated by hand'],
+  ['hold -K3', { kind: 'hold', device: '-K3' }, 'hold -K3 ("Chain") in by hand'],
   ['free -K3', { kind: 'free', device: '-K3' }, 'let go of -K3 ("Chain")'],
   ['fail A', { kind: 'fail', supply: 'A' }, 'let supply A (24 V AC) fail'],
   ['restore A', { kind: 'restore', supply: 'A' }, 'restore supply A (24 V AC)'],

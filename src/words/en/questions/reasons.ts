@@ -20,7 +20,7 @@ export const reasons = {
   fed: ({ path: way }: { path: Path }): string => path(way),
   fedFor: ({ path: way, seconds }: { path: Path; seconds: number }): string =>
     `${path(way)}, energised for its ${time(seconds)}`,
-  heldByHand: 'it is held operated by hand, whatever its coil has',
+  heldByHand: 'it is held in by hand, whatever its coil has',
   stuck: 'it is stuck at rest',
   latched: 'it is a latching relay and stays where its last pulse put it',
   stillReleasing: ({ why, seconds }: { why: UnfedSaid; seconds: number }): string =>
