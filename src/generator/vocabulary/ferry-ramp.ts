@@ -22,7 +22,7 @@ export const ferryRamp: Plant = {
   drives: [
     { thing: 'Hydraulic pump #', running: 'running', startsUnloaded: true },
     { thing: 'Mooring winch #', running: 'hauling' },
-    { thing: 'Wash pump #', running: 'pumping' },
+    { thing: 'Ballast pump #', running: 'pumping' },
     { thing: 'Waiting room fan #', running: 'running' },
   ],
   twoHand: [

@@ -4,7 +4,7 @@ import type { Words } from '../../words/index.ts';
 import { codeInGroups } from '../paper-code.ts';
 import { publicPaper } from '../papers/paper.ts';
 import { FOOT, foot, type Out, PAGE, type Printing, printing, WIDTH } from './document.ts';
-import { type Block, gap, paginate, textPiece } from './flow.ts';
+import { type Block, gap, heightOf, paginate, textPiece } from './flow.ts';
 import { itemBlock } from './item-block.ts';
 import { nameShown, shownOf } from './letters.ts';
 import { mm } from './pen.ts';
@@ -114,7 +114,10 @@ function printPaper(print: Printing, request: ClassPapersRequest, { name, code, 
     gap(mm(2)),
   ];
   const blocks = items.map((item, index) =>
-    itemBlock(pen, words, { number: index + 1, ...item }, WIDTH, most),
+    itemBlock(pen, words, { number: index + 1, ...item }, WIDTH, {
+      most,
+      all: index === 0 ? room(0) - heightOf(before) : room(1),
+    }),
   );
   const [opening = [], ...others] = blocks;
   const pages = paginate([[...before, ...opening], ...others], room);

@@ -43,24 +43,40 @@ const highest = (scene: Scene, row: readonly number[]): number =>
 const nameOf = ({ sheet, title }: SceneSheet, { paper }: Words): string =>
   title ? paper.sheetTitled({ sheet, title }) : paper.sheet(sheet);
 
+/** How much smaller than on its own a drawing may be so that all of it stands on one page with what is asked of it. */
+const SMALLEST = 0.7;
+
+export interface Room {
+  /** How high one sheet may be. */
+  readonly most: number;
+  /** How high all of it may be, to stand on one page with the rest of its item; over several pages where it must be smaller than reads well. */
+  readonly all?: number;
+}
+
 /**
- * The drawing at rest in a width, as large as drawings on paper are (capitals of 2 mm), and smaller only where it would be
- * higher than `most`. Nothing of it depends on a scenario.
+ * The drawing at rest in a width, as large as drawings on paper are (capitals of 2 mm), and smaller only where there is no
+ * room for it. Nothing of it depends on a scenario.
  */
-export function drawingPieces(circuit: Circuit, words: Words, width: number, most: number): Piece[] {
+export function drawingPieces(circuit: Circuit, words: Words, width: number, { most, all }: Room): Piece[] {
   const { scene, rows } = laidOut(circuit, width);
   const { picture } = picturesOf(scene);
   const head = scene.sheets.length > 1 ? HEAD : 0;
-  return rows.flatMap((row): Piece[] => {
+  const alone = rows.map((row) => {
     const [only] = row.length === 1 ? row : [];
-    const scale = Math.min(
+    return Math.min(
       SCALE,
       only === undefined ? SCALE : width / picture(only).width,
       (most - head) / highest(scene, row),
     );
+  });
+  const drawn = rows.reduce((sum, row, index) => sum + highest(scene, row) * alone[index]!, 0);
+  const fits = all === undefined ? 1 : (all - rows.length * (head + BETWEEN)) / drawn;
+  const share = fits >= SMALLEST ? Math.min(1, fits) : 1;
+  return rows.flatMap((row, index): Piece[] => {
+    const scale = alone[index]! * share;
     const height = highest(scene, row) * scale + head;
     const alt = row
-      .map((index) => describe(words, circuit, { sheet: sheetAt(scene, index).sheet }))
+      .map((sheet) => describe(words, circuit, { sheet: sheetAt(scene, sheet).sheet }))
       .join(' ');
     return [
       {

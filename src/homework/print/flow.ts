@@ -68,7 +68,14 @@ export const besides = (parts: readonly { readonly at: number; readonly piece: P
   },
 });
 
-const heightOf = (block: Block): number => block.reduce((sum, { height }) => sum + height, 0);
+export const heightOf = (block: Block): number => block.reduce((sum, { height }) => sum + height, 0);
+
+/** What a block needs of a page: a gap at its end needs nothing. */
+const neededBy = (block: Block): number =>
+  heightOf(block.slice(0, 1 + block.findLastIndex(({ draw }) => draw !== undefined)));
+
+/** Points that rounding may take. */
+const ROUNDING = 0.01;
 
 /**
  * Blocks on pages, in their order. A block that doesn't fit what is left of a page begins the next; one higher than a page
@@ -83,12 +90,13 @@ export function paginate(blocks: readonly Block[], room: (page: number) => numbe
     pages.push([]);
     used = 0;
   };
-  const left = (): number => room(pages.length - 1) - used;
+  const left = (): number => room(pages.length - 1) - used + ROUNDING;
   for (const block of blocks) {
-    if (used > 0 && heightOf(block) > left()) turn();
+    if (used > 0 && neededBy(block) > left()) turn();
     for (const piece of block) {
-      if (used > 0 && piece.height > left()) turn();
       if (!piece.draw && used === 0) continue;
+      // A gap for which there is no room needs no page: the next piece has one.
+      if (piece.draw && used > 0 && piece.height > left()) turn();
       pages.at(-1)!.push({ piece, y: used });
       used += piece.height;
     }

@@ -2,8 +2,8 @@
 import type { PublicQuestion } from '../../../shared/question.ts';
 import type { Words } from '../../words/index.ts';
 import { answerSpace } from './answer-space.ts';
-import { drawingPieces } from './drawing-piece.ts';
-import { type Block, gap, type Piece, textPiece } from './flow.ts';
+import { drawingPieces, type Room } from './drawing-piece.ts';
+import { type Block, gap, heightOf, type Piece, textPiece } from './flow.ts';
 import { mm, type Pen } from './pen.ts';
 
 /** Sentences run on; what has a number stands on a line of its own. */
@@ -61,18 +61,17 @@ export interface ItemToPrint {
   readonly question: PublicQuestion;
 }
 
-/** @param most - how high a drawing may be */
+/** @param room - how high one sheet of its drawing may be, and all of the item, to stand on one page where that reads well */
 export function itemBlock(
   pen: Pen,
   words: Words,
   { number, marks, question }: ItemToPrint,
   width: number,
-  most: number,
+  { most, all }: Room & { readonly all: number },
 ): Block {
   const { circuit, asked } = question;
-  return [
-    head(words, { number, kind: asked.title, subject: circuit.title ?? '', marks }, width),
-    ...drawingPieces(circuit, words, width, most),
+  const title = head(words, { number, kind: asked.title, subject: circuit.title ?? '', marks }, width);
+  const below = [
     gap(mm(1)),
     ...situationPieces(pen, asked.situation, width),
     ...(asked.cautions.length > 0
@@ -85,6 +84,7 @@ export function itemBlock(
     textPiece(pen, asked.task, { width, size: 10, face: 'bold' }),
     gap(mm(1)),
     ...answerSpace(pen, words, asked, width),
-    gap(mm(5)),
   ];
+  const left = all - heightOf([title, ...below]);
+  return [title, ...drawingPieces(circuit, words, width, { most, all: left }), ...below, gap(mm(5))];
 }

@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { printing } from '../../../src/homework/print/document.ts';
+import { generate } from '../../../src/generator/index.ts';
+import { printing, WIDTH } from '../../../src/homework/print/document.ts';
 import { type Block, gap, type Piece, paginate } from '../../../src/homework/print/flow.ts';
+import { itemBlock } from '../../../src/homework/print/item-block.ts';
 import { nameShown, shown, shownOf } from '../../../src/homework/print/letters.ts';
+import { publicQuestion } from '../../../src/questions/index.ts';
 import { english } from '../../../src/words/en/core.ts';
 
 const { pen } = printing(english, 'Layout', new Date(0));
@@ -55,6 +58,59 @@ describe('blocks on pages', () => {
   it('leave gaps out at the top of a page', () => {
     const [, second] = paginate([[piece(90)], [gap(5), piece(80)]], () => ROOM);
     expect(second!.map(({ y }) => y)).toEqual([0]);
+  });
+});
+
+describe('a gap', () => {
+  it('turns no page for itself, and takes none', () => {
+    expect(paginate([[piece(97), gap(5)]], () => ROOM)).toHaveLength(1);
+    expect(paginate([[piece(50)], [piece(50), gap(5)]], () => ROOM)).toHaveLength(1);
+  });
+});
+
+describe('an item of a printed paper', () => {
+  /** As much as a page has under its title block. */
+  const room = { most: 500, all: 690 };
+  const far = 'beside the store, as the far line was called before';
+
+  /** What takes the room, and how much of it is drawing. */
+  const heights = (block: Block) => {
+    const sum = (some: Block): number => some.reduce((all, { height }) => all + height, 0);
+    return { all: sum(block.slice(0, -1)), drawn: sum(block.filter(({ tag }) => tag === 'Figure')) };
+  };
+
+  const items = [1, 3, 5, 7].flatMap((size) =>
+    Array.from({ length: 6 }, (_, seed) => {
+      const made = generate({ family: 'seal-in', size, seed: `long words ${seed}` });
+      if (!made.ok) throw new Error(`${size} ${seed}`);
+      const { circuit, scenario, lamps, family } = made.accepted.draft;
+      const devices = circuit.devices.map((device) =>
+        device.kind === 'lamp' ? { ...device, text: `${device.text} ${far}`.slice(0, 80) } : device,
+      );
+      const question = publicQuestion(english, {
+        kind: 'lamp-states',
+        family,
+        circuit: { ...circuit, devices },
+        scenario,
+        asked: [...lamps],
+      });
+      const within = (all: number) =>
+        itemBlock(pen, english, { number: 1, marks: 2, question }, WIDTH, { most: room.most, all });
+      return { printed: within(room.all), asLargeAsCanBe: within(Number.POSITIVE_INFINITY) };
+    }),
+  );
+
+  it('stands whole on one page, its drawing smaller where it has to be, but never so small that it reads badly', () => {
+    let made = 0;
+    for (const { printed, asLargeAsCanBe } of items) {
+      const { all, drawn } = heights(asLargeAsCanBe);
+      const fits = all - 0.3 * drawn <= room.all;
+      expect(paginate([printed], () => room.all)).toHaveLength(fits ? 1 : 2);
+      if (fits && all > room.all) made++;
+      // Where it can't, it is as large as it would be with all the room.
+      if (!fits) expect(heights(printed)).toEqual({ all, drawn });
+    }
+    expect(made).toBeGreaterThan(0);
   });
 });
 
