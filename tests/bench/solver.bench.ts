@@ -2,22 +2,13 @@
 import { performance } from 'node:perf_hooks';
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Act } from '../../shared/scenario.ts';
-import { readCircuit } from '../../src/circuit/index.ts';
 import { begin, copyState, doAct, machineOf, planOf, restoreState, solve } from '../../src/solver/index.ts';
 import { button, lamp, rated, relay, wired } from '../support/hops.ts';
-import { told } from '../support/in-english.ts';
+import { circuitOf } from '../support/written.ts';
 import { median, type Row } from './row.ts';
 
-function circuitOf(lines: readonly string[]): Circuit {
-  const read = readCircuit(['supply A 24 V AC', '-F1 breaker', ...lines].join('\n'));
-  if (!read.ok)
-    throw new Error(
-      told(read.problems)
-        .map(({ message }) => message)
-        .join(' '),
-    );
-  return read.value;
-}
+const fedCircuit = (lines: readonly string[]): Circuit =>
+  circuitOf(['supply A 24 V AC', '-F1 breaker', ...lines].join('\n'));
 
 /**
  * Groups of twelve relays, with forty contacts where every relay has lamps: a seal-in that picks up chains, lamps on both
@@ -47,7 +38,7 @@ function plant(groups: number, lamps = 12, stopped = false): Circuit {
     // Two contacts more: forty in all.
     paths.push(`${feed} ${name('K', 12)}:11-14 ${name('H', 1)}:X1`);
   }
-  return circuitOf([...devices, 'A:L -F1:1-2', ...paths].flat());
+  return fedCircuit([...devices, 'A:L -F1:1-2', ...paths].flat());
 }
 
 /** Microseconds for one press of every start button from rest, or of the first one alone. */
@@ -110,7 +101,7 @@ function allConditions(): number {
     `-F1:2 -B${at + 1}:13-14 -K${at + 1}:A1-A2 A:N`,
     `-F1:2 -K${at + 1}:11-14 -K${((at + 1) % 10) + 1}:21-22 -H${at + 1}:X1-X2 A:N`,
   ]).flat();
-  const machine = machineOf(planOf(circuitOf([...lines, 'A:L -F1:1-2', ...paths])));
+  const machine = machineOf(planOf(fedCircuit([...lines, 'A:L -F1:1-2', ...paths])));
   const work = begin(machine, 'live');
   const once = (): void => {
     let before = 0;

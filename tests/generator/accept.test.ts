@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { readActs, readCircuit } from '../../src/circuit/index.ts';
 import { keepsRules } from '../../src/generator/accept.ts';
 import { type Acceptance, accept, type Draft, families, free, generate } from '../../src/generator/index.ts';
 import { predictAll } from '../../src/misconceptions/index.ts';
 import { type Machine, readState, type State, solve } from '../../src/solver/index.ts';
-import { told } from '../support/in-english.ts';
+import { actsOf, circuitOf } from '../support/written.ts';
 
 const HEAD = 'supply A 24 V AC earthed\n';
 
@@ -14,24 +13,11 @@ function draftOf(
   acts: string,
   asked: Partial<Pick<Draft, 'lamps' | 'inputs' | 'relays'>>,
 ): Draft {
-  const circuit = readCircuit(HEAD + text);
-  if (!circuit.ok)
-    throw new Error(
-      told(circuit.problems)
-        .map(({ message }) => message)
-        .join('\n'),
-    );
-  const read = readActs(acts, circuit.value);
-  if (!read.ok)
-    throw new Error(
-      told(read.problems)
-        .map(({ message }) => message)
-        .join('\n'),
-    );
+  const circuit = circuitOf(HEAD + text);
   return {
     family: 'test',
-    circuit: circuit.value,
-    scenario: { start: 'live', faults: [], acts: read.value },
+    circuit,
+    scenario: { start: 'live', faults: [], acts: [...actsOf(acts, circuit)] },
     others: [],
     lamps: [],
     inputs: [],

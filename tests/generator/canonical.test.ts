@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
-import { readCircuit } from '../../src/circuit/index.ts';
 import { formOf } from '../../src/generator/canonical/canonical-form.ts';
 import { incidenceOf } from '../../src/generator/incidence.ts';
 import {
@@ -12,7 +11,7 @@ import {
   type Random,
   randomOf,
 } from '../../src/generator/index.ts';
-import { told } from '../support/in-english.ts';
+import { circuitOf } from '../support/written.ts';
 import {
   beside,
   caiFuererImmerman,
@@ -48,17 +47,6 @@ const textOf = (circuit: Circuit): string => {
   const { whole, text } = canonicalForm(circuit);
   expect(whole).toBe(true);
   return text;
-};
-
-const circuitOf = (text: string): Circuit => {
-  const read = readCircuit(text);
-  if (!read.ok)
-    throw new Error(
-      told(read.problems)
-        .map(({ message }) => message)
-        .join('\n'),
-    );
-  return read.value;
 };
 
 describe('the canonical form of a circuit', () => {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Fault } from '../../shared/scenario.ts';
 import { type Accepted, type Draft, difficultyOf, featuresOf } from '../../src/generator/index.ts';
-import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
+import { circuitOf, scenarioOf } from '../support/written.ts';
 
 type Asked = Partial<Pick<Draft, 'lamps' | 'inputs' | 'relays'>>;
 

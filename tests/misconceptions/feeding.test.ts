@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Act } from '../../shared/scenario.ts';
 import { losingAlso, suppliesAt } from '../../src/misconceptions/feeding.ts';
-import { circuitOf, scenarioOf } from './reading.ts';
+import { circuitOf, scenarioOf } from '../support/written.ts';
 
 const plant = circuitOf(`
 # Flour line: two supplies with whatever may stand beside them

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { feedsOf } from '../../src/misconceptions/feeds.ts';
 import { machineOf, type Plan, planOf } from '../../src/solver/index.ts';
-import { circuitOf } from './reading.ts';
+import { circuitOf } from '../support/written.ts';
 
 /** Switches on some way from a line pole to the load's nodes that comes to no node twice and passes no pole or return. */
 function walked(plan: Plan, load: number): Set<number> {

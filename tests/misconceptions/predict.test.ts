@@ -7,8 +7,8 @@ import { MISCONCEPTIONS, predict, predictAll, predictor, viewOf } from '../../sr
 import { tellIdea } from '../../src/questions/index.ts';
 import { machineOf, planOf, play, readState } from '../../src/solver/index.ts';
 import { english } from '../../src/words/en/core.ts';
+import { circuitOf, scenarioOf } from '../support/written.ts';
 import { THREE_CIRCUITS } from './circuits/all.ts';
-import { circuitOf, scenarioOf } from './reading.ts';
 
 const byId = (id: string) => {
   const found = MISCONCEPTIONS.find((misconception) => misconception.id === id);

@@ -13,9 +13,9 @@ import {
   readState,
   type State,
 } from '../../src/solver/index.ts';
+import { circuitOf, scenarioOf } from '../support/written.ts';
 import { THREE_CIRCUITS } from './circuits/all.ts';
 import type { Told } from './circuits/three-circuits.ts';
-import { circuitOf, scenarioOf } from './reading.ts';
 
 function answers({ meters }: Told, machine: Machine, state: State): Record<string, string> {
   const { lamps, inputs, coils } = readState(machine, state);

@@ -5,31 +5,13 @@
  * tests/practice-of-the-trade.
  */
 import { describe, expect, it } from 'vitest';
-import { readActs, readCircuit } from '../../src/circuit/index.ts';
+import { readActs } from '../../src/circuit/index.ts';
 import { machineOf, planOf, runTimed, solve } from '../../src/solver/index.ts';
-import { told } from '../support/in-english.ts';
-
-function circuitOf(text: string) {
-  const read = readCircuit(text);
-  if (!read.ok)
-    throw new Error(
-      told(read.problems)
-        .map(({ message }) => message)
-        .join(' '),
-    );
-  return read.value;
-}
+import { actsOf, circuitOf } from '../support/written.ts';
 
 function solvedAfter(text: string, acts: string) {
   const circuit = circuitOf(text);
-  const read = readActs(acts, circuit);
-  if (!read.ok)
-    throw new Error(
-      told(read.problems)
-        .map(({ message }) => message)
-        .join(' '),
-    );
-  return solve(circuit, { start: 'live', faults: [], acts: read.value }).solution;
+  return solve(circuit, { start: 'live', faults: [], acts: [...actsOf(acts, circuit)] }).solution;
 }
 
 describe('must operate', () => {

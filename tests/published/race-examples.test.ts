@@ -5,7 +5,6 @@
  * 1995, from memory). Each is built of relays here.
  */
 import { describe, expect, it } from 'vitest';
-import { readActs, readCircuit } from '../../src/circuit/index.ts';
 import {
   everyBeginning,
   everyOutcome,
@@ -14,31 +13,19 @@ import {
   type Standing,
   solve,
 } from '../../src/solver/index.ts';
-import { told } from '../support/in-english.ts';
+import { actsOf, circuitOf } from '../support/written.ts';
 
 function standing(text: string, acts: string) {
-  const circuit = readCircuit(text);
-  if (!circuit.ok)
-    throw new Error(
-      told(circuit.problems)
-        .map(({ message }) => message)
-        .join(' '),
-    );
-  const read = readActs(acts, circuit.value);
-  if (!read.ok)
-    throw new Error(
-      told(read.problems)
-        .map(({ message }) => message)
-        .join(' '),
-    );
-  const machine = machineOf(planOf(circuit.value));
+  const circuit = circuitOf(text);
+  const done = [...actsOf(acts, circuit)];
+  const machine = machineOf(planOf(circuit));
   let found: Standing = everyBeginning(machine, 'live');
-  for (const act of read.value) found = everyOutcome(machine, found, act);
+  for (const act of done) found = everyOutcome(machine, found, act);
   const place = (name: string): number => machine.mechanismOf.get(name)!;
   const stable = found.endings
     .filter(({ states }) => states.length === 1)
     .map(({ states }) => ['-K1', '-K2'].map((name) => (states[0]!.at[place(name)] === 2 ? 1 : 0)).join(''));
-  const { outcome } = solve(circuit.value, { start: 'live', faults: [], acts: read.value }).solution;
+  const { outcome } = solve(circuit, { start: 'live', faults: [], acts: done }).solution;
   return {
     stable: stable.sort(),
     cycles: found.endings.length - stable.length,

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Question } from '../../shared/question.ts';
 import { checkQuestion, rightAnswer, secondsExpected } from '../../src/questions/index.ts';
-import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
 import { askQuestion } from '../support/in-english.ts';
+import { circuitOf, scenarioOf } from '../support/written.ts';
 import { FIXED, INPUTS, LAMPS, LINE, LIVE, METER, STEPS, WIRING } from './fixed.ts';
 
 const codes = (question: Question): string[] => checkQuestion(question).map(({ code }) => code);

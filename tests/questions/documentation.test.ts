@@ -7,8 +7,8 @@ import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
 import { QUESTION_CODES, shareOf } from '../../src/questions/index.ts';
 import type { Part } from '../../src/questions/kind.ts';
 import { english } from '../../src/words/en/core.ts';
-import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
 import { markAnswer, readAnswer } from '../support/in-english.ts';
+import { circuitOf, scenarioOf } from '../support/written.ts';
 import { LAMPS } from './fixed.ts';
 
 const page = (name: string): string => readFileSync(new URL(`../../docs/${name}`, import.meta.url), 'utf8');

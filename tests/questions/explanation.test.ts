@@ -4,8 +4,8 @@ import type { Circuit } from '../../shared/circuit.ts';
 import type { Question } from '../../shared/question.ts';
 import type { Scenario } from '../../shared/scenario.ts';
 import { blankAnswer, checkQuestion, rightAnswer } from '../../src/questions/index.ts';
-import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
 import { hintFor, markAnswer } from '../support/in-english.ts';
+import { circuitOf, scenarioOf } from '../support/written.ts';
 
 const explained = (question: Question): string[] => {
   expect(checkQuestion(question)).toEqual([]);

@@ -1,6 +1,6 @@
 /** A few questions written by hand, for tests that need to know what is in them. */
 import type { QuestionOf } from '../../shared/question.ts';
-import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
+import { circuitOf, scenarioOf } from '../support/written.ts';
 
 export const LINE = circuitOf(`
 supply A 24 V DC

@@ -11,8 +11,8 @@ import { blankAnswer, rightAnswer, shareOf } from '../../src/questions/index.ts'
 import type { Kind, Parts } from '../../src/questions/kind.ts';
 import { markWith } from '../../src/questions/marking.ts';
 import { kindOf } from '../../src/questions/registry.ts';
-import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
 import { markAnswer } from '../support/in-english.ts';
+import { circuitOf, scenarioOf } from '../support/written.ts';
 import { FIXED, INPUTS, LAMPS, LINE, LIVE, METER, RELAYS, STEPS, WIRING } from './fixed.ts';
 
 const given = (question: Question, states: Record<string, string>) =>

@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Answer, answer as answerSchema, type Question } from '../../shared/question.ts';
 import { QUESTION_CODES, STATES } from '../../src/questions/index.ts';
-import { circuitOf } from '../misconceptions/reading.ts';
 import { readAnswer, told } from '../support/in-english.ts';
+import { circuitOf } from '../support/written.ts';
 import { FIXED, INPUTS, LAMPS, LIVE, METER, RELAYS, STEPS, WIRING } from './fixed.ts';
 
 const states = (question: Question, text: string): Record<string, string> => {

@@ -1,7 +1,7 @@
 /** When contacts move, against the times of their mechanisms: operate and release times are not the same. */
 import { describe, expect, it } from 'vitest';
 import { begin, machineOf, meter, planOf, runTimed, solve } from '../../src/solver/index.ts';
-import { circuitOf, scenarioOf } from '../misconceptions/reading.ts';
+import { circuitOf, scenarioOf } from '../support/written.ts';
 
 describe('the run in time', () => {
   it('has a relay leave and arrive by its operate time, and by its release time when its coil is off', () => {

@@ -1,19 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { checkRules, problemOf, readCircuit } from '../../src/circuit/index.ts';
+import { checkRules, problemOf } from '../../src/circuit/index.ts';
 import { families, generate } from '../../src/generator/index.ts';
 import { shortCircuit } from '../../src/solver/index.ts';
 import { english, told } from '../support/in-english.ts';
+import { circuitOf } from '../support/written.ts';
 
 function findings(text: string): string[] {
-  const read = readCircuit(text);
-  if (!read.ok)
-    throw new Error(
-      told(read.problems)
-        .map(({ message }) => message)
-        .join(' '),
-    );
-  return told(checkRules(read.value, [shortCircuit]).map((finding) => problemOf(finding, read.value))).map(
+  const circuit = circuitOf(text);
+  return told(checkRules(circuit, [shortCircuit]).map((finding) => problemOf(finding, circuit))).map(
     ({ message }) => message,
   );
 }

@@ -1,18 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { checkRules, readCircuit } from '../../src/circuit/index.ts';
+import { checkRules } from '../../src/circuit/index.ts';
 import { families, free, generate } from '../../src/generator/index.ts';
 import { stopWins } from '../../src/solver/index.ts';
-import { told } from '../support/in-english.ts';
+import { circuitOf } from '../support/written.ts';
 
 const found = (lines: readonly string[]): string[] => {
-  const read = readCircuit(['supply A 24 V DC earthed', '-F1 breaker 4 A', ...lines].join('\n'));
-  if (!read.ok)
-    throw new Error(
-      told(read.problems)
-        .map(({ message }) => message)
-        .join(' '),
-    );
-  return checkRules(read.value, [stopWins]).map(({ said }) =>
+  const circuit = circuitOf(['supply A 24 V DC earthed', '-F1 breaker 4 A', ...lines].join('\n'));
+  return checkRules(circuit, [stopWins]).map(({ said }) =>
     said.says === 'stop-wins' ? `${said.stop} ${said.mover}` : said.says,
   );
 };
