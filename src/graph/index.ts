@@ -1,5 +1,5 @@
 /** What hangs together: over whole numbers from 0, over anything else, and where one leads to another. */
 export { JoinedSets } from './joined-sets.ts';
 export { Joining } from './joining.ts';
-export { type Rows, rowsOf, turned } from './rows.ts';
+export { type Rows, rowOf, rowsOf, turned } from './rows.ts';
 export { strongComponents } from './strong-components.ts';

@@ -4,6 +4,10 @@ export interface Rows {
   readonly list: Int32Array;
 }
 
+/** One of the lists. */
+export const rowOf = ({ start, list }: Rows, row: number): Int32Array =>
+  list.subarray(start[row]!, start[row + 1]!);
+
 export function rowsOf(lists: readonly (readonly number[])[]): Rows {
   const start = new Int32Array(lists.length + 1);
   for (let row = 0; row < lists.length; row++) start[row + 1] = start[row]! + lists[row]!.length;

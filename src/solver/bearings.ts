@@ -3,7 +3,7 @@
  * island on the mechanisms whose coils are in it. Kept in these two steps, since in one island there may be hundreds of each.
  */
 
-import { Joining, type Rows, strongComponents } from '../graph/index.ts';
+import { Joining, rowOf, strongComponents } from '../graph/index.ts';
 import { distance } from './axes.ts';
 import type { Partition } from './islands.ts';
 import { DRIVE, type Machine } from './machine.ts';
@@ -85,10 +85,6 @@ export function bearingsOf(machine: Machine, partition: Partition): Bearings {
   }
   return { partition, shortable, bridging, lingering };
 }
-
-/** Those of one list. */
-export const rowOf = ({ start, list }: Rows, row: number): Int32Array =>
-  list.subarray(start[row]!, start[row + 1]!);
 
 /** The mechanisms that have contacts in an island; one may come several times. */
 export const moversIn = ({ mechanism, switchStart }: Partition, island: number): Int32Array =>

@@ -114,6 +114,7 @@ export function nodesOf(circuit: Circuit, anatomies: readonly Anatomy[], faults:
     return numberOf[root]!;
   };
   const nodes = Int32Array.from({ length: own.size }, (_, point) => nodeOfPoint(point));
+  // A terminal's point is known by where it stands in its device from here on: the map is made to tell its node.
   const nodeOf = own;
   for (const [terminal, point] of own) nodeOf.set(terminal, nodes[point]!);
   return {

@@ -2,7 +2,8 @@
  * What circuits come to whose orders are too many to be tried, where the strongly connected parts of what bears on what are
  * rings: parts that others bear on are looked at after those, and what is decided stands from then on.
  */
-import { type Bearings, bearingsOf, feedback, keepsState, moversIn, rowOf } from './bearings.ts';
+import { rowOf } from '../graph/index.ts';
+import { type Bearings, bearingsOf, feedback, keepsState, moversIn } from './bearings.ts';
 import type { Ending } from './endings.ts';
 import { DRIVE, type Machine } from './machine.ts';
 import { partitionFor } from './partition.ts';

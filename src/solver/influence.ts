@@ -3,7 +3,8 @@
  * remembers (a latch, a timer, a coil between its limits), every order of operation ends in the same state, and nothing
  * needs exploring.
  */
-import { type Bearings, bearingsOf, feedback, keepsState, rowOf } from './bearings.ts';
+import { rowOf } from '../graph/index.ts';
+import { type Bearings, bearingsOf, feedback, keepsState } from './bearings.ts';
 import type { Partition } from './islands.ts';
 import type { Machine } from './machine.ts';
 

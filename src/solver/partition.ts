@@ -5,7 +5,7 @@
  */
 import { type Rows, turned } from '../graph/index.ts';
 import { newVolts } from './axes.ts';
-import { islandOfPart, numberPoints, ordered, partsOf } from './island-points.ts';
+import { islandOfPart, numberPoints, ordered, type Parts, type Points, partsOf } from './island-points.ts';
 import type { Partition } from './islands.ts';
 import type { Machine } from './machine.ts';
 import { findRails } from './rails.ts';
@@ -29,104 +29,114 @@ export function partitionFor(machine: Machine, at: Uint8Array, supplyOn: Uint8Ar
   return made;
 }
 
-/** Where the switches and the loads of each island go, and the islands of each mechanism. */
+/** The parts, island by island, and their points. */
+interface Laid {
+  readonly parts: Parts;
+  readonly points: Points;
+  readonly placed: { readonly start: Int32Array; readonly order: Int32Array };
+}
+
+/** The switches of each island side by side. */
+function switchesOf(machine: Machine, { parts, points, placed }: Laid) {
+  const { start, order } = placed;
+  const size = order.length - machine.plan.loads.length;
+  const switchStart = new Int32Array(start.length);
+  const switches = new Int32Array(size);
+  const mechanism = new Int32Array(size);
+  const closedMask = new Uint8Array(size);
+  const switchA = new Int32Array(size);
+  const switchB = new Int32Array(size);
+  let next = 0;
+  for (let island = 0; island + 1 < start.length; island++) {
+    for (let index = start[island]!; index < start[island + 1]!; index++) {
+      const part = order[index]!;
+      if (parts.load[part]) continue;
+      const global = parts.index[part]!;
+      switches[next] = global;
+      mechanism[next] = machine.switchMechanism[global]!;
+      closedMask[next] = machine.closedMask[global]!;
+      switchA[next] = points.a[part]!;
+      switchB[next++] = points.b[part]!;
+    }
+    switchStart[island + 1] = next;
+  }
+  return { switchStart, switches, mechanism, closedMask, switchA, switchB };
+}
+
+/** The loads of each island side by side, the rail on which they hang, and the mechanisms that their coils move. */
+function loadsOf({ plan }: Machine, { parts, points, placed }: Laid) {
+  const { start, order } = placed;
+  const size = plan.loads.length;
+  const loadStart = new Int32Array(start.length);
+  const loads = new Int32Array(size);
+  const loadA = new Int32Array(size);
+  const loadB = new Int32Array(size);
+  const siemens = new Float64Array(size);
+  const common = new Int32Array(start.length - 1);
+  const coilStart = new Int32Array(start.length);
+  const coils: number[] = [];
+  let next = 0;
+  for (let island = 0; island + 1 < start.length; island++) {
+    const railEnd = points.railEnd[island]!;
+    const rails = railEnd - points.pointStart[island]!;
+    let hung = -2;
+    for (let index = start[island]!; index < start[island + 1]!; index++) {
+      const part = order[index]!;
+      if (!parts.load[part]) continue;
+      const global = parts.index[part]!;
+      const a = points.a[part]!;
+      const b = points.b[part]!;
+      const { siemens: g, mechanism } = plan.loads[global]!;
+      // Between fewer than two rails nothing ever has a voltage, so nothing bears on the coils there.
+      if (mechanism >= 0 && rails > 1 && !coils.includes(mechanism, coilStart[island]!))
+        coils.push(mechanism);
+      const rail = a < railEnd === b < railEnd || g === 0 ? -1 : Math.min(a, b);
+      hung = hung === -2 || hung === rail ? rail : -1;
+      loads[next] = global;
+      loadA[next] = a;
+      loadB[next] = b;
+      siemens[next++] = g;
+    }
+    loadStart[island + 1] = next;
+    coilStart[island + 1] = coils.length;
+    common[island] = Math.max(-1, hung);
+  }
+  const coilsIn: Rows = { start: coilStart, list: Int32Array.from(coils) };
+  return { loadStart, loads, loadA, loadB, siemens, common, coilsIn };
+}
+
+const lengthOf = (start: Int32Array, island: number): number => start[island + 1]! - start[island]!;
+
 function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): Partition {
-  const { plan } = machine;
+  const { mechanisms, axes } = machine;
   const rails = findRails(machine, at, supplyOn);
   const parts = partsOf(machine);
   const { of, count } = islandOfPart(machine, rails, parts);
   const placed = ordered(of, count);
   const points = numberPoints(machine, rails, parts, placed);
-  const { order, start } = placed;
-  const loadCount = plan.loads.length;
-  const switchCount = order.length - loadCount;
-  const switchStart = new Int32Array(count + 1);
-  const loadStart = new Int32Array(count + 1);
-  const switches = new Int32Array(switchCount);
-  const mechanism = new Int32Array(switchCount);
-  const closedMask = new Uint8Array(switchCount);
-  const switchA = new Int32Array(switchCount);
-  const switchB = new Int32Array(switchCount);
-  const loads = new Int32Array(loadCount);
-  const loadA = new Int32Array(loadCount);
-  const loadB = new Int32Array(loadCount);
-  const siemens = new Float64Array(loadCount);
-  const common = new Int32Array(count);
-  const steps = new Int32Array(count);
-  const coilStart = new Int32Array(count + 1);
-  const coils: number[] = [];
-  let nextSwitch = 0;
-  let nextLoad = 0;
-  for (let island = 0; island < count; island++) {
-    switchStart[island] = nextSwitch;
-    loadStart[island] = nextLoad;
-    const railEnd = points.railEnd[island]!;
-    let hung = -2;
-    for (let index = start[island]!; index < start[island + 1]!; index++) {
-      const part = order[index]!;
-      const global = parts.index[part]!;
-      const a = points.a[part]!;
-      const b = points.b[part]!;
-      if (!parts.load[part]) {
-        switches[nextSwitch] = global;
-        mechanism[nextSwitch] = machine.switchMechanism[global]!;
-        closedMask[nextSwitch] = machine.closedMask[global]!;
-        switchA[nextSwitch] = a;
-        switchB[nextSwitch++] = b;
-        continue;
-      }
-      const { siemens: g, mechanism: moves } = plan.loads[global]!;
-      // Between fewer than two rails nothing ever has a voltage, so nothing bears on the coils there.
-      if (
-        moves >= 0 &&
-        railEnd - points.pointStart[island]! > 1 &&
-        !coils.includes(moves, coilStart[island]!)
-      )
-        coils.push(moves);
-      const rail = a < railEnd === b < railEnd || g === 0 ? -1 : Math.min(a, b);
-      hung = hung === -2 || hung === rail ? rail : -1;
-      loads[nextLoad] = global;
-      loadA[nextLoad] = a;
-      loadB[nextLoad] = b;
-      siemens[nextLoad++] = g;
-    }
-    coilStart[island + 1] = coils.length;
-    common[island] = Math.max(-1, hung);
-    steps[island] =
-      points.pointStart[island + 1]! -
-      points.pointStart[island]! +
-      (nextSwitch - switchStart[island]!) +
-      2 * (nextLoad - loadStart[island]!);
-  }
-  switchStart[count] = nextSwitch;
-  loadStart[count] = nextLoad;
-  const coilsIn = { start: coilStart, list: Int32Array.from(coils) };
+  const switches = switchesOf(machine, { parts, points, placed });
+  const loads = loadsOf(machine, { parts, points, placed });
   const size = points.volts[0]!.length;
   return {
     islands: count,
     pointStart: points.pointStart,
     railEnd: points.railEnd,
-    common,
-    steps,
-    switchStart,
-    switches,
-    mechanism,
-    closedMask,
-    switchA,
-    switchB,
-    loadStart,
-    loads,
-    loadA,
-    loadB,
-    siemens,
-    coilsIn,
-    coilIslands: turned(coilsIn, machine.mechanisms),
-    contactIslands: turned(moversOnce(machine.mechanisms, switchStart, mechanism), machine.mechanisms),
+    ...switches,
+    ...loads,
+    steps: Int32Array.from(
+      { length: count },
+      (_, island) =>
+        lengthOf(points.pointStart, island) +
+        lengthOf(switches.switchStart, island) +
+        2 * lengthOf(loads.loadStart, island),
+    ),
+    coilIslands: turned(loads.coilsIn, mechanisms),
+    contactIslands: turned(moversOnce(mechanisms, switches.switchStart, switches.mechanism), mechanisms),
     whole: rails.whole || points.mixed,
     parent: Int32Array.from({ length: size }, (_, point) => point),
     volts: points.volts.map((along) => Float64Array.from(along)),
     sum: new Float64Array(size),
-    currents: newVolts(machine.axes, size),
+    currents: newVolts(axes, size),
     dirty: new Uint8Array(count),
     queue: new Int32Array(count),
   };

@@ -5,6 +5,9 @@ import type { DeviceTraits } from './traits.ts';
 
 const verbs = ['open', 'close'] as const;
 
+/** Drawn open, closed in service. */
+const closedInService = { positions: ['open', 'closed'], live: 1 } as const;
+
 /** A fuse is drawn whole; position 1 is blown or taken out. */
 export const fuse: DeviceTraits<'fuse'> = {
   anatomy: (device) =>
@@ -20,14 +23,12 @@ export const fuse: DeviceTraits<'fuse'> = {
   stands: ['whole', 'blown'],
 };
 
-/** Drawn open, closed in service. */
 export const breaker: DeviceTraits<'breaker'> = {
   anatomy: (device) =>
     switchingDevice({
       name: device.name,
       drive: 'feed',
-      positions: ['open', 'closed'],
-      live: 1,
+      ...closedInService,
       mains: mainPoles(device.poles),
       protects: true,
       amps: device.amps,
@@ -41,8 +42,7 @@ export const isolator: DeviceTraits<'isolator'> = {
     switchingDevice({
       name: device.name,
       drive: 'feed',
-      positions: ['open', 'closed'],
-      live: 1,
+      ...closedInService,
       mains: mainPoles(device.poles),
     }),
   verbs,
