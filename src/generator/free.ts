@@ -96,7 +96,6 @@ function network(random: Random, take: () => Step | undefined, links: number): C
 /** Size is the number of relays. A quarter of them feed back; such a draft is kept only where that makes no race. */
 export const free: Family = {
   id: 'free',
-  title: 'Free circuit',
   size: { min: 1, max: 8 },
   draft(random, { size }) {
     const opening = open(random);

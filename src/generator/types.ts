@@ -27,7 +27,6 @@ export interface DraftRequest {
 /** A family of random circuits of one kind. One file each, `<id>.family.ts`. */
 export interface Family {
   readonly id: string;
-  readonly title: string;
   readonly size: { readonly min: number; readonly max: number };
   draft(random: Random, request: DraftRequest): Draft;
 }

@@ -14,7 +14,6 @@ import type { Family } from '../types.ts';
  */
 export const acknowledgedAlarm: Family = {
   id: 'acknowledged-alarm',
-  title: 'Alarm with acknowledge',
   size: { min: 1, max: 2 },
   draft(random, { size }) {
     const opening = open(random);

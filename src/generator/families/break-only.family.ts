@@ -4,7 +4,6 @@ import { oneLegDraft } from './one-leg.ts';
 /** Lit at rest, dark energised, lit again on release. */
 export const breakOnly: Family = {
   id: 'break-only',
-  title: 'Only the break leg wired',
   size: { min: 1, max: 7 },
   draft: (random, { size }) => oneLegDraft(random, size, breakOnly.id, 'rest'),
 };

@@ -11,7 +11,6 @@ import type { Family } from '../types.ts';
 /** A latching relay chooses which of two machines answers the demand; it keeps its place without supply. */
 export const dutyStandby: Family = {
   id: 'duty-standby',
-  title: 'Duty and standby on a latching changeover',
   size: { min: 1, max: 5 },
   draft(random, { size }) {
     const opening = open(random);

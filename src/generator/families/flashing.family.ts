@@ -9,7 +9,6 @@ import type { Family } from '../types.ts';
 /** A flasher has no steady state: what hangs on its contacts goes on and off for as long as its coil is energised. */
 export const flashing: Family = {
   id: 'flashing',
-  title: 'Flasher',
   size: { min: 1, max: 6 },
   draft(random, { size }) {
     const opening = open(random);

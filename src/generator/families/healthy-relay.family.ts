@@ -13,7 +13,6 @@ import type { Family } from '../types.ts';
  */
 export const healthyRelay: Family = {
   id: 'healthy-relay',
-  title: 'Healthy when energised',
   size: { min: 1, max: 8 },
   draft(random, { size }) {
     const { plant, board, source } = open(random);

@@ -12,7 +12,6 @@ import type { Family } from '../types.ts';
 /** Two directions, each kept out by a break contact of the other: the first one wins. */
 export const interlocked: Family = {
   id: 'interlocked',
-  title: 'Interlocked directions',
   size: { min: 1, max: 6 },
   draft(random, { size }) {
     const opening = open(random);

@@ -14,7 +14,6 @@ import type { Family } from '../types.ts';
  */
 export const jog: Family = {
   id: 'jog',
-  title: 'Jog',
   size: { min: 1, max: 5 },
   draft(random, { size }) {
     const opening = open(random);

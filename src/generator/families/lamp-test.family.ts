@@ -14,7 +14,6 @@ import type { Family } from '../types.ts';
  */
 export const lampTest: Family = {
   id: 'lamp-test',
-  title: 'Lamp test',
   size: { min: 1, max: 7 },
   draft(random, { size }) {
     const { plant, board, source } = open(random);

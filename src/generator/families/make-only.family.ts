@@ -4,7 +4,6 @@ import { oneLegDraft } from './one-leg.ts';
 /** Dark at rest, lit while the relay is energised. */
 export const makeOnly: Family = {
   id: 'make-only',
-  title: 'Only the make leg wired',
   size: { min: 1, max: 7 },
   draft: (random, { size }) => oneLegDraft(random, size, makeOnly.id, 'made'),
 };

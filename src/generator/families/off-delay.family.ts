@@ -7,7 +7,6 @@ import { delayedDraft } from './delayed.ts';
 /** Operates at once; its time runs from the end of the signal. */
 export const offDelay: Family = {
   id: 'off-delay',
-  title: 'Off-delay',
   size: { min: 1, max: 6 },
   draft: (random, { size }) =>
     delayedDraft(random, size, {

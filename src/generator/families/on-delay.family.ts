@@ -7,7 +7,6 @@ import { delayedDraft } from './delayed.ts';
 /** Operates when its coil has been energised for the set time; an interruption starts the time afresh. */
 export const onDelay: Family = {
   id: 'on-delay',
-  title: 'On-delay',
   size: { min: 1, max: 6 },
   draft: (random, { size }) =>
     delayedDraft(random, size, {

@@ -42,7 +42,6 @@ function chainFor(random: Random, plant: Plant, size: number) {
  */
 export const permissive: Family = {
   id: 'permissive',
-  title: 'Permissive chain',
   size: { min: 1, max: 6 },
   draft(random, { size }) {
     const opening = open(random);

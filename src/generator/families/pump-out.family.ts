@@ -14,7 +14,6 @@ import type { Family } from '../types.ts';
  */
 export const pumpOut: Family = {
   id: 'pump-out',
-  title: 'Pump-out between two floats',
   size: { min: 1, max: 5 },
   draft(random, { size }) {
     const opening = open(random);

@@ -10,7 +10,6 @@ import type { Family } from '../types.ts';
 /** Each relay is fed through a contact of the one before, now by its make leg, now by its break leg. */
 export const relayChain: Family = {
   id: 'relay-chain',
-  title: 'Relay chain',
   size: { min: 1, max: 6 },
   draft(random, { size }) {
     const opening = open(random);

@@ -21,7 +21,6 @@ import type { Family } from '../types.ts';
  */
 export const sealIn: Family = {
   id: 'seal-in',
-  title: 'Start and stop with seal-in',
   size: { min: 1, max: 7 },
   draft(random, { size }) {
     const opening = open(random);

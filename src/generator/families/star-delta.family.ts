@@ -16,7 +16,6 @@ import type { Family } from '../types.ts';
  */
 export const starDelta: Family = {
   id: 'star-delta',
-  title: 'Star-delta start',
   size: { min: 1, max: 4 },
   draft(random, { size }) {
     const opening = open(random);

@@ -8,7 +8,6 @@ import type { Family } from '../types.ts';
 /** One lamp at rest, the other when the relay has operated: both legs of one changeover, fed through its common. */
 export const statusPair: Family = {
   id: 'status-pair',
-  title: 'Status pair on a changeover',
   size: { min: 1, max: 8 },
   draft(random, { size }) {
     const opening = open(random);

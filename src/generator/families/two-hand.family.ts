@@ -14,7 +14,6 @@ import type { Family } from '../types.ts';
  */
 export const twoHand: Family = {
   id: 'two-hand',
-  title: 'Two-hand control',
   size: { min: 1, max: 4 },
   draft(random, { size }) {
     const opening = open(random);

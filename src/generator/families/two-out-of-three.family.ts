@@ -10,7 +10,6 @@ import type { Family } from '../types.ts';
 /** AB + BC + CA. With break contacts instead of makes it is its own dual: two lost signals of three trip it. */
 export const twoOutOfThree: Family = {
   id: 'two-out-of-three',
-  title: 'Two out of three',
   size: { min: 1, max: 6 },
   draft(random, { size }) {
     const opening = open(random);

@@ -19,7 +19,6 @@ const INPUTS = [
  */
 export const twoSupplies: Family = {
   id: 'two-supplies',
-  title: 'Two poles on two isolated supplies',
   size: { min: 1, max: 8 },
   draft(random, { size }) {
     const { plant, board, source } = open(random);
