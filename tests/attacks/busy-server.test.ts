@@ -56,7 +56,7 @@ describe('answers that take long to mark', () => {
   });
 
   it('are kept and earn nothing where marking them does not end in time, and those beside them are marked', async () => {
-    const impatient = new WorkThreads(1);
+    const impatient = new WorkThreads({ lookAgain: 1 });
     const own = await classServing({ work: impatient });
     const { learner } = own;
     const net = answerAbout(netOfLamps(14), [], { id: 'net', learner: learner.person.id });

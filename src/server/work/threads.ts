@@ -70,9 +70,12 @@ export class WorkThreads implements Work {
   private closed = false;
   private readonly rules: Readonly<Record<JobName, Rule>>;
 
-  /** @param most - milliseconds for which every job may work, in place of those that each has */
-  constructor(most?: number) {
-    const entries = Object.entries(RULES).map(([name, rule]) => [name, { ...rule, ...(most && { most }) }]);
+  /** @param most - milliseconds for which a job may work, in place of those that it has */
+  constructor(most: Partial<Readonly<Record<JobName, number>>> = {}) {
+    const entries = Object.entries(RULES).map(([name, rule]) => [
+      name,
+      { ...rule, most: most[name as JobName] ?? rule.most },
+    ]);
     this.rules = Object.fromEntries(entries);
   }
 
