@@ -6,6 +6,7 @@
 import { z } from 'zod';
 import { circuit } from './circuit.ts';
 import { formName } from './form-name.ts';
+import { languageTag } from './language-tag.ts';
 import { skill, skillId } from './memory.ts';
 import { answer, question, questionKind } from './question.ts';
 import { scenario } from './scenario.ts';
@@ -71,6 +72,8 @@ export const fixedQuestion = z.strictObject({
 
 export const topic = z.strictObject({
   id: bankName,
+  /** In which language titles, lesson and remarks are written, and the texts of circuits; the first banks didn't say. */
+  language: languageTag.default('en'),
   title: z.string().min(1).max(120),
   summary: z.string().min(1).max(300),
   /** Its place among the topics, from the first to be learnt. */

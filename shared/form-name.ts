@@ -9,6 +9,7 @@ export type FormName =
   | 'form.id'
   | 'form.inputPoint'
   | 'form.issuedId'
+  | 'form.language'
   | 'form.line'
   | 'form.noFormula'
   | 'form.password'

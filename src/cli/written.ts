@@ -42,7 +42,7 @@ export async function writePictures(
     svgOf(picture, { label: title, ...(paper ? { millimetres: PAPER_UNIT } : {}) });
   if (/\.pdf$/i.test(file)) {
     const { drawPdf } = await import('../drawing/pdf/draw-pdf.ts');
-    write(io, file, await drawPdf(pictures, { title, made: new Date(io.now()) }));
+    write(io, file, await drawPdf(pictures, { title, language: io.language, made: new Date(io.now()) }));
     return;
   }
   if (!/\.svg$/i.test(file))

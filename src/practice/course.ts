@@ -5,7 +5,7 @@ import type { Course } from './types.ts';
 
 /** Makes a bank ready for practising. Fails as the skill graph does: unknown or circular prerequisites. */
 export function courseOf(bank: Bank): Checked<Course> {
-  const all = bank.topics.flatMap(({ skills }) => skills);
+  const all = bank.topics.flatMap(({ language, skills }) => skills.map((skill) => ({ ...skill, language })));
   const graph = checkSkills(all.map(({ id, title, needs }) => ({ id, title, needs })));
   if (!graph.ok) return graph;
   return {

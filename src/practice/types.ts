@@ -6,7 +6,12 @@ import type { Choice, SkillGraph } from '../memory/index.ts';
 export interface Course {
   readonly bank: Bank;
   readonly graph: SkillGraph;
-  readonly skills: ReadonlyMap<string, BankSkill>;
+  readonly skills: ReadonlyMap<string, CourseSkill>;
+}
+
+/** A skill, and in which language its title and its questions are written. */
+export interface CourseSkill extends BankSkill {
+  readonly language: string;
 }
 
 /** One question to be put to a learner. */

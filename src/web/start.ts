@@ -4,6 +4,7 @@ import { type Engine, startEngine } from './engine/client.ts';
 import { Learner } from './learner.ts';
 import { Local } from './local/database.ts';
 import { askMe, before, learnerOf, me, reconcileMe, setMe, watchMe } from './me.ts';
+import { openLanguages } from './parts/written.tsx';
 import type { Supply } from './supply.ts';
 import { loadTheme } from './theme.ts';
 
@@ -58,6 +59,7 @@ export async function start(): Promise<Opened> {
   const opening = Local.open();
   // The engine takes the bank in while it is still being asked who is there.
   const banking = loadBank(opening).then(async (loaded) => {
+    openLanguages(loaded.bank);
     await engine.call('open', { bank: loaded.bank });
     return loaded;
   });

@@ -29,6 +29,26 @@ describe('front matter', () => {
     ]);
   });
 
+  it('names the language that the file is written in; nothing else of it changes with that', () => {
+    const read = (from: string) => {
+      const topic = readTopic('sample.md', SAMPLE.replace('id: sample\n', `id: sample\n${from}`));
+      if (!topic.ok) expect.fail('it was refused');
+      return topic.value;
+    };
+    const { language, ...rest } = read('');
+    expect(language).toBe('en');
+    // As RFC 5646 has them written: letters 2.1.1, a language's newer tag 4.5.
+    for (const [written, tag] of [
+      ['de', 'de'],
+      ['en-gb', 'en-GB'],
+      ['ZH-HANT-TW', 'zh-Hant-TW'],
+      ['de-CH-1901', 'de-CH-1901'],
+      ['iw', 'he'],
+      ['no', 'no'],
+    ])
+      expect(read(`language: ${written}\n`)).toEqual({ ...rest, language: tag });
+  });
+
   it('may follow a byte order mark and have lines that end as on other systems', () => {
     expect(readTopic('sample.md', `\ufeff${SAMPLE.replaceAll('\n', '\r\n')}`)).toEqual(
       readTopic('sample.md', SAMPLE),
@@ -80,6 +100,10 @@ describe('front matter', () => {
       'bank-value',
     ],
     ['an id in capitals', 'id: sample', 'id: ¦Sample', 'bank-value'],
+    ['a language by its name', 'order: 1', 'order: 1\nlanguage: ¦English', 'bank-value'],
+    ['a language by no tag', 'order: 1', 'order: 1\nlanguage: ¦de_AT', 'bank-value'],
+    ['two languages', 'order: 1', 'order: 1\nlanguage: ¦[en, de]', 'bank-value'],
+    ['an endless language', 'order: 1', `order: 1\nlanguage: ¦de-x-${'a-'.repeat(40)}b`, 'bank-value'],
     ['a number as a title', 'title: A sample', 'title: ¦7', 'bank-value'],
     ['nothing as a title', 'title: A sample', 'title:¦', 'bank-value'],
     [

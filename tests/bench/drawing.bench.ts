@@ -29,7 +29,7 @@ export async function bench(): Promise<Row[]> {
   const { picture } = picturesOf(scene);
   const pages = Array.from({ length: 30 }, (_, at) => picture(at % scene.sheets.length));
   const from = performance.now();
-  await drawPdf(pages, { title: 'Thirty sheets', made: new Date(0) });
+  await drawPdf(pages, { title: 'Thirty sheets', language: 'en', made: new Date(0) });
   const pdf = performance.now() - from;
   return [
     {

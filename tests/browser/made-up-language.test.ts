@@ -125,6 +125,9 @@ describe('the page in another language', () => {
     expect(await page.locator('html').getAttribute('lang')).toBe('en');
     expect(await page.title()).toBe('Practise · Polewise');
     expect((await notSaid(page)).length).toBeGreaterThan(10);
+    // So are the banks: nothing need say so.
+    await to(page, 'lessons/changeover-pole', '.lesson h1');
+    expect(await page.locator('body [lang]').count()).toBe(0);
   });
 
   // Before anything has been answered at this server.

@@ -205,6 +205,7 @@ group('PDF', () => {
     const pictures = scene.sheets.map((_, index) => picture(index));
     const options = {
       title: 'Flour line',
+      language: 'de',
       made,
       alternatives: scene.sheets.map(({ sheet }) => describe(english, circuit, { sheet })),
     };
@@ -223,6 +224,7 @@ group('PDF', () => {
       [842, 595],
     ]);
     expect(text).toContain('relay -K1');
+    expect(text).toContain('/Lang (de)');
     expect(text.replace(/\/ID \[.*?\]/s, '')).toBe(
       Buffer.from(two)
         .toString('latin1')
@@ -234,7 +236,9 @@ group('PDF', () => {
   it('writes what its letters cannot show as question marks', async () => {
     const circuit = { ...galleryCircuit('vent-fan'), title: '漢字 fan' };
     const scene = layOut(circuit, PROFILES.a4);
-    const bytes = Buffer.from(await drawPdf([picturesOf(scene).picture(0)], { title: circuit.title, made }));
+    const bytes = Buffer.from(
+      await drawPdf([picturesOf(scene).picture(0)], { title: circuit.title, language: 'en', made }),
+    );
     const streams = [...bytes.toString('latin1').matchAll(/stream\r?\n([\s\S]*?)\r?\nendstream/g)].flatMap(
       ([, body = '']) => {
         try {

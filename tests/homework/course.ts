@@ -51,6 +51,7 @@ const bank: Bank = {
   topics: [
     {
       id: 'nursery-panels',
+      language: 'en',
       title: 'Nursery panels',
       summary: 'What the panels of a nursery teach.',
       order: 10,

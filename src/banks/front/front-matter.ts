@@ -17,6 +17,7 @@ const line = (most: number) =>
 
 const frontMatter = z.strictObject({
   id: bankName,
+  language: topic.shape.language,
   title: line(120),
   summary: line(300),
   order: topic.shape.order,

@@ -7,7 +7,7 @@ import type { FrontTree } from './yaml-tree.ts';
 
 /** Keys there are, by the key of the list they are in (`''`: the front matter itself). */
 const KEYS: Readonly<Record<string, readonly string[]>> = {
-  '': ['id', 'title', 'summary', 'order', 'skills'],
+  '': ['id', 'language', 'title', 'summary', 'order', 'skills'],
   skills: ['id', 'title', 'needs', 'recipes'],
   recipes: ['families', 'kinds', 'size', 'share'],
 };

@@ -7,6 +7,8 @@ import { type Doc, drawPicture, inPdfLetters, SCALE } from './draw-picture.ts';
 
 export interface PdfOptions {
   readonly title: string;
+  /** That the title and the alternatives are in: `en`. */
+  readonly language: string;
   /** Written into the file as the time it was made: equal input gives equal bytes. */
   readonly made: Date;
   readonly palette?: Palette;
@@ -29,7 +31,7 @@ export function drawPdf(pictures: readonly Picture[], options: PdfOptions): Prom
     autoFirstPage: false,
     pdfVersion: '1.5',
     tagged: true,
-    lang: 'en',
+    lang: options.language,
     displayTitle: true,
     info: { Title: inPdfLetters(options.title), CreationDate: options.made, ModDate: options.made },
   });

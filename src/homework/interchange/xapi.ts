@@ -88,10 +88,10 @@ const responseOf = (words: Words, { mark }: ItemMark): string =>
     )
     .join('; ');
 
-const activityOf = ({ base, set }: XapiRequest): XapiActivity => ({
+const activityOf = ({ words, base, set }: XapiRequest): XapiActivity => ({
   objectType: 'Activity',
   id: `${base}/sets/${set.id}`,
-  definition: { type: `${ACTIVITIES}assessment`, name: { en: set.title } },
+  definition: { type: `${ACTIVITIES}assessment`, name: { [words.speech.language]: set.title } },
 });
 
 const extensionsIn =
@@ -120,7 +120,7 @@ function itemStatement(request: XapiRequest, item: ItemMark, index: number): Xap
       id: `${base}/sets/${set.id}/places/${index + 1}`,
       definition: {
         type: `${ACTIVITIES}cmi.interaction`,
-        name: { en: `${set.title}, ${index + 1}: ${item.skill}` },
+        name: { [words.speech.language]: `${set.title}, ${index + 1}: ${item.skill}` },
       },
     },
     result: {

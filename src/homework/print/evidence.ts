@@ -40,7 +40,13 @@ const COLUMNS = [
   { title: 'refresherDue', width: mm(30) },
 ] as const;
 
-function tableRow(pen: Pen, cells: readonly string[], heading = false): Piece {
+interface RowLike {
+  readonly heading?: boolean;
+  /** That the first cell is written in. */
+  readonly language?: string | undefined;
+}
+
+function tableRow(pen: Pen, cells: readonly string[], { heading = false, language }: RowLike): Piece {
   let at = 0;
   const parts = COLUMNS.map(({ width }, column) => {
     const piece = textPiece(pen, cells[column] ?? '', {
@@ -48,6 +54,7 @@ function tableRow(pen: Pen, cells: readonly string[], heading = false): Piece {
       size: heading ? 7 : 9,
       quiet: heading,
       ...(column === 0 && !heading ? { face: 'bold' as const } : {}),
+      ...(column === 0 && language !== undefined ? { language } : {}),
     });
     const part = { at, piece };
     at += width;
@@ -84,24 +91,20 @@ function numbered(
 
 function skillRow(
   pen: Pen,
-  { paper: { evidence: say } }: Words,
-  { id, title, competence }: SkillStanding,
+  { speech, paper: { evidence: say } }: Words,
+  { id, title, language, competence }: SkillStanding,
   proofs: ReadonlyMap<string, readonly Numbered[]>,
   day: EvidenceRequest['day'],
 ): Piece {
+  const row = (cells: readonly string[]): Piece =>
+    tableRow(pen, cells, { language: language === speech.language ? undefined : language });
   if (competence.kind === 'not-yet')
-    return tableRow(pen, [title, say.states['not-yet'], '', competence.begun ? say.begun : say.notBegun, '']);
+    return row([title, say.states['not-yet'], '', competence.begun ? say.begun : say.notBegun, '']);
   const own = proofs.get(id);
   const on = own
     ? say.onDrawings(own.map(({ number }) => number))
     : say.onCircuits(competence.provenOn.map(short));
-  return tableRow(pen, [
-    title,
-    say.states[competence.kind],
-    day(competence.provenAt),
-    on,
-    day(competence.dueAt),
-  ]);
+  return row([title, say.states[competence.kind], day(competence.provenAt), on, day(competence.dueAt)]);
 }
 
 const ANSWERED = { asked: mm(88), given: mm(42) };
@@ -227,7 +230,7 @@ export function evidencePdf(request: EvidenceRequest): Promise<Uint8Array> {
       tableRow(
         pen,
         COLUMNS.map(({ title }) => say[title]),
-        true,
+        { heading: true },
       ),
     ],
     ...skills.map((skill): Block => [skillRow(pen, words, skill, proofs, day)]),

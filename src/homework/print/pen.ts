@@ -19,6 +19,8 @@ export interface Lettered {
   readonly size: number;
   readonly face?: Face;
   readonly quiet?: boolean;
+  /** The language it is written in, where it is another one than the document's. */
+  readonly language?: string;
 }
 
 /** Widths are measured once, at this size: they grow with it. */
@@ -90,9 +92,12 @@ export class Pen {
   }
 
   /** One line of text, its letters standing on `baseline`. */
-  write(text: string, x: number, baseline: number, { size, face = 'plain', quiet = false }: Lettered): void {
+  write(text: string, x: number, baseline: number, lettered: Lettered): void {
+    const { size, face = 'plain', quiet = false, language } = lettered;
+    if (language !== undefined) this.doc.markContent('Span', { lang: language });
     this.doc.font(FACES[face], size).fillColor(quiet ? PALETTE.quiet : PALETTE.ink);
     this.doc.text(shown(text), x, baseline, { lineBreak: false, baseline: 'alphabetic' });
+    if (language !== undefined) this.doc.endMarkedContent();
   }
 
   line(x1: number, y1: number, x2: number, y2: number, weight = 0.5, dash?: number): void {

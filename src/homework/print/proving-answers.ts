@@ -2,19 +2,30 @@
 import type { ProofSource } from '../../../shared/issued.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import { gradeOf } from '../../memory/index.ts';
+import type { Course } from '../../practice/index.ts';
 import type { Competence, CompetenceMatrix } from '../reports/competence.ts';
 
 /** One skill of one person, as the matrix has it. */
 export interface SkillStanding {
   readonly id: string;
   readonly title: string;
+  /** That the title is written in. */
+  readonly language: string;
   readonly competence: Competence;
 }
 
 /** A person's row of the matrix; empty when the person isn't in it. */
-export function standingsOf({ skills, rows }: CompetenceMatrix, person: string): readonly SkillStanding[] {
+export function standingsOf(
+  course: Course,
+  { skills, rows }: CompetenceMatrix,
+  person: string,
+): readonly SkillStanding[] {
   const row = rows.find((each) => each.person === person);
-  return row ? skills.map(({ id, title }, column) => ({ id, title, competence: row.cells[column]! })) : [];
+  if (!row) return [];
+  return skills.map(({ id, title }, column) => {
+    const { language } = course.skills.get(id)!;
+    return { id, title, language, competence: row.cells[column]! };
+  });
 }
 
 /** An answer that proves something, and where it comes from. */

@@ -94,7 +94,7 @@ export async function evidenceFile(
   const person = await inCareOf(desk.store, asking, id);
   checkZone(zone);
   const matrix = await matrixOf(desk, [id], proofs);
-  const skills = standingsOf(matrix, id);
+  const skills = standingsOf(desk.course, matrix, id);
   const circuits = skills.flatMap(({ competence }) =>
     competence.kind === 'not-yet' ? [] : competence.provenOn,
   );

@@ -1,5 +1,6 @@
 import { marked, type Token, type Tokens } from 'marked';
 import type { ComponentChildren, VNode } from 'preact';
+import type { Written } from './written.tsx';
 
 /** Links lead to https addresses, or to another topic of the bank; anything else is shown as plain text. */
 function linkTarget(href: string): string | undefined {
@@ -103,6 +104,7 @@ function block(token: Token): VNode | null {
 const blocks = (tokens: readonly Token[]): ComponentChildren => tokens.map(block);
 
 /** Markdown of a lesson as elements: what isn't one of the few known tokens never reaches the page, raw HTML least of all. */
-export function Markdown({ text }: { text: string }) {
-  return <>{blocks(marked.lexer(text))}</>;
+export function Markdown({ text, lang }: { text: string } & Written) {
+  const read = blocks(marked.lexer(text));
+  return lang === undefined ? read : <div lang={lang}>{read}</div>;
 }

@@ -1,5 +1,6 @@
 import type { ComponentChildren, VNode } from 'preact';
 import { Fragment } from 'preact';
+import type { Written } from './written.tsx';
 
 /** What stands over one column of a schedule. */
 interface Heading {
@@ -12,6 +13,7 @@ interface Heading {
   readonly minor?: boolean;
   /** What its title is like: `number`. */
   readonly titled?: string;
+  readonly written?: Written;
 }
 
 /** A column of which every cell is made the same way. */
@@ -48,9 +50,9 @@ interface Props<R> {
 const classes = (...names: readonly (string | false | undefined)[]): string | undefined =>
   names.filter(Boolean).join(' ') || undefined;
 
-function Title({ column: { title, away, onEnd, minor, titled } }: { column: Heading }) {
+function Title({ column: { title, away, onEnd, minor, titled, written } }: { column: Heading }) {
   return (
-    <th scope="col" class={classes(titled, onEnd && 'on-end', minor && 'minor')}>
+    <th scope="col" class={classes(titled, onEnd && 'on-end', minor && 'minor')} {...written}>
       {away ? <span class="away">{title}</span> : onEnd ? <span>{title}</span> : title}
     </th>
   );

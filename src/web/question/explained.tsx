@@ -3,6 +3,7 @@ import type { ToldMark } from '../../../shared/question.ts';
 import type { Scenario } from '../../../shared/scenario.ts';
 import { CircuitTiming } from '../parts/circuit-timing.tsx';
 import { DrawingInWords } from '../parts/drawing-in-words.tsx';
+import type { Written } from '../parts/written.tsx';
 import type { Ground } from '../start.ts';
 import { unbroken, words } from '../words.ts';
 
@@ -13,7 +14,7 @@ interface Props {
   readonly circuit: Circuit;
   readonly scenario: Scenario;
   /** What the author of the question says about it. */
-  readonly because?: string | undefined;
+  readonly because?: { readonly text: string; readonly written: Written } | undefined;
   /** Points at devices on the drawing. */
   readonly onAbout: (about: readonly string[]) => void;
 }
@@ -51,7 +52,11 @@ export function Explained({ ground, mark, circuit, scenario, because, onAbout }:
           ))}
         </ul>
       </section>
-      {because && <p class="because">{because}</p>}
+      {because && (
+        <p class="because" {...because.written}>
+          {because.text}
+        </p>
+      )}
       {scenario.acts.some(({ kind }) => kind === 'wait') && (
         <CircuitTiming ground={ground} circuit={circuit} scenario={scenario} />
       )}

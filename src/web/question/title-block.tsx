@@ -1,15 +1,19 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import type { Written } from '../parts/written.tsx';
 
 /** The title block of the sheet on the desk. */
 export function TitleBlock({
   title,
   cells,
+  written,
   follows,
   children,
 }: {
   title: string;
   cells: readonly string[];
+  /** Of the first cell, where a bank has written it. */
+  written?: Written;
   /** The focus follows it, so that a keyboard and a screen reader begin where reading does. */
   follows?: number | undefined;
   children?: ComponentChildren;
@@ -26,7 +30,7 @@ export function TitleBlock({
         {title}
       </h1>
       {cells.map((cell, at) => (
-        <p key={cell} class={at === 0 ? 'cell wide' : 'cell'}>
+        <p key={cell} class={at === 0 ? 'cell wide' : 'cell'} {...(at === 0 ? written : {})}>
           {cell}
         </p>
       ))}

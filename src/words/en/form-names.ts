@@ -8,6 +8,7 @@ const FORMS = {
   'form.id': 'letters, digits, - and _',
   'form.inputPoint': 'an input point such as -A1:I1',
   'form.issuedId': '21 letters and digits',
+  'form.language': 'the tag of a language, such as en, de-AT or zh-Hant',
   'form.line': 'one line, without control characters',
   'form.noFormula': 'begins with a letter or digit: spreadsheets run what begins with = + - or @',
   'form.password': 'at least 10 letters',

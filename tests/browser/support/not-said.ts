@@ -2,20 +2,15 @@
 import type { Page } from 'playwright-core';
 import { unsaid } from '../../support/made-up-language.ts';
 
-/** In the language of the bank: titles, lessons, reasons, texts of devices where they stand alone. */
+/** What says that it is in the language of the banks, and texts of circuits where they stand alone. */
 const NOT_OF_THE_PAGE = [
-  '.question .title-block :is(h1, h2, .cell.wide:not(.own))',
+  'body [lang=en]',
+  '.question .title-block :is(h1, h2)',
   '.try option:not([value=""])',
   '.readings :is(strong, span)',
   '.items .of',
-  '.because',
   '.lines img',
   'figcaption',
-  '.contents li',
-  '.lesson h1',
-  '.lesson > section > :not(.board, .under, form)',
-  '.lesson .summary',
-  '.strengths [scope=row]',
   '.schedule .code',
 ].join();
 

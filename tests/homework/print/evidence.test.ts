@@ -38,7 +38,7 @@ const records: readonly AnswerRecord[] = (() => {
 const DAY = 24 * HOUR;
 const day = (at: number): string => new Date(at).toISOString().slice(0, 10);
 const standings = (at: number) =>
-  standingsOf(competenceMatrix(course, [{ id: 'ada', histories: [records] }], at), 'ada');
+  standingsOf(course, competenceMatrix(course, [{ id: 'ada', histories: [records] }], at), 'ada');
 const proving = (answers: readonly AnswerRecord[], source: ProofSource = 'homework') =>
   answers.map((record) => ({ record, source }));
 const request = (at: number, more: Partial<EvidenceRequest> = {}): EvidenceRequest => ({
@@ -91,6 +91,15 @@ describe('evidence for one person', () => {
       );
       if (competence.kind === 'held') expect(first!.slice(at + 3, at + 5)).toContain(day(competence.dueAt));
     }
+  });
+
+  it('says which language a skill is written in, where it is another one than its own', async () => {
+    const rows = standings(soon);
+    const german = rows.map((row, at) => (at === 0 ? { ...row, language: 'de' } : row));
+    const marked = readPdf(await evidencePdf(request(soon, { skills: german }))).streams[0]!;
+    const lines = marked.match(/\/Span <<\n\/Lang \(\w+\)\n>> BDC/g);
+    expect(lines).toEqual([expect.stringContaining('(de)')]);
+    expect(readPdf(await evidencePdf(request(soon))).streams[0]).not.toContain('/Lang');
   });
 
   it('says what it shows and what it does not', async () => {
@@ -173,12 +182,12 @@ describe('evidence for one person', () => {
       await evidencePdf(
         request(soon, {
           answers: [],
-          skills: standingsOf(competenceMatrix(course, [{ id: 'ben', histories: [] }], soon), 'ben'),
+          skills: standingsOf(course, competenceMatrix(course, [{ id: 'ben', histories: [] }], soon), 'ben'),
         }),
       ),
     );
     expect(pages).toHaveLength(1);
     expect(pages[0]!.filter((text) => text === 'not yet')).toHaveLength(skills.length);
-    expect(standingsOf(competenceMatrix(course, [], soon), 'nobody')).toEqual([]);
+    expect(standingsOf(course, competenceMatrix(course, [], soon), 'nobody')).toEqual([]);
   });
 });

@@ -45,6 +45,8 @@ function streamOf(body: string): string {
 export interface ReadPdf {
   /** Texts by page. */
   readonly pages: readonly (readonly string[])[];
+  /** What draws each page. */
+  readonly streams: readonly string[];
   /** The whole file, a letter for each byte. */
   readonly file: string;
 }
@@ -52,16 +54,18 @@ export interface ReadPdf {
 export function readPdf(bytes: Uint8Array): ReadPdf {
   const file = Buffer.from(bytes).toString('latin1');
   const objects = objectsOf(file);
-  const pages = objects.all
+  const streams = objects.all
     .filter((body) => /\/Type \/Page\b(?!s)/.test(body))
     .map((body) => {
       const [, contents = ''] = /\/Contents (\d+) 0 R/.exec(body) ?? [];
-      const stream = streamOf(objects.get(Number(contents)));
-      return [...stream.matchAll(/\[([^\]]*)\] TJ/g)].map(([, parts = '']) =>
-        [...parts.matchAll(/<([0-9a-f]*)>/gi)].map(([, hex = '']) => textOf(hex)).join(''),
-      );
+      return streamOf(objects.get(Number(contents)));
     });
-  return { pages, file };
+  const pages = streams.map((stream) =>
+    [...stream.matchAll(/\[([^\]]*)\] TJ/g)].map(([, parts = '']) =>
+      [...parts.matchAll(/<([0-9a-f]*)>/gi)].map(([, hex = '']) => textOf(hex)).join(''),
+    ),
+  );
+  return { pages, streams, file };
 }
 
 /** A page's texts as one, so that what was wrapped is found again. */

@@ -1,10 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { FixedQuestion as Fixed } from '../../../../shared/bank.ts';
+import type { FixedQuestion as Fixed, Topic } from '../../../../shared/bank.ts';
 import type { Asked, ToldMark } from '../../../../shared/question.ts';
 import { Button } from '../../forms/button.tsx';
 import { Board } from '../../parts/board.tsx';
 import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import { NotRun } from '../../parts/not-run.tsx';
+import { written } from '../../parts/written.tsx';
 import { answerOf } from '../../question/answer.ts';
 import { AnswerForm } from '../../question/answer-form.tsx';
 import { Situation } from '../../question/situation.tsx';
@@ -13,7 +14,7 @@ import { lastCircuit } from '../../try-circuit.ts';
 import { words } from '../../words.ts';
 
 /** Why the right answer is right, and the way to try it. */
-function Marked({ mark, because }: { mark: ToldMark; because: string | undefined }) {
+function Marked({ mark, topic, fixed: { because } }: { mark: ToldMark; topic: Topic; fixed: Fixed }) {
   return (
     <div role="status">
       <ul class="why">
@@ -21,7 +22,11 @@ function Marked({ mark, because }: { mark: ToldMark; because: string | undefined
           <li key={text}>{text}</li>
         ))}
       </ul>
-      {because && <p class="because">{because}</p>}
+      {because && (
+        <p class="because" {...written(topic)}>
+          {because}
+        </p>
+      )}
       <p class="under">
         <a class="onward" href="#/try/last">
           {words('lessons').tryThis}
@@ -32,7 +37,7 @@ function Marked({ mark, because }: { mark: ToldMark; because: string | undefined
 }
 
 /** A question of a lesson: it is marked and explained here and says nothing about the memory. */
-export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed }) {
+export function FixedQuestion({ ground, topic, fixed }: { ground: Ground; topic: Topic; fixed: Fixed }) {
   const { question } = fixed;
   const [asked, setAsked] = useState<Asked>();
   const [chosen, setChosen] = useState<ReadonlyMap<string, string>>(new Map());
@@ -78,7 +83,7 @@ export function FixedQuestion({ ground, fixed }: { ground: Ground; fixed: Fixed 
         {...(parts ? { parts } : {})}
       />
       {mark ? (
-        <Marked mark={mark} because={fixed.because} />
+        <Marked mark={mark} topic={topic} fixed={fixed} />
       ) : (
         <>
           {refused && <NotRun error={refused} />}

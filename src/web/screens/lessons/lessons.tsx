@@ -4,14 +4,15 @@ import { Board } from '../../parts/board.tsx';
 import { CircuitDrawing } from '../../parts/circuit-drawing.tsx';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { Markdown } from '../../parts/markdown.tsx';
+import { written } from '../../parts/written.tsx';
 import type { Ground } from '../../start.ts';
-import { words } from '../../words.ts';
+import { set, words } from '../../words.ts';
 import { FixedQuestion } from './fixed-question.tsx';
 
 function Part({ ground, topic, part }: { ground: Ground; topic: Topic; part: LessonPart }) {
   switch (part.kind) {
     case 'text':
-      return <Markdown text={part.markdown} />;
+      return <Markdown text={part.markdown} {...written(topic)} />;
     case 'drawing': {
       const shown = topic.circuits.find(({ id }) => id === part.circuit);
       return shown ? (
@@ -27,7 +28,7 @@ function Part({ ground, topic, part }: { ground: Ground; topic: Topic; part: Les
     }
     case 'question': {
       const fixed = topic.questions.find(({ id }) => id === part.question);
-      return fixed ? <FixedQuestion ground={ground} fixed={fixed} /> : null;
+      return fixed ? <FixedQuestion ground={ground} topic={topic} fixed={fixed} /> : null;
     }
   }
 }
@@ -50,14 +51,21 @@ function Lesson({
         <a href="#/lessons">{w.all}</a>
       </p>
       <div class="title-block">
-        <h1>{topic.title}</h1>
+        <h1 {...written(topic)}>{topic.title}</h1>
         <p class="cell wide">{w.skills(topic.skills.length)}</p>
         <p class="cell">{w.placeOf(place)}</p>
       </div>
-      <p class="summary">{topic.summary}</p>
+      <p class="summary" {...written(topic)}>
+        {topic.summary}
+      </p>
       {topic.lesson.map((section, at) => (
         <section key={`${at} ${section.title ?? ''}`}>
-          {section.title && (section.depth === 2 ? <h2>{section.title}</h2> : <h3>{section.title}</h3>)}
+          {section.title &&
+            (section.depth === 2 ? (
+              <h2 {...written(topic)}>{section.title}</h2>
+            ) : (
+              <h3 {...written(topic)}>{section.title}</h3>
+            ))}
           {section.parts.map((part, index) => (
             <Part key={`${index} ${part.kind}`} ground={ground} topic={topic} part={part} />
           ))}
@@ -65,7 +73,11 @@ function Lesson({
       ))}
       <p class="row">
         <a href="#/practise">{w.practise}</a>
-        {next && <a href={`#/lessons/${next.id}`}>{w.next(next.title)}</a>}
+        {next && (
+          <a href={`#/lessons/${next.id}`}>
+            {set(w.next('{title}'), { title: <span {...written(next)}>{next.title}</span> })}
+          </a>
+        )}
       </p>
     </article>
   );
@@ -76,11 +88,11 @@ function Contents({ bank }: { bank: Bank }) {
     <div class="contents">
       <h1>{words('lessons').title}</h1>
       <ol>
-        {bank.topics.map(({ id, title, summary, skills }) => (
-          <li key={id}>
-            <a href={`#/lessons/${id}`}>{title}</a>
-            <p>{summary}</p>
-            <p class="skills">{skills.map((skill) => skill.title).join(' · ')}</p>
+        {bank.topics.map((topic) => (
+          <li key={topic.id} {...written(topic)}>
+            <a href={`#/lessons/${topic.id}`}>{topic.title}</a>
+            <p>{topic.summary}</p>
+            <p class="skills">{topic.skills.map(({ title }) => title).join(' · ')}</p>
           </li>
         ))}
       </ol>

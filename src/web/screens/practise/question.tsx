@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Asked, ToldPart } from '../../../../shared/question.ts';
 import { answered, settings } from '../../learner.ts';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
+import { skillWritten } from '../../parts/written.tsx';
 import { answerOf } from '../../question/answer.ts';
 import { AnswerForm } from '../../question/answer-form.tsx';
 import { AskedDrawing } from '../../question/asked-drawing.tsx';
@@ -26,7 +27,7 @@ interface Props {
   readonly phase: Extract<Phase, { kind: 'asking' | 'marked' }>;
 }
 
-function Heading({ session, ground: { supply }, phase }: Props) {
+function Heading({ session, ground, phase }: Props) {
   const { practise } = words('first');
   const { task, asked, skillTitle } = phase.prepared;
   const number = session.number.value;
@@ -34,9 +35,10 @@ function Heading({ session, ground: { supply }, phase }: Props) {
     <TitleBlock
       title={task.question.circuit.title ?? asked.title}
       cells={[skillTitle, practise.question(number)]}
+      written={skillWritten(task.skill)}
       follows={session.put < 2 ? undefined : number}
     >
-      {supply && task.issued === undefined && <p class="cell wide own">{practise.ownPractice}</p>}
+      {ground.supply && task.issued === undefined && <p class="cell wide own">{practise.ownPractice}</p>}
     </TitleBlock>
   );
 }
@@ -114,7 +116,11 @@ function InWords({
               mark={phase.judgement.mark}
               circuit={phase.judgement.circuit}
               scenario={phase.judgement.scenario}
-              because={task.because}
+              because={
+                task.because === undefined
+                  ? undefined
+                  : { text: task.because, written: skillWritten(task.skill) }
+              }
               onAbout={onAbout}
             />
           )}

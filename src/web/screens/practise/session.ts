@@ -1,6 +1,7 @@
 /** One practice: the question that is open, what has been answered to it, and the one being made ready behind it. */
 import { signal } from '@preact/signals';
 import { nanoid } from 'nanoid';
+import type { BankSkill } from '../../../../shared/bank.ts';
 import type { Answer } from '../../../../shared/question.ts';
 import type { Given, Task } from '../../../practice/index.ts';
 import { NotTold } from '../../engine/client.ts';
@@ -20,8 +21,8 @@ export type Phase =
   | { readonly kind: 'nothing'; readonly why: string }
   /** `onPaper`: the circuit is on an open paper, and there is nothing to try again. */
   | { readonly kind: 'failed'; readonly why: string; readonly onPaper?: boolean }
-  /** What a placement found: titles of what is known, and of how many. */
-  | { readonly kind: 'placed'; readonly known: readonly string[]; readonly of: number }
+  /** What a placement found: what is known, and of how many. */
+  | { readonly kind: 'placed'; readonly known: readonly BankSkill[]; readonly of: number }
   | {
       readonly kind: 'asking';
       readonly prepared: Prepared;
@@ -219,7 +220,7 @@ export class Session {
     const skills = bank.topics.flatMap(({ skills: all }) => all);
     this.phase.value = {
       kind: 'placed',
-      known: skills.filter(({ id }) => known.includes(id)).map(({ title }) => title),
+      known: skills.filter(({ id }) => known.includes(id)),
       of: skills.length,
     };
     await this.ground.local.remove('open');

@@ -1,4 +1,6 @@
+import type { BankSkill } from '../../../../shared/bank.ts';
 import { MOST_PLACING } from '../../../practice/index.ts';
+import { skillWritten } from '../../parts/written.tsx';
 import { set, words } from '../../words.ts';
 import type { Session } from './session.ts';
 
@@ -50,7 +52,15 @@ export function OneSkill() {
 }
 
 /** What a placement found. */
-export function Placed({ session, known, of }: { session: Session; known: readonly string[]; of: number }) {
+export function Placed({
+  session,
+  known,
+  of,
+}: {
+  session: Session;
+  known: readonly BankSkill[];
+  of: number;
+}) {
   const { begin } = words('first').practise;
   return (
     <div class="opening" role="status">
@@ -59,8 +69,10 @@ export function Placed({ session, known, of }: { session: Session; known: readon
         <>
           <p>{begin.countAsKnown}</p>
           <ul class="found">
-            {known.map((title) => (
-              <li key={title}>{title}</li>
+            {known.map(({ id, title }) => (
+              <li key={id} {...skillWritten(id)}>
+                {title}
+              </li>
             ))}
           </ul>
         </>

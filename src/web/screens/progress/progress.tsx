@@ -8,6 +8,7 @@ import { answers, coming, settings as kept } from '../../learner.ts';
 import { dayOf } from '../../moments.ts';
 import type { ScreenProps } from '../../parts/loaded.tsx';
 import { Schedule } from '../../parts/schedule.tsx';
+import { SkillTitle } from '../../parts/written.tsx';
 import { wishesOf } from '../../wishes.ts';
 import { set, words } from '../../words.ts';
 import { OwnData } from './own-data.tsx';
@@ -50,7 +51,7 @@ function Skills({ report, now }: { report: Report; now: number }) {
           keyOf={({ skill }) => skill}
           like={({ standing }) => standing}
           columns={[
-            { title: w.skill, head: true, cell: ({ title }) => title },
+            { title: w.skill, head: true, cell: SkillTitle },
             { title: w.stands, cell: ({ standing }) => w.standing[standing] },
             {
               title: w.chance,
@@ -65,7 +66,11 @@ function Skills({ report, now }: { report: Report; now: number }) {
           <summary>{w.notBegun(later.length)}</summary>
           <ul>
             {later.map(({ skill, title, standing }) => (
-              <li key={skill}>{w.withStanding({ title, standing: w.standing[standing] })}</li>
+              <li key={skill}>
+                {set(w.withStanding({ title: '{title}', standing: w.standing[standing] }), {
+                  title: <SkillTitle skill={skill} title={title} />,
+                })}
+              </li>
             ))}
           </ul>
         </details>

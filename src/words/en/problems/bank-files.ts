@@ -5,6 +5,7 @@ import { asMeant, type Slip, shown } from './parts.ts';
 /** What each key of the front matter holds. */
 const KEYS = {
   id: 'a name of small letters, digits and hyphens, such as make-and-break (64 characters at most)',
+  language: 'the tag of the language that the file is written in (BCP 47), such as en, de-AT or zh-Hant',
   title: 'a text of one line (120 characters at most)',
   summary: 'a text of one line (300 characters at most)',
   order: "the topic's place among the topics: a whole number from 1 to 10000",

@@ -2,6 +2,7 @@ import type { ToldItemMark } from '../../../../../shared/homework.ts';
 import type { PaperReview } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
+import { SkillTitle } from '../../../parts/written.tsx';
 import { MarkedQuestion } from '../../../question/marked-question.tsx';
 import type { Ground } from '../../../start.ts';
 import { set, words } from '../../../words.ts';
@@ -53,14 +54,16 @@ function Revise({ review }: { review: PaperReview }) {
         <ul class="set-list">
           {revise.map(({ skill, title, topic, share }) => (
             <li key={skill}>
-              {w.skill({ title, part: share })}
+              {set(w.skill({ title: '{title}', part: share }), {
+                title: <SkillTitle skill={skill} title={title} />,
+              })}
               <div class="row">
                 <a class="onward" href={`#/practise/${skill}`}>
                   {w.practiseIt}
                 </a>
                 {topic && (
                   <a class="onward" href={`#/lessons/${topic.id}`}>
-                    {w.read(topic.title)}
+                    {set(w.read('{title}'), { title: <SkillTitle skill={skill} title={topic.title} /> })}
                   </a>
                 )}
               </div>

@@ -1,4 +1,5 @@
 import { Schedule } from '../../../parts/schedule.tsx';
+import { SkillTitle } from '../../../parts/written.tsx';
 import { words } from '../../../words.ts';
 import { ShareCell } from './share-cell.tsx';
 import type { LearnerReport } from './types.ts';
@@ -13,7 +14,7 @@ export function SkillTable({ skills }: { skills: LearnerReport['skills'] }) {
       rows={skills}
       keyOf={({ skill }) => skill}
       columns={[
-        { title: w.skill, head: true, cell: ({ title }) => title },
+        { title: w.skill, head: true, cell: SkillTitle },
         { title: w.items, minor: true, like: 'number', cell: ({ items }) => items },
         { title: w.marks, like: 'number', cell: ({ earned, outOf }) => w.marksOf({ earned, outOf }) },
         { title: w.share, own: ({ share }) => <ShareCell share={share} /> },

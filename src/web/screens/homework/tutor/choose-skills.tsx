@@ -1,4 +1,5 @@
 import type { Bank, Topic } from '../../../../../shared/bank.ts';
+import { written } from '../../../parts/written.tsx';
 import { set, words } from '../../../words.ts';
 
 interface Props {
@@ -21,7 +22,7 @@ function OfTopic({ topic, chosen, onChange }: { topic: Topic } & Omit<Props, 'ba
           indeterminate={count > 0 && count < own.length}
           onChange={() => onChange(count === own.length ? without : [...without, ...own])}
         />
-        <span>{topic.title}</span>
+        <span {...written(topic)}>{topic.title}</span>
       </label>
       {topic.skills.length > 1 && (
         <div class="of-topic">
@@ -34,7 +35,7 @@ function OfTopic({ topic, chosen, onChange }: { topic: Topic } & Omit<Props, 'ba
                   onChange(currentTarget.checked ? [...chosen, id] : chosen.filter((each) => each !== id))
                 }
               />
-              <span>{title}</span>
+              <span {...written(topic)}>{title}</span>
             </label>
           ))}
         </div>

@@ -7,6 +7,7 @@ import { Button } from '../../../forms/button.tsx';
 import { dayOf } from '../../../moments.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { Schedule } from '../../../parts/schedule.tsx';
+import { skillWritten } from '../../../parts/written.tsx';
 import { set, words } from '../../../words.ts';
 import { addressOf } from '../homework-route.ts';
 import { Grid } from '../parts/grid.tsx';
@@ -79,8 +80,9 @@ function Matrix({ view }: { view: CompetenceView }) {
               </>
             ),
           },
-          ...skills.map(({ title }, at) => ({
+          ...skills.map(({ id, title }, at) => ({
             title,
+            written: skillWritten(id),
             onEnd: true,
             own: ({ cells }: { cells: readonly Cell[] }) => <CellOf cell={cells[at]!} />,
           })),

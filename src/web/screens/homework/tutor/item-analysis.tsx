@@ -1,5 +1,6 @@
 import type { Bank } from '../../../../../shared/bank.ts';
 import { Schedule } from '../../../parts/schedule.tsx';
+import { SkillTitle } from '../../../parts/written.tsx';
 import { set, words } from '../../../words.ts';
 import type { ClassReport } from '../parts/types.ts';
 
@@ -28,7 +29,11 @@ export function ItemAnalysis({ bank, report }: { bank: Bank; report: ClassReport
         keyOf={({ place }) => place}
         columns={[
           { title: w.place, like: 'number', cell: ({ place }) => place },
-          { title: w.skill, head: true, cell: ({ skill }) => titles.get(skill) ?? skill },
+          {
+            title: w.skill,
+            head: true,
+            cell: ({ skill }) => <SkillTitle skill={skill} title={titles.get(skill) ?? skill} />,
+          },
           { title: w.facility, like: 'number', cell: ({ facility }) => w.figure(facility) },
           { title: w.discrimination, own: (place) => <Discrimination of={place.discrimination} /> },
           {

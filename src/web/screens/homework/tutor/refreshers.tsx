@@ -1,5 +1,6 @@
 import type { CompetenceView } from '../../../../../shared/homework-views.ts';
 import { dayOf } from '../../../moments.ts';
+import { SkillTitle } from '../../../parts/written.tsx';
 import { set, words } from '../../../words.ts';
 import { namesOf } from './names.ts';
 import { byPerson, type PersonsRefreshers } from './refreshers-by-person.ts';
@@ -41,7 +42,9 @@ function OfPerson({
         <ul class="due">
           {due.map(({ skill, dueAt }) => (
             <li key={skill}>
-              <span>{titleOf(skill)}</span>
+              <span>
+                <SkillTitle skill={skill} title={titleOf(skill)} />
+              </span>
               {dueAt <= now ? overdueDay(w.since(dueAt)) : comingDay(dayOf(dueAt))}
             </li>
           ))}

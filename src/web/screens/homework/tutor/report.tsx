@@ -2,6 +2,7 @@ import type { PaperRow, SetReport } from '../../../../../shared/homework-views.t
 import { call } from '../../../api.ts';
 import { Button } from '../../../forms/button.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
+import { skillWritten } from '../../../parts/written.tsx';
 import type { Ground } from '../../../start.ts';
 import { set as elements, words } from '../../../words.ts';
 import { addressOf } from '../homework-route.ts';
@@ -106,7 +107,7 @@ function Skills({
       rows={common.learner}
       columns={[
         { key: 'total', title: w.skills.all },
-        ...report.skills.map(({ skill, title }) => ({ key: skill, title })),
+        ...report.skills.map(({ skill, title }) => ({ key: skill, title, written: skillWritten(skill) })),
       ]}
       lines={report.rows.map(({ learner, stands, total, shares }) => {
         const paper = paperOf(learner);

@@ -8,6 +8,7 @@ import { Refused } from '../../../forms/failure.tsx';
 import { whenText } from '../../../moments.ts';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
 import { Schedule } from '../../../parts/schedule.tsx';
+import { SkillTitle } from '../../../parts/written.tsx';
 import { words } from '../../../words.ts';
 import { addressOf, goTo } from '../homework-route.ts';
 import { Head } from '../parts/head.tsx';
@@ -58,7 +59,11 @@ function PlaceSchedule({ view, bank }: { view: SetView; bank: Bank }) {
         keyOf={({ skill }, at) => `${at} ${skill}`}
         columns={[
           { title: w.place, like: 'number', cell: (_, at) => at + 1 },
-          { title: w.skill, head: true, cell: ({ skill }) => titles.get(skill) ?? skill },
+          {
+            title: w.skill,
+            head: true,
+            cell: ({ skill }) => <SkillTitle skill={skill} title={titles.get(skill) ?? skill} />,
+          },
           { title: w.askedFor, cell: ({ kind }) => w.kind(kind) },
           { title: w.hard, minor: true, like: 'number', cell: ({ difficulty }) => w.difficulty(difficulty) },
           { title: w.marks, minor: true, like: 'number', cell: ({ marks }) => marks },

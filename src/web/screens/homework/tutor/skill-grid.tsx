@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { Schedule } from '../../../parts/schedule.tsx';
+import type { Written } from '../../../parts/written.tsx';
 import { Grid } from '../parts/grid.tsx';
 import { ShareCell, ShareLegend } from '../parts/share-cell.tsx';
 
@@ -7,7 +8,7 @@ interface Props {
   readonly caption: string;
   /** Of the first column. */
   readonly rows: string;
-  readonly columns: readonly { readonly key: string; readonly title: string }[];
+  readonly columns: readonly { readonly key: string; readonly title: string; readonly written?: Written }[];
   readonly lines: readonly {
     readonly key: string;
     readonly name: ComponentChildren;
@@ -29,8 +30,9 @@ export function SkillGrid({ caption, rows, columns, lines, mean }: Props) {
           keyOf={({ key }) => key}
           columns={[
             { title: rows, head: true, cell: ({ name }) => name },
-            ...columns.map(({ title }, at) => ({
+            ...columns.map(({ title, written }, at) => ({
               title,
+              ...(written ? { written } : {}),
               onEnd: true,
               own: ({ shares }: { shares: readonly (number | null)[] }) => (
                 <ShareCell share={shares[at] ?? null} />

@@ -2,6 +2,7 @@ import type { TermView } from '../../../../../shared/homework-views.ts';
 import { call } from '../../../api.ts';
 import { Button } from '../../../forms/button.tsx';
 import { Show, useFetched } from '../../../parts/fetched.tsx';
+import { skillWritten } from '../../../parts/written.tsx';
 import { words } from '../../../words.ts';
 import { addressOf } from '../homework-route.ts';
 import { Head } from '../parts/head.tsx';
@@ -23,7 +24,7 @@ function Grids({ term }: { term: TermView }) {
       <SkillGrid
         caption={w.skills}
         rows={common.learner}
-        columns={skills.map(({ skill, title }) => ({ key: skill, title }))}
+        columns={skills.map(({ skill, title }) => ({ key: skill, title, written: skillWritten(skill) }))}
         lines={rows.map(({ learner, bySkill }) => ({ key: learner, name: nameOf(learner), shares: bySkill }))}
       />
       {ideas.length > 0 && (
