@@ -17,18 +17,27 @@ export interface CastSignal {
   readonly text: string;
   readonly acted: Word;
   readonly rest: Word;
+  /** What has acted is a fault or worse, and what hasn't is well: fit for an alarm, or for a relay that drops out on it. */
+  readonly isFault: boolean;
 }
+
+/** See `CastSignal`. */
+export const isFault = ({ acted, rest }: Signal): boolean =>
+  (acted.meaning === 'abnormal' || acted.meaning === 'emergency') && rest.meaning === 'normal';
 
 function castSignal(signal: Signal, number: number): CastSignal {
   const thing = numbered(signal.thing, number);
   const full = (word: Word): Word => ({ text: `${thing} ${word.text}`, meaning: word.meaning });
   const acted = full(signal.acted);
-  return { thing, sensor: signal.sensor, text: acted.text, acted, rest: full(signal.rest) };
+  return {
+    thing,
+    sensor: signal.sensor,
+    text: acted.text,
+    acted,
+    rest: full(signal.rest),
+    isFault: isFault(signal),
+  };
 }
-
-/** What has acted is a fault or worse, and what hasn't is well: fit for an alarm, or for a relay that drops out on it. */
-export const isFault = ({ acted, rest }: Signal): boolean =>
-  (acted.meaning === 'abnormal' || acted.meaning === 'emergency') && rest.meaning === 'normal';
 
 /** `count` different signals that suit, no machine twice. */
 export function castSignals(

@@ -2,7 +2,7 @@
 
 import type { Step } from '../../shared/circuit.ts';
 import { randomActs, severalLists, someOn } from './act-lists.ts';
-import { cast, castSignals, lower, titleOf } from './casting.ts';
+import { cast, castSignals, lower } from './casting.ts';
 import { type Chain, either, type Link } from './chains.ts';
 import { addButton, addInputs, addLamp, addRelay, addSensor, addSource } from './devices/index.ts';
 import { finish } from './finish.ts';
@@ -35,13 +35,16 @@ class Contacts {
   private readonly random: Random;
   private readonly pools: readonly Pool[];
   private readonly fields: readonly Field[];
+  /** The first of the pools that come after what is fed, or are that themselves. */
+  private readonly fed: number;
   /** Level of the deepest relay whose contact was taken since the last look. */
   deepest = 0;
 
-  constructor(random: Random, pools: readonly Pool[], fields: readonly Field[]) {
+  constructor(random: Random, pools: readonly Pool[], fields: readonly Field[], fed = pools.length) {
     this.random = random;
     this.pools = pools;
     this.fields = fields;
+    this.fed = fed;
   }
 
   private field(): Step | undefined {
@@ -63,7 +66,9 @@ class Contacts {
     const pool = this.random.pick(open_);
     pool.left--;
     this.deepest = Math.max(this.deepest, pool.level);
-    return this.random.chance(0.55) ? pool.relay.made() : pool.relay.rest();
+    // Fed back only by make contacts: by break contacts two relays would lock each other out, and not always both ways.
+    const feedsBack = this.pools.indexOf(pool) >= this.fed;
+    return feedsBack || this.random.chance(0.55) ? pool.relay.made() : pool.relay.rest();
   }
 
   /** @param share - how often a relay's contact is taken before one of the field */
@@ -103,8 +108,7 @@ export const free: Family = {
     const feedback = size > 1 && random.chance(0.25);
     const fieldCount = random.int(1, 1 + Math.ceil(size / 2));
     const lampCount = random.int(2, 2 + Math.ceil(size * 0.7));
-    const signals = castSignals(random, plant, fieldCount + lampCount);
-    const fields = signals.slice(0, fieldCount).map((signal): Field => {
+    const fields = castSignals(random, plant, fieldCount).map((signal): Field => {
       const drive = cast(random, plant.drives);
       const starts = random.chance(0.3);
       const part = starts
@@ -117,7 +121,7 @@ export const free: Family = {
       (): Pool => ({ relay: addRelay(board, source, { poles: POLES }), level: 0, left: POLES }),
     );
     pools.forEach((pool, index) => {
-      const contacts = new Contacts(random, feedback ? pools : pools.slice(0, index), fields);
+      const contacts = new Contacts(random, feedback ? pools : pools.slice(0, index), fields, index);
       const share = index === 0 ? 0 : 0.55;
       const chain = network(random, () => contacts.take(share), random.int(1, 2));
       pool.level = contacts.deepest + 1;
@@ -129,10 +133,11 @@ export const free: Family = {
       pools.map(({ relay, left }) => ({ relay, left, level: 0 })),
       used,
     );
-    for (const signal of signals.slice(fieldCount)) {
+    // What a random network says of a plant is nothing: its lamps have numbers, and no colour that means well or warning.
+    for (let number = 1; number <= lampCount; number++) {
       const chain = network(random, () => all.relayContact(), random.chance(0.7) ? 1 : 2);
       if (chain.length === 0) break;
-      const lamp = addLamp(board, source, signal.acted.text, signal.acted.meaning);
+      const lamp = addLamp(board, source, `Output ${number}`, 'neutral');
       board.line(source, 'lamps', [...chain, lamp.hop]);
     }
     if (size >= 2 && random.chance(0.35)) {
@@ -143,9 +148,7 @@ export const free: Family = {
         const supply = addSource(board, { volts: 24, current: 'DC' }, 'Controller signals', false);
         const inputs = addInputs(board, supply, '24V-1');
         contacts.forEach((contact, point) => {
-          const signal = random.pick(signals);
-          const word = random.chance(0.5) ? signal.acted : signal.rest;
-          board.input(inputs, [contact], `${word.text}, ${point + 1}`);
+          board.input(inputs, [contact], `Point ${point + 1}`);
         });
       }
     }
@@ -154,7 +157,7 @@ export const free: Family = {
     if (toggles.length === 0 || random.chance(0.15)) toggles.push(random.pick(pools).relay.held);
     return finish(random, board, {
       family: free.id,
-      title: titleOf(plant, signals[0]!.thing, 'interlocks'),
+      title: `${plant.name}: a network of relays, to read`,
       sheets: sheetsFor(random, size),
       acts: severalLists(4, () =>
         random.chance(0.5) ? someOn(random, toggles) : randomActs(random, toggles, random.int(1, 4)),

@@ -3,18 +3,10 @@ import type { Circuit, Device } from '../../shared/circuit.ts';
 import type { Act } from '../../shared/scenario.ts';
 import { actSaid, type DrawingRule, traitsOf } from '../circuit/index.ts';
 import { actsToTry } from './acts-to-try.ts';
-import { withoutDeadEnds } from './dead-ends.ts';
-import { DRIVE, type Machine, machineOf } from './machine.ts';
-import { planOf } from './plan-of.ts';
-import { begin, doAct } from './play.ts';
-import { copyState, type State } from './state.ts';
-
-/** States looked at; a plant with more than that many of its buttons and field contacts is searched in part. */
-const MOST_STATES = 400;
-
-const PRESSED = 2;
-const OPERATED = 2;
-const REST = 1;
+import type { Machine } from './machine.ts';
+import { moversOf } from './movers.ts';
+import { plantOf } from './plant.ts';
+import { OPERATED, REST, type Taken, walkPlant } from './plant-walk.ts';
 
 /** A stop and a relay or contactor that it has to do with, as one number. */
 type Pair = number;
@@ -25,10 +17,7 @@ interface Running {
   readonly acts: readonly Act[];
 }
 
-const keyOf = ({ at, due }: State): string =>
-  `${at.join('')} ${due.map((when) => (when === Infinity ? 0 : 1)).join('')}`;
-
-/** What the search through the states of a plant has come across. */
+/** What the walk through the states of a plant has come across. */
 class Seen {
   /** Pairs of which the stop has put the relay out, and by which acts it ran although the stop was actuated. */
   private readonly stopped = new Set<Pair>();
@@ -40,21 +29,19 @@ class Seen {
   constructor(machine: Machine, stops: readonly number[]) {
     this.machine = machine;
     this.stops = stops;
-    this.movers = machine.plan.mechanisms.flatMap((_, index) =>
-      machine.drive[index] === DRIVE.coil ? [index] : [],
-    );
+    this.movers = moversOf(machine);
   }
 
-  look(before: State, after: State, acts: readonly Act[]): void {
+  look({ before, after, done }: Taken): void {
     const { mechanisms } = this.machine.plan;
     for (const stop of this.stops) {
-      if (after.at[stop] !== PRESSED) continue;
-      const pressedNow = before.at[stop] !== PRESSED;
+      if (after.at[stop] !== OPERATED) continue;
+      const pressedNow = before.at[stop] !== OPERATED;
       for (const mover of this.movers) {
         const pair = stop * mechanisms.length + mover;
         if (pressedNow && before.at[mover] === OPERATED && after.at[mover] === REST) this.stopped.add(pair);
         if (after.at[mover] !== OPERATED || this.ran.has(pair)) continue;
-        this.ran.set(pair, { stop: mechanisms[stop]!.id, mover: mechanisms[mover]!.id, acts });
+        this.ran.set(pair, { stop: mechanisms[stop]!.id, mover: mechanisms[mover]!.id, acts: done });
       }
     }
   }
@@ -66,35 +53,20 @@ class Seen {
 }
 
 function search(circuit: Circuit, stops: readonly Device[]): readonly Running[] {
-  const machine = machineOf(withoutDeadEnds(planOf(circuit)));
+  const plant = plantOf(circuit);
+  const { machine } = plant;
   const seen = new Seen(
     machine,
     stops.map(({ name }) => machine.mechanismOf.get(name)!),
   );
-  const acts = actsToTry(circuit, machine);
-  const start = begin(machine, 'live');
-  const queue: { state: State; done: Act[] }[] = [{ state: start, done: [] }];
-  const known = new Set([keyOf(start)]);
-  for (const { state, done } of queue) {
-    for (const act of acts) {
-      const next = copyState(state);
-      // What never rests tells nothing about the stop.
-      if (!doAct(machine, next, act)) continue;
-      const now = [...done, act];
-      seen.look(state, next, now);
-      const key = keyOf(next);
-      if (known.has(key) || known.size >= MOST_STATES) continue;
-      known.add(key);
-      queue.push({ state: next, done: now });
-    }
-  }
+  const moves = actsToTry(circuit, machine).map((act) => [act]);
+  walkPlant(plant, moves, (taken) => seen.look(taken));
   return seen.found;
 }
 
 /**
  * A stop that puts a relay or contactor out at one time, and while it is actuated lets it operate at another: by a jog button
- * that leads past it, or a start that is stronger. Searched breadth first over what can be done, mechanisms moving in waves,
- * over at most 400 states.
+ * that leads past it, or a start that is stronger.
  */
 export const stopWins: DrawingRule = {
   name: 'stop-wins',

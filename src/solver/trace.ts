@@ -34,9 +34,16 @@ class Tracer {
  * @param id - `-H1`, `-K3`, `-A1:I1`, `-K7:B1`
  * @returns undefined when the machine has no such load
  */
-export function traceLoad(machine: Machine, state: State, id: string): LoadTrace | undefined {
-  const load = machine.plan.loads.findIndex((entry) => entry.id === id);
-  return load < 0 ? undefined : new Tracer(machine, state).trace(load);
+export const traceLoad = (machine: Machine, state: State, id: string): LoadTrace | undefined =>
+  tracerOf(machine, state)(id);
+
+/** The same for whoever asks for several loads of one state. */
+export function tracerOf(machine: Machine, state: State): (id: string) => LoadTrace | undefined {
+  const tracer = new Tracer(machine, state);
+  return (id) => {
+    const load = machine.plan.loads.findIndex((entry) => entry.id === id);
+    return load < 0 ? undefined : tracer.trace(load);
+  };
 }
 
 /** Every coil, lamp, load and input of a settled state. */

@@ -41,6 +41,7 @@ const OTHERWISE: Readonly<Record<string, readonly string[]>> = {
   'src/questions/explain/relay-why.ts': ['off-delay', 'on-delay'],
   'src/solver/coils.ts': ['off-delay', 'on-delay'],
   'src/solver/machine.ts': ['off-delay', 'on-delay'],
+  'src/solver/no-restart.rule.ts': ['off-delay'],
   // Families, and the parts of a drawing that they put lines in.
   'src/generator/board.ts': ['inputs'],
   'src/generator/families/off-delay.family.ts': ['off-delay'],

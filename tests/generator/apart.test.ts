@@ -8,7 +8,7 @@ import { allowed, apartOf } from './apart.ts';
 const all = [...families, free];
 const documentation = readFileSync(new URL('../../docs/generator.md', import.meta.url), 'utf8');
 const [, table = ''] = documentation.split(/<!-- (?:table: .*|end of table) -->/);
-const measured = all.map((family) => apartOf(family, 60));
+const measured = all.map((family) => apartOf(family, 120));
 
 describe('misconceptions told apart', () => {
   it.each(measured)('$family: more of them in the questions made than in scenarios as they come', (apart) => {

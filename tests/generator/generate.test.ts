@@ -82,7 +82,7 @@ describe('generate', () => {
         "break-only": "2ca36ae7fd1a254a6248712d2ba0f1ba hold -K6; make -B2",
         "duty-standby": "31e9b457381d9ef14f1add2a88f2fb85 press -S104; release -S104; make -B101",
         "flashing": "e5a5b04fbd9a949ce52c436ce9d696cd make -B7",
-        "free": "4b66e2020b65ee9f67ce7c5610117520 press -S1",
+        "free": "29a698b15e8fec1869f7299d5ed6a1fb press -S3",
         "healthy-relay": "a81a1c89229ac03b64106f18eaf36503 break -B2",
         "interlocked": "4bac25edb264be60d1a573a8ca6f8500 press -S6; press -S3; release -S6",
         "jog": "35208c3b57c08442ea400433c2373c0b press -S2; release -S2",
@@ -98,7 +98,7 @@ describe('generate', () => {
         "status-pair": "8986cc313d223004349e69f8a089201e make -B2; break -B2; make -B2",
         "two-hand": "ebe98263c3f129c35ac29b050b7d78b6 press -S92; wait 0.2 s; press -S91; wait 2 s",
         "two-out-of-three": "5763b74c37ecfd7422e88488635ffa85 make -B12; make -B11",
-        "two-supplies": "9dfff3e0ec710ad2d353607929b708bf make -B12; open -F11",
+        "two-supplies": "d62e41d1ade3da51d4898fc2da13d844 hold -K12",
       }
     `);
   });

@@ -1,13 +1,17 @@
+import type { Step } from '../../../shared/circuit.ts';
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
 import { castSignals, titleOf } from '../casting.ts';
 import { type Chain, either } from '../chains.ts';
 import { addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
-import type { CoilPart, Toggle } from '../parts.ts';
+import type { CoilPart, LoadPart, Toggle } from '../parts.ts';
 import type { Family } from '../types.ts';
 
-/** Each relay is fed through a contact of the one before, now by its make leg, now by its break leg. */
+/**
+ * Each relay is fed through a contact of the one before, now by its make leg, now by its break leg. What a lamp at the end of such a
+ * chain would say of the plant is nothing that anybody would build, so it says how its relay stands.
+ */
 export const relayChain: Family = {
   id: 'relay-chain',
   size: { min: 1, max: 6 },
@@ -21,15 +25,15 @@ export const relayChain: Family = {
     const relays: CoilPart[] = [];
     const contactOf = (relay: CoilPart) => (random.chance(0.5) ? relay.made() : relay.rest());
     const lamp = (relay: CoilPart, number: number): void => {
-      const signal = signals[number % signals.length]!;
       const both = random.chance(0.35);
       const pole = relay.pole();
-      const acted = addLamp(board, source, `${signal.acted.text}, stage ${number + 1}`, signal.acted.meaning);
+      const shown = (leg: Step): LoadPart =>
+        addLamp(board, source, `Stage ${number} ${leg === pole.made ? 'in' : 'out'}`, 'neutral');
       const first = random.chance(0.5) ? pole.made : pole.rest;
-      board.line(source, 'lamps', [first, acted.hop]);
+      board.line(source, 'lamps', [first, shown(first).hop]);
       if (!both) return;
-      const other = addLamp(board, source, `${signal.rest.text}, stage ${number + 1}`, signal.rest.meaning);
-      board.tail([first === pole.made ? pole.rest : pole.made, other.hop]);
+      const other = first === pole.made ? pole.rest : pole.made;
+      board.tail([other, shown(other).hop]);
     };
     for (let stage = 0; stage < length; stage++) {
       const relay = addRelay(board, source, { poles: random.int(3, 4) });
@@ -46,7 +50,7 @@ export const relayChain: Family = {
       relays.push(relay);
     }
     relays.forEach((relay, stage) => {
-      if (stage === length - 1 || random.chance(0.35)) lamp(relay, stage);
+      if (stage === length - 1 || random.chance(0.35)) lamp(relay, stage + 1);
     });
     if (random.chance(0.2)) toggles.push(random.pick(relays.slice(0, -1)).held);
     maybeSupplyLamp(random, opening, 0.15);

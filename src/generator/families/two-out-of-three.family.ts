@@ -44,8 +44,9 @@ export const twoOutOfThree: Family = {
     const pole = tripped.pole();
     const trip = addLamp(board, source, trio.acted.text, trio.acted.meaning);
     board.line(source, 'lamps', [pole.made, trip.hop]);
-    const well = addLamp(board, source, `${trio.thing} well`, 'normal');
-    board.tail([pole.rest, well.hop]);
+    // One of three may have acted already, so this one isn't green.
+    const held = addLamp(board, source, `${trio.thing}: not tripped`, 'neutral');
+    board.tail([pole.rest, held.hop]);
     if (size >= 3) {
       letters.slice(0, size >= 4 ? 3 : 1).forEach((letter, index) => {
         const lamp = addLamp(board, source, `${trio.thing} ${letter}`, trio.acted.meaning);

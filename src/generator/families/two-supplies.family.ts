@@ -29,34 +29,40 @@ export const twoSupplies: Family = {
     const toggles = cast.map((signal) => {
       const sensor = addSensor(board, signal.sensor, signal.text);
       const relay = addRelay(board, source, { poles: random.int(2, 4) });
-      board.line(source, 'control', [random.chance(0.75) ? sensor.made() : sensor.rest(), relay.coil]);
+      // Only what is a fault when it has acted drops a relay out that is energised while all is well.
+      const makes = !signal.isFault || random.chance(0.5);
+      board.line(source, 'control', [makes ? sensor.made() : sensor.rest(), relay.coil]);
+      const released = makes ? signal.rest : signal.acted;
+      const operated = makes ? signal.acted : signal.rest;
       const lampPole = relay.pole();
-      const rest = (): void => {
-        const lamp = addLamp(board, source, signal.rest.text, signal.rest.meaning);
+      const shownReleased = (): void => {
+        const lamp = addLamp(board, source, released.text, released.meaning);
         board.line(source, 'lamps', [lampPole.rest, lamp.hop]);
       };
-      const acted = (tail: boolean): void => {
-        const lamp = addLamp(board, source, signal.acted.text, signal.acted.meaning);
+      const shownOperated = (tail: boolean): void => {
+        const lamp = addLamp(board, source, operated.text, operated.meaning);
         if (tail) board.tail([lampPole.made, lamp.hop]);
         else board.line(source, 'lamps', [lampPole.made, lamp.hop]);
       };
       const shown = random.int(0, 3);
-      if (shown !== 0) rest();
-      if (shown !== 1) acted(shown !== 0);
+      if (shown !== 0) shownReleased();
+      if (shown !== 1) shownOperated(shown !== 0);
       const inputPole = relay.pole();
       const onRest = random.chance(0.4);
-      board.input(
-        inputs,
-        [onRest ? inputPole.rest : inputPole.made],
-        (onRest ? signal.rest : signal.acted).text,
-      );
+      board.input(inputs, [onRest ? inputPole.rest : inputPole.made], (onRest ? released : operated).text);
       return random.chance(0.25) ? relay.held : sensor.toggle;
     });
     // At 24 V a field contact may also come straight to the controller.
     if (volts === 24 && size >= 2 && random.chance(0.7)) {
       const signal = direct!;
       const sensor = addSensor(board, signal.sensor, signal.text);
-      board.input(inputs, [random.chance(0.65) ? sensor.rest() : sensor.made()], signal.acted.text);
+      const breaks = random.chance(0.65);
+      // The point is named for what is so while it reads 1.
+      board.input(
+        inputs,
+        [breaks ? sensor.rest() : sensor.made()],
+        (breaks ? signal.rest : signal.acted).text,
+      );
       toggles.push(sensor.toggle);
     }
     const lose = (): Act => ({ kind: 'open', device: random.pick([source, signals]).protection });

@@ -1,6 +1,6 @@
 /** What a drawing can break, and why it keeps to it. */
 import { type StatementOf, say } from '../../statement.ts';
-import { type ActSaid, acts } from '../circuit.ts';
+import { type ActSaid, acts, type FaultSaid, faults } from '../circuit.ts';
 import { speech } from '../speech.ts';
 import { capital } from '../text.ts';
 import { someOf } from './parts.ts';
@@ -74,6 +74,19 @@ const apart = ({ supplies: [one, other] }: Supplies): string =>
 
 const CLOSED_TOGETHER =
   'Put a load, or a contact that is open then, between the two poles; interlock what must never be closed together.';
+
+const doneIn = (done: readonly ActSaid[]): string => done.map((act) => say(acts, act)).join(', then ');
+
+/** Of two that lock each other out, the one that is operated and the one that should be at rest. */
+interface Locked {
+  readonly stuck: string;
+  readonly free: string;
+}
+const lockedOut = (stuck: string, free: string): string =>
+  `Put a break contact of ${stuck} before every way to the coil of ${free}, and one of ${free} before every way to that of ${stuck}.`;
+
+const throughRelay = (lamp: string, relay: string): string =>
+  `Feed ${lamp} through a make contact of ${relay}, so that it goes out with it.`;
 
 export const ruleProblems = {
   'designation-twice': ({ name }: { name: string }) => ({
@@ -209,6 +222,45 @@ export const ruleProblems = {
     wrong: `${mover} operates although ${stop}, which stops it otherwise, is actuated, after: ${done.map((act) => say(acts, act)).join(', then ')}.`,
     right: `Put ${stop} before every way that leads to ${mover}, the jog and the seal as well.`,
   }),
+  'no-restart': ({ mover, acts: done }: { mover: string; acts: readonly ActSaid[] }) => ({
+    wrong: `${mover} starts by itself when the supply returns, after: ${doneIn(done)}.`,
+    right: `Let ${mover} hold itself by a contact of its own, so that it is released with its supply and has to be started anew.`,
+  }),
+  /** `stuck`: the one that is operated whatever its coil has. */
+  'locked-both-ways': ({ stuck, free, acts: done }: Locked & { acts: readonly ActSaid[] }) => ({
+    wrong: `${free} operates while ${stuck} is held operated, after: ${doneIn(done)}.`,
+    right: lockedOut(stuck, free),
+  }),
+  'locked-both-ways.atOnce': ({ stuck, free }: Locked) => ({
+    wrong: `${free} operates as soon as the supply is on, also while ${stuck} is held operated.`,
+    right: lockedOut(stuck, free),
+  }),
+  'fails-safe': ({ lamp, relay, fault }: { lamp: string; relay: string; fault: FaultSaid }) => ({
+    wrong: `${lamp} is green and stays lit, as if all were well, when ${say(faults, fault)} and ${relay} can't report anything.`,
+    right: throughRelay(lamp, relay),
+  }),
+  'fails-safe.supply': ({ lamp, relay, supply }: { lamp: string; relay: string; supply: string }) => ({
+    wrong: `${lamp} is green and stays lit, as if all were well, when the supply ${supply} of ${relay} is lost.`,
+    right: throughRelay(lamp, relay),
+  }),
+  'fails-safe.reversed': ({
+    relay,
+    lamp,
+    warning,
+    act,
+  }: {
+    relay: string;
+    lamp: string;
+    warning: string;
+    act: ActSaid;
+  }) => ({
+    wrong: `A broken wire to ${relay} reads as all being well: when it releases, as after ${say(acts, act)}, ${warning} goes out and ${lamp}, which is green, is lit.`,
+    right: `Take the other kind of contact to feed ${relay}, so that it is energised while all is well, and exchange its legs.`,
+  }),
+  'green-means-well': ({ lamp, warning, act }: { lamp: string; warning: string; act: ActSaid }) => ({
+    wrong: `${lamp} is green and stays lit beside the warning ${warning}, after: ${say(acts, act)}.`,
+    right: `Put the contacts that put ${lamp} out in one series, so that each of them does it alone.`,
+  }),
 };
 export type RuleProblemSaid = StatementOf<typeof ruleProblems>;
 
@@ -234,4 +286,12 @@ export const ruleReasons = {
     'Two poles of a supply that are joined without a load blow the fuse, or burn what is nearest where there is none.',
   'stop-wins':
     'Whoever presses a stop must be able to rely on it, whatever else is held: a stop is stronger than every start.',
+  'no-restart':
+    'After a loss of supply people work at a machine that they take for stopped: what a button started waits for the button again.',
+  'locked-both-ways':
+    'A contactor that is welded, stuck or slow must keep the other direction out by itself, so each stands in the way of the other.',
+  'fails-safe':
+    'What is energised while all is well is there to show its own failures too: a wire off, a burnt coil or a lost supply must not read as well.',
+  'green-means-well':
+    'Who sees a green lamp for several things looks no further: it is lit only while each of them is in order.',
 };
