@@ -1,5 +1,6 @@
 /** What zod found wrong with a value, as a statement. */
 import type { core } from 'zod';
+import { isFormName } from '../../shared/form-name.ts';
 import type { ValueProblemSaid } from '../words/index.ts';
 
 type Issue = core.$ZodIssue;
@@ -22,7 +23,9 @@ export function issueSaid(issue: Issue, at?: string): ValueProblemSaid {
       return { says: 'json-shape.type', expected: issue.expected, at };
     case 'invalid_format':
       if (field === 'positions') return { says: 'bad-position', at };
-      return { says: 'json-shape.form', form: issue.message, at };
+      return isFormName(issue.message)
+        ? { says: 'json-shape.form', form: issue.message, at }
+        : { says: 'json-shape', at };
     case 'invalid_value':
       return { says: 'json-shape.choice', values: issue.values.map(String), at };
     case 'unrecognized_keys':
@@ -37,6 +40,6 @@ export function issueSaid(issue: Issue, at?: string): ValueProblemSaid {
       return { says: 'json-shape.none', field, at };
     }
     default:
-      return { says: 'json-shape', found: issue.message, at };
+      return { says: 'json-shape', at };
   }
 }

@@ -2,6 +2,7 @@
 import { type Circuit, circuit as circuitSchema } from '../../shared/circuit.ts';
 import type { Checked, Problem } from '../../shared/problem.ts';
 import { issueSaid } from './issues.ts';
+import { jsonMistake } from './json-mistake.ts';
 import { LIMITS } from './limits.ts';
 import { problemOf } from './places.ts';
 import { circuitProblem } from './problem-codes.ts';
@@ -19,7 +20,10 @@ const refused = (problems: readonly Problem[]): Checked<Circuit> => ({
   problems: problems.slice(0, LIMITS.problems),
 });
 
-/** A circuit from JSON text, or from a value that was JSON. Every mistake is reported; none has a line. */
+/**
+ * A circuit from JSON text, or from a value that was JSON. Every mistake is reported; only where a text stops being JSON has a line
+ * and a column.
+ */
 export function readCircuitJson(source: unknown): Checked<Circuit> {
   let value = source;
   if (typeof source === 'string') {
@@ -32,12 +36,15 @@ export function readCircuitJson(source: unknown): Checked<Circuit> {
         }),
       ]);
     }
-    try {
-      value = JSON.parse(source.replace(/^\ufeff/, ''));
-    } catch (error) {
-      const found = error instanceof Error ? error.message : '';
-      return refused([circuitProblem({ says: 'bad-json', found })]);
+    const text = source.replace(/^\ufeff/, '');
+    const mistake = jsonMistake(text);
+    if (mistake) {
+      const { found, ...place } = mistake;
+      return refused([
+        circuitProblem(found === undefined ? { says: 'bad-json.end' } : { says: 'bad-json', found }, place),
+      ]);
     }
+    value = JSON.parse(text);
   }
   const parsed = circuitSchema.safeParse(value);
   if (!parsed.success) {

@@ -1,6 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest, RouteOptions } from 'fastify';
 import { z } from 'zod';
 import type { ApiRoute } from '../../shared/api.ts';
+import { formSaid } from '../words/form-said.ts';
 import { firstWrong } from './first-wrong.ts';
 import type { Asking, Gate } from './people/gate.ts';
 import { ApiFailure, noSuchThing } from './problems.ts';
@@ -48,13 +49,13 @@ type What = 'body' | 'query';
 function checked(schema: z.ZodType, value: unknown, what: What): unknown {
   const reading = schema.safeParse(value);
   if (reading.success) return reading.data;
-  throw new ApiFailure({ says: `bad-value.${what}`, issue: reading.error.issues[0] });
+  throw new ApiFailure({ says: `bad-value.${what}`, form: formSaid(reading.error.issues[0]!, value) });
 }
 
 /** What was sent may be large: others get their turn while it is looked at. */
 async function checkedInTurns(schema: z.ZodType, value: unknown, what: What): Promise<unknown> {
   const wrong = await inTurnsFromNow(firstWrong(schema, value));
-  if (wrong) throw new ApiFailure({ says: `bad-value.${what}`, issue: wrong });
+  if (wrong) throw new ApiFailure({ says: `bad-value.${what}`, form: formSaid(wrong, value) });
   return checked(schema, value, what);
 }
 

@@ -1,5 +1,6 @@
 import { type AnswerRecord, answerRecord } from '../../shared/practice.ts';
 import { withMarkOfToday } from '../practice/older-marks.ts';
+import { formSaid } from '../words/form-said.ts';
 import type { Refusal } from '../words/index.ts';
 import { firstWrong } from './first-wrong.ts';
 import { ApiFailure } from './problems.ts';
@@ -35,9 +36,10 @@ export function* checkAnswer(sent: unknown, learner: string): Generator<undefine
   // A page of an earlier version may still be open, or have been without network since.
   const value = withMarkOfToday(sent);
   const wrongPiece = yield* firstWrong(answerRecord, value);
-  if (wrongPiece) return refused(value, { says: 'bad-answer.form', issue: wrongPiece });
+  if (wrongPiece) return refused(value, { says: 'bad-answer.form', form: formSaid(wrongPiece, value) });
   const reading = answerRecord.safeParse(value);
-  if (!reading.success) return refused(value, { says: 'bad-answer.form', issue: reading.error.issues[0] });
+  if (!reading.success)
+    return refused(value, { says: 'bad-answer.form', form: formSaid(reading.error.issues[0]!, value) });
   yield undefined;
   const record = reading.data;
   const unkeepable = (['id', 'learner', 'circuit'] as const).find((field) => UNKEEPABLE.test(record[field]));

@@ -6,7 +6,7 @@ import type { Gate } from './people/gate.ts';
 import { ApiFailure } from './problems.ts';
 import { JobEnded } from './work/work.ts';
 
-function refusalOf(code: string, statusCode: number, message: string): ApiFailure | null {
+function refusalOf(code: string, statusCode: number): ApiFailure | null {
   switch (code) {
     case 'FST_ERR_CTP_BODY_TOO_LARGE':
       return new ApiFailure({ says: 'body-too-large' });
@@ -16,9 +16,15 @@ function refusalOf(code: string, statusCode: number, message: string): ApiFailur
       return new ApiFailure({ says: 'bad-json.empty' });
     case 'FST_ERR_CTP_INVALID_JSON_BODY':
       return new ApiFailure({ says: 'bad-json' });
+    case 'FST_ERR_BAD_URL':
+    case 'FST_ERR_INVALID_URL':
+    case 'FST_ERR_MAX_PARAM_LENGTH':
+      return new ApiFailure({ says: 'bad-request.address' });
+    case 'FST_ERR_CTP_INVALID_CONTENT_LENGTH':
+      return new ApiFailure({ says: 'bad-request.length' });
   }
   if (statusCode < 400 || statusCode > 499) return null;
-  return new ApiFailure({ says: 'bad-request.asFound', found: message });
+  return new ApiFailure({ says: 'bad-request' });
 }
 
 /** What to tell the client of anything that was thrown; a fault of the program tells nothing of itself. */
@@ -29,11 +35,8 @@ export function apiFailureOf(error: unknown): ApiFailure {
   // Erased after the session was looked up.
   if (error instanceof NoSuchPerson) return new ApiFailure({ says: 'sign-in-first' });
   if (error instanceof JobEnded && error.why === 'closing') return new ApiFailure({ says: 'stopping' });
-  const { code = '', statusCode = 500, message = '' } = error as Partial<FastifyError>;
-  // JSON.parse's own error comes without a code of the framework.
-  if (error instanceof SyntaxError && statusCode === 400)
-    return new ApiFailure({ says: 'bad-json.asFound', found: message });
-  return refusalOf(code, statusCode, message) ?? new ApiFailure({ says: 'internal-fault' });
+  const { code = '', statusCode = 500 } = error as Partial<FastifyError>;
+  return refusalOf(code, statusCode) ?? new ApiFailure({ says: 'internal-fault' });
 }
 
 /**

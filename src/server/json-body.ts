@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
+import { jsonMistake } from '../circuit/index.ts';
 import { MOST_IN_ANSWER } from './check-answer.ts';
 import { cutJson, type JsonBounds, readPieces } from './json-pieces.ts';
 import { ApiFailure } from './problems.ts';
@@ -13,6 +14,16 @@ const LARGE = 16 * 1024;
  * nested a third as deep.
  */
 export const BODY_BOUNDS: JsonBounds = { values: 150_000, inPiece: 2 * MOST_IN_ANSWER.values, deep: 32 };
+
+/** Reads a body at once, and finds where it is no JSON. */
+function readSmall(text: string, read: (text: string) => unknown): unknown {
+  const mistake = text === '' ? undefined : jsonMistake(text);
+  if (!mistake) return read(text);
+  const { found, line, column } = mistake;
+  throw new ApiFailure(
+    found === undefined ? { says: 'bad-json.end' } : { says: 'bad-json.at', found, line, column },
+  );
+}
 
 /** Reads the bodies of requests as JSON, so that however many come at once, nobody else waits for more than a piece of one. */
 export function addJsonBodies(app: FastifyInstance): void {
@@ -34,7 +45,7 @@ export function addJsonBodies(app: FastifyInstance): void {
       });
       return found;
     };
-    if (body.length <= LARGE) return read(body.toString('utf8'));
+    if (body.length <= LARGE) return readSmall(body.toString('utf8'), read);
     function* inPieces(): Generator<undefined, unknown> {
       const cut = yield* cutJson(body, BODY_BOUNDS);
       if (!cut.ok)

@@ -7,6 +7,7 @@
 import { type AnswerRecord, answerRecord } from '../../shared/practice.ts';
 import { withMarkOfToday } from '../practice/older-marks.ts';
 import type { StoreWords } from '../words/en/store.ts';
+import { formSaid } from '../words/form-said.ts';
 import type { StatementOf } from '../words/statement.ts';
 
 /** The form written now. */
@@ -36,9 +37,5 @@ export function readRecord(text: string, version: number): RecordReading {
   }
   const reading = answerRecord.safeParse(value);
   if (reading.success) return { ok: true, record: reading.data };
-  const [issue] = reading.error.issues;
-  return {
-    ok: false,
-    why: { says: 'notOfForm', at: issue?.path.join('.') ?? '', why: issue?.message ?? '' },
-  };
+  return { ok: false, why: { says: 'notOfForm', form: formSaid(reading.error.issues[0]!, value) } };
 }

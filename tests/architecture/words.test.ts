@@ -187,3 +187,30 @@ it('every exception is one that is still there', () => {
   });
   expect(idle).toEqual([]);
 });
+
+/** Texts of libraries and engines are in English, and others in each version. Where they are looked at, and why that tells nobody. */
+const LIBRARIES: Readonly<Record<string, string>> = {
+  'src/web/': 'errors that have the words of the page, or are faults of the program',
+  'src/cli/program.ts': 'a fault of the program',
+  'src/cli/commands/homework/mark.ts': 'a problem that has been told',
+  'src/cli/command-trouble.ts': 'names are read out of it that nothing else gives',
+  'src/circuit/issues.ts': 'the name of a form, from shared/form-name.ts',
+  'src/words/form-said.ts': 'the name of a form, from shared/form-name.ts',
+  'src/store/failures.ts': 'an error is known by it that has no code; and it is kept for the log',
+  'src/store/postgres-pool.ts': 'an error is known by it that has no code',
+  'src/store/migrate.ts': 'an error is known by it that has no code',
+};
+
+it('what a library says of an error reaches nobody', () => {
+  const words = readdirSync(join(root, 'src/words')).filter((name) => name.endsWith('.ts'));
+  const files = [...['src', 'shared'].flatMap(filesIn), ...words.map((name) => `src/words/${name}`)];
+  const taken = files.filter((file) =>
+    /\b(?:error|issue|cause|exception|mistake)\??\.message\b|\bmessage\b[^;{}]*\} = (?:error|issue|cause);/.test(
+      readFileSync(join(root, file), 'utf8'),
+    ),
+  );
+  const placeOf = (file: string): string =>
+    Object.keys(LIBRARIES).find((place) => (place.endsWith('/') ? file.startsWith(place) : file === place)) ??
+    file;
+  expect([...new Set(taken.map(placeOf))].sort()).toEqual(Object.keys(LIBRARIES).sort());
+});

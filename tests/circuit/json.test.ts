@@ -29,6 +29,21 @@ describe('a circuit in JSON', () => {
     expect(codes(source)).toEqual([code]);
   });
 
+  it('that stops being JSON has the line and the column of it', () => {
+    expect(problemsOf(readCircuitJson('{"supplies": [],\n "devices": }'))).toEqual([
+      {
+        code: 'bad-json',
+        line: 2,
+        column: 13,
+        message: 'This is no JSON: "}" can\'t stand here.',
+        hint: expect.stringContaining('JSON'),
+      },
+    ]);
+    expect(problemsOf(readCircuitJson('['))).toMatchObject([
+      { line: 1, column: 2, message: 'This is no JSON: it ends too early.' },
+    ]);
+  });
+
   it('names the place of each mistake in its shape', () => {
     const devices = [
       { kind: 'relay', name: '-K3', poles: 9, rating: { volts: 24, current: 'XC' } },

@@ -91,6 +91,20 @@ describe('mark', () => {
   });
 
   it.each([
+    ['hello', 'q.json is no JSON: in line 1, column 1, "h" can\'t stand.'],
+    ['{"question":', 'q.json is no JSON: it ends too early.'],
+    ['{}', 'q.json is no question. At question: nothing stands here, and something has to.'],
+    [
+      '{"question":{"kind":"riddle"}}',
+      'q.json is no question. At question.kind: this is none of those there are.',
+    ],
+    ['[]', 'q.json is no question. At the top: this has to be an object.'],
+  ])('says where %s is none', async (text, told) => {
+    const { code, err } = await runCommand(['mark', 'q.json'], { files: { 'q.json': text } });
+    expect({ code, first: err.split('\n')[0] }).toEqual({ code: 2, first: told });
+  });
+
+  it.each([
     ['text that is no JSON', 'hello'],
     ['JSON that is no question', '{"question": 5}'],
     ['a question without an answer', 'QUESTION'],

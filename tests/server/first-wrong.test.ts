@@ -91,7 +91,7 @@ describe('the first wrong piece', () => {
     looked = false;
     expect(ended(steps)).toMatchObject({
       ok: false,
-      failure: { code: 'bad-answer', why: { issue: { path: ['mark', 'parts', 0, 'item'] } } },
+      failure: { code: 'bad-answer', why: { form: { says: 'form.missing', at: 'mark.parts.0.item' } } },
     });
     expect(looked).toBe(false);
   });

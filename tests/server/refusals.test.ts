@@ -123,6 +123,17 @@ describe('every route', () => {
     },
   );
 
+  it('says where a body stops being JSON', async () => {
+    const [{ method, path: url }] = withBody as [(typeof withBody)[number]];
+    const told = async (payload: string) =>
+      (await server.refused({ method, url, payload, headers: json }, 'bad-json')).message;
+    expect(await told('{"answers":\n[,]}')).toBe(
+      'The body is not JSON: in line 2, column 2, "," can\'t stand.',
+    );
+    expect(await told('{')).toBe('The body is not JSON: it ends too early.');
+    expect(await told('')).toBe('The body is empty.');
+  });
+
   it.each(withBody)(
     'that takes a body ($method $path) refuses keys that would change the program',
     async (route) => {

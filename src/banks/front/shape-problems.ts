@@ -1,6 +1,7 @@
 /** What zod found wrong with front matter, in a bank author's words and at its place. */
 import type { core } from 'zod';
 import { nearest } from '../../circuit/index.ts';
+import { valueAt } from '../../words/form-said.ts';
 import type { FrontKey } from '../../words/index.ts';
 import type { BankReport } from '../report.ts';
 import type { FrontTree } from './yaml-tree.ts';
@@ -42,12 +43,4 @@ export function reportShape(issues: readonly core.$ZodIssue[], tree: FrontTree, 
       tree.positionOf(path),
     );
   }
-}
-
-function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>(
-    (at, part) =>
-      typeof at === 'object' && at !== null ? (at as Record<PropertyKey, unknown>)[part] : undefined,
-    value,
-  );
 }

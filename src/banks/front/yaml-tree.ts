@@ -39,11 +39,8 @@ export function readYaml({ first: firstLine, lines }: Lines, report: BankReport)
   const mistakes = [...document.errors, ...document.warnings].toSorted((a, b) => a.pos[0] - b.pos[0]);
   // What comes after the first mistake of grammar mostly follows from it. A key that is there twice is none.
   const first = mistakes.find(({ code }) => code !== 'DUPLICATE_KEY');
-  for (const { code, message, pos } of mistakes.filter((each) => !first || each.pos[0] <= first.pos[0]))
-    report.add(
-      { says: 'bank-front-matter', found: message.split('\n')[0]!.slice(0, 120), code },
-      positionAt(pos[0]),
-    );
+  for (const { code, pos } of mistakes.filter((each) => !first || each.pos[0] <= first.pos[0]))
+    report.add({ says: 'bank-front-matter', code }, positionAt(pos[0]));
   if (mistakes.length > 0) return undefined;
   if (!isPlain(document, positionAt, report)) return undefined;
   const nodeAt = (path: KeyPath): Node | null => (document.getIn(path, true) ?? null) as Node | null;

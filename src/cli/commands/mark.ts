@@ -6,8 +6,9 @@ import {
   type Question,
   question as questionSchema,
 } from '../../../shared/question.ts';
-import { readCircuitJson } from '../../circuit/index.ts';
+import { jsonMistake, readCircuitJson } from '../../circuit/index.ts';
 import { checkQuestion, explain, markAnswer, readAnswer, tellMark } from '../../questions/index.ts';
+import { formSaid } from '../../words/form-said.ts';
 import { coreWordsOf } from '../core-words.ts';
 import { readGiven } from '../files.ts';
 import { type Io, UsageError } from '../io.ts';
@@ -28,22 +29,12 @@ async function readQuestion(
 ): Promise<{ question: Question; answer: Answer | undefined }> {
   const { mark: said } = io.words;
   const text = await readGiven(io, file);
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch (error) {
-    const why = error instanceof Error ? error.message : '';
-    throw new UsageError(said.noJson({ file, why }), said.wanted);
-  }
+  const mistake = jsonMistake(text);
+  if (mistake) throw new UsageError(said.noJson({ file, ...mistake }), said.wanted);
+  const value: unknown = JSON.parse(text);
   const read = given.safeParse(value);
   if (read.success) return { question: read.data.question, answer: read.data.answer };
-  const [issue] = read.error.issues;
-  const at = issue?.path.join('.');
-  const why = (issue?.message ?? '').replace(/^Invalid input: /, '');
-  throw new UsageError(
-    at ? said.noQuestion({ file, at, why }) : said.noQuestionAtAll({ file, why }),
-    said.wanted,
-  );
+  throw new UsageError(said.noQuestion({ file, form: formSaid(read.error.issues[0]!, value) }), said.wanted);
 }
 
 /** Marks an answer to a question; gives the exit code. */

@@ -21,5 +21,4 @@ const FORMS = {
   'form.topicsOrSkills': 'name topics or skills',
 } satisfies Readonly<Record<FormName, string>>;
 
-/** What a value isn't, by what a schema says of it; what only programs send wrongly it says by itself. */
-export const formCalled = (said: string): string => (FORMS as Readonly<Record<string, string>>)[said] ?? said;
+export const formCalled = (form: FormName): string => FORMS[form];

@@ -1,6 +1,6 @@
 /** What becomes of a store, and what is found in it. */
 import { type StatementOf, say } from '../statement.ts';
-import { formCalled } from './form-names.ts';
+import { type FormSaid, forms } from './forms.ts';
 
 /** What goes wrong with a store although the program is right: what it is, and what helps. */
 const failures = {
@@ -40,9 +40,7 @@ const unreadable = {
   fromLater: ({ form, known }: { form: number; known: number }) =>
     `It was written by a later version (form ${form}, known ${known}).`,
   noJson: 'Its text is not JSON, or not of the form it is said to have.',
-  /** `why` is said by whatever reads values. */
-  notOfForm: ({ at, why }: { at: string; why: string }) =>
-    `At ${at || 'its top'}: ${formCalled(why) || 'unknown'}.`,
+  notOfForm: ({ form }: { form: FormSaid }) => say(forms, form),
 };
 
 /** What isn't as it should be. */

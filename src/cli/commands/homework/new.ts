@@ -2,6 +2,7 @@ import { type HomeworkWish, homeworkWish } from '../../../../shared/homework-vie
 import type { Desk } from '../../../server/homework/desk.ts';
 import { draftSet } from '../../../server/homework/sets.ts';
 import type { CommandWords } from '../../../words/commands.ts';
+import { formSaid } from '../../../words/form-said.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
 import { findClass } from './find.ts';
@@ -34,7 +35,7 @@ function wishIn(options: NewOptions, io: Io): HomeworkWish {
   if (topic.length + skill.length === 0)
     throw new UsageError(said.nothingAsked.wrong, said.nothingAsked.right);
   const opensAt = momentIn(io.words, '--opens', options.opens, now);
-  const wish = homeworkWish.safeParse({
+  const given = {
     title,
     topics: topic,
     skills: skill,
@@ -48,11 +49,11 @@ function wishIn(options: NewOptions, io: Io): HomeworkWish {
     help: hints ? 'hints' : 'none',
     review,
     supervised,
-  });
+  };
+  const wish = homeworkWish.safeParse(given);
   if (wish.success) return wish.data;
-  const [issue] = wish.error.issues;
   throw new UsageError(
-    said.notLikeThis.wrong({ at: String(issue?.path.join('.')), why: String(issue?.message) }),
+    said.notLikeThis.wrong(formSaid(wish.error.issues[0]!, given)),
     said.notLikeThis.right,
   );
 }

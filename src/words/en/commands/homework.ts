@@ -1,4 +1,5 @@
-import { formCalled } from '../form-names.ts';
+import { say } from '../../statement.ts';
+import { type FormSaid, forms } from '../forms.ts';
 import { items, papers } from './counted.ts';
 
 /** Making sets and running them. */
@@ -53,8 +54,7 @@ export const homework = {
     right: 'Name what it is about with --topic or --skill.',
   },
   notLikeThis: {
-    wrong: ({ at, why }: { at: string; why: string }) =>
-      `The set can't be like this. At ${at}: ${formCalled(why)}.`,
+    wrong: (form: FormSaid) => `The set can't be like this. ${say(forms, form)}`,
     right: 'polewise homework new --help says what can be given.',
   },
   itemsOn: ({ title, count, skills }: { title: string; count: number; skills: readonly string[] }) =>

@@ -1,4 +1,13 @@
-import { formCalled } from '../form-names.ts';
+import { say } from '../../statement.ts';
+import { type FormSaid, forms } from '../forms.ts';
+import { shown } from '../problems/parts.ts';
+
+interface NoJson {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+  readonly found: string | undefined;
+}
 
 export const mark = {
   help: {
@@ -12,11 +21,12 @@ export const mark = {
     },
     note: "Exit code 0 whether the answer is right or wrong; 2 when the question or the answer can't be read.",
   },
-  noJson: ({ file, why }: { file: string; why: string }) => `${file} is no JSON: ${why}`,
-  noQuestion: ({ file, at, why }: { file: string; at: string; why: string }) =>
-    `${file} is no question: ${at}: ${formCalled(why)}`,
-  noQuestionAtAll: ({ file, why }: { file: string; why: string }) =>
-    `${file} is no question: it: ${formCalled(why)}`,
+  noJson: ({ file, line, column, found }: NoJson) =>
+    found === undefined
+      ? `${file} is no JSON: it ends too early.`
+      : `${file} is no JSON: in line ${line}, column ${column}, ${shown(found)} can't stand.`,
+  noQuestion: ({ file, form }: { file: string; form: FormSaid }) =>
+    `${file} is no question. ${say(forms, form)}`,
   wanted: 'Give what `polewise ask` prints.',
   noAnswer: {
     wrong: 'There is no answer to mark.',

@@ -1,4 +1,5 @@
 /** What can be wrong with a bank's files: their front matter, their lessons, their recipes, and one beside another. */
+import type { ErrorCode } from 'yaml';
 import { speech } from '../speech.ts';
 import { asMeant, type Slip, shown } from './parts.ts';
 
@@ -29,18 +30,50 @@ const meaning = ({ key, choices }: OfKey): string =>
     ? `${key} is ${KEYS[key]}.`
     : `${key} is ${KEYS[key]}. It is one of ${choices.join(', ')}.`;
 
-/** What would be right, by the codes of the library that reads YAML. */
-const YAML_ADVICE: Readonly<Record<string, string>> = {
-  DUPLICATE_KEY: 'Write each key once.',
-  TAB_AS_INDENT: 'Indent with spaces.',
-  BLOCK_AS_IMPLICIT_KEY: 'Put a text that has a colon in it between quotation marks.',
-  BAD_SCALAR_START: 'Put this text between quotation marks.',
-  MISSING_CHAR: 'Close the quotation marks or brackets.',
-  BAD_INDENT: 'Indent what belongs together by the same number of spaces.',
-  MULTIPLE_DOCS: 'One front matter has one list of keys.',
+const AS_SHOWN = 'Write keys and values as docs/writing-a-bank.md shows.';
+const WRITE_OUT = 'Write the value out where it is used.';
+const SAME_SPACES = 'Indent what belongs together by the same number of spaces.';
+const QUOTE_TEXT = 'Put this text between quotation marks.';
+
+/** What isn't YAML, by the codes of the library that reads it. */
+const YAML: Readonly<Record<ErrorCode, readonly [wrong: string, right: string]>> = {
+  ALIAS_PROPS: ['The front matter has no aliases (*name).', WRITE_OUT],
+  BAD_ALIAS: ['The front matter has no aliases (*name).', WRITE_OUT],
+  BAD_COLLECTION_TYPE: ['A value has another type here than its tag says.', AS_SHOWN],
+  BAD_DIRECTIVE: ['The front matter has no lines that begin with %.', AS_SHOWN],
+  BAD_DQ_ESCAPE: [
+    'What stands after this backslash means nothing.',
+    'Write a backslash twice, or put the text between apostrophes.',
+  ],
+  BAD_INDENT: ['This line is indented otherwise than those that it belongs to.', SAME_SPACES],
+  BAD_PROP_ORDER: ['The front matter has no anchors (&name) and no tags (!name).', WRITE_OUT],
+  BAD_SCALAR_START: ["A text can't begin with this sign.", QUOTE_TEXT],
+  BLOCK_AS_IMPLICIT_KEY: [
+    'Here stands a second colon on one line.',
+    'Put a text that has a colon in it between quotation marks.',
+  ],
+  BLOCK_IN_FLOW: ['Between brackets there is no list with hyphens and no text over several lines.', AS_SHOWN],
+  DUPLICATE_KEY: ['This key stands here twice.', 'Write each key once.'],
+  IMPOSSIBLE: ["The front matter can't be read from here on.", AS_SHOWN],
+  KEY_OVER_1024_CHARS: ['A key is one word, and this one has no end.', AS_SHOWN],
+  MISSING_CHAR: [
+    'Something is missing here: a colon, a comma, a blank, or what closes quotation marks or brackets.',
+    'Close the quotation marks or brackets.',
+  ],
+  MULTILINE_IMPLICIT_KEY: ['A key stands on one line, with its colon.', AS_SHOWN],
+  MULTIPLE_ANCHORS: ['The front matter has no anchors (&name).', WRITE_OUT],
+  MULTIPLE_DOCS: [
+    'The front matter ends here, and something follows.',
+    'One front matter has one list of keys.',
+  ],
+  MULTIPLE_TAGS: ['The front matter has no tags (!name).', WRITE_OUT],
+  NON_STRING_KEY: ['A key of the front matter is one word.', WRITE_OUT],
+  RESOURCE_EXHAUSTION: ['The front matter is too deeply nested to be read.', AS_SHOWN],
+  TAB_AS_INDENT: ['This line is indented with a tab.', 'Indent with spaces.'],
+  TAG_RESOLVE_FAILED: ['The front matter has no tags (!name).', WRITE_OUT],
+  UNEXPECTED_TOKEN: ["This can't stand here.", AS_SHOWN],
 };
 
-const WRITE_OUT = 'Write the value out where it is used.';
 const SEVERAL_TOPICS = 'Divide it into several topics.';
 
 export const bankFileProblems = {
@@ -86,11 +119,10 @@ export const bankFileProblems = {
     wrong: 'The front matter is too long, or too deeply nested, to be read.',
     right: `At most ${characters} characters and ${depth} brackets inside one another.`,
   }),
-  /** As the library says it that reads YAML, with its code. */
-  'bank-front-matter': ({ found, code }: { found: string; code: string }) => ({
-    wrong: `The front matter can't be read here: ${found}.`,
-    right: YAML_ADVICE[code] ?? 'Write keys and values as docs/writing-a-bank.md shows.',
-  }),
+  'bank-front-matter': ({ code }: { code: ErrorCode }) => {
+    const [wrong, right] = YAML[code];
+    return { wrong, right };
+  },
   'bank-front-matter.alias': {
     wrong: 'The front matter has no aliases (*name).',
     right: WRITE_OUT,

@@ -1,4 +1,5 @@
 /** What can be wrong with a circuit although it could be read, and with its JSON. */
+import type { FormName } from '../../../../shared/form-name.ts';
 import type { StatementOf } from '../../statement.ts';
 import { formCalled } from '../form-names.ts';
 import { speech } from '../speech.ts';
@@ -84,7 +85,7 @@ const valueProblems = {
     wrong: placed(at, `Here stands something else than ${expected}.`),
     right: `Write ${expected} here.`,
   }),
-  'json-shape.form': ({ form, ...at }: At & { form: string }) => ({
+  'json-shape.form': ({ form, ...at }: At & { form: FormName }) => ({
     wrong: placed(at, `This is not ${formCalled(form)}.`),
     right: `Write ${formCalled(form)}.`,
   }),
@@ -100,9 +101,8 @@ const valueProblems = {
     wrong: placed(at, `This ${nounOf(field)} is none of those there are.`),
     right: 'docs/notation.md lists them.',
   }),
-  /** As the library says it that looks at values. */
-  'json-shape': ({ found, ...at }: At & { found: string }) => ({
-    wrong: placed(at, found),
+  'json-shape': (at: At) => ({
+    wrong: placed(at, 'This has another form than it has to have.'),
     right: 'docs/notation.md describes the JSON form.',
   }),
 };
@@ -120,13 +120,15 @@ const tooMany =
     right: 'Divide it into several circuits.',
   });
 
+const LOOKS_LIKE = 'Write a circuit in the notation to JSON to see what it looks like.';
+
 export const soundnessProblems = {
   ...valueProblems,
-  /** As the reader of JSON says it. */
   'bad-json': ({ found }: { found: string }) => ({
-    wrong: `This is no JSON: ${found}.`,
-    right: 'Write a circuit in the notation to JSON to see what it looks like.',
+    wrong: `This is no JSON: ${shown(found)} can't stand here.`,
+    right: LOOKS_LIKE,
   }),
+  'bad-json.end': { wrong: 'This is no JSON: it ends too early.', right: LOOKS_LIKE },
   'too-large.devices': tooMany('devices'),
   'too-large.paths': tooMany('current paths'),
   'too-large.stops': tooMany('stops on its paths'),

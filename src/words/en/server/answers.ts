@@ -1,5 +1,6 @@
 /** Why one answer is refused, beside others that aren't. Kinds go by the names that the interface has for them. */
-import { type Issue, wrongForm } from './forms.ts';
+import { say } from '../../statement.ts';
+import { type FormSaid, forms } from '../forms.ts';
 
 const UNCHANGED = 'Send it as it was made, without changes.';
 const AS_OFFERED = 'Send what the paper asks, in the words that it offers.';
@@ -10,8 +11,8 @@ export const answers = {
     wrong: `The answer has more than ${values} values or ${letters} letters.`,
     right: 'Circuits of this size can not be practised.',
   }),
-  'bad-answer.form': ({ issue }: { issue: Issue | undefined }) => ({
-    wrong: `The answer is not of the form wanted. ${wrongForm(issue)}`,
+  'bad-answer.form': ({ form }: { form: FormSaid }) => ({
+    wrong: `The answer is not of the form wanted. ${say(forms, form)}`,
     right: UNCHANGED,
   }),
   'bad-answer.unkeepable': ({ field }: { field: string }) => ({

@@ -1,8 +1,9 @@
 /** Why a request is refused, whatever it is for. */
 import { type StatementOf, say } from '../../statement.ts';
+import { type FormSaid, forms } from '../forms.ts';
+import { shown } from '../problems/parts.ts';
 import { speech } from '../speech.ts';
 import { store } from '../store.ts';
-import { type Issue, shortened, wrongForm } from './forms.ts';
 
 type StoreFailure = StatementOf<(typeof store)['failures']['wrong']>;
 
@@ -14,11 +15,12 @@ const WHAT_IT_TAKES = 'docs/api.md and /api/openapi.json say what this route tak
 export const requests = {
   // What came can't be read.
   'bad-request.noHttp': { wrong: 'That is not an HTTP request.', right: WHAT_CAN_BE_ASKED },
-  /** As it is told by what reads requests. */
-  'bad-request.asFound': ({ found }: { found: string }) => ({
-    wrong: shortened(found),
-    right: WHAT_CAN_BE_ASKED,
-  }),
+  'bad-request': { wrong: 'The request is not as it should be.', right: WHAT_CAN_BE_ASKED },
+  'bad-request.address': { wrong: "The address of the request can't be read.", right: WHAT_CAN_BE_ASKED },
+  'bad-request.length': {
+    wrong: 'The body is longer or shorter than the request says.',
+    right: 'Send its length in bytes as content-length, or leave it out.',
+  },
   'headers-too-large': {
     wrong: 'The headers are larger than 16 KiB.',
     right: 'Clear the cookies of this address, or ask with fewer headers.',
@@ -30,11 +32,11 @@ export const requests = {
   'wrong-media-type': { wrong: 'Only JSON is read here.', right: ONE_JSON },
   'bad-json.empty': { wrong: 'The body is empty.', right: ONE_JSON },
   'bad-json': { wrong: 'The body is not JSON.', right: ONE_JSON },
-  /** As it is told by what reads JSON. */
-  'bad-json.asFound': ({ found }: { found: string }) => ({
-    wrong: `The body is not JSON: ${shortened(found)}.`,
+  'bad-json.at': ({ found, line, column }: { found: string; line: number; column: number }) => ({
+    wrong: `The body is not JSON: in line ${line}, column ${column}, ${shown(found)} can't stand.`,
     right: ONE_JSON,
   }),
+  'bad-json.end': { wrong: 'The body is not JSON: it ends too early.', right: ONE_JSON },
   'body-too-large': { wrong: 'The body is larger than this route takes.', right: FEWER },
   'body-too-large.values': ({ most }: { most: number }) => ({
     wrong: `The body has more than ${most} values.`,
@@ -48,12 +50,12 @@ export const requests = {
     wrong: `The body has more than ${most} lists and objects inside one another.`,
     right: FEWER,
   }),
-  'bad-value.body': ({ issue }: { issue: Issue | undefined }) => ({
-    wrong: `The body is not of the form wanted. ${wrongForm(issue)}`,
+  'bad-value.body': ({ form }: { form: FormSaid }) => ({
+    wrong: `The body is not of the form wanted. ${say(forms, form)}`,
     right: WHAT_IT_TAKES,
   }),
-  'bad-value.query': ({ issue }: { issue: Issue | undefined }) => ({
-    wrong: `The query is not of the form wanted. ${wrongForm(issue)}`,
+  'bad-value.query': ({ form }: { form: FormSaid }) => ({
+    wrong: `The query is not of the form wanted. ${say(forms, form)}`,
     right: WHAT_IT_TAKES,
   }),
 
