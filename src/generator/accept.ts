@@ -201,7 +201,7 @@ export function accept(draft: Draft, { plain, judged }: AcceptOptions): Acceptan
   let left = judged;
   for (const scenario of [draft.scenario, ...draft.others]) {
     if (left === 0) break;
-    const key = scenario.faults.length === 0 ? '' : JSON.stringify(scenario.faults);
+    const key = JSON.stringify(scenario.faults);
     let bench = benches.get(key);
     if (!bench) {
       bench = workbenchFor(draft, scenario.faults);

@@ -28,8 +28,7 @@ interface Network {
   readonly loads: number[];
 }
 
-const isFeed = (plan: Plan, mechanism: number): boolean =>
-  mechanism < 0 || plan.mechanisms[mechanism]!.drive === 'feed';
+const isFeed = (plan: Plan, mechanism: number): boolean => plan.mechanisms[mechanism]!.drive === 'feed';
 
 /** Conductors that are a supply's pole, or behind a fuse, breaker or isolator of one, with the supply's name. */
 function railsOf(plan: Plan): ReadonlyMap<number, string> {
@@ -96,7 +95,7 @@ function longestChain(plan: Plan, bears: readonly ReadonlySet<number>[]): number
     if (under.has(mechanism)) return 0;
     under.add(mechanism);
     let longest = 0;
-    for (const next of bears[mechanism]!) if (next !== mechanism) longest = Math.max(longest, from(next));
+    for (const next of bears[mechanism]!) longest = Math.max(longest, from(next));
     under.delete(mechanism);
     known.set(mechanism, longest + 1);
     return longest + 1;
@@ -117,14 +116,12 @@ function elsewhere(circuit: Circuit, plan: Plan): number {
     }
     return '';
   };
-  const coilLoads = plan.loads.filter(({ mechanism }) => mechanism >= 0);
-  const coilDevices = new Set(coilLoads.map(({ device }) => device));
-  const coilEnds = new Set(coilLoads.map(({ device, from }) => `${device}:${from}`));
+  const coilEnds = new Set(
+    plan.loads.flatMap(({ device, from, mechanism }) => (mechanism < 0 ? [] : [`${device}:${from}`])),
+  );
   const stops = circuit.paths.flatMap(({ sheet, steps }) => {
     const supply = supplyOf(steps);
-    return steps
-      .filter(({ device, leave }) => coilDevices.has(device) && leave !== undefined)
-      .map((step) => ({ ...step, sheet, supply }));
+    return steps.filter(({ leave }) => leave !== undefined).map((step) => ({ ...step, sheet, supply }));
   });
   const isCoil = ({ device, enter }: Step): boolean => coilEnds.has(`${device}:${enter}`);
   for (const stop of stops) if (isCoil(stop)) coils.set(stop.device, stop);

@@ -1,9 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { keepsRules } from '../../src/generator/accept.ts';
-import { type Acceptance, accept, type Draft, families, free, generate } from '../../src/generator/index.ts';
+import { keepsRules, telling } from '../../src/generator/accept.ts';
+import {
+  type Acceptance,
+  type Accepted,
+  accept,
+  type Draft,
+  families,
+  free,
+  generate,
+} from '../../src/generator/index.ts';
 import { predictAll } from '../../src/misconceptions/index.ts';
 import { type Machine, readState, type State, solve } from '../../src/solver/index.ts';
-import { actsOf, circuitOf } from '../support/written.ts';
+import { actsOf, circuitOf, scenarioOf } from '../support/written.ts';
 
 const HEAD = 'supply A 24 V AC earthed\n';
 
@@ -69,16 +77,33 @@ A:L  -K1:21-24  -H1:X1-X2  A:N
     });
   });
 
-  it('refuses a relay that breaks its own coil', () => {
+  it('refuses a relay that breaks its own coil, also where a flasher may run at the end', () => {
     const text = `-B1 field-contact make
 -K1 relay 2 poles
 -H1 lamp
 A:L  -B1:13-14  -K1:11-12  -K1:A1-A2  A:N
 A:L  -K1:21-24  -H1:X1-X2  A:N
 `;
+    const draft = draftOf(text, 'make -B1', { lamps: ['-H1'] });
+    expect(judged(draft)).toMatchObject({ kind: 'refused', reason: 'no-rest' });
+    expect(judged({ ...draft, ends: 'flashing' })).toMatchObject({ kind: 'refused', reason: 'no-rest' });
+  });
+
+  it('refuses more orders of operation than are tried: five relays of which each locks out the four others', () => {
+    const relays = ['-K1', '-K2', '-K3', '-K4', '-K5'];
+    const text = [
+      '-B1 field-contact make\n-H1 lamp',
+      ...relays.map((relay) => `${relay} relay 4 poles`),
+      'A:L  -B1:13-14  -H1:X1-X2  A:N',
+      ...relays.map((relay, at) => {
+        // The other four, each with a pole of its own for this one.
+        const locks = [1, 2, 3, 4].map((pole) => `${relays[(at + pole) % 5]}:${pole}1-${pole}2`);
+        return `-B1:14  ${locks.join('  ')}  ${relay}:A1-A2  A:N`;
+      }),
+    ].join('\n');
     expect(judged(draftOf(text, 'make -B1', { lamps: ['-H1'] }))).toMatchObject({
       kind: 'refused',
-      reason: 'no-rest',
+      reason: 'too-many-orders',
     });
   });
 
@@ -103,6 +128,28 @@ A:L  -B1:13-14  -H1:X1-X2  -K1:A1-A2  A:N
     expect(judged(draftOf(text, 'make -B1', { lamps: ['-H1'], relays: ['-K1'] }))).toMatchObject({
       reason: 'between',
     });
+  });
+
+  it('refuses a coil between its limits, of which each may just be reached, and no burnt one', () => {
+    // IEC 61810-1 (from memory): operates from 85 %, releases by 15 % on alternating current: 20.4 V and 3.6 V of 24 V.
+    const onVolts = (volts: number, faults = ''): Acceptance => {
+      const text = `supply B ${volts} V AC
+-K2 relay 24 V AC
+${PAIR}B:L  -K2:A1-A2  B:N
+`;
+      const draft = draftOf(text, 'make -B1', ASKED);
+      return judged({ ...draft, scenario: scenarioOf('make -B1', faults) });
+    };
+    for (const volts of [20, 12, 4])
+      expect(onVolts(volts), `${volts} V`).toMatchObject({ reason: 'between', detail: '-K2' });
+    for (const volts of [20.4, 24, 3.6, 3]) expect(onVolts(volts).kind, `${volts} V`).toBe('accepted');
+    expect(onVolts(12, '-K2:A1-A2 open').kind).toBe('accepted');
+  });
+
+  it('looks for no limits of a dirty contact', () => {
+    const draft = draftOf(PAIR, 'make -B1', ASKED);
+    const faults = [{ kind: 'dirty', from: '-K1:11', to: '-K1:14', ohms: 1 }] as const;
+    expect(judged({ ...draft, scenario: { ...draft.scenario, faults: [...faults] } }).kind).toBe('accepted');
   });
 
   it('refuses a short circuit on the way', () => {
@@ -170,6 +217,24 @@ A:L  -K5:15-18  -H1:X1-X2  A:N
     });
   });
 
+  it('takes a lamp that is lit and an input that reads 1 for one pattern, and no lamp beside an input that reads 0', () => {
+    const text = (leg: string): string => `supply B 24 V DC
+-B1 field-contact make
+-K1 relay 2 poles
+-H1 lamp
+-A1 inputs 1 24V-3
+A:L  -B1:13-14  -K1:A1-A2  A:N
+A:L  -K1:11-14  -H1:X1-X2  A:N
+B:L+  -K1:21-${leg}  -A1:I1-COM  B:L-
+`;
+    const asked = { lamps: ['-H1'], inputs: ['-A1:I1'] };
+    expect(judged(draftOf(text('24'), 'make -B1', asked))).toMatchObject({ reason: 'one-pattern' });
+    expect(judged(draftOf(text('22'), 'make -B1', asked))).toMatchObject({
+      kind: 'accepted',
+      after: { lamps: ['lit'], inputs: ['0'] },
+    });
+  });
+
   it('counts two that are lit of three as no pattern', () => {
     const text = `-H3 lamp\n${PAIR}-K1:14  -H3:X1-X2  A:N\n`;
     const draft = draftOf(text, 'make -B1', { ...ASKED, lamps: ['-H1', '-H2', '-H3'] });
@@ -217,6 +282,35 @@ A:L  -H2:X1-X2  A:N
     expect(accept(several, { plain: false, judged: 1 })).toHaveLength(1);
   });
 
+  it('judges each scenario with its own faults, and hands on a draft with that one alone', () => {
+    const draft = draftOf(PAIR, '', ASKED);
+    const others = ['-K1:11-12 welded', '-B1:13-14 welded', '-K1:A1-A2 open'].map((fault) =>
+      scenarioOf('make -B1', fault),
+    );
+    const found = accept({ ...draft, scenario: scenarioOf('make -B1'), others }, { plain: true, judged: 9 });
+    expect(found.map((each) => each.kind === 'accepted' && each.after)).toEqual([
+      { lamps: ['dark', 'lit'], inputs: [], relays: ['operated'] },
+      { lamps: ['lit', 'dark'], inputs: [], relays: ['operated'] },
+      { lamps: ['dark', 'lit'], inputs: [], relays: ['operated'] },
+      { lamps: ['lit', 'dark'], inputs: [], relays: ['rest'] },
+    ]);
+    expect(found.map((each) => each.kind === 'accepted' && each.draft)).toEqual(
+      [scenarioOf('make -B1'), ...others].map((scenario) => ({ ...draft, scenario, others: [] })),
+    );
+  });
+
+  it('counts what it tells: an idea told apart once, twice where lamps or inputs do, and each wrong answer twice', () => {
+    const found = (lamps: string[], inputs: string[], relays: string[], wrongAnswers: number): number =>
+      telling({
+        tellsApart: [...new Set([...lamps, ...inputs, ...relays])],
+        tellsApartBy: { lamps, inputs, relays },
+        wrongAnswers,
+      } as unknown as Accepted);
+    expect(found([], [], ['a'], 0)).toBe(1);
+    expect(found(['a'], [], [], 1)).toBe(5);
+    expect(found(['a', 'b'], ['b', 'c'], ['d'], 3)).toBe(3 * 3 + 1 + 2 * 3);
+  });
+
   it('knows a drawing that breaks a rule', () => {
     const draft = draftOf(PAIR, 'make -B1', ASKED);
     expect(keepsRules(draft)).toBeUndefined();
@@ -234,18 +328,34 @@ A:L  -H2:X1-X2  A:N
       for (let seed = 0; seed < 12; seed++) {
         const generated = generate({ seed: `one by one ${seed}`, family: family.id, size: 1 + (seed % 4) });
         if (!generated.ok) throw new Error(`${family.id} ${seed}`);
-        const { draft, tellsApart } = generated.accepted;
+        const { draft, tellsApart, tellsApartBy, wrongAnswers } = generated.accepted;
         if (draft.ends !== 'steady') continue;
         const { circuit, scenario } = draft;
         const read = ({ machine, state }: { machine: Machine; state: State }) => {
           const { lamps, inputs, coils } = readState(machine, state);
-          return JSON.stringify([lamps, inputs, draft.relays.map((id) => coils[id]!.operated)]);
+          return {
+            lamps: JSON.stringify(lamps),
+            inputs: JSON.stringify(inputs),
+            relays: JSON.stringify(draft.relays.map((id) => coils[id]!.operated)),
+          };
         };
         const right = read(solve(circuit, scenario));
-        const expected = predictAll(circuit, scenario)
-          .filter((prediction) => read(prediction) !== right)
-          .map(({ misconception }) => misconception.id);
-        expect(tellsApart, `${family.id} ${seed}`).toEqual(expected);
+        const all = predictAll(circuit, scenario).map((prediction) => ({
+          id: prediction.misconception.id,
+          ...read(prediction),
+        }));
+        const apartBy = (...kinds: (keyof typeof right)[]): string[] =>
+          all.filter((one) => kinds.some((kind) => one[kind] !== right[kind])).map(({ id }) => id);
+        const message = `${family.id} ${seed}`;
+        expect(tellsApart, message).toEqual(apartBy('lamps', 'inputs', 'relays'));
+        expect(tellsApartBy, message).toEqual({
+          lamps: apartBy('lamps'),
+          inputs: apartBy('inputs'),
+          relays: apartBy('relays'),
+        });
+        const answers = new Set(all.map(({ lamps, inputs }) => lamps + inputs));
+        answers.delete(right.lamps + right.inputs);
+        expect(wrongAnswers, message).toBe(answers.size);
       }
     }
   });

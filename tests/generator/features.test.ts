@@ -107,6 +107,22 @@ A:L+ -F1:1-2 -B1:13-14 -K1:A1-A2 A:L-
     expect(features(`${HEAD}\nA:L+ -B1:13-14 -H1:X1-X2 A:L-`)).toMatchObject({ levels: 1, memories: 0 });
   });
 
+  it('are counted whichever of the relays is listed first', () => {
+    const listed = `
+supply A 24 V DC
+-K3 relay
+-K2 relay
+-K1 relay
+-B1 field-contact make
+A:L+ -B1:13-14 -K1:A1-A2 A:L-
+A:L+ -K1:11-14 -K2:A1-A2 A:L-
+A:L+ -K2:11-14 -K3:A1-A2 A:L-`;
+    expect(features(listed).levels).toBe(3);
+    expect(features(listed.replace('-K3 relay\n-K2 relay', '-K2 relay\n-K3 relay')).levels).toBe(3);
+    // The last one bears on the first in turn.
+    expect(features(`${listed}\n-K3:11 -B1:13\n-K3:14 -B1:14`).memories).toBe(0);
+  });
+
   it('end in a ring, where each relay counts once', () => {
     const ring = `${HEAD}
 A:L+ -F1:1-2 -K2:11-12 -K1:A1-A2 A:L-
@@ -136,6 +152,21 @@ A:L+ -F1:1-2 -B2:13-14 -K1:11-12 -H1:X1-X2 A:L-
     expect(features(pole, { lamps: ['-H1'] }).contacts).toBe(2);
     const both = `${pole}\n-K1:14 -H2:X1-X2 A:L-`;
     expect(features(both, { lamps: ['-H1'] }).contacts).toBe(3);
+    const unfed = `${HEAD}
+A:L+ -F1:1-2 -B2:13-14 -H1:X1-X2 A:L-
+-K1:14 -H1:X1
+-K1:12 -H1:X1
+-F1:2 -B1:13-14 -K1:A1-A2 A:L-`;
+    expect(features(unfed, { lamps: ['-H1'] }).contacts).toBe(1);
+  });
+
+  it('of a lamp straight across its supply are none, and the lamp is in a network of its own', () => {
+    const straight = `${HEAD}
+-H3 lamp
+A:L+ -F1:1-2 -B1:13-14 -B2:13-14 -H1:X1-X2 A:L-
+-F1:2 -H2:X1-X2 A:L-
+-F1:2 -H3:X1-X2 A:L-`;
+    expect(features(straight, { lamps: ['-H1', '-H2', '-H3'] }).contacts).toBeCloseTo(2 / 3, 9);
   });
 });
 
@@ -149,6 +180,10 @@ describe('ways beside one another', () => {
     expect(ways('-F1:2 -B2:13-14 -H1:X1', '-F1:2 -B3:13-14 -H1:X1')).toBe(2);
     expect(ways('-F1:2 -B2:13-14 -B3:13-14 -H1:X1')).toBe(1);
     expect(ways('-F1:2 -B2:13-14 -H2:X1-X2 A:L-')).toBe(0);
+  });
+
+  it('lead to a load: contacts that lead to none are no ways', () => {
+    expect(ways('-F1:2 -B2:13-14', '-F1:2 -B3:13-14', '-B3:14 -B2:14')).toBe(0);
   });
 
   it('are counted from whichever pole of a supply they come', () => {
@@ -174,6 +209,36 @@ ${supply === 'A' ? '-F1:2 -K1:11-14 -H1:X1-X2 A:L-' : 'B:L+ -F2:1-2 -K1:11-14 -H
     expect(features(circuit('sheet 2', 'A')).elsewhere).toBe(1);
     expect(features(circuit('', 'B')).elsewhere).toBe(1);
     expect(features(circuit('sheet 2', 'B')).elsewhere).toBe(1);
+  });
+
+  it('are told by the supply on whose path they are, wherever it begins, and by the sheet where it touches no supply', () => {
+    const text = (path: string) => `
+supply A 24 V DC
+-K1 relay 2 poles
+-B1 field-contact make
+-B2 field-contact make
+-H1 lamp
+A:L+ -B1:13-14 -K1:A1-A2 A:L-
+A:L+ -B2:13-14 -H1:X1-X2 A:L-
+${path}`;
+    expect(features(text('-H1:X1 -K1:14-11 A:L+')).elsewhere).toBe(0);
+    expect(features(text('-B2:14 -K1:11-14 -H1:X1')).elsewhere).toBe(0);
+    expect(features(text('sheet 2\n-B2:14 -K1:11-14 -H1:X1')).elsewhere).toBe(1);
+  });
+
+  it('are contacts: neither a coil on another sheet than the other of its relay, nor a wire to a terminal', () => {
+    const latching = `
+supply A 24 V DC
+-S1 push-button make
+-S2 push-button make
+-K1 latching-relay
+-H1 lamp
+A:L+ -S1:13-14 -K1:A1-A2 A:L-
+A:L+ -K1:11-14 -H1:X1-X2 A:L-
+sheet 2
+A:L+ -S2:13-14 -K1:B1-B2 A:L-
+A:L+ -K1:11`;
+    expect(features(latching).elsewhere).toBe(1);
   });
 });
 

@@ -166,6 +166,11 @@ A:L -S1:13-14 -Q1:A1-A2 A:N`);
     expect(explained(lamps(motor, scenarioOf('press -S1'), '-M1')).at(-1)).toBe(
       '-M1 is on: P:L1, -F1:1-2, -Q1:1-2, -M1:U1-*, -M1:*-V1, -Q1:4-3, -F1:4-3, P:L2.',
     );
+    // The other two windings go on having current, by way of each other.
+    for (const terminal of ['U1', 'V1', 'W1'])
+      expect(explained(lamps(motor, scenarioOf('press -S1', `-M1:${terminal} broken`), '-M1')).at(-1)).toBe(
+        `-M1 is off: the conductor at -M1:${terminal} is off.`,
+      );
   });
 
   it('tells the voltage of a lamp that is dim, and the way through the other load', () => {

@@ -18,6 +18,7 @@ import { openSqliteFile } from '../../src/store/sqlite.ts';
 import { store as words } from '../../src/words/en/store.ts';
 import { say } from '../../src/words/statement.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
+import { itInPrograms } from '../support/in-programs.ts';
 import { writeAtOnce } from '../support/writers.ts';
 import { storeContract } from './store-contract.ts';
 
@@ -122,7 +123,7 @@ describe('a store in one file', () => {
     await store.close();
   });
 
-  it('is copied whole while another program writes into it', async () => {
+  itInPrograms('is copied whole while another program writes into it', async () => {
     const file = freshFile();
     const copy = join(folder, 'copy.sqlite');
     const store = await openSqliteStore(file);

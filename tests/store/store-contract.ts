@@ -15,6 +15,7 @@ import { english } from '../../src/words/en/core.ts';
 import { store as words } from '../../src/words/en/store.ts';
 import { say } from '../../src/words/statement.ts';
 import { answerWith, DAY, MORNING } from '../support/answers.ts';
+import { itInPrograms } from '../support/in-programs.ts';
 import { writeAtOnce } from '../support/writers.ts';
 
 export interface Database {
@@ -130,28 +131,31 @@ export function storeContract(name: string, database: Database): void {
         expect(await store.answersOf('me')).toHaveLength(1);
       }));
 
-    it('numbers without gaps when several programs write for the same learners, sending some answers twice', async () => {
-      const place = await database.fresh();
-      await (await openStore(place)).close();
-      const ids = (from: number): string[] => Array.from({ length: 40 }, (_, at) => `answer-${from + at}`);
-      const job = { place, learners: ['me', 'somebody'] };
-      await writeAtOnce([
-        { ...job, ids: ids(0), batch: 1 },
-        { ...job, ids: ids(20), batch: 3, learners: ['somebody', 'me'] },
-        { ...job, ids: ids(60), batch: 10 },
-      ]);
-      const store = await openStore(place);
-      for (const learner of ['me', 'somebody']) {
-        const { entries, last } = await store.entriesAfter(learner, 0, 1000);
-        expect(numbersOf(entries)).toEqual(upTo(100));
-        expect(last).toBe(100);
-        expect(new Set(entries.map(({ id }) => id))).toEqual(new Set([...ids(0), ...ids(40), ...ids(60)]));
-      }
-      expect(await store.check()).toEqual([]);
-      await store.close();
-    });
+    itInPrograms(
+      'numbers without gaps when several programs write for the same learners, sending some answers twice',
+      async () => {
+        const place = await database.fresh();
+        await (await openStore(place)).close();
+        const ids = (from: number): string[] => Array.from({ length: 40 }, (_, at) => `answer-${from + at}`);
+        const job = { place, learners: ['me', 'somebody'] };
+        await writeAtOnce([
+          { ...job, ids: ids(0), batch: 1 },
+          { ...job, ids: ids(20), batch: 3, learners: ['somebody', 'me'] },
+          { ...job, ids: ids(60), batch: 10 },
+        ]);
+        const store = await openStore(place);
+        for (const learner of ['me', 'somebody']) {
+          const { entries, last } = await store.entriesAfter(learner, 0, 1000);
+          expect(numbersOf(entries)).toEqual(upTo(100));
+          expect(last).toBe(100);
+          expect(new Set(entries.map(({ id }) => id))).toEqual(new Set([...ids(0), ...ids(40), ...ids(60)]));
+        }
+        expect(await store.check()).toEqual([]);
+        await store.close();
+      },
+    );
 
-    it('begins once when several programs begin it together', async () => {
+    itInPrograms('begins once when several programs begin it together', async () => {
       const place = await database.fresh();
       const job = { place, learners: ['me'], batch: 1 };
       await writeAtOnce(['a', 'b', 'c'].map((id) => ({ ...job, ids: [id] })));

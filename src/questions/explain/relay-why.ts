@@ -72,13 +72,13 @@ function whyOperated(history: History, after: number, mechanism: number, coil: C
 }
 
 function whyAtRest(history: History, after: number, mechanism: number, coil: Coil): Why {
-  const { state } = history.stages[after]!;
   const { drive, delays, frozenAt } = history.machine.plan.mechanisms[mechanism]!;
   const traces = [coil.told.trace];
   const resetCoil = (): Coil => coilAt(history, after, coilsOf(history, mechanism).at(-1)!);
   if (frozenAt !== undefined) return { reason: { says: 'stuck' }, traces: [] };
   if (coil.band > 0 && !coil.load.dead) {
-    if (drive === 'on-delay' && state.due[mechanism] !== Infinity)
+    // Fed and still at rest: its time isn't over.
+    if (drive === 'on-delay')
       return {
         reason: { says: 'stillOperating', path: pathTo(history, coil), seconds: delays[0]! },
         traces,
