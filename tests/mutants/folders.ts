@@ -12,8 +12,8 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
       'tests/solver/{run-in-time,short-circuit,trace,two-currents}.test.ts',
       'tests/published/{limits-and-changeovers,race-examples,three-phase}.test.ts',
       'tests/practice-of-the-trade/changeover-pole.test.ts',
-      // What only large circuits come to, and machines that are wrong in one way.
-      'tests/solver/hostile.test.ts',
+      'tests/{solver/resistors,graph/graph}.test.ts',
+      // Machines that are wrong in one way.
       'tests/misconceptions/three-circuits.test.ts',
     ],
   },
@@ -34,7 +34,10 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
   // PostgreSQL runs the same tests, and takes ten times as long.
   store: {
     code: ['src/store/**/*.ts', '!src/store/migrations/**', '!src/store/postgres*.ts'],
-    tests: ['tests/store/sqlite.test.ts', 'tests/store/{homework,people,record-text,new-id}.test.ts'],
+    tests: [
+      'tests/store/sqlite.test.ts',
+      'tests/store/{failures,homework,people,record-text,new-id}.test.ts',
+    ],
   },
   authorisation: {
     code: [

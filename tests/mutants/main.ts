@@ -35,6 +35,7 @@ const results = await new Stryker({
   tempDirName: '.mutants/work',
   // A folder of its own for each run holds what the tests read.
   ignorePatterns: ['dist', '.mutants', 'bundled', 'docs/gallery'],
+  dryRunTimeoutMinutes: 20,
   timeoutMS: 5_000,
   timeoutFactor: 2,
   disableTypeChecks: true,

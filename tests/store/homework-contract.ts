@@ -459,6 +459,76 @@ export function homeworkContract(opening: Opening): void {
       expect(await homework.circuitsIn(SET.id)).toEqual(new Map());
     }));
 
+  it('finds the papers that a learner may still hand in: of sets that are issued and not withdrawn', () =>
+    inStore(async (homework) => {
+      for (const id of ['drawn-up', 'issued', 'withdrawn', 'handed-in', 'marked']) {
+        await drafted(homework, { id });
+        const paper = { ...onCircuits(PAPERS[0]!.learner, ['a', 'b', 'c']), set: id };
+        await homework.keepPaper({ id: `paper ${id}`, code: id, paper });
+        if (id !== 'drawn-up') await homework.issue(id);
+      }
+      await homework.withdraw('withdrawn');
+      await homework.submit('paper handed-in');
+      const whole = (await homework.paper('paper marked'))!;
+      await homework.mark(whole, markPaper(whole.paper, new Map()));
+      const found = await homework.unsubmittedOf(PAPERS[0]!.learner);
+      expect(found.map(({ paper, kept: { set } }) => [paper.id, paper.begunAt, set.id])).toEqual([
+        ['paper issued', null, 'issued'],
+      ]);
+      expect(await homework.unsubmittedOf(PAPERS[1]!.learner)).toEqual([]);
+      expect(await homework.head('paper issued')).toEqual(found[0]!.paper);
+      expect(await homework.head('none')).toBeNull();
+    }));
+
+  it('notes what was tried elsewhere, by paper, item and place, with how often and when', () =>
+    inStore(async (homework) => {
+      await issued(homework);
+      const paper = await kept(homework);
+      const other = await kept(homework, PAPERS[1]!, 'p2');
+      await kept(homework, PAPERS[2]!, 'p3');
+      const first = clock.now;
+      await homework.triedElsewhere(paper, 1, 'write');
+      clock.now += 1000;
+      await homework.triedElsewhere(paper, 1, 'practice');
+      await homework.triedElsewhere(paper, 0, 'try-it');
+      await homework.triedElsewhere(other, 0, 'try-it');
+      clock.now += 1000;
+      await homework.triedElsewhere(paper, 1, 'write');
+      const at = { firstAt: first + 1000, lastAt: first + 1000, times: 1 };
+      expect(await homework.triedIn([paper, other, 'p3', 'none'])).toEqual(
+        new Map([
+          [
+            paper,
+            [
+              { item: 0, place: 'try-it', ...at },
+              { item: 1, place: 'write', firstAt: first, lastAt: first + 2000, times: 2 },
+              { item: 1, place: 'practice', ...at },
+            ],
+          ],
+          [other, [{ item: 0, place: 'try-it', ...at }]],
+        ]),
+      );
+      expect(await homework.triedIn([])).toEqual(new Map());
+    }));
+
+  it('counts of how many items something was saved, on one paper and by paper', () =>
+    inStore(async (homework) => {
+      await issued(homework);
+      const paper = await kept(homework);
+      const other = await kept(homework, PAPERS[1]!, 'p2');
+      expect(await homework.itemsSavedOn(paper)).toBe(0);
+      await homework.save(paper, [answerTo(0, 'a'), answerTo(0, 'b'), answerTo(2, 'c')]);
+      await homework.save(other, [answerTo(1, 'a')]);
+      expect(await homework.itemsSavedOn(paper)).toBe(2);
+      expect(await homework.itemsSavedOn(other)).toBe(1);
+      expect(await homework.itemsSaved(SET.id)).toEqual(
+        new Map([
+          [paper, 2],
+          [other, 1],
+        ]),
+      );
+    }));
+
   it('exports a learner’s papers without a mark until it may be looked at', () =>
     inStore(async (homework, { stores: [store] }) => {
       await issued(homework);

@@ -4,16 +4,16 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { openSqliteStore, storeFile } from '../../src/store/index.ts';
+import { classesContract } from './classes-contract.ts';
 import { peopleContract } from './people-contract.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'polewise-people-'));
 let made = 0;
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-peopleContract('SQLite', {
-  fresh: async () => ({ kind: 'file', file: storeFile(join(folder, `${++made}`)) }),
-  severally: false,
-});
+const fresh = async () => ({ kind: 'file', file: storeFile(join(folder, `${++made}`)) }) as const;
+peopleContract('SQLite', { fresh, severally: false });
+classesContract('SQLite', { fresh });
 
 it('a copy of a SQLite store lets nobody in who was signed in, and knows everybody', async () => {
   const store = await openSqliteStore(storeFile(join(folder, 'copied')));

@@ -8,9 +8,11 @@ import { store as words } from '../../src/words/en/store.ts';
 import { say } from '../../src/words/statement.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
 import { startPostgres, type TestPostgres } from '../support/postgres.ts';
+import { classesContract } from './classes-contract.ts';
 import { homeworkContract, type Opened } from './homework-contract.ts';
 import { peopleContract } from './people-contract.ts';
-import { storeContract } from './store-contract.ts';
+import { proofsContract } from './proofs-contract.ts';
+import { type Database, storeContract } from './store-contract.ts';
 
 let postgres: TestPostgres;
 beforeAll(async () => {
@@ -18,7 +20,7 @@ beforeAll(async () => {
 });
 afterAll(() => postgres?.stop());
 
-storeContract('PostgreSQL', {
+const database: Database = {
   fresh: async () => ({ kind: 'database', address: await postgres.fresh() }),
   tables: (place) => {
     if (place.kind !== 'database') throw new Error('These are databases.');
@@ -26,12 +28,11 @@ storeContract('PostgreSQL', {
       dialect: new PostgresDialect({ pool: new pg.Pool({ connectionString: place.address }) }),
     });
   },
-});
-
-peopleContract('PostgreSQL', {
-  fresh: async () => ({ kind: 'database', address: await postgres.fresh() }),
-  severally: true,
-});
+};
+storeContract('PostgreSQL', database);
+proofsContract('PostgreSQL', database);
+peopleContract('PostgreSQL', { fresh: database.fresh, severally: true });
+classesContract('PostgreSQL', database);
 
 describe('homework in a store on PostgreSQL', () => {
   homeworkContract(async (now): Promise<Opened> => {

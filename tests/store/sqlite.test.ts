@@ -20,7 +20,8 @@ import { say } from '../../src/words/statement.ts';
 import { answerWith, MORNING } from '../support/answers.ts';
 import { itInPrograms } from '../support/in-programs.ts';
 import { writeAtOnce } from '../support/writers.ts';
-import { storeContract } from './store-contract.ts';
+import { proofsContract } from './proofs-contract.ts';
+import { type Database as AnyDatabase, storeContract } from './store-contract.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'polewise-store-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -28,7 +29,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 let made = 0;
 const freshFile = (): string => storeFile(join(folder, `${++made}`));
 
-storeContract('SQLite', {
+const database: AnyDatabase = {
   fresh: async () => ({ kind: 'file', file: freshFile() }),
   tables: (place) => {
     if (place.kind !== 'file') throw new Error('These are files.');
@@ -36,7 +37,9 @@ storeContract('SQLite', {
     mkdirSync(dirname(file), { recursive: true });
     return new Kysely<Tables>({ dialect: new SqliteDialect({ database: new Database(file) }) });
   },
-});
+};
+storeContract('SQLite', database);
+proofsContract('SQLite', database);
 
 /** Whether any file beside the store, itself included, has these letters in it. */
 const isIn = (file: string, text: string): boolean =>
