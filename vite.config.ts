@@ -1,6 +1,7 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig, type Plugin, type UserConfig } from 'vite';
+import { type DocumentWords, document } from './src/words/en/page/document.ts';
 
 /**
  * Writes the names of all built files into the service worker, so that one visit is enough to practise without network.
@@ -23,6 +24,51 @@ function precache(): Plugin {
         ...readdirSync('src/web/public').map((name) => `/${name}`),
       ];
       worker.code = worker.code.replace(/\[\s*["'`]__FILES__["'`]\s*\]/, JSON.stringify(list.sort()));
+    },
+  };
+}
+
+/** In which language the page's files are written; the page itself goes by what its reader's browser says. */
+interface Written {
+  readonly language: string;
+  readonly words: DocumentWords;
+}
+
+const MANIFEST = 'manifest.webmanifest';
+
+/** The manifest of the page where it is installed: what it is, and what it is called. */
+function manifestIn({ language, words }: Written): string {
+  const fixed = JSON.parse(readFileSync('src/web/manifest.json', 'utf8')) as object;
+  return JSON.stringify({ ...fixed, ...words.installed, lang: language });
+}
+
+const inHtml = (text: string): string =>
+  text.replace(/[&<"]/g, (sign) => ({ '&': '&amp;', '<': '&lt;', '"': '&quot;' })[sign]!);
+
+/** Puts the words of a language into the page's files. */
+function inWords(written: Written): Plugin {
+  const { language, words } = written;
+  const places: Readonly<Record<string, string>> = {
+    description: words.description,
+    noScript: words.noScript,
+  };
+  return {
+    name: 'polewise-in-words',
+    transformIndexHtml: {
+      order: 'pre',
+      handler: (html) =>
+        html
+          .replace(/(?<=<html lang=")[^"]*/, language)
+          .replace(/\{\{(\w+)\}\}/g, (_, name: string) => inHtml(places[name]!)),
+    },
+    generateBundle() {
+      this.emitFile({ type: 'asset', fileName: MANIFEST, source: manifestIn(written) });
+    },
+    configureServer({ middlewares }) {
+      middlewares.use(`/${MANIFEST}`, (_request, reply) => {
+        reply.setHeader('content-type', 'application/manifest+json');
+        reply.end(manifestIn(written));
+      });
     },
   };
 }
@@ -93,9 +139,9 @@ const treeshake = {
     (!/\/(src|shared)\//.test(id) && !/\/node_modules\/(zod|ts-fsrs|idb)\//.test(id)),
 };
 
-export default defineConfig({
+export const configIn = (written: Written): UserConfig => ({
   root: 'src/web',
-  plugins: [fetchedEarly(), precache(), compressed()],
+  plugins: [inWords(written), fetchedEarly(), precache(), compressed()],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   worker: { format: 'es', rollupOptions: { treeshake } },
   build: {
@@ -116,3 +162,5 @@ export default defineConfig({
   },
   server: { proxy: { '/api': 'http://127.0.0.1:8024' } },
 });
+
+export default defineConfig(configIn({ language: 'en', words: document }));

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { bench } from '../../src/words/en/page/bench.ts';
 import { builtPageMadeUp } from '../support/built.ts';
-import { MADE_UP } from '../support/made-up-language.ts';
+import { MADE_UP, unsaid } from '../support/made-up-language.ts';
 import { everyKind, openTask } from './support/every-kind.ts';
 import { notSaid } from './support/not-said.ts';
 import { pageDesk } from './support/page-desk.ts';
@@ -117,6 +117,18 @@ describe('the page in another language', () => {
     const { page } = await at.take({ ...PHONE, locale: MADE_UP });
     await openPractice(page, at.server.address);
     expect(await page.locator('html').getAttribute('lang')).toBe(MADE_UP);
+  });
+
+  it('has its files in it: what stands there before a script runs, and what it is called where it is installed', async () => {
+    const read = async (path: string): Promise<string> => (await fetch(`${at.server.address}${path}`)).text();
+    const html = await read('/');
+    const said = [...html.matchAll(/<noscript>(.*)<\/noscript>|name="description" content="(.*)"/g)].map(
+      ([, ...texts]) => texts.join(''),
+    );
+    const { name, description, lang } = JSON.parse(await read('/manifest.webmanifest'));
+    expect(said).toHaveLength(2);
+    for (const text of [...said, name, description]) expect(unsaid(text).trim()).toBe('');
+    expect([lang, html.includes(`<html lang="${MADE_UP}">`)]).toEqual([MADE_UP, true]);
   });
 
   it('is in English for who reads none of its languages', async () => {

@@ -1,8 +1,10 @@
-/** The page as it is delivered, and in it one language more: the made-up one. */
+/** The page as it is delivered, and in it one language more: the made-up one, in which its files are written too. */
 import { join } from 'node:path';
 import { mergeConfig, normalizePath, type Plugin } from 'vite';
+import { document } from '../../src/words/en/page/document.ts';
 import { ROOT } from '../../tools/sources.js';
-import page from '../../vite.config.ts';
+import { configIn } from '../../vite.config.ts';
+import { MADE_UP, madeUpLanguage } from './made-up-language.ts';
 
 const LANGUAGE = normalizePath(join(ROOT, 'tests/support/made-up-language.ts'));
 
@@ -26,5 +28,7 @@ const withMadeUp = (): Plugin => ({
     return name ? { code: code + added(LANGUAGES[name as keyof typeof LANGUAGES]), map: null } : undefined;
   },
 });
+
+const page = configIn({ language: MADE_UP, words: madeUpLanguage(document) });
 
 export default mergeConfig(page, { plugins: [withMadeUp()], worker: { plugins: () => [withMadeUp()] } });

@@ -1,9 +1,12 @@
 /** What browsers ask of a page that can be installed; the sizes are those of the Web App Manifest's common practice. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { document } from '../../src/words/en/page/document.ts';
+import { builtPage } from '../support/built.ts';
 
 const folder = 'src/web/public';
+let built: string;
 
 interface Manifest {
   readonly name: string;
@@ -12,7 +15,11 @@ interface Manifest {
   readonly icons: readonly { src: string; sizes: string; type: string; purpose: string }[];
 }
 
-const manifest = JSON.parse(readFileSync(join(folder, 'manifest.webmanifest'), 'utf8')) as Manifest;
+let manifest: Manifest;
+beforeAll(async () => {
+  built = await builtPage();
+  manifest = JSON.parse(readFileSync(join(built, 'manifest.webmanifest'), 'utf8')) as Manifest;
+});
 
 /** Width and height as the PNG's header has them (ISO/IEC 15948, 11.2.2). */
 function sizeOf(file: string): string {
@@ -34,8 +41,19 @@ describe('the manifest', () => {
 
   it('opens the page by itself, from its own address', () => {
     expect(manifest).toMatchObject({ start_url: '/', display: 'standalone' });
-    expect(manifest.name).toMatch(/^Polewise/);
+    expect(manifest).toMatchObject({ ...document.installed, lang: 'en', short_name: 'Polewise' });
   });
+});
+
+it('the page says in its language what it is, and what it needs where no script runs', () => {
+  const html = readFileSync(join(built, 'index.html'), 'utf8');
+  expect(html).toContain('<html lang="en">');
+  expect(html).toContain(`<meta name="description" content="${document.description}">`);
+  expect(html).toContain(`<noscript>${document.noScript}</noscript>`);
+  expect(html).toContain('<link rel="manifest" href="/manifest.webmanifest">');
+  expect(html).not.toContain('{{');
+  // Without network it is there too.
+  expect(readFileSync(join(built, 'service-worker.js'), 'utf8')).toContain('"/manifest.webmanifest"');
 });
 
 it('the page names a touch icon of the size that it has', () => {
