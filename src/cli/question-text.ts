@@ -47,7 +47,7 @@ function beside(drawing: readonly string[], asked: Asked, screen: Screen): strin
  * at once: where the terminal has few rows it stands closer, and the words beside the drawing.
  */
 export function questionText(
-  core: Pick<Words, 'drawing'>,
+  core: Pick<Words, 'drawing' | 'lettering'>,
   circuit: Circuit,
   asked: Asked,
   screen: Screen,

@@ -24,6 +24,7 @@ export type {
 } from './en/drawing.ts';
 export type { GradingSaid } from './en/grading.ts';
 export type { Idea } from './en/ideas.ts';
+export type { RatingSaid } from './en/lettering.ts';
 export type { AskedThing } from './en/problems/bank-blocks.ts';
 export type { FrontKey } from './en/problems/bank-files.ts';
 export type { BankProblemSaid } from './en/problems/banks.ts';
@@ -45,6 +46,8 @@ export { type Said, type Saying, type Sayings, type StatementOf, say } from './s
 /** What has to be said to put a question, and once it stands there: what the page fetches of the core's words. */
 export type AskingWords = typeof asking;
 export type AnsweringWords = typeof answering;
+/** What drawings are lettered with. */
+export type Lettering = Pick<AskingWords, 'lettering'>;
 /** Everything that the core and the server have to say, in one language. */
 export type Words = typeof english;
 

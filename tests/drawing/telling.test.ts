@@ -108,11 +108,11 @@ group('timing diagrams', () => {
   });
 
   it('keep time in proportion where that can be read, and say so where they do not', () => {
-    const width = (text: string) => text.length * 6;
-    const even = scaleOf([0, 2000, 9000], [0, 9000], 100, 900, width);
+    const written = { text: english.drawing.timing.moment, width: (text: string) => text.length * 6 };
+    const even = scaleOf([0, 2000, 9000], [0, 9000], 100, 900, written);
     expect(even.even).toBe(true);
     expect((even.x(9000) - even.x(0)) / (even.x(2000) - even.x(0))).toBeCloseTo(4.5);
-    const mixed = scaleOf([0, 2, 7, 9, 5000], [0, 7, 9], 100, 900, width);
+    const mixed = scaleOf([0, 2, 7, 9, 5000], [0, 7, 9], 100, 900, written);
     expect(mixed.even).toBe(false);
     const places = [0, 2, 7, 9, 5000].map(mixed.x);
     places.slice(1).forEach((x, at) => {

@@ -42,7 +42,7 @@ function picturesFor(
   const only = sheet === undefined ? {} : { sheet };
   const paper = width === 'a4';
   const sheetsOf = (state?: ReturnType<typeof shownState>, note?: string) => {
-    const scene = layOut(circuit, PROFILES[width], {
+    const scene = layOut(words, circuit, PROFILES[width], {
       rename,
       ...only,
       block: { words: words.drawing.frame, note },

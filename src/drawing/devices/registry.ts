@@ -5,15 +5,9 @@
  */
 import type { Device, DeviceKind, DeviceOf } from '../../../shared/circuit.ts';
 import type { Anatomy, Contact } from '../../circuit/anatomy/index.ts';
+import type { RatingSaid } from '../../words/index.ts';
 import { bottom, type PartForm, type PartPlan, top } from '../parts/part.ts';
 import type { DrawnTraits } from './traits.ts';
-
-const duration = (seconds: number): string =>
-  seconds >= 60 && seconds % 60 === 0
-    ? `${seconds / 60} min`
-    : seconds < 1
-      ? `${Math.round(seconds * 1000)} ms`
-      : `${seconds} s`;
 
 const always = (letter: string) => () => letter;
 const either = (before: string, now: string) => (_: unknown, letters: 'old' | 'new') =>
@@ -24,9 +18,11 @@ const main =
   (contact: Contact): PartForm | undefined =>
     contact.main ? form : undefined;
 
-const amps = (device: DeviceOf<'fuse' | 'breaker'>) => (device.amps ? `${device.amps} A` : undefined);
-const seconds = (device: DeviceOf<'on-delay' | 'off-delay'>) => duration(device.seconds);
-const colour = (device: DeviceOf<'lamp' | 'push-button'>) => device.colour;
+const amps = ({ amps: rated }: DeviceOf<'fuse' | 'breaker'>): RatingSaid | undefined =>
+  rated ? { says: 'amps', amps: rated } : undefined;
+const time = ({ seconds }: DeviceOf<'on-delay' | 'off-delay'>): RatingSaid => ({ says: 'time', seconds });
+const colour = ({ colour: shown }: DeviceOf<'lamp' | 'push-button'>): RatingSaid | undefined =>
+  shown && { says: 'colour', colour: shown };
 
 /** A selector's contact names the positions it is closed in; with two positions the drawn blade says enough. */
 function closedPositions(
@@ -47,12 +43,12 @@ const windings = ({ terminals }: Anatomy): PartPlan => ({
 export const DRAWN: { readonly [K in DeviceKind]: DrawnTraits<K> } = {
   relay: { letter: always('K') },
   contactor: { letter: ({ mains }, letters) => (letters === 'old' || mains === 0 ? 'K' : 'Q') },
-  'on-delay': { letter: always('K'), delay: 'operate', rating: seconds },
-  'off-delay': { letter: always('K'), delay: 'release', rating: seconds },
+  'on-delay': { letter: always('K'), delay: 'operate', rating: time },
+  'off-delay': { letter: always('K'), delay: 'release', rating: time },
   flasher: {
     letter: always('K'),
     delay: 'pulse',
-    rating: ({ on, off }) => `${duration(on)} / ${duration(off)}`,
+    rating: ({ on, off }) => ({ says: 'onAndOff', on, off }),
   },
   'latching-relay': { letter: always('K') },
   'push-button': { letter: always('S'), actuator: 'push', rating: colour },

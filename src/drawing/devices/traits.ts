@@ -1,6 +1,7 @@
 /** How a kind of device is drawn, to all of the drawing that doesn't know kinds one by one. */
 import type { DeviceKind, DeviceOf } from '../../../shared/circuit.ts';
 import type { Anatomy, Contact } from '../../circuit/anatomy/index.ts';
+import type { RatingSaid } from '../../words/index.ts';
 import type { Actuator, Delay, PartForm, PartPlan } from '../parts/part.ts';
 
 export interface DrawnTraits<K extends DeviceKind> {
@@ -15,7 +16,7 @@ export interface DrawnTraits<K extends DeviceKind> {
   /** What its contacts look like, where they are no plain ones. */
   pole?(contact: Contact): PartForm | undefined;
   /** What is needed to tell what it does: a timer's time, a lamp's colour, a fuse's rating. */
-  rating?(device: DeviceOf<K>): string | undefined;
+  rating?(device: DeviceOf<K>): RatingSaid | undefined;
   /** What stands at one of its poles alone: a point's text, the positions it is closed in. */
   poleText?(device: DeviceOf<K>, legs: readonly Contact[]): string | undefined;
 }

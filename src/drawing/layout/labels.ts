@@ -1,4 +1,5 @@
 /** What is written at each part: name and texts to its left, and below the return pole what belongs to a load. */
+import { type Lettering, say } from '../../words/index.ts';
 import { drawnAs } from '../devices/registry.ts';
 import { isLoad, isPolyphase, type Part, plansOf } from '../parts/index.ts';
 import type { TextRole } from '../scene/types.ts';
@@ -56,6 +57,7 @@ export function contactList(
 }
 
 export function labelsOf(
+  { lettering }: Lettering,
   places: Places,
   profile: Profile,
   rename: (designation: string) => string,
@@ -78,16 +80,16 @@ export function labelsOf(
     if (part.form !== 'coil') return [];
     const { wired, free } = contactList(places, part);
     const measure = (text: string): number => profile.measure(text, 'list');
-    const room = Math.max(measure('free 11-12-14 22'), ...wired.map(measure));
-    const rest = free.length > 0 ? wrapText(`free ${free.join(' ')}`, room, measure) : [];
+    const room = Math.max(measure(lettering.free('11-12-14 22')), ...wired.map(measure));
+    const rest = free.length > 0 ? wrapText(lettering.free(free.join(' ')), room, measure) : [];
     return [...wired, ...rest].map((text) => ({ text, role: 'list' }));
   };
   const labels = (part: Part, lastOfRun: boolean): Pick<PartLabels, 'beside' | 'band'> => {
     const { device } = part;
     const lines: Writing[] = [{ text: rename(device.name), role: 'name' }];
-    const value = drawnAs(device).rating?.(device);
-    if (value && (part.mechanism === undefined || part.form === 'coil' || !isCoilDevice(places, part)))
-      lines.push({ text: value, role: 'text' });
+    const rating = drawnAs(device).rating?.(device);
+    if (rating && (part.mechanism === undefined || part.form === 'coil' || !isCoilDevice(places, part)))
+      lines.push({ text: say(lettering.ratings, rating), role: 'text' });
     // A controller's point says what it is for; its controller need not be told at each.
     const point = part.form === 'input' || part.form === 'output';
     const text = point

@@ -1,7 +1,7 @@
 /** Circuit -> scene: columns ordered, folded to the width of the medium, drawn, and stacked on sheets. */
 
 import type { Circuit, Supply } from '../../../shared/circuit.ts';
-import type { DrawingWords } from '../../words/index.ts';
+import type { DrawingWords, Lettering } from '../../words/index.ts';
 import { plainLetters, type Rename } from '../letters.ts';
 import type { Part, Run } from '../parts/index.ts';
 import type { Scene } from '../scene/types.ts';
@@ -75,12 +75,12 @@ class Drawer {
   private readonly met: readonly (readonly number[])[];
   private readonly position: Int32Array;
 
-  constructor(circuit: Circuit, profile: Profile, rename: Rename) {
+  constructor(words: Lettering, circuit: Circuit, profile: Profile, rename: Rename) {
     this.circuit = circuit;
     this.profile = profile;
     this.rename = rename;
     this.places = findPlaces(circuit);
-    const make = labelsOf(this.places, profile, rename);
+    const make = labelsOf(words, this.places, profile, rename);
     const kept = new Map<Part, ReturnType<typeof make>>();
     this.labels = (part, lastOfRun) => {
       let found = kept.get(part);
@@ -252,12 +252,17 @@ function rowsOf(
   return other ? { rows: other.rows(columns), profile: other.profile } : { rows, profile };
 }
 
-export function layOut(circuit: Circuit, profile: Profile, options: LayoutOptions = {}): Scene {
+export function layOut(
+  words: Lettering,
+  circuit: Circuit,
+  profile: Profile,
+  options: LayoutOptions = {},
+): Scene {
   const rename = options.rename ?? plainLetters;
-  const drawer = new Drawer(circuit, profile, rename);
+  const drawer = new Drawer(words, circuit, profile, rename);
   let other: Drawer | undefined;
   const turned = (): Drawer | undefined => {
-    if (profile.turned) other ??= new Drawer(circuit, profile.turned, rename);
+    if (profile.turned) other ??= new Drawer(words, circuit, profile.turned, rename);
     return other;
   };
   const title = circuit.title ?? '';

@@ -1,6 +1,6 @@
 /** The drawing of a circuit for a terminal, from the same layout as every other. */
 import type { Circuit } from '../../../shared/circuit.ts';
-import type { Words } from '../../words/index.ts';
+import type { Lettering, Words } from '../../words/index.ts';
 import { layOut } from '../layout/layout.ts';
 import type { Rename } from '../letters.ts';
 import type { SceneSheet } from '../scene/types.ts';
@@ -37,12 +37,13 @@ function sheetText(
 
 /** Draws all sheets, or one, one under another: at rest, or as everything stands in a state. */
 export function drawText(
-  { drawing: { frame } }: Pick<Words, 'drawing'>,
+  words: Lettering & Pick<Words, 'drawing'>,
   circuit: Circuit,
   options: TextOptions,
 ): string {
+  const { frame } = words.drawing;
   const { columns, sheet, rename, state } = options;
-  const scene = layOut(circuit, textProfile(Math.max(40, columns)), {
+  const scene = layOut(words, circuit, textProfile(Math.max(40, columns)), {
     ...(sheet === undefined ? {} : { sheet }),
     ...(rename ? { rename } : {}),
   });

@@ -20,22 +20,19 @@ const PICTURE: Spacing = { apart: 9, even: 14, stretched: 6 };
 /** Changes within this share of the whole are one moment on an even axis. */
 const TOGETHER = 1 / 150;
 
-export const timeText = (ms: number): string =>
-  ms === 0
-    ? '0'
-    : ms < 1000
-      ? `${Number(ms.toFixed(1))} ms`
-      : ms < 120_000
-        ? `${Number((ms / 1000).toFixed(2))} s`
-        : `${Number((ms / 60_000).toFixed(1))} min`;
+/** How a moment is written, and how wide that comes out. */
+export interface Moments {
+  readonly text: (ms: number) => string;
+  readonly width: (text: string) => number;
+}
 
-/** `moments` and `acts` in milliseconds, ascending; `textWidth` of a tick's text. */
+/** `moments` and `acts` in milliseconds, ascending. */
 export function scaleOf(
   moments: readonly number[],
   acts: readonly number[],
   from: number,
   to: number,
-  textWidth: (text: string) => number,
+  written: Moments,
   spacing: Spacing = PICTURE,
 ): Scale {
   const all = [...new Set([0, ...moments, ...acts])].sort((a, b) => a - b);
@@ -50,25 +47,19 @@ export function scaleOf(
     (Math.min(nearest, ...telling) / end) * room * 0.9 >= spacing.apart &&
     starts.length === acts.length;
   return even
-    ? evenScale(end, from, room, textWidth, spacing.even)
-    : stretched(all, from, room, textWidth, spacing.stretched);
+    ? evenScale(end, from, room, written, spacing.even)
+    : stretched(all, from, room, written, spacing.stretched);
 }
 
-function evenScale(
-  end: number,
-  from: number,
-  room: number,
-  textWidth: (text: string) => number,
-  between: number,
-): Scale {
+function evenScale(end: number, from: number, room: number, written: Moments, between: number): Scale {
   const whole = end * 1.08;
   const x = (ms: number): number => from + (ms / whole) * room;
-  const least = textWidth(timeText(end)) + between;
+  const least = written.width(written.text(end)) + between;
   const raw = (least / room) * whole;
   const power = 10 ** Math.floor(Math.log10(raw));
   const step = [1, 2, 5, 10].map((factor) => factor * power).find((size) => size >= raw) ?? raw;
   const ticks: { x: number; text: string }[] = [];
-  for (let ms = 0; ms <= whole; ms += step) ticks.push({ x: x(ms), text: timeText(ms) });
+  for (let ms = 0; ms <= whole; ms += step) ticks.push({ x: x(ms), text: written.text(ms) });
   return { x, even: true, ticks };
 }
 
@@ -77,7 +68,7 @@ function stretched(
   all: readonly number[],
   from: number,
   room: number,
-  textWidth: (text: string) => number,
+  written: Moments,
   between: number,
 ): Scale {
   const widths = all.slice(1).map((ms, index) => 1 + Math.log2(1 + (ms - (all[index] as number))) / 3);
@@ -95,8 +86,8 @@ function stretched(
   const ticks: { x: number; text: string }[] = [];
   let free = Number.NEGATIVE_INFINITY;
   for (const ms of all) {
-    const [text, at] = [timeText(ms), x(ms)];
-    const half = textWidth(text) / 2;
+    const [text, at] = [written.text(ms), x(ms)];
+    const half = written.width(text) / 2;
     if (at - half < free) continue;
     ticks.push({ x: at, text });
     free = at + half + between;

@@ -4,7 +4,7 @@ import type { Scenario } from '../../../shared/scenario.ts';
 import type { Words } from '../../words/index.ts';
 import { wrapText } from '../layout/wrap.ts';
 import { plainLetters, type Rename } from '../letters.ts';
-import { type Scale, scaleOf, timeText } from './scale.ts';
+import { type Scale, scaleOf } from './scale.ts';
 import { type Change, type Level, nameOf, signalsOf } from './signals.ts';
 
 export interface TimingTextOptions {
@@ -77,7 +77,8 @@ export function timingText(
   const left = names + 2;
   const moments = signals.signals.flatMap(({ changes }) => changes.map(({ ms }) => ms));
   const acts = signals.acts.map(({ ms }) => ms);
-  const scale = scaleOf([...moments, signals.end], acts, left, columns - 1, (text) => text.length, SPACING);
+  const written = { text: timing.moment, width: (text: string) => text.length };
+  const scale = scaleOf([...moments, signals.end], acts, left, columns - 1, written, SPACING);
   const axis = [...pen.axis.repeat(columns - left)];
   for (const { x } of scale.ticks) if (Math.round(x) < columns) axis[Math.round(x) - left] = pen.tick;
   // A number that has no room beside the one before is left out; below, every act has its time.
@@ -86,7 +87,7 @@ export function timingText(
     columns,
   );
   const told = signals.acts.map(({ ms, act }, index) =>
-    timing.act({ number: index + 1, at: timeText(ms), act }),
+    timing.act({ number: index + 1, at: timing.moment(ms), act }),
   );
   return [
     ...(signals.acts.length > 0 ? [numbers] : []),

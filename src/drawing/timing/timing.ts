@@ -9,7 +9,7 @@ import { plainLetters, type Rename } from '../letters.ts';
 import { round } from '../picture/shapes.ts';
 import type { Ink, Lettering, Picture, Shape } from '../picture/types.ts';
 import type { TextRole } from '../scene/types.ts';
-import { type Scale, scaleOf, timeText } from './scale.ts';
+import { type Scale, scaleOf } from './scale.ts';
 import { type Change, type Level, nameOf, type Signals, signalsOf } from './signals.ts';
 
 const WIDTH: Readonly<Record<Width, number>> = { phone: 360, screen: 1000, a4: 1040 };
@@ -93,7 +93,7 @@ function drawLegend(
   let y = from;
   const line = letterHeight('text') + 2;
   acts.forEach(({ ms, act }, index) => {
-    const text = timing.act({ number: index + 1, at: timeText(ms), act });
+    const text = timing.act({ number: index + 1, at: timing.moment(ms), act });
     for (const part of wrapText(text, right - left, (piece) => letterWidth(piece, 'text'))) {
       y += line;
       sheet.text('text', part, left, y, 'start');
@@ -126,7 +126,10 @@ export function timingPicture(
   const right = width - MARGIN;
   const moments = signals.signals.flatMap(({ changes }) => changes.map(({ ms }) => ms));
   const acts = signals.acts.map(({ ms }) => ms);
-  const scale = scaleOf([...moments, signals.end], acts, left, right, (text) => letterWidth(text, 'place'));
+  const scale = scaleOf([...moments, signals.end], acts, left, right, {
+    text: words.drawing.timing.moment,
+    width: (text) => letterWidth(text, 'place'),
+  });
   const top = MARGIN + letterHeight('path') + 4;
   const bottom = top + signals.signals.length * ROW + 6;
   drawActs(sheet, signals, scale, top, bottom);

@@ -16,10 +16,10 @@ interface Laid {
   readonly rows: readonly (readonly number[])[];
 }
 
-function laidOut(circuit: Circuit, width: number): Laid {
+function laidOut(words: Words, circuit: Circuit, width: number): Laid {
   // The paper layout without a page of its own: the item's page has frame and title block.
   const { page: _, ...paper } = PROFILES.a4;
-  const scene = layOut(circuit, { ...paper, width: width / SCALE - 2 * MARGIN, margin: MARGIN });
+  const scene = layOut(words, circuit, { ...paper, width: width / SCALE - 2 * MARGIN, margin: MARGIN });
   const rows: number[][] = [];
   let used = 0;
   scene.sheets.forEach((sheet, index) => {
@@ -58,7 +58,7 @@ export interface Room {
  * room for it. Nothing of it depends on a scenario.
  */
 export function drawingPieces(circuit: Circuit, words: Words, width: number, { most, all }: Room): Piece[] {
-  const { scene, rows } = laidOut(circuit, width);
+  const { scene, rows } = laidOut(words, circuit, width);
   const { picture } = picturesOf(scene);
   const head = scene.sheets.length > 1 ? HEAD : 0;
   const alone = rows.map((row) => {

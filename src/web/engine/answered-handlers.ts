@@ -29,11 +29,17 @@ export function answeredHandlers(held: Opened, words: AnsweringWords): Handlers<
       );
       const state = shownState(solve(circuit, scenario), asked);
       const mark = tellMark({ ...held.words, ...words }, judged, explain(question));
-      return { judged, mark, circuit, scenario, drawn: draw(circuit, view, state, pointsOf(question)) };
+      return {
+        judged,
+        mark,
+        circuit,
+        scenario,
+        drawn: draw(held.words, circuit, view, state, pointsOf(question)),
+      };
     },
     draw: ({ circuit, scenario, view }) => {
       if (scenario) checkCircuit(held.guarded, circuit);
-      return draw(circuit, view, scenario ? shownState(solve(circuit, scenario)) : undefined);
+      return draw(held.words, circuit, view, scenario ? shownState(solve(circuit, scenario)) : undefined);
     },
   };
 }

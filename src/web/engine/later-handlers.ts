@@ -44,12 +44,13 @@ const REST: Scenario = { start: 'live', faults: [], acts: [] };
 
 /** The way to the end, moment by moment; the end is the last one, with what was asked picked out. */
 function runOf(
+  held: Opened,
   words: AnsweringWords,
   { question, items, view }: Requests['run']['take'],
 ): Requests['run']['give'] {
   const { circuit, scenario } = shownWithMark(question);
   const { steps, cutOff } = stepsOf(circuit, scenario, { most: MOST_FRAMES });
-  const frameOf = sheetsIn(circuit, view);
+  const frameOf = sheetsIn(held.words, circuit, view);
   const frames = steps.map(
     ({ caption, state }): Frame => ({ caption: tellCaption(words, caption), svgs: frameOf(state) }),
   );
@@ -89,7 +90,7 @@ function liveOf(
   { circuit, acts, faults, meter, view }: Requests['live']['take'],
 ): Live {
   const solved = solve(circuit, { ...REST, acts: [...acts], faults: [...faults] });
-  const scene = layOut(circuit, PROFILES[view.width]);
+  const scene = layOut(held.words, circuit, PROFILES[view.width]);
   return {
     outcome: solved.solution.outcome,
     drawn: drawLaidOut(scene, view, shownState(solved), meter),
@@ -122,10 +123,10 @@ export type LaterRequest = Exclude<RequestName, PracticeRequest>;
 export function laterHandlers(held: Opened, words: AnsweringWords): Handlers<LaterRequest> {
   return {
     ...answeredHandlers(held, words),
-    ...homeworkHandlers,
+    ...homeworkHandlers(held),
     run: (take) => {
       checkQuestion(held.guarded, take.question);
-      return runOf(words, take);
+      return runOf(held, words, take);
     },
     rest: () => null,
     ask: ({ question }) => tellQuestion(held.words, askQuestion(question)),

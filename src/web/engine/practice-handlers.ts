@@ -14,7 +14,7 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
     return {
       task,
       asked,
-      drawn: draw(circuitAsked(task.question.circuit, asked), view, undefined, pointsIn(asked)),
+      drawn: draw(held.words, circuitAsked(task.question.circuit, asked), view, undefined, pointsIn(asked)),
       skillTitle: held.course.skills.get(task.skill)?.title ?? task.skill,
     };
   };

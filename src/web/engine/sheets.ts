@@ -1,12 +1,17 @@
 import type { Circuit } from '../../../shared/circuit.ts';
 import { drawSvgs, layOut, PROFILES, type Scene, type ShownState } from '../../drawing/index.ts';
+import type { Lettering } from '../../words/index.ts';
 import type { Drawn, View } from './messages.ts';
 import { meterOn } from './meter-place.ts';
 import { spotsOf } from './spots.ts';
 
 /** A circuit laid out once, to be drawn in many states: the picture of each sheet. */
-export function sheetsIn(circuit: Circuit, { width, theme }: View): (state: ShownState) => string[] {
-  const scene = layOut(circuit, PROFILES[width]);
+export function sheetsIn(
+  words: Lettering,
+  circuit: Circuit,
+  { width, theme }: View,
+): (state: ShownState) => string[] {
+  const scene = layOut(words, circuit, PROFILES[width]);
   return (state) => drawSvgs(scene, { theme, state });
 }
 
@@ -36,8 +41,9 @@ export function drawLaidOut(
 
 /** Lays a circuit out and draws it. */
 export const draw = (
+  words: Lettering,
   circuit: Circuit,
   view: View,
   state?: ShownState,
   points?: readonly [string, string],
-): Drawn => drawLaidOut(layOut(circuit, PROFILES[view.width]), view, state, points);
+): Drawn => drawLaidOut(layOut(words, circuit, PROFILES[view.width]), view, state, points);

@@ -1,6 +1,7 @@
 /** What has to be said to put a question: the page fetches this part with the first one. */
 import { answers } from './answers.ts';
 import { acts, faults } from './circuit.ts';
+import { lettering } from './lettering.ts';
 import { practice } from './practice.ts';
 import { cautions, labels, moment, situation } from './questions/asking.ts';
 import { kinds } from './questions/kinds.ts';
@@ -17,4 +18,5 @@ export const asking = {
   cautions,
   kinds,
   practice,
+  lettering,
 };

@@ -1,4 +1,4 @@
-/** What each kind of device is called. */
+/** What each kind of device is called, and what a colour. */
 export const deviceKinds = {
   relay: 'relay',
   contactor: 'contactor',
@@ -23,4 +23,16 @@ export const deviceKinds = {
   inputs: 'controller',
   outputs: 'controller',
   terminals: 'terminal',
+};
+
+/** Of lamps and push-buttons. */
+export const colours = {
+  red: 'red',
+  yellow: 'yellow',
+  amber: 'amber',
+  green: 'green',
+  blue: 'blue',
+  white: 'white',
+  grey: 'grey',
+  black: 'black',
 };

@@ -1,7 +1,7 @@
 /** Drawings in words: what stands on them beside designations, what is seen on them, and what happens on them in turn. */
 import { type StatementOf, say } from '../statement.ts';
 import { type ActSaid, acts, type Named, time } from './circuit.ts';
-import { deviceKinds } from './devices.ts';
+import { colours, deviceKinds } from './devices.ts';
 import { capital } from './text.ts';
 
 /** Frame and title block, and headings in a terminal. */
@@ -18,7 +18,7 @@ export interface Drawn {
   readonly kind: keyof typeof deviceKinds;
   readonly name: string;
   readonly text?: string;
-  readonly colour?: string;
+  readonly colour?: keyof typeof colours;
   readonly amps?: number;
   readonly seconds?: number;
   readonly on?: number;
@@ -27,7 +27,9 @@ export interface Drawn {
 
 /** `relay -K3`, `field contact -B1 "Fan tripped"`, `on-delay timer -K4 (5 s)`. */
 function device({ kind, name, text, colour, amps, seconds, on, off }: Drawn): string {
-  const noun = [...(colour ? [colour] : []), ...(amps ? [`${amps} A`] : []), deviceKinds[kind]].join(' ');
+  const noun = [...(colour ? [colours[colour]] : []), ...(amps ? [`${amps} A`] : []), deviceKinds[kind]].join(
+    ' ',
+  );
   const times =
     seconds !== undefined
       ? ` (${time(seconds)})`
@@ -161,6 +163,12 @@ export type CaptionSaid = StatementOf<typeof captions>;
 
 /** Timing diagrams. */
 const timing = {
+  /** A moment on the axis: milliseconds from the beginning. */
+  moment: (ms: number): string => {
+    if (ms === 0) return '0';
+    if (ms < 1000) return `${Number(ms.toFixed(1))} ms`;
+    return ms < 120_000 ? `${Number((ms / 1000).toFixed(2))} s` : `${Number((ms / 60_000).toFixed(1))} min`;
+  },
   coil: (name: string): string => `${name} coil`,
   contacts: (name: string): string => `${name} contacts`,
   act: ({ number, at: moment, act }: { number: number; at: string; act: ActSaid }): string =>

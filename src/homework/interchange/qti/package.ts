@@ -47,7 +47,7 @@ function itemFiles(
   const identifier = `${id}-item-${number}`;
   const asked = tellQuestion(words, askQuestion(question));
   const { circuit } = question;
-  const scene = layOut(circuit, PROFILES.screen);
+  const scene = layOut(words, circuit, PROFILES.screen);
   const svgs = drawSvgs(scene, { label: circuit.title ?? asked.title });
   const images = svgs.map((_, sheet) => `images/item-${number}-sheet-${sheet + 1}.svg`);
   const parts = qtiParts(words, question, asked, marks);
