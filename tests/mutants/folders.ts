@@ -8,7 +8,7 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
   solver: {
     code: ['src/solver/**/*.ts', 'src/graph/*.ts'],
     tests: [
-      'tests/solver/{agreement,flashing,hold,islands,protection,race-brute-force,rings}.test.ts',
+      'tests/solver/{agreement,coils,flashing,hold,islands,protection,race-brute-force,rings}.test.ts',
       'tests/solver/{run-in-time,short-circuit,trace,two-currents}.test.ts',
       'tests/published/{limits-and-changeovers,race-examples,three-phase}.test.ts',
       'tests/practice-of-the-trade/changeover-pole.test.ts',

@@ -29,6 +29,134 @@ A:L+ -K1:11-14 -H1:X1-X2 A:L-`);
   });
 });
 
+describe('what is seen of a run', () => {
+  const seen = (text: string, acts: string, faults = '') => {
+    const { happenings } = runTimed(
+      machineOf(planOf(circuitOf(text), scenarioOf('', faults).faults)),
+      scenarioOf(acts),
+    );
+    return happenings.flatMap(({ what, device, to, act }) =>
+      what === 'act' ? [] : [`${act} ${what} ${device} ${to}`],
+    );
+  };
+
+  it('of a coil is that it comes on with enough to operate and goes off with too little, not what lies between', () => {
+    const half = `
+supply A 24 V DC
+-S0 push-button break
+-S1 push-button make
+-K1 relay
+-H2 lamp 1 W
+A:L+ -S0:11-12 -H2:X1-X2 -K1:A1-A2 A:L-
+-S0:12 -S1:13-14 -K1:A1`;
+    const coil = seen(half, 'press -S1; release -S1; press -S0; release -S0; hold -K1; free -K1');
+    expect(coil.filter((told) => /energised/.test(told))).toEqual([
+      '0 energised -K1 energised',
+      '2 de-energised -K1 de-energised',
+      // The hand: it is held, and let go with half its voltage it isn't off.
+      '4 energised -K1 energised',
+    ]);
+  });
+
+  it('are inputs as they are read, loads and lamps as they stand, what trips, and no dirt', () => {
+    const text = `
+supply A 24 V DC
+-F1 fuse
+-S1 push-button make make
+-S2 push-button make
+-A1 inputs 1 24V-3
+-Y1 valve
+-H1 lamp
+A:L+ -F1:1-2 -S1:13-14 -A1:I1-COM A:L-
+-F1:2 -S1:23-24 -Y1:A1-A2 A:L-
+-F1:2 -H1:X1-X2 A:L-
+-F1:2 -S2:13-14 A:L-`;
+    expect(seen(text, 'press -S1; release -S1; press -S2', '-S1:13-14 dirty 1 ohm')).toEqual([
+      '-1 lamp -H1 lit',
+      '0 leaves -S1 pressed',
+      '0 arrives -S1 pressed',
+      '0 input -A1:I1 1',
+      '0 load -Y1 lit',
+      '1 leaves -S1 rest',
+      '1 input -A1:I1 0',
+      '1 load -Y1 dark',
+      '1 arrives -S1 rest',
+      '2 leaves -S2 pressed',
+      '2 arrives -S2 pressed',
+      '2 trips -F1 open',
+      '2 lamp -H1 dark',
+    ]);
+  });
+
+  it('is shown to who watches, moment by moment, with how much has been told by then', () => {
+    const machine = machineOf(
+      planOf(
+        circuitOf(`
+supply A 24 V DC
+-S1 push-button make
+-H1 lamp
+A:L+ -S1:13-14 -H1:X1-X2 A:L-`),
+      ),
+    );
+    const watched: [ms: number, happened: number, volts: number][] = [];
+    const { happenings } = runTimed(machine, scenarioOf('press -S1'), undefined, (state, happened) => {
+      watched.push([state.now * 1000, happened, state.volts[0]![0]!]);
+    });
+    expect(watched.at(-1)).toEqual([happenings.at(-1)!.ms, happenings.length, 24]);
+    // At the start, at the act, when the button leaves and when it arrives.
+    expect(watched.map(([, happened]) => happened)).toEqual([0, 1, 2, 4]);
+  });
+});
+
+describe('a wait', () => {
+  const delayed = machineOf(
+    planOf(
+      circuitOf(`
+supply A 24 V DC
+-S1 push-button make
+-K1 on-delay 5 s
+-H1 lamp
+A:L+ -S1:13-14 -K1:A1-A2 A:L-
+A:L+ -K1:15-18 -H1:X1-X2 A:L-`),
+    ),
+  );
+
+  it('lasts as long as it says, and lets what it has begun come to its end', () => {
+    const { state } = runTimed(delayed, scenarioOf('wait 2 s; wait 3 s'));
+    expect(state.now).toBeCloseTo(5, 9);
+    const { happenings, rested } = runTimed(delayed, scenarioOf('press -S1; wait 5 s'));
+    const lit = happenings.find(({ device }) => device === '-H1')!;
+    const energised = happenings.find(({ what }) => what === 'energised')!;
+    expect(rested).toBe(true);
+    // Due within the wait, it still has to move.
+    expect(lit.act).toBe(1);
+    expect(lit.ms - energised.ms).toBeGreaterThan(5000);
+    expect(lit.ms - energised.ms).toBeLessThan(5100);
+  });
+
+  it('gives up on an act after which nothing comes to rest, and goes on with the next at its own time', () => {
+    const buzzer = machineOf(
+      planOf(
+        circuitOf(`
+supply A 24 V DC
+-S1 push-button make
+-K1 relay 2 poles
+A:L+ -S1:13-14 -K1:11-12 -K1:A1-A2 A:L-`),
+      ),
+    );
+    const { happenings, rested, state } = runTimed(buzzer, scenarioOf('press -S1; release -S1; wait 10 s'));
+    expect(rested).toBe(false);
+    expect(state.at[buzzer.mechanismOf.get('-K1')!]).toBe(1);
+    const acts = happenings.filter(({ what }) => what === 'act').map(({ ms }) => ms);
+    expect(state.now * 1000 - acts[2]!).toBeCloseTo(10_000, 6);
+    const onAndOn = runTimed(buzzer, scenarioOf('press -S1; wait 100 s'));
+    const [, wait] = onAndOn.happenings.filter(({ what }) => what === 'act');
+    expect(onAndOn.rested).toBe(false);
+    // It is cut short in what it shows, and its time passes all the same.
+    expect(onAndOn.state.now * 1000).toBeGreaterThanOrEqual(wait!.ms + 100_000);
+  });
+});
+
 describe('what is told of a run', () => {
   const circuit = circuitOf(`
 supply A 24 V DC
