@@ -8,11 +8,13 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
   solver: {
     code: ['src/solver/**/*.ts', 'src/graph/*.ts'],
     tests: [
-      'tests/solver/{agreement,coils,flashing,hold,islands,protection,race-brute-force,rings}.test.ts',
-      'tests/solver/{run-in-time,short-circuit,trace,two-currents}.test.ts',
+      'tests/solver/{agreement,coils,dead-ends,faults,flashing,hold,islands,limits,protection}.test.ts',
+      'tests/solver/{race-brute-force,resistors,rings,run-in-time,trace,two-currents,voltages}.test.ts',
+      'tests/solver/{fails-safe,green-means-well,locked-both-ways,no-restart}.test.ts',
+      'tests/solver/{short-circuit,stop-wins}.test.ts',
+      'tests/graph/graph.test.ts',
       'tests/published/{limits-and-changeovers,race-examples,three-phase}.test.ts',
       'tests/practice-of-the-trade/changeover-pole.test.ts',
-      'tests/{solver/resistors,graph/graph}.test.ts',
       // Machines that are wrong in one way.
       'tests/misconceptions/three-circuits.test.ts',
     ],

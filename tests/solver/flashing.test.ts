@@ -2,8 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Device } from '../../shared/circuit.ts';
 import type { Act } from '../../shared/scenario.ts';
-import { solve } from '../../src/solver/index.ts';
-import { button, lamp, rated, wired } from '../support/hops.ts';
+import { everyBeginning, everyOutcome, machineOf, planOf, play, solve } from '../../src/solver/index.ts';
+import { button, lamp, rated, relay, wired } from '../support/hops.ts';
 
 const flasher: Device = { kind: 'flasher', name: '-K3', on: 0.5, off: 1, poles: 2, rating: rated(24) };
 const onDelay = (seconds: number): Device => ({
@@ -64,5 +64,46 @@ describe('a fuse that has blown beside a flasher', () => {
       devices: ['-K3'],
       out: { devices: ['-F1'], supplies: [] },
     });
+  });
+});
+
+describe('timers', () => {
+  it('that one order interrupts and another does not end differently', () => {
+    // -K3 opens -K9's coil for an instant only if -K2 is slower than -K1: then -K9 starts anew.
+    const circuit = wired({
+      devices: [
+        button('-S1'),
+        relay('-K1'),
+        relay('-K2'),
+        { kind: 'on-delay', name: '-K9', seconds: 5, poles: 1, rating: rated(24) },
+      ],
+      paths: [
+        'A:L+ -S1:13-14 -K1:A1-A2 A:L-',
+        'A:L+ -S1:33-34 -K2:A1-A2 A:L-',
+        'A:L+ -K1:11-12 -K9:A1-A2 A:L-',
+        'A:L+ -K2:11-14 -K9:A1',
+      ],
+    });
+    const machine = machineOf(planOf(circuit));
+    let standing = everyBeginning(machine, 'live');
+    for (const act of [{ kind: 'wait', seconds: 3 }, press, { kind: 'wait', seconds: 3 }] as const)
+      standing = everyOutcome(machine, standing, act);
+    const timer = machine.mechanismOf.get('-K9')!;
+    expect(standing.endings.map(({ states }) => states[0]!.at[timer]).sort()).toEqual([1, 2]);
+  });
+
+  it('come to the right span after a long wait, and to no other moment than was waited for', () => {
+    const slow: Device = { kind: 'flasher', name: '-K3', on: 0.3, off: 0.7, poles: 1, rating: rated(24) };
+    const machine = machineOf(planOf(wired({ devices: [slow], paths: ['A:L+ -K3:A1-A2 A:L-'] })));
+    const standsAfter = (...seconds: number[]) => {
+      const acts = seconds.map((each): Act => ({ kind: 'wait', seconds: each }));
+      const { state } = play(machine, { start: 'live', acts });
+      return [state.at[0], state.now];
+    };
+    expect(standsAfter(1000, 0.1)).toEqual([2, 1000.1]);
+    expect(standsAfter(1000, 0.4)).toEqual([1, 1000.4]);
+    expect(standsAfter(1000, 0.95)).toEqual([1, 1000.95]);
+    expect(standsAfter(1000, 1.1)).toEqual([2, 1001.1]);
+    expect(standsAfter(1000.4, 86_400)).toEqual([1, 87_400.4]);
   });
 });

@@ -4,16 +4,7 @@ import { type Circuit, circuit as circuitSchema, type Device, type Supply } from
 import type { Act, Scenario } from '../../shared/scenario.ts';
 import { solution as solutionSchema } from '../../shared/solution.ts';
 import { randomOf } from '../../src/generator/random.ts';
-import {
-  everyBeginning,
-  everyOutcome,
-  machineOf,
-  planOf,
-  play,
-  runTimed,
-  type Solved,
-  solve,
-} from '../../src/solver/index.ts';
+import { machineOf, planOf, play, runTimed, type Solved, solve } from '../../src/solver/index.ts';
 import { button, dc24, lamp, rated, relay, wired } from '../support/hops.ts';
 import { buzzers, chain, entwined, mesh, races, sealed } from '../support/plants.ts';
 import { randomFaults, tangle } from '../support/tangle.ts';
@@ -157,30 +148,6 @@ describe('timers', () => {
     expect(rested).toBe(false);
     for (let index = 1; index < happenings.length; index++)
       expect(happenings[index]!.ms).toBeGreaterThanOrEqual(happenings[index - 1]!.ms);
-  });
-
-  it('that one order interrupts and another does not end differently', () => {
-    // -K3 opens -K9's coil for an instant only if -K2 is slower than -K1: then -K9 starts anew.
-    const circuit = wired({
-      devices: [
-        button('-S1'),
-        relay('-K1'),
-        relay('-K2'),
-        { kind: 'on-delay', name: '-K9', seconds: 5, poles: 1, rating: rated(24) },
-      ],
-      paths: [
-        'A:L+ -S1:13-14 -K1:A1-A2 A:L-',
-        'A:L+ -S1:33-34 -K2:A1-A2 A:L-',
-        'A:L+ -K1:11-12 -K9:A1-A2 A:L-',
-        'A:L+ -K2:11-14 -K9:A1',
-      ],
-    });
-    const machine = machineOf(planOf(circuit));
-    let standing = everyBeginning(machine, 'live');
-    for (const act of [{ kind: 'wait', seconds: 3 }, press, { kind: 'wait', seconds: 3 }] as const)
-      standing = everyOutcome(machine, standing, act);
-    const timer = machine.mechanismOf.get('-K9')!;
-    expect(standing.endings.map(({ states }) => states[0]!.at[timer]).sort()).toEqual([1, 2]);
   });
 });
 
