@@ -22,7 +22,9 @@ export const FOLDERS: Readonly<Record<string, Folder>> = {
   misconceptions: { code: ['src/misconceptions/*.ts'], tests: ['tests/misconceptions/**/*.test.ts'] },
   questions: {
     code: ['src/questions/**/*.ts'],
-    tests: ['tests/questions/{asking,contract,explanation,marking,read-answer,still-live,told}.test.ts'],
+    tests: [
+      'tests/questions/{asking,contract,explanation,marking,proposing,read-answer,still-live,told}.test.ts',
+    ],
   },
   acceptance: {
     code: ['src/generator/accept.ts', 'src/generator/difficulty.ts', 'src/generator/features.ts'],

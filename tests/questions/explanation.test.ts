@@ -335,6 +335,85 @@ B:L+ -F2:1-2 -K1:21-24 -H2:X1-X2 B:L-`);
 
   it('has the sign of the first point against the second', () => {
     expect(read(measured('', '', 'A:L-', 'A:L+'))[0]).toBe(-24);
+    expect(read(measured('', '', 'A:L+', 'A:L-'))[1]).toEqual([
+      'A:L+ is a pole of supply A.',
+      'A:L- is a pole of supply A.',
+      'Between the two the meter reads 24 V.',
+    ]);
+  });
+
+  it('tells a point on a pole’s conductor, one that hangs free, and two on one conductor', () => {
+    const [free, whyFree] = read(measured('', '-K1:A1 broken; -K1:A1-A2 open', '-K1:A1', '-F1:1'));
+    expect(free).toBeNull();
+    expect(whyFree).toEqual([
+      'Nothing joins -K1:A1 to a supply: it hangs free.',
+      '-F1:1 is on the conductor of A:L+.',
+      'The two points have no common reference: the meter shows nothing.',
+    ]);
+    const [none, whyNone] = read(measured('', '', '-F1:2', '-B1:13'));
+    expect(none).toBe(0);
+    expect(whyNone.at(-1)).toBe('Both points have the same potential: the meter reads 0 V.');
+  });
+
+  it('tells what a load drops on the way, the nearest pole being the one with the fewest loads between', () => {
+    const series = circuitOf(`
+supply A 24 V DC
+-K1 relay
+-H1 lamp
+-H2 lamp
+-H3 lamp
+A:L+ -H1:X1-X2 -H2:X1-X2 -H3:X1-X2 A:L-
+A:L+ -K1:11-14 -H2:X1`);
+    const question = { ...measured('', '', '-H2:X1', '-H2:X2'), circuit: series } as Question;
+    const [volts, why] = read(question);
+    expect(volts).toBeCloseTo(8, 6);
+    expect(why).toEqual([
+      '-H2:X1 is joined to A:L+ by -H1:X2-X1; current flows, and -H1 drops 8 V.',
+      '-H2:X2 is joined to A:L- by -H3:X1-X2; current flows, and -H3 drops 8 V.',
+      'Between the two the meter reads 8 V.',
+    ]);
+  });
+});
+
+describe('the explanation of a wiring', () => {
+  const question: Question = {
+    kind: 'wiring',
+    circuit: circuitOf(`
+supply A 24 V DC
+-F1 breaker
+-B1 field-contact make
+-K1 relay 2 poles
+-H1 lamp
+A:L+ -F1:1-2 -B1:13-14 -K1:A1-A2 A:L-
+-H1:X1-X2 A:L-`),
+    scenario: scenarioOf(),
+    family: 'fixed',
+    ends: ['-F1:2', '-H1:X1'],
+    wanted: [
+      { acts: [], load: '-H1', state: 'dark' },
+      { acts: [...scenarioOf('make -B1').acts], load: '-H1', state: 'lit' },
+    ],
+    choices: [
+      ['-K1:11', '-K1:12'],
+      ['-K1:11', '-K1:14'],
+      ['-K1:12', '-K1:14'],
+      ['-K1:14', '-K1:22'],
+    ],
+  };
+
+  it('goes through what is wanted with the right pair, each thing once, and says what each other would do', () => {
+    expect(rightAnswer(question)).toEqual({ kind: 'wiring', choice: 1 });
+    expect(explained(question)).toEqual([
+      'Connected to -K1:11 and -K1:14:',
+      '-H1 is dark: -K1:11-14 is open because -K1 has not operated.',
+      '-K1 is at rest: -B1:13-14 is open because -B1 is not actuated.',
+      '1. Make the contact -B1: -B1:13-14 makes.',
+      '-K1 operates: A:L+, -F1:1-2, -B1:13-14, coil A1-A2, A:L-. It makes -K1:11-14.',
+      '-H1 is lit: A:L+, -F1:1-2, -K1:11-14, -H1:X1-X2, A:L-.',
+      'Not -K1:11 and -K1:12: -H1 is lit: A:L+, -F1:1-2, -K1:11-12, -H1:X1-X2, A:L-.',
+      'Not -K1:12 and -K1:14: no contact joins the two legs of a pole; the common -K1:11 is always used.',
+      'Not -K1:14 and -K1:22: -H1 is dark: no closed path leads from one pole of a supply through it to the other.',
+    ]);
   });
 });
 
