@@ -30,7 +30,7 @@ async function wholeOf(stream: Readable): Promise<Uint8Array> {
   let bytes = 0;
   for await (const piece of stream as AsyncIterable<Buffer>) {
     bytes += piece.length;
-    if (bytes > MOST_BYTES) throw Object.assign(new Error('too large'), { code: 'EFBIG' });
+    if (bytes > MOST_BYTES) throw Object.assign(new Error('EFBIG'), { code: 'EFBIG' });
     pieces.push(piece);
   }
   return Buffer.concat(pieces);

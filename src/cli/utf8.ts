@@ -5,7 +5,7 @@ export interface NotText {
   /** In characters, from 1. */
   readonly column: number;
   /** What it seems to be instead. */
-  readonly looksLike: 'UTF-16' | 'another encoding' | 'no text';
+  readonly looksLike: 'UTF-16' | 'otherEncoding' | 'noText';
 }
 
 const NEWLINE = 0x0a;
@@ -26,7 +26,7 @@ function charactersBefore(line: Uint8Array): number | undefined {
 function looksLike(bytes: Uint8Array): NotText['looksLike'] {
   const [first, second] = bytes;
   if ((first === 0xff && second === 0xfe) || (first === 0xfe && second === 0xff)) return 'UTF-16';
-  return bytes.includes(0) ? 'no text' : 'another encoding';
+  return bytes.includes(0) ? 'noText' : 'otherEncoding';
 }
 
 /** The text that the bytes are, without a mark of byte order; otherwise the first place where they are none. */

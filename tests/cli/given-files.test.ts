@@ -99,8 +99,8 @@ describe('text that is no UTF-8', () => {
 
   it('is told from what it looks like', () => {
     expect(textOf(Buffer.from('\ufeffname\n', 'utf16le'))).toMatchObject({ line: 1, looksLike: 'UTF-16' });
-    expect(textOf(Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0, 0))).toMatchObject({ looksLike: 'no text' });
-    expect(textOf(latin('aä'))).toEqual({ line: 1, column: 2, looksLike: 'another encoding' });
+    expect(textOf(Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0, 0))).toMatchObject({ looksLike: 'noText' });
+    expect(textOf(latin('aä'))).toEqual({ line: 1, column: 2, looksLike: 'otherEncoding' });
     // Cut off in the middle of a letter.
     expect(textOf(Buffer.from('a\nbé').subarray(0, 4))).toMatchObject({ line: 2, column: 2 });
     // U+FFFD itself is a character, and a mark of byte order is none of the text.

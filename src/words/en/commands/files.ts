@@ -21,9 +21,8 @@ export const files = {
       `${file}:${line}:${column}: a character here is not UTF-8.`,
     right: {
       'UTF-16': 'It looks like UTF-16. Save it as UTF-8; a spreadsheet calls that CSV UTF-8.',
-      'another encoding':
-        'It may be from an older program. Save it as UTF-8; a spreadsheet calls that CSV UTF-8.',
-      'no text': 'It is no text. Give a file of text, in UTF-8.',
+      otherEncoding: 'It may be from an older program. Save it as UTF-8; a spreadsheet calls that CSV UTF-8.',
+      noText: 'It is no text. Give a file of text, in UTF-8.',
     },
   },
   mayNotBeWritten: {
