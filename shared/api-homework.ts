@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { markedHomeworkRoutes } from './api-marked-homework.ts';
 import { ownHomeworkRoutes } from './api-own-homework.ts';
+import { reportRoutes } from './api-reports.ts';
 import type { ApiRoute } from './api-route.ts';
 import { always, ofClass, ofSet, tutor } from './homework-asked.ts';
 import { homeworkWish, paperRow, prepared, samplePaper, setRow, setView } from './homework-views.ts';
@@ -105,4 +106,9 @@ const bySetters = {
   },
 } as const satisfies Readonly<Record<string, ApiRoute>>;
 
-export const homeworkRoutes = { ...ownHomeworkRoutes, ...bySetters, ...markedHomeworkRoutes } as const;
+export const homeworkRoutes = {
+  ...ownHomeworkRoutes,
+  ...bySetters,
+  ...reportRoutes,
+  ...markedHomeworkRoutes,
+} as const;

@@ -1,16 +1,8 @@
-/** The routes of what was handed in: reports, marks, evidence, and files of them. The others are in `api-homework.ts`. */
+/** The routes of what was handed in: marks, evidence, and files of them. Reports are in `api-reports.ts`, the others in `api-homework.ts`. */
 import { z } from 'zod';
 import { type ApiRoute, fileReply } from './api-route.ts';
-import { always, ofClass, ofPaper, ofSet, tutor } from './homework-asked.ts';
-import {
-  competenceView,
-  markedPaper,
-  overrideWish,
-  setReport,
-  termView,
-  typedMarks,
-  typedResult,
-} from './homework-views.ts';
+import { always, ofPaper, ofSet, tutor } from './homework-asked.ts';
+import { markedPaper, overrideWish, typedMarks, typedResult } from './homework-views.ts';
 import { proofsWanted } from './issued.ts';
 import { personId } from './people.ts';
 
@@ -19,15 +11,6 @@ const inZone = z.strictObject({ zone: z.string().min(1).max(60).default('UTC') }
 const ofPerson = z.strictObject({ person: personId });
 
 export const markedHomeworkRoutes = {
-  homeworkReport: {
-    ...tutor,
-    method: 'GET',
-    path: '/api/homework/:set/report',
-    params: ofSet,
-    summary: 'What a set says of its class.',
-    reply: setReport,
-    problems: always,
-  },
   markedPaper: {
     ...tutor,
     method: 'GET',
@@ -111,29 +94,6 @@ export const markedHomeworkRoutes = {
     summary: 'The same as a QTI 2.2 package.',
     reply: fileReply('application/zip'),
     problems: [...always, 'bad-set'],
-  },
-  term: {
-    ...tutor,
-    method: 'GET',
-    path: '/api/classes/:class/term',
-    params: ofClass,
-    summary: 'What all issued sets of a class say together.',
-    reply: termView,
-    problems: always,
-  },
-  competence: {
-    ...tutor,
-    method: 'GET',
-    path: '/api/classes/:class/competence',
-    params: ofClass,
-    query: z.strictObject({
-      /** Refreshers that are due within so many days. */
-      days: z.number().int().min(0).max(3650).default(30),
-      proofs: proofsWanted.default('any'),
-    }),
-    summary: 'Skills by people: held, fading, not yet; and refreshers due.',
-    reply: competenceView,
-    problems: always,
   },
   evidencePdf: {
     ...tutor,

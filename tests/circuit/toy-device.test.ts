@@ -78,8 +78,8 @@ vi.mock('../../src/drawing/symbols/registry.ts', async (original) => {
 });
 
 vi.mock('../../src/words/en/devices.ts', async (original) => {
-  const { deviceKinds } = await original<typeof import('../../src/words/en/devices.ts')>();
-  return { deviceKinds: { ...deviceKinds, [KIND]: 'illuminated push-button' } };
+  const words = await original<typeof import('../../src/words/en/devices.ts')>();
+  return { ...words, deviceKinds: { ...words.deviceKinds, [KIND]: 'illuminated push-button' } };
 });
 
 const circuits = await import('../../src/circuit/index.ts');

@@ -71,18 +71,20 @@ describe('addresses', () => {
     { at: 'change', set: 's' },
     { at: 'set', set: 's' },
     { at: 'sample', set: 's', number: 7 },
-    { at: 'report', set: 's' },
+    { at: 'report', report: 'report', of: 's' },
     { at: 'typed', set: 's' },
     { at: 'marked', set: 's', paper: 'p', item: null },
     { at: 'marked', set: 's', paper: 'p', item: 2 },
-    { at: 'term', class: 'c' },
-    { at: 'competence', class: 'c' },
+    { at: 'report', report: 'term', of: 'c' },
+    { at: 'report', report: 'competence', of: 'c' },
+    // One that is to come.
+    { at: 'report', report: 'head-count', of: 'c' },
   ])('lead where they came from: %j', (where) => {
     expect(routeOf(addressOf(where).split('/')[2])).toEqual(where);
   });
 
   it('that mean nothing lead to the beginning', () => {
-    for (const text of ['', 'paper', 'marked.s', 'report.', 'nowhere.x', 'sample'])
+    for (const text of ['', 'paper', 'marked.s', 'report.', 'nowhere', 'sample'])
       expect(routeOf(text)).toEqual({ at: 'sets', class: null });
     expect(routeOf('paper.p.zero')).toEqual({ at: 'paper', paper: 'p', item: null });
   });

@@ -5,8 +5,9 @@ import type { Asking } from '../people/gate.ts';
 import { soon } from '../turns.ts';
 import type { PaperToState } from '../work/jobs.ts';
 import { tutorsSet } from './access.ts';
+import { countingIn } from './counting.ts';
 import { type Desk, fileFor, workFor } from './desk.ts';
-import { countingIn, learnersOf } from './reports.ts';
+import { learnersOf } from './learners.ts';
 import { samplePaperOf } from './sample.ts';
 import { settledHeads } from './settle.ts';
 

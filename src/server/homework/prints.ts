@@ -9,8 +9,9 @@ import { ApiFailure, noSuchThing } from '../problems.ts';
 import { checkIssued, tutorsSet } from './access.ts';
 import { checkZone } from './dates.ts';
 import { type Desk, fileFor, workFor } from './desk.ts';
+import { learnersOf } from './learners.ts';
 import { withoutPaper } from './make-papers.ts';
-import { learnersOf, matrixOf } from './reports.ts';
+import { matrixOf } from './reports/competence.ts';
 
 /** Told after each paper, and waited for. */
 export type OnPaper = (done: number, of: number) => void | Promise<void>;

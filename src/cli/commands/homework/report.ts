@@ -1,6 +1,6 @@
 import type { SetReport } from '../../../../shared/homework-views.ts';
 import type { Desk } from '../../../server/homework/desk.ts';
-import { setReport } from '../../../server/homework/reports.ts';
+import { setReport } from '../../../server/homework/reports/set-report.ts';
 import type { Io } from '../../io.ts';
 import { progressBar } from '../../progress-bar.ts';
 import { findSet } from './find.ts';

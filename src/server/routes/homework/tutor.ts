@@ -4,7 +4,7 @@ import { addRoute } from '../../add-route.ts';
 import type { Desk } from '../../homework/desk.ts';
 import { prepareSome } from '../../homework/make-papers.ts';
 import { markedPaper, overridePaper, paperRows, typeMarks } from '../../homework/marked.ts';
-import { competenceOf, setReport, termOf } from '../../homework/reports.ts';
+import { type AnyReport, REPORT_NAMES, REPORTS } from '../../homework/reports/index.ts';
 import { sampleOf } from '../../homework/sample.ts';
 import {
   changeSet,
@@ -48,9 +48,6 @@ export function addTutorsHomework(app: FastifyInstance, service: Service, desk: 
   addRoute(app, service, homeworkRoutes.homeworkPapers, ({ person, params }) =>
     paperRows(desk, person, params.set),
   );
-  addRoute(app, service, homeworkRoutes.homeworkReport, ({ person, params }) =>
-    setReport(desk, person, params.set),
-  );
   addRoute(app, service, homeworkRoutes.markedPaper, ({ person, params }) =>
     markedPaper(desk, person, params.paper),
   );
@@ -60,8 +57,10 @@ export function addTutorsHomework(app: FastifyInstance, service: Service, desk: 
   addRoute(app, service, homeworkRoutes.typeMarks, ({ person, params, body }) =>
     typeMarks(desk, person, params.set, body),
   );
-  addRoute(app, service, homeworkRoutes.term, ({ person, params }) => termOf(desk, person, params.class));
-  addRoute(app, service, homeworkRoutes.competence, ({ person, params, query }) =>
-    competenceOf(desk, person, params.class, query),
-  );
+  for (const name of REPORT_NAMES) {
+    const report = REPORTS[name] as AnyReport;
+    addRoute(app, service, homeworkRoutes[name], ({ person, params, query }) =>
+      report(desk, person, { params, query }),
+    );
+  }
 }

@@ -13,11 +13,10 @@ export type HomeworkRoute =
   | { readonly at: 'change'; readonly set: string }
   | { readonly at: 'set'; readonly set: string }
   | { readonly at: 'sample'; readonly set: string; readonly number: number }
-  | { readonly at: 'report'; readonly set: string }
   | { readonly at: 'typed'; readonly set: string }
   | { readonly at: 'marked'; readonly set: string; readonly paper: string; readonly item: number | null }
-  | { readonly at: 'term'; readonly class: string }
-  | { readonly at: 'competence'; readonly class: string };
+  /** A report by its name, of a set or a class: which there are, `tutor/reports.tsx` knows. */
+  | { readonly at: 'report'; readonly report: string; readonly of: string };
 
 const numberOf = (text: string | undefined): number | null => {
   const number = Number(text);
@@ -38,13 +37,10 @@ export function routeOf(detail: string | undefined): HomeworkRoute {
       if (first) return { at: 'sets', class: first };
       break;
     case 'new':
-    case 'term':
-    case 'competence':
       if (first) return { at, class: first };
       break;
     case 'set':
     case 'change':
-    case 'report':
     case 'typed':
       if (first) return { at, set: first };
       break;
@@ -54,6 +50,8 @@ export function routeOf(detail: string | undefined): HomeworkRoute {
     case 'marked':
       if (first && second) return { at, set: first, paper: second, item: numberOf(third) };
       break;
+    default:
+      if (at && first) return { at: 'report', report: at, of: first };
   }
   return { at: 'sets', class: null };
 }
@@ -70,12 +68,11 @@ export function addressOf(where: HomeworkRoute): string {
       case 'sets':
         return where.class === null ? [] : ['class', where.class];
       case 'new':
-      case 'term':
-      case 'competence':
         return [where.at, where.class];
+      case 'report':
+        return [where.report, where.of];
       case 'set':
       case 'change':
-      case 'report':
       case 'typed':
         return [where.at, where.set];
       case 'sample':

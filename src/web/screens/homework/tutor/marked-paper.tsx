@@ -167,7 +167,7 @@ function Whole({ set, marked }: { set: string; marked: MarkedPaper }) {
       )}
       <p class="row">
         <a href={addressOf({ at: 'set', set })}>{w.set}</a>
-        <a href={addressOf({ at: 'report', set })}>{w.report}</a>
+        <a href={addressOf({ at: 'report', report: 'report', of: set })}>{w.report}</a>
       </p>
     </div>
   );

@@ -16,6 +16,7 @@ import { CloseLater } from './close-later.tsx';
 import { Downloads } from './downloads.tsx';
 import { Papers } from './papers.tsx';
 import { Prepare } from './prepare.tsx';
+import { reportsOn } from './reports.tsx';
 import { stateText } from './words.ts';
 
 const titlesOf = ({ topics }: Bank): ReadonlyMap<string, string> =>
@@ -156,9 +157,15 @@ function Issued({ view, onMoved }: { view: SetView; onMoved: (view: SetView) => 
   return (
     <>
       <div class="row">
-        <a class="button main" href={addressOf({ at: 'report', set: id })}>
-          {w.report}
-        </a>
+        {reportsOn('set').map(({ name, title }, at) => (
+          <a
+            key={name}
+            class={at === 0 ? 'button main' : 'button'}
+            href={addressOf({ at: 'report', report: name, of: id })}
+          >
+            {title()}
+          </a>
+        ))}
         <a class="button" href={addressOf({ at: 'sample', set: id, number: 1 })}>
           {w.sample.link}
         </a>

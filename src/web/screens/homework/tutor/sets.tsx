@@ -7,6 +7,7 @@ import { Schedule } from '../../../parts/schedule.tsx';
 import { set as elements, words } from '../../../words.ts';
 import { addressOf, goTo } from '../homework-route.ts';
 import { Head } from '../parts/head.tsx';
+import { reportsOn } from './reports.tsx';
 import { stateText } from './words.ts';
 
 function SetSchedule({ sets }: { sets: readonly SetRow[] }) {
@@ -63,8 +64,11 @@ function OfClass({ chosen, classes }: { chosen: ClassSummary; classes: readonly 
         <a class="button main" href={addressOf({ at: 'new', class: chosen.id })}>
           {w.newSet}
         </a>
-        <a href={addressOf({ at: 'term', class: chosen.id })}>{w.allTogether}</a>
-        <a href={addressOf({ at: 'competence', class: chosen.id })}>{w.whoCan}</a>
+        {reportsOn('class').map(({ name, title }) => (
+          <a key={name} href={addressOf({ at: 'report', report: name, of: chosen.id })}>
+            {title()}
+          </a>
+        ))}
       </p>
       <Show of={fetched} again={again}>
         {({ sets }) => (sets.length === 0 ? <p>{w.none}</p> : <SetSchedule sets={sets} />)}

@@ -14,8 +14,6 @@ export const list = {
   learners: (count: number) => speech.plural(count, { one: '1 learner', other: `${count} learners` }),
   class: 'Class',
   newSet: 'New set',
-  allTogether: 'All sets together',
-  whoCan: 'Who can do what',
   none: 'No sets yet. A new one takes two minutes.',
   noClass: 'There is no class yet. <classes>Make one first</classes>, then set it homework.',
   myOwn: 'My own homework',

@@ -65,7 +65,6 @@ export const one = {
     item: ({ place, title }: { place: number; title: string }) => `${place}. ${title}`,
   },
   change: 'Change',
-  report: 'Report',
   typeMarks: 'Type in marks from paper',
   closeLater: {
     title: 'Let it close later',
