@@ -5,7 +5,7 @@ import {
   anatomyOf,
   type Contact,
   type Load,
-  readAs,
+  loadId,
   supplyTerminals,
 } from '../circuit/anatomy/index.ts';
 import { type Nodes, nodesOf, type OpenPlace } from './conductors.ts';
@@ -25,12 +25,6 @@ function polesOf(supply: Supply, nodeOf: ReadonlyMap<TerminalRef, number>): Plan
     return { terminal, node, direct: 0, re: star * Math.cos(angle), im: star * Math.sin(angle) };
   });
 }
-
-const loadId = (device: string, load: Load): string => {
-  if (load.role === 'input') return `${device}:${load.point}`;
-  if (load.role === 'reset' || readAs(load.role) === 'winding') return `${device}:${load.from}`;
-  return device;
-};
 
 /** Sound circuits planned last: one is planned for its machine, its rules, its canonical form and its question in turn. */
 const latest: { readonly circuit: Circuit; readonly plan: Plan }[] = [];

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readActs, readCircuit } from '../../src/circuit/index.ts';
-import { drawText, shownState, stepsOf, timingText } from '../../src/drawing/index.ts';
+import { drawText, layOut, PROFILES, shownState, stepsOf, timingText } from '../../src/drawing/index.ts';
+import { effectsOf } from '../../src/drawing/picture/state-marks.ts';
 import { REST } from '../../src/drawing/states/shown-state.ts';
 import { solve } from '../../src/solver/index.ts';
 import { english } from '../../src/words/en/core.ts';
@@ -83,6 +84,30 @@ describe('the drawing for a terminal', () => {
     expect(drawText(english, FAN, { columns: 80, state: REST })).toBe(
       drawText(english, FAN, { columns: 80 }),
     );
+  });
+
+  it.each([
+    ['', '[S  ]', '[R  ]'],
+    ['press -S1', '[S██]', '[R  ]'],
+    ['press -S1; release -S1; press -S2', '[S  ]', '[R██]'],
+  ])('fills of a latching relay the coil that is energised, after %j', (acts, set, reset) => {
+    const latching = circuit(`supply A 24 V DC
+-S1 push-button make
+-S2 push-button make
+-K7 latching-relay
+-H1 lamp
+A:L+ -S1:13-14 -K7:A1-A2 A:L-
+A:L+ -S2:13-14 -K7:B1-B2 A:L-
+A:L+ -K7:11-14 -H1:X1-X2 A:L-`);
+    const read = readActs(acts, latching);
+    if (!read.ok) throw new Error(acts);
+    const state = shownState(solve(latching, { start: 'live', faults: [], acts: read.value }));
+    const text = drawText(english, latching, { columns: 80, state });
+    expect([text.includes(set), text.includes(reset)]).toEqual([true, true]);
+    const filled = layOut(english, latching, PROFILES.screen).sheets[0]!.symbols.flatMap((symbol) =>
+      symbol.form === 'coil' && effectsOf(symbol, state).length > 0 ? [symbol.id] : [],
+    );
+    expect(filled).toEqual(acts === '' ? [] : [acts.endsWith('-S2') ? '-K7:B1' : '-K7:A1']);
   });
 
   it.each([undefined, 'make -B1'])('keeps to ASCII when asked, after %s', (acts) => {

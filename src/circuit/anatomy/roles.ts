@@ -1,4 +1,4 @@
-import type { LoadRole } from './types.ts';
+import type { Load, LoadRole } from './types.ts';
 
 /**
  * What is read off a load: whether a coil operates, a lamp lights, another load is on, what a controller's input reads; a
@@ -18,3 +18,12 @@ const READ_AS: Readonly<Record<LoadRole, ReadAs>> = {
 };
 
 export const readAs = (role: LoadRole): ReadAs => READ_AS[role];
+
+/**
+ * The name of a load in what is read off a circuit: `-K3`, `-H1`, `-A1:I1`. A device's second coil goes by its own terminal, `-K7:B1`, and
+ * so does each winding, `-M1:U1`.
+ */
+export function loadId(device: string, { role, point, from }: Load): string {
+  if (role === 'input') return `${device}:${point}`;
+  return role === 'reset' || readAs(role) === 'winding' ? `${device}:${from}` : device;
+}

@@ -1,6 +1,13 @@
 /** The parts a device could be drawn as, from its anatomy: one for each pole, coil, load, point and terminal. */
 import type { Device } from '../../../shared/circuit.ts';
-import { type Anatomy, anatomyOf, type Contact, type Load, readAs } from '../../circuit/anatomy/index.ts';
+import {
+  type Anatomy,
+  anatomyOf,
+  type Contact,
+  type Load,
+  loadId,
+  readAs,
+} from '../../circuit/anatomy/index.ts';
 import { drawnAs } from '../devices/registry.ts';
 import { bottom, type PartForm, type PartPlan, type Spot, top, type Way } from './part.ts';
 
@@ -50,6 +57,7 @@ function loadPlan(device: Device, anatomy: Anatomy, load: Load): PartPlan {
     ...(mechanism ? { mechanism } : {}),
     ...(delay ? { delay } : {}),
     ...(load.role === 'set' || load.role === 'reset' ? { latch: load.role } : {}),
+    coil: loadId(device.name, load),
   };
 }
 

@@ -21,6 +21,8 @@ export interface PartPlan {
   readonly actuator?: Actuator | undefined;
   readonly delay?: Delay | undefined;
   readonly latch?: 'set' | 'reset' | undefined;
+  /** Of a coil: its name in what is read off a circuit. */
+  readonly coil?: string | undefined;
   /** The mechanism that moves it, by its id (`-K3`, `-A2:Q1`). */
   readonly mechanism?: string | undefined;
   /** For each drawn way through a contact: the mechanism's positions in which it is closed. */
@@ -50,6 +52,7 @@ export interface Traits {
   readonly actuator?: Actuator;
   readonly delay?: Delay;
   readonly latch?: 'set' | 'reset';
+  readonly coil?: string;
   readonly mechanism?: string;
 }
 

@@ -55,11 +55,12 @@ function lookOf(plan: PartPlan): Pick<Part, 'look' | 'traits'> {
   return known;
 }
 
-function traitsOf({ actuator, delay, latch, mechanism }: PartPlan): Traits {
+function traitsOf({ actuator, delay, latch, coil, mechanism }: PartPlan): Traits {
   return {
     ...(actuator ? { actuator } : {}),
     ...(delay ? { delay } : {}),
     ...(latch ? { latch } : {}),
+    ...(coil ? { coil } : {}),
     ...(mechanism ? { mechanism } : {}),
   };
 }
@@ -142,7 +143,7 @@ export function findStops(circuit: Circuit): Stops {
   const partOf = (candidate: Candidate): Part => {
     if (!candidate.part) {
       const plan = trimmed(candidate.plan, (terminal) => candidate.used.includes(terminal));
-      const { form, spots, ways, actuator, delay, latch, mechanism, text } = plan;
+      const { form, spots, ways, actuator, delay, latch, coil, mechanism, text } = plan;
       const { look, traits } = lookOf(plan);
       // All parts have the same fields in the same order, which keeps reading them fast.
       candidate.part = {
@@ -152,6 +153,7 @@ export function findStops(circuit: Circuit): Stops {
         actuator,
         delay,
         latch,
+        coil,
         mechanism,
         text,
         index: parts.length,

@@ -57,6 +57,8 @@ export interface SceneSymbol {
   readonly actuator?: Actuator;
   readonly delay?: Delay;
   readonly latch?: 'set' | 'reset';
+  /** Of a coil: its name in what is read off a circuit, `-K3`, `-K7:B1`. */
+  readonly coil?: string;
   readonly mechanism?: string;
   /** The ways through a contact, with the positions of its mechanism in which each is closed. */
   readonly ways: readonly Way[];

@@ -47,8 +47,8 @@ export const coil: PartSymbol = {
   sort: 'load',
   said: 'coil',
   art: ({ delay, latch }) => art(delay, latch),
-  effect: ({ device, latch }, { coils }) =>
-    coils.get(latch === 'reset' ? `${device}:B1` : device) ? [['lit', box(-14, 14, 14, 30)]] : [],
+  effect: ({ coil: name }, { coils }) =>
+    name !== undefined && coils.get(name) ? [['lit', box(-14, 14, 14, 30)]] : [],
   cells: boxCells(2, 3),
   write: inCharacters(({ filled }, { delay, latch }) => [
     `[${(latch ? LATCH[latch] : delay ? DELAY[delay] : '').padEnd(3, filled)}]`,

@@ -25,6 +25,8 @@ export interface DrawnSymbol {
   readonly flipped: boolean;
   readonly delay?: Delay;
   readonly latch?: 'set' | 'reset';
+  /** Of a coil: its name in a state. */
+  readonly coil?: string;
   readonly x: number;
   readonly top: number;
   readonly ports: readonly { readonly terminal: string; readonly x: number; readonly y: number }[];

@@ -15,7 +15,7 @@ const FILLED: Readonly<Record<Exclude<LampState, 'dark'>, string>> = { lit: '█
 function seenIn(symbol: SceneSymbol, state: ShownState | undefined): Seen {
   if (!state) return { closed: undefined, live: [], filled: ' ', input: '0/1' };
   const position = symbol.mechanism === undefined ? 0 : positionOf(state, symbol.mechanism);
-  const coil = state.coils.get(symbol.latch === 'reset' ? `${symbol.device}:B1` : symbol.device);
+  const coil = symbol.coil !== undefined && state.coils.get(symbol.coil);
   const load = state.loads.get(symbol.device) ?? (coil ? 'lit' : 'dark');
   const input = state.inputs.get(symbol.ports[0]?.terminal ?? '');
   return {
