@@ -80,6 +80,7 @@ function symbolAt(form: Form, x: number, device: string, trait: Trait, terminals
     flipped: looks.flipped,
     ...trait,
     mechanism: device,
+    ...(form === 'coil' ? { coil: device } : {}),
     ways,
     x,
     left: x - art.left,
@@ -110,10 +111,7 @@ function symbolSvg(form: Form, trait: Trait = {}, terminals = 2): string {
           ['-K4', 'flashing'],
         ])
       : new Map(),
-    coils: new Map([
-      ['-K2', true],
-      ['-K2:B1', true],
-    ]),
+    coils: new Map([['-K2', true]]),
     inputs: new Map([['-K2:I1', '1']]),
   };
   const height = Math.max(...symbols.map(({ bottom }) => bottom)) + 14;
