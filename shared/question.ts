@@ -98,6 +98,23 @@ export const explanationStep = z.strictObject({
   about: z.array(z.string()),
 });
 
+/** Why one thing asked stands as it stands: a sentence, and why the relays stand so that it hangs on. */
+export const decision = z.strictObject({
+  /** The part of the mark that it is about; absent where it is about none of them. */
+  item: z.string().optional(),
+  ...explanationStep.shape,
+  /** Empty where the part is right. */
+  behind: z.array(explanationStep),
+});
+
+/** Why the right answer is right. */
+export const explanation = z.strictObject({
+  /** What decides, part by part: shortly where it was answered rightly. */
+  decides: z.array(decision),
+  /** What happens, in its order. */
+  story: z.array(explanationStep),
+});
+
 /** A wrong idea that gives exactly this answer. */
 export const wrongIdea = z.strictObject({ id: z.string(), idea: z.string(), advice: z.string() });
 
@@ -107,7 +124,7 @@ export const toldMark = z.strictObject({
   correct: z.boolean(),
   parts: z.array(toldPart),
   misconceptions: z.array(wrongIdea),
-  explanation: z.array(explanationStep),
+  explanation,
   /** What in the answer couldn't be understood: something that wasn't asked, a word that is no state. It earns nothing. */
   problems: z.array(problem),
 });
@@ -120,6 +137,7 @@ export type AnswerOf<K extends QuestionKind> = Extract<Answer, { kind: K }>;
 export type MarkPart = Readonly<z.infer<typeof markPart>>;
 export type ToldPart = Readonly<z.infer<typeof toldPart>>;
 export type ToldStep = Readonly<z.infer<typeof explanationStep>>;
+export type ToldExplanation = Readonly<z.infer<typeof explanation>>;
 export type ToldMark = Readonly<z.infer<typeof toldMark>>;
 export type WrongIdea = Readonly<z.infer<typeof wrongIdea>>;
 export type Mark = Readonly<z.infer<typeof mark>>;

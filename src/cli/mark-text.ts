@@ -2,7 +2,7 @@ import type { ToldMark } from '../../shared/question.ts';
 import type { Io } from './io.ts';
 import { styleFor, wrapText } from './style.ts';
 
-/** A mark as it is read in a terminal: part by part, the wrong idea behind it, then why the right answer is right. */
+/** A mark as it is read in a terminal: part by part, the wrong idea behind it, why the right answer is right, and what happens. */
 export function markText(mark: ToldMark, io: Pick<Io, 'colour' | 'columns' | 'words'>): string {
   const { marks: said } = io.words;
   const style = styleFor(io);
@@ -25,7 +25,18 @@ export function markText(mark: ToldMark, io: Pick<Io, 'colour' | 'columns' | 'wo
         : style.bad(said.parts.wrong.padEnd(signs));
     return `  ${sign}  ${item.padEnd(width)}  ${told}`;
   });
-  const steps = mark.explanation.map(({ text }) => wrapText(`  ${text}`, io.columns, '    '));
+  const { decides, story } = mark.explanation;
+  const line = (text: string, inwards = ''): string =>
+    wrapText(`${inwards}  ${text}`, io.columns, `${inwards}    `);
+  const why = decides.flatMap(({ text, behind }) => [
+    line(text),
+    ...behind.map((step) => style.quiet(line(step.text, '  '))),
+  ]);
+  // Whoever had it right doesn't need all that happened.
+  const happened =
+    mark.correct || story.length === 0
+      ? []
+      : ['', style.strong(said.story), ...story.map(({ text }) => line(text))];
   const ideas = mark.misconceptions.flatMap(({ idea, advice }) => [
     wrapText(`  ${style.note(idea)}`, io.columns, '  '),
     wrapText(`  ${advice}`, io.columns, '  '),
@@ -38,6 +49,7 @@ export function markText(mark: ToldMark, io: Pick<Io, 'colour' | 'columns' | 'wo
       : []),
     '',
     style.strong(said.why),
-    ...steps,
+    ...why,
+    ...happened,
   ].join('\n');
 }

@@ -4,7 +4,7 @@ import type { HintSaid } from '../words/index.ts';
 import { explainerOf } from './explain/explainers.ts';
 import { markWith } from './marking.ts';
 import { kindOf } from './registry.ts';
-import type { ExplanationStep, Marking } from './said.ts';
+import type { Explanation, Marking } from './said.ts';
 
 /** Marks an answer: part by part, with the wrong ideas that give exactly this answer, and why the right one is right. */
 export const markAnswer = (question: Question, answer: Answer): Marking =>
@@ -14,5 +14,4 @@ export const markAnswer = (question: Question, answer: Answer): Marking =>
 export const hintFor = (question: Question): HintSaid => explainerOf(question.kind).hint(question);
 
 /** Why the right answer is right. */
-export const explain = (question: Question): readonly ExplanationStep[] =>
-  explainerOf(question.kind).explain(question);
+export const explain = (question: Question): Explanation => explainerOf(question.kind).explain(question);

@@ -21,8 +21,8 @@ export { readingOf } from './kinds/meter/kind.ts';
 export { shareOf } from './marking.ts';
 export { QUESTION_CODES } from './problem-codes.ts';
 export { KINDS } from './registry.ts';
-export type { ExplanationStep, Marking, QuestionSaid } from './said.ts';
-export { tellAnswer, tellIdea, tellMark, tellPart, tellQuestion, tellSteps } from './told.ts';
+export type { Explanation, Marking, QuestionSaid } from './said.ts';
+export { tellAnswer, tellExplanation, tellIdea, tellMark, tellPart, tellQuestion } from './told.ts';
 
 /**
  * A question on an accepted draft, in one of the kinds: they are tried in random order. Undefined when none of them fits

@@ -48,6 +48,24 @@ export interface ExplanationStep {
   readonly about: readonly string[];
 }
 
+/** What decides how one thing stands that was asked. */
+export interface Decision extends ExplanationStep {
+  /** Its key in the mark's parts; absent where it is told whatever was answered. */
+  readonly item?: string;
+  /** For whoever had it right. */
+  readonly brief: ExplainingSaid;
+  /** Why the relays stand as they stand that it hangs on, back to the cause. */
+  readonly behind: readonly ExplanationStep[];
+  /** What would have come of answers that are wrong, each by itself. */
+  readonly instead?: readonly { readonly given: AnswerSaid; readonly step: ExplanationStep }[];
+}
+
+/** Why the right answer is right: what decides each thing asked, and what happens, in its order. */
+export interface Explanation {
+  readonly decides: readonly Decision[];
+  readonly story: readonly ExplanationStep[];
+}
+
 /** An answer marked. */
 export interface Marking {
   readonly mark: Mark;

@@ -1,8 +1,16 @@
 /** Questions and marks in the words of a language, for page, terminal and paper alike. */
-import type { Asked, AskedItem, MarkPart, ToldMark, ToldStep, WrongIdea } from '../../shared/question.ts';
+import type {
+  Asked,
+  AskedItem,
+  MarkPart,
+  ToldExplanation,
+  ToldMark,
+  ToldStep,
+  WrongIdea,
+} from '../../shared/question.ts';
 import { type AnswerSaid, type AskingWords, type LabelSaid, say, type Words } from '../words/index.ts';
 import { type ProblemSayings, tellProblems } from '../words/problems.ts';
-import type { ExplanationStep, ItemSaid, Marking, QuestionSaid } from './said.ts';
+import type { Explanation, ExplanationStep, ItemSaid, Marking, QuestionSaid } from './said.ts';
 
 /** What an answer holds of a choice. */
 const dataOf = (choice: AnswerSaid): string =>
@@ -86,11 +94,43 @@ export const tellPart = (
   right: tellAnswer(words, right),
 });
 
+/** Whether two answers are the same. */
+const same = (one: AnswerSaid, other: MarkPart['given']): boolean =>
+  other !== undefined && JSON.stringify(one) === JSON.stringify(other);
+
+/**
+ * Why the right answer is right. Of what was answered rightly only what decides is told; of the rest the whole, and what would
+ * have come of what was answered instead. Nothing is told twice.
+ */
+export function tellExplanation(
+  words: Pick<Words, 'explaining'>,
+  { decides, story }: Explanation,
+  parts: readonly MarkPart[],
+): ToldExplanation {
+  const known = new Set(
+    decides.flatMap(({ item, said }) =>
+      parts.some((part) => part.item === item && part.correct) ? [] : [say(words.explaining, said)],
+    ),
+  );
+  const untold = (step: ToldStep): boolean => !known.has(step.text) && known.add(step.text).size > 0;
+  return {
+    decides: decides.map(({ item, said, brief, about, behind, instead = [] }) => {
+      const part = parts.find((each) => each.item === item);
+      const told = { ...(item === undefined ? {} : { item }), about: [...about] };
+      if (part?.correct) return { ...told, text: say(words.explaining, brief), behind: [] };
+      const answered = instead.flatMap(({ given, step }) => (same(given, part?.given) ? [step] : []));
+      const text = say(words.explaining, said);
+      return { ...told, text, behind: tellSteps(words, [...answered, ...behind]).filter(untold) };
+    }),
+    story: tellSteps(words, story),
+  };
+}
+
 /** A mark with its explanation in words. */
 export function tellMark(
   words: Pick<Words, 'answers' | 'ideas' | 'explaining'> & { readonly problems: ProblemSayings },
   { mark, problems }: Marking,
-  explanation: readonly ExplanationStep[],
+  explanation: Explanation,
 ): ToldMark {
   const { share, correct, parts, misconceptions } = mark;
   return {
@@ -98,7 +138,7 @@ export function tellMark(
     correct,
     parts: parts.map((part) => tellPart(words, part)),
     misconceptions: misconceptions.map((id) => tellIdea(words, id)),
-    explanation: tellSteps(words, explanation),
+    explanation: tellExplanation(words, explanation, parts),
     problems: tellProblems(words, problems),
   };
 }

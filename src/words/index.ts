@@ -37,8 +37,15 @@ export type { LoadNamed, RuleProblemSaid } from './en/problems/rules.ts';
 export type { FaultWord } from './en/problems/scenario.ts';
 export type { ValueProblemSaid } from './en/problems/soundness.ts';
 export type { CautionSaid, LabelSaid, Moment, SituationSaid } from './en/questions/asking.ts';
-export type { ExplainingSaid, HintSaid } from './en/questions/explaining.ts';
-export type { Hop, Path, PlaceSaid, Places, PositionSaid } from './en/questions/places.ts';
+export type {
+  ExplainingSaid,
+  HintSaid,
+  PointSaid,
+  ReadingSaid,
+  StandingSaid,
+} from './en/questions/explaining.ts';
+export type { ClosedSaid, Feed, FeedPart } from './en/questions/feeds.ts';
+export type { Hop, PlaceSaid, Places, PositionSaid } from './en/questions/places.ts';
 export type { ReasonSaid, UnfedSaid } from './en/questions/reasons.ts';
 export type { Wanted } from './en/questions/wiring.ts';
 export { type Said, type Saying, type Sayings, type StatementOf, say } from './statement.ts';

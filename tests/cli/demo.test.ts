@@ -1,9 +1,10 @@
 /** The made-up class: every report has something to look at, and all of it holds against the solver. */
 
+import { createHmac } from 'node:crypto';
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { GROUPS } from '../../src/cli/demo/made-up-people.ts';
 import { courseOf } from '../../src/practice/index.ts';
 import { markAnswer } from '../../src/questions/index.ts';
@@ -16,6 +17,24 @@ import { english } from '../../src/words/en/core.ts';
 import { madeUp } from '../../src/words/en/demo.ts';
 import { ownBank } from '../support/own-bank.ts';
 import { runCommand } from './fake-io.ts';
+
+// Which papers are drawn hangs on ids and on the store's secret: here on ones that are the same each time.
+vi.mock('../../src/store/new-id.ts', () => {
+  let made = 0;
+  return { newId: () => `demo${String(++made).padStart(17, '0')}` };
+});
+vi.mock('../../src/store/people/installation.ts', async (original) => {
+  const real = await original<typeof import('../../src/store/people/installation.ts')>();
+  const keyed = async (purpose: string, text: string): Promise<Buffer> =>
+    createHmac('sha256', 'demo').update(`${purpose}|${text}`).digest();
+  return {
+    ...real,
+    installationOn: (db: Parameters<typeof real.installationOn>[0]) => ({
+      ...real.installationOn(db),
+      keyed,
+    }),
+  };
+});
 
 const NOW = Date.UTC(2026, 4, 20, 10);
 const ADMIN = { id: 'nobody-in-particular', role: 'admin', session: null } as const;

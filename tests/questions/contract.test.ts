@@ -9,11 +9,11 @@ import {
   type QuestionKind,
   questionKind,
   question as questionSchema,
+  type ToldExplanation,
+  type ToldStep,
   toldMark,
 } from '../../shared/question.ts';
-import { supplyTerminals } from '../../src/circuit/index.ts';
 import { MISCONCEPTIONS } from '../../src/misconceptions/index.ts';
-import { historyOf } from '../../src/questions/explain/history.ts';
 import * as core from '../../src/questions/index.ts';
 import {
   blankAnswer,
@@ -26,12 +26,10 @@ import {
 } from '../../src/questions/index.ts';
 import { kindOf } from '../../src/questions/registry.ts';
 import { rightSolver, wrongSolve } from '../../src/questions/solving.ts';
-import { advance, copyState, type Machine, type State } from '../../src/solver/index.ts';
 import { english } from '../../src/words/en/core.ts';
 import { atLeast, drawn } from '../support/drawn.ts';
 import { askQuestion, hintFor, markAnswer, readAnswer } from '../support/in-english.ts';
 import { freshQuestions } from './fresh.ts';
-import { faultsOf, isOpen, openIn, pathsIn } from './paths-in-text.ts';
 import { withOneWrongPart } from './wrong-answers.ts';
 
 /** A few of each where each change is met by them. */
@@ -51,6 +49,12 @@ const namesIn = ({ circuit }: Question): ReadonlySet<string> =>
   new Set([...circuit.devices.map(({ name }) => name), ...circuit.supplies.map(({ name }) => name)]);
 
 const jsonCopy = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
+
+/** Every line of an explanation. */
+const linesOf = ({ decides, story }: ToldExplanation): ToldStep[] => [
+  ...decides.flatMap((decision) => [decision, ...decision.behind]),
+  ...story,
+];
 
 /** What its explanation must name. */
 function subjects(question: Question): string[] {
@@ -158,27 +162,36 @@ describe.each(questionKind.options)('a %s question', (kind) => {
     each((question, about) => {
       const names = namesIn(question);
       const { explanation } = markAnswer(question, blankAnswer(question));
-      expect(explanation.length, about).toBeGreaterThan(0);
-      const whole = explanation.map(({ text }) => text).join('\n');
+      const steps = linesOf(explanation);
+      expect(steps.length, about).toBeGreaterThan(0);
+      const whole = steps.map(({ text }) => text).join('\n');
       const mentioned = whole.match(/(?<![A-Za-z0-9+])-[A-Z]{1,3}[0-9]{1,4}\b/g) ?? [];
       for (const name of mentioned) expect(names.has(name), `${about}: ${name} in ${whole}`).toBe(true);
-      for (const thing of explanation.flatMap((step) => step.about))
+      for (const thing of steps.flatMap((step) => step.about))
         expect(names.has(thing.split(':')[0]!), `${about}: ${thing}`).toBe(true);
       for (const subject of subjects(question)) expect(whole, about).toContain(subject);
-      for (const { text } of explanation) expect(text, about).toMatch(/^(?:[-A-Z0-9]).*[.:]$/s);
+      for (const { text } of steps) expect(text, about).toMatch(/^(?:[-A-Z0-9]).*[.:]$/s);
     });
   });
 
-  it('tells nothing twice of one moment', () => {
+  it('tells nothing twice', () => {
     each((question, about) => {
-      const { explanation } = markAnswer(question, blankAnswer(question));
-      // What holds after one act may hold again after another.
-      let act = '';
-      const lines = explanation.map(({ text }) => {
-        act = /^[0-9]+\. /.exec(text)?.[0] ?? act;
-        return `${act} ${text}`;
-      });
+      const { decides } = markAnswer(question, blankAnswer(question)).explanation;
+      const lines = decides.flatMap(({ text, behind }) => [text, ...behind.map((step) => step.text)]);
       expect(new Set(lines).size, `${about}\n${lines.join('\n')}`).toBe(lines.length);
+    });
+  });
+
+  it('tells of each part shortly that was answered rightly', () => {
+    each((question, about) => {
+      const whole = markAnswer(question, blankAnswer(question)).explanation;
+      const short = markAnswer(question, rightAnswer(question)).explanation;
+      expect(short.decides.map(({ item }) => item)).toEqual(whole.decides.map(({ item }) => item));
+      short.decides.forEach(({ text, behind }, index) => {
+        expect(behind, about).toEqual([]);
+        expect(text.length, about).toBeLessThanOrEqual(whole.decides[index]!.text.length);
+      });
+      expect(short.story).toEqual(whole.story);
     });
   });
 
@@ -239,58 +252,3 @@ function typed(question: Question): string[] {
     }
   }
 }
-
-/** The states that follow one another while a flasher runs. */
-function phasesOf(machine: Machine, from: State): State[] {
-  const state = copyState(from);
-  return Array.from({ length: 8 }, () => {
-    const phase = copyState(state);
-    const due = Math.min(...state.due);
-    if (due !== Infinity) advance(machine, state, due - state.now);
-    return phase;
-  });
-}
-
-describe('the paths that an explanation tells', () => {
-  const kinds = ['lamp-states', 'input-states', 'relay-states'] as const;
-  it.each(kinds)(
-    'are closed in the state of the solver, pole to pole, and what stops is open: %s',
-    (kind) => {
-      let paths = 0;
-      let stops = 0;
-      for (const question of freshQuestions(kind, COUNT)) {
-        const about = `${question.family}, seed "${question.seed}"`;
-        const { machine, stages } = historyOf(question.circuit, question.scenario);
-        let after = 0;
-        const poles = new Set(
-          question.circuit.supplies.flatMap((supply) =>
-            supplyTerminals(supply).map((at) => `${supply.name}:${at}`),
-          ),
-        );
-        for (const { text } of markAnswer(question, blankAnswer(question)).explanation) {
-          const act = /^([0-9]+)\. /.exec(text);
-          if (act) after = Number(act[1]);
-          const { state } = stages[after]!;
-          // What flashes is told of two moments: a path holds in one of them, a gap in another.
-          const moments = text.includes('never rests') ? phasesOf(machine, state) : [state];
-          for (const path of pathsIn(text)) {
-            paths++;
-            expect(
-              poles.has(path.stops[0]!.from) && poles.has(path.stops.at(-1)!.to),
-              `${about}: ${text}`,
-            ).toBe(true);
-            const faults = moments.map((moment) => faultsOf(path, question.circuit, machine, moment));
-            expect(faults, `${about}: ${text}`).toContainEqual([]);
-          }
-          for (const { device, from, to } of openIn(text)) {
-            stops++;
-            const open = moments.some((moment) => isOpen(machine, moment, device, from, to));
-            expect(open, `${about}: ${text}`).toBe(true);
-          }
-        }
-      }
-      expect(paths).toBeGreaterThan(COUNT / 2);
-      expect(stops).toBeGreaterThan(COUNT / 4);
-    },
-  );
-});

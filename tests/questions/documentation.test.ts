@@ -79,9 +79,12 @@ A:L+ -F1:1-2 -B1:13-14 -K3:A1-A2 A:L-
       },
       { kind: 'lamp-states', states: {} },
     );
-    expect(page('questions.md')).toContain(
-      `\`\`\`\n${explanation.map(({ text }) => text).join('\n')}\n\`\`\``,
-    );
+    const lines = [
+      ...explanation.decides.flatMap(({ text, behind }) => [text, ...behind.map((step) => `  ${step.text}`)]),
+      '',
+      ...explanation.story.map(({ text }) => text),
+    ];
+    expect(page('questions.md')).toContain(`\`\`\`\n${lines.join('\n')}\n\`\`\``);
   });
 
   it('gives typed answers about states that are read', () => {

@@ -88,7 +88,10 @@ vi.mock('../../src/questions/registry.ts', async (original) => {
 vi.mock('../../src/questions/explain/explainers.ts', async (original) => {
   const { explainerOf } = await original<typeof import('../../src/questions/explain/explainers.ts')>();
   const toy = {
-    explain: () => [{ said: { says: 'onSite' }, about: [] }],
+    explain: () => ({
+      decides: [{ item: 'any', said: { says: 'onSite' }, brief: { says: 'onSite' }, about: [], behind: [] }],
+      story: [],
+    }),
     hint: () => ({ says: 'followPath', item: 'any coil' }),
   };
   return { explainerOf: (kind: string) => (kind === KIND ? toy : explainerOf(kind as QuestionKind)) };
@@ -143,7 +146,7 @@ describe('a kind added from outside', () => {
       expect(mark).toMatchObject({ share: 1, correct: true });
       expect(core.markAnswer(question, core.blankAnswer(question)).mark.share).toBe(0);
       expect(
-        core.tellMark(words, core.markAnswer(question, right), core.explain(question)).explanation,
+        core.tellMark(words, core.markAnswer(question, right), core.explain(question)).explanation.decides,
       ).toHaveLength(1);
       expect(say(words.hints, core.hintFor(question))).toContain('any coil');
       expect(core.circuitsTold(question)).toHaveLength(1);

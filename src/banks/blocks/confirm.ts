@@ -59,14 +59,14 @@ function reportWrong(
   report: BankReport,
 ): void {
   const { mark, problems } = markAnswer(question, answer);
-  const explanation = explain(question);
+  const { decides } = explain(question);
   report.within(
     problems.map(({ code, said }) => ({ code, said })),
     position,
   );
   for (const { item, given, right } of mark.parts.filter(({ correct }) => !correct)) {
-    const steps = explanation.filter(({ about }) => about.includes(item.split(' ').at(-1)!));
-    const why = (steps.length > 0 ? steps : explanation).slice(0, STEPS_TOLD).map(({ said }) => said);
+    const { said, behind } = decides.find((decision) => decision.item === item)!;
+    const why = [said, ...behind.map((step) => step.said)].slice(0, STEPS_TOLD);
     const author = answered.get(item);
     report.add(
       {

@@ -1,14 +1,14 @@
 /** The answers to a paper as whoever marks it by hand needs them: what is right, how much each part is worth, and why. */
 import type { Paper, PaperItem } from '../../../shared/homework.ts';
-import type { Answer, AnswerForm, Question } from '../../../shared/question.ts';
+import type { Answer, Question } from '../../../shared/question.ts';
 import {
   askQuestion,
-  type ExplanationStep,
+  type Explanation,
   explain,
   markAnswer,
   rightAnswer,
   tellAnswer,
-  tellSteps,
+  tellExplanation,
 } from '../../questions/index.ts';
 import { type AnswerSaid, say, type Words } from '../../words/index.ts';
 
@@ -22,7 +22,7 @@ export interface KeyItem {
   readonly note: string;
   /** What a right part earns and a wrong one costs. */
   readonly each: string;
-  /** From the explanation, what tells most, in the order told. */
+  /** What decides, part by part. */
   readonly why: string;
 }
 
@@ -86,36 +86,30 @@ function worth({ paper: { key } }: Words, choices: readonly number[], marks: num
   });
 }
 
-/** What says nothing new: the acts, which stand in the question, and what has been said. */
-const SAID: ReadonlySet<ExplanationStep['said']['says']> = new Set<ExplanationStep['said']['says']>([
-  'act',
-  'actAlone',
-  'actMovesNothing',
-  'hasOperatedAsSaid',
-  'isAtRestAsSaid',
-  'connectedTo',
-  'onSite',
-]);
+/** What the right answer itself says, and the question. */
+const SAID: readonly string[] = ['connectedTo', 'onSite'];
 
-function whyOf(words: Words, form: AnswerForm, steps: readonly ExplanationStep[]): string {
-  const telling = steps.filter(({ said }) => !SAID.has(said.says));
-  // A reading is explained by where the two points are.
-  return tellSteps(words, form === 'reading' ? telling.slice(-2) : telling)
-    .map(({ text }) => text)
+/** What decides, part by part, as it is told to somebody who answered nothing. */
+function whyOf(words: Words, explanation: Explanation): string {
+  return tellExplanation(words, explanation, [])
+    .decides.flatMap(({ text, behind }, index) => [
+      ...(SAID.includes(explanation.decides[index]!.said.says) ? [] : [text]),
+      ...behind.map((step) => step.text),
+    ])
     .join(' ');
 }
 
 function keyItem(words: Words, { question, marks }: PaperItem, index: number): KeyItem {
   const right = rightAnswer(question);
   const { parts } = markAnswer(question, right).mark;
-  const { form, items } = askQuestion(question);
+  const { items } = askQuestion(question);
   const choices = items.map((item) => item.choices.length);
   return {
     number: index + 1,
     marks,
     ...inWords(words, question, right, tellAnswer(words, parts[0]!.right)),
     each: worth(words, choices, marks),
-    why: whyOf(words, form, explain(question)),
+    why: whyOf(words, explain(question)),
   };
 }
 

@@ -4,12 +4,12 @@ import type { HintSaid } from '../../words/index.ts';
 import { explainMeter, hintMeter } from '../kinds/meter/explain.ts';
 import { explainLive, hintLive } from '../kinds/still-live/explain.ts';
 import { explainWiring, hintWiring } from '../kinds/wiring/explain.ts';
-import type { ExplanationStep } from '../said.ts';
+import type { Explanation } from '../said.ts';
 import { explainStates, hintStates } from './explain-states.ts';
 
 export interface Explainer<K extends QuestionKind> {
   /** Why the right answer is right, from the solver's trace. */
-  explain(question: QuestionOf<K>): ExplanationStep[];
+  explain(question: QuestionOf<K>): Explanation;
   /** The first thing to look at. It doesn't tell the answer. */
   hint(question: QuestionOf<K>): HintSaid;
 }

@@ -1,9 +1,10 @@
 /** Why a relay stands where it stands. */
 import type { LoadTrace } from '../../../shared/solution.ts';
 import { copyState, type PlanLoad, type State, traceLoad, voltsAcross } from '../../solver/index.ts';
-import type { Path, ReasonSaid, UnfedSaid } from '../../words/index.ts';
+import type { Feed, ReasonSaid, UnfedSaid } from '../../words/index.ts';
+import { feedOf } from './feed.ts';
 import { coilsOf, type History } from './history.ts';
-import { pathOf, stopped } from './wording.ts';
+import { stopped } from './wording.ts';
 
 export interface Why<Reason = ReasonSaid> {
   readonly reason: Reason;
@@ -12,7 +13,7 @@ export interface Why<Reason = ReasonSaid> {
 }
 
 /** What is told of a coil: its trace, in the state in which that is how things stand. */
-interface Told {
+interface Moment {
   readonly trace: LoadTrace;
   readonly state: State;
 }
@@ -20,7 +21,7 @@ interface Told {
 interface Coil {
   readonly load: PlanLoad;
   readonly volts: number;
-  readonly told: Told;
+  readonly told: Moment;
   /** 1 enough to operate, -1 little enough to release. */
   readonly band: -1 | 0 | 1;
 }
@@ -37,7 +38,16 @@ function coilAt(history: History, after: number, id: string): Coil {
   return { load, volts, told: { trace: history.trace(after, id)!, state }, band };
 }
 
-const pathTo = (history: History, coil: Coil): Path => pathOf(history, coil.told.trace);
+const feedTo = (history: History, { told }: Coil): Feed => feedOf(history, told.trace, told.state);
+
+const isFed = ({ band, load }: Coil): boolean => band > 0 && !load.dead;
+
+/** For how many seconds a timer has been timing, and for how many it does. */
+function timing(history: History, after: number, mechanism: number): { over: number; of: number } {
+  const { state } = history.stages[after]!;
+  const of = history.machine.plan.mechanisms[mechanism]!.delays[0]!;
+  return { over: Math.max(0, of - (state.due[mechanism]! - state.now)), of };
+}
 
 function unfed(history: History, coil: Coil): Why<UnfedSaid> {
   const { load, volts, told, band } = coil;
@@ -45,7 +55,7 @@ function unfed(history: History, coil: Coil): Why<UnfedSaid> {
   if (load.dead) return { reason: { says: 'coilBurntThrough' }, traces };
   if (told.trace.fed && band === 0)
     return {
-      reason: { says: 'coilHasOnly', has: volts, rated: load.volts, path: pathTo(history, coil) },
+      reason: { says: 'coilHasOnly', has: volts, rated: load.volts, feed: feedTo(history, coil) },
       traces,
     };
   return { reason: stopped(history, told.trace.stoppedBy, told.state), traces };
@@ -56,42 +66,49 @@ function whyOperated(history: History, after: number, mechanism: number, coil: C
   const { drive, delays } = history.machine.plan.mechanisms[mechanism]!;
   const traces = [coil.told.trace];
   if (state.held[mechanism]) return { reason: { says: 'heldByHand' }, traces: [] };
-  if (coil.band > 0 && !coil.load.dead) {
-    const path = pathTo(history, coil);
+  if (isFed(coil)) {
+    const feed = feedTo(history, coil);
     return {
-      reason: drive === 'on-delay' ? { says: 'fedFor', path, seconds: delays[0]! } : { says: 'fed', path },
+      reason:
+        drive === 'on-delay' ? { says: 'coilFedFor', feed, seconds: delays[0]! } : { says: 'coilFed', feed },
       traces,
     };
   }
   if (drive === 'latch') return { reason: { says: 'latched' }, traces: [] };
   if (drive === 'off-delay') {
     const { reason: why, traces: read } = unfed(history, coil);
-    return { reason: { says: 'stillReleasing', why, seconds: delays[0]! }, traces: read };
+    return { reason: { says: 'stillReleasing', why, ...timing(history, after, mechanism) }, traces: read };
   }
   return { reason: { says: 'stillHeld', has: coil.volts }, traces };
 }
 
 function whyAtRest(history: History, after: number, mechanism: number, coil: Coil): Why {
-  const { drive, delays, frozenAt } = history.machine.plan.mechanisms[mechanism]!;
+  const { drive, frozenAt } = history.machine.plan.mechanisms[mechanism]!;
   const traces = [coil.told.trace];
   const resetCoil = (): Coil => coilAt(history, after, coilsOf(history, mechanism).at(-1)!);
   if (frozenAt !== undefined) return { reason: { says: 'stuck' }, traces: [] };
-  if (coil.band > 0 && !coil.load.dead) {
+  if (isFed(coil)) {
     // Fed and still at rest: its time isn't over.
     if (drive === 'on-delay')
       return {
-        reason: { says: 'stillOperating', path: pathTo(history, coil), seconds: delays[0]! },
+        reason: {
+          says: 'stillOperating',
+          feed: feedTo(history, coil),
+          ...timing(history, after, mechanism),
+        },
         traces,
       };
     if (drive === 'latch') {
       const reset = resetCoil();
-      return { reason: { says: 'resetToo', path: pathTo(history, reset) }, traces: [reset.told.trace] };
+      return { reason: { says: 'resetToo', feed: feedTo(history, reset) }, traces: [reset.told.trace] };
     }
+    // Between two flashes its contacts are as at rest.
+    if (drive === 'flasher') return { reason: { says: 'coilFed', feed: feedTo(history, coil) }, traces };
   }
   if (drive === 'latch') {
     const reset = resetCoil();
     if (reset.band > 0)
-      return { reason: { says: 'reset', path: pathTo(history, reset) }, traces: [reset.told.trace] };
+      return { reason: { says: 'reset', feed: feedTo(history, reset) }, traces: [reset.told.trace] };
     const { reason: why, traces: read } = unfed(history, coil);
     return { reason: { says: 'notSet', why }, traces: read };
   }

@@ -1,8 +1,8 @@
 /** Contacts, paths and positions as statements. */
-import type { Blocker, LoadTrace, TraceHop } from '../../../shared/solution.ts';
+import type { Blocker, TraceHop } from '../../../shared/solution.ts';
 import { deviceOf, faultSaid, traitsOf } from '../../circuit/index.ts';
 import type { State } from '../../solver/index.ts';
-import type { Hop, Path, PlaceSaid, Places, PositionSaid, UnfedSaid } from '../../words/index.ts';
+import type { Hop, PlaceSaid, Places, PositionSaid, UnfedSaid } from '../../words/index.ts';
 import type { History } from './history.ts';
 
 export const hopOf = ({ device, enter, leave }: TraceHop): Hop =>
@@ -11,20 +11,6 @@ export const hopOf = ({ device, enter, leave }: TraceHop): Hop =>
 /** The same hop the other way round. */
 export const turned = ({ device, enter, leave }: TraceHop): Hop =>
   leave === undefined ? { device, enter } : { device, enter: leave, leave: enter };
-
-/** A path from pole to pole; the coil that it is about is its own. */
-export function pathOf({ machine }: History, { load, path }: LoadTrace): Path {
-  const own = machine.plan.loads.find(({ id }) => id === load);
-  const coil = own !== undefined && own.mechanism >= 0;
-  return path.map((hop) => {
-    const itself =
-      coil &&
-      hop.device === own.device &&
-      (hop.enter === own.from || hop.enter === own.to) &&
-      (hop.leave === own.from || hop.leave === own.to);
-    return itself ? { ...hopOf(hop), own: true as const } : hopOf(hop);
-  });
-}
 
 /** Terminals and devices of hops, to point at. */
 export const aboutHops = (hops: readonly TraceHop[]): string[] => [

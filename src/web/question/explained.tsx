@@ -5,7 +5,8 @@ import { CircuitTiming } from '../parts/circuit-timing.tsx';
 import { DrawingInWords } from '../parts/drawing-in-words.tsx';
 import type { Written } from '../parts/written.tsx';
 import type { Ground } from '../start.ts';
-import { unbroken, words } from '../words.ts';
+import { words } from '../words.ts';
+import { Why } from './why.tsx';
 
 interface Props {
   readonly ground: Ground;
@@ -36,21 +37,7 @@ export function Explained({ ground, mark, circuit, scenario, because, onAbout }:
       )}
       <section>
         <h2>{explained.why}</h2>
-        <ul class="why">
-          {mark.explanation.map(({ text, about }) => (
-            <li key={text}>
-              <button
-                type="button"
-                class="step"
-                onClick={() => onAbout(about)}
-                onFocus={() => onAbout(about)}
-                onMouseEnter={() => onAbout(about)}
-              >
-                {unbroken(text)}
-              </button>
-            </li>
-          ))}
-        </ul>
+        <Why explanation={mark.explanation} onAbout={onAbout} />
       </section>
       {because && (
         <p class="because" {...because.written}>

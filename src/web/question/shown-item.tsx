@@ -8,6 +8,7 @@ import { AnswerForm } from './answer-form.tsx';
 import { meterShowing } from './asked-drawing.tsx';
 import { Situation } from './situation.tsx';
 import { useDrawnAsked } from './use-drawn.ts';
+import { Why } from './why.tsx';
 
 /** A question with its drawing at rest and the right answers, on a page with others. */
 export function ShownItem({
@@ -52,11 +53,7 @@ export function ShownItem({
         <AnswerForm asked={asked} chosen={new Map()} onChoose={() => undefined} parts={parts} />
         <details class="in-words">
           <summary>{marked.why}</summary>
-          <ul>
-            {mark.explanation.map(({ text }) => (
-              <li key={text}>{unbroken(text)}</li>
-            ))}
-          </ul>
+          <Why explanation={mark.explanation} />
         </details>
         {children}
       </div>

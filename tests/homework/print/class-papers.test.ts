@@ -8,7 +8,7 @@ import {
   type PrintedPaper,
 } from '../../../src/homework/print/index.ts';
 import { shown } from '../../../src/homework/print/letters.ts';
-import { rightAnswer } from '../../../src/questions/index.ts';
+import { blankAnswer, rightAnswer } from '../../../src/questions/index.ts';
 import { english } from '../../../src/words/en/core.ts';
 import { askQuestion, markAnswer } from '../../support/in-english.ts';
 import { className, made, papers, set } from './class-to-print.ts';
@@ -130,10 +130,13 @@ describe("a class's printed papers", () => {
     const text = pages.map(together).join(' ');
     for (const { paper } of papers)
       for (const { question } of paper.items) {
-        const { explanation } = markAnswer(question, rightAnswer(question));
-        // An act is told in the question as well.
-        for (const step of explanation.filter((each) => !/^\d+\. /.test(each.text)))
-          expect(text).not.toContain(step.text);
+        for (const answer of [rightAnswer(question), blankAnswer(question)]) {
+          const { decides, story } = markAnswer(question, answer).explanation;
+          const steps = [...decides, ...decides.flatMap(({ behind }) => behind), ...story];
+          // An act is told in the question as well.
+          for (const step of steps.filter((each) => !/^\d+\. /.test(each.text)))
+            expect(text).not.toContain(step.text);
+        }
       }
     const offered = papers.flatMap(({ paper }) =>
       paper.items.flatMap(({ question }) =>

@@ -321,7 +321,7 @@ describe('a marked paper', () => {
     await learner!.call(submitPaper, { params: { paper: id } });
     const review = await learner!.call(reviewPaper, { params: { paper: id } });
     expect(review.answers.map(({ item }) => item)).toEqual([0, 1, 2, 3]);
-    for (const { mark } of review.mark.items) expect(mark.explanation.length).toBeGreaterThan(0);
+    for (const { mark } of review.mark.items) expect(mark.explanation.decides.length).toBeGreaterThan(0);
     expect(review.report.revise.map(({ skill }) => skill).sort()).toEqual([
       'controller-inputs',
       'status-lamps',

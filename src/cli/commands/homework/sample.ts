@@ -25,7 +25,9 @@ export const printSample = (name: string, options: SampleOptions, io: Io): Promi
       io.out(questionText(desk.words, question.circuit, question.asked, io));
       io.out('');
       for (const { item: asked, right } of mark.parts) io.out(`  ${said.rightAnswer({ asked, right })}`);
-      for (const { text } of mark.explanation) io.out(style.quiet(wrapText(`  ${text}`, io.columns, '    ')));
+      for (const { text, behind } of mark.explanation.decides)
+        for (const told of [text, ...behind.map((step) => step.text)])
+          io.out(style.quiet(wrapText(`  ${told}`, io.columns, '    ')));
       io.out('');
     }
   });

@@ -1,12 +1,14 @@
 import type { QuestionOf } from '../../../../shared/question.ts';
-import type { Blocker } from '../../../../shared/solution.ts';
+import type { Blocker, LoadTrace } from '../../../../shared/solution.ts';
 import { isClosed, meter } from '../../../solver/index.ts';
-import type { ExplainingSaid, HintSaid, PlaceSaid } from '../../../words/index.ts';
+import type { HintSaid, PlaceSaid, PointSaid, ReadingSaid } from '../../../words/index.ts';
+import { behind } from '../../explain/behind.ts';
+import { waySaid } from '../../explain/feed.ts';
 import { type History, historyOf, mechanismsOn, relevantTo } from '../../explain/history.ts';
 import { type Reach, reachOf, stoppedAt } from '../../explain/potential.ts';
-import { keyOf, type Sentence, stepsOf, Telling } from '../../explain/telling.ts';
-import { aboutHops, hopOf, placeOpen, placesOpen, positionOf } from '../../explain/wording.ts';
-import type { ExplanationStep } from '../../said.ts';
+import { stepOf, storyOf } from '../../explain/story.ts';
+import { placeOpen, placesOpen, positionOf } from '../../explain/wording.ts';
+import type { Decision, Explanation, ExplanationStep } from '../../said.ts';
 
 interface Point {
   readonly terminal: string;
@@ -16,7 +18,7 @@ interface Point {
 }
 
 /** What a point is joined to, and what a load between means for its potential. */
-function pointSaid(history: History, { terminal, reach, stoppedBy }: Point): ExplainingSaid {
+function pointSaid(history: History, { terminal, reach, stoppedBy }: Point): PointSaid {
   const { machine, stages } = history;
   if (!reach) return { says: 'hangsFree', terminal };
   const { pole, hops, loads, dirty } = reach;
@@ -24,7 +26,7 @@ function pointSaid(history: History, { terminal, reach, stoppedBy }: Point): Exp
   const { volts } = meter(machine, state, terminal, pole);
   if (terminal === pole) return { says: 'isPole', terminal, supply: reach.supply };
   if (hops.length === 0 && !dirty) return { says: 'onConductor', terminal, pole };
-  const joined = { terminal, pole, hops: hops.map(hopOf) };
+  const joined = { terminal, pole, by: waySaid(history, hops, state) };
   if (loads.length === 0 && !dirty) return { says: 'joined', ...joined };
   if (Math.abs(volts) < 1e-3 && loads.length > 0)
     return {
@@ -38,8 +40,8 @@ function pointSaid(history: History, { terminal, reach, stoppedBy }: Point): Exp
     : { says: 'joinedDropping', ...joined, loads, drop: volts };
 }
 
-/** What follows from where the two points are. */
-function conclusion({ machine, stages }: History, [one, other]: readonly [Point, Point]): ExplainingSaid {
+/** What the meter shows, from where the two points are. */
+function readingSaid({ machine, stages }: History, [one, other]: readonly [Point, Point]): ReadingSaid {
   const { volts, floating } = meter(machine, stages.at(-1)!.state, one.terminal, other.terminal);
   if (!floating) return Math.abs(volts) < 1e-3 ? { says: 'samePotential' } : { says: 'reads', volts };
   if (one.reach && other.reach && one.reach.supply !== other.reach.supply)
@@ -54,13 +56,16 @@ const contactBetween = ({ machine }: History, points: readonly string[]): number
       from !== to && points.includes(`${device}:${from}`) && points.includes(`${device}:${to}`),
   );
 
-/** A contact that is measured across: how it stands, and why. */
-function sayAcross(telling: Telling, { points, scenario }: QuestionOf<'meter'>): void {
-  const { history } = telling;
+/** A contact that is measured across: how it stands, and why, where that hasn't been told of the points. */
+function across(
+  history: History,
+  { points, scenario }: QuestionOf<'meter'>,
+  told: readonly PointSaid[],
+): ExplanationStep[] {
   const { machine, stages } = history;
-  const { state, after } = stages.at(-1)!;
+  const { state } = stages.at(-1)!;
   const index = contactBetween(history, points);
-  if (index < 0) return;
+  if (index < 0) return [];
   const { device, from, to, mechanism, form, fixed } = machine.plan.switches[index]!;
   const contact = { device, enter: from, leave: to };
   const dirty = scenario.faults.some(
@@ -72,17 +77,14 @@ function sayAcross(telling: Telling, { points, scenario }: QuestionOf<'meter'>):
     ? placeOpen(history, { ...contact, because }, state)
     : dirty
       ? { says: 'closedDirty', contact }
-      : { says: 'closed', contact, position: positionOf(history, mechanism, state) };
-  // It may have been told already why the contact is open.
-  if (!telling.sentences.some(({ said }) => keyOf(said).includes(keyOf(place))))
-    telling.say(after, { says: closed ? 'closed' : 'open', place }, [...points]);
-  telling.restBehind([{ load: '', fed: false, path: [contact], stoppedBy: [] }], after);
+      : fixed === 'closed'
+        ? { says: 'closedWelded', contact }
+        : { says: 'closed', contact, position: positionOf(history, mechanism, state) };
+  if (JSON.stringify(told).includes(JSON.stringify(place))) return [];
+  return [stepOf({ says: closed ? 'closed' : 'open', place }, [...points])];
 }
 
-export function tellMeter(question: QuestionOf<'meter'>): {
-  history: History;
-  sentences: readonly Sentence[];
-} {
+export function explainMeter(question: QuestionOf<'meter'>): Explanation {
   const { circuit, scenario, points } = question;
   const history = historyOf(circuit, scenario);
   const { machine, stages } = history;
@@ -93,40 +95,38 @@ export function tellMeter(question: QuestionOf<'meter'>): {
       reach && reach.loads.length > 0 ? stoppedAt(machine, last.state, terminal, reach.supply) : [];
     return { terminal, reach, stoppedBy };
   }) as [Point, Point];
-  const traces = both.map(({ reach, stoppedBy }) => ({
+  const traces: LoadTrace[] = both.map(({ reach, stoppedBy }) => ({
     load: '',
     fed: false,
     path: [...(reach?.hops ?? [])],
     stoppedBy: [...stoppedBy],
   }));
-  const across = machine.plan.switches[contactBetween(history, points)]?.mechanism ?? -1;
-  const between = new Set([across, ...traces.flatMap((trace) => mechanismsOn(history, trace))]);
+  const measured = machine.plan.switches[contactBetween(history, points)];
+  if (measured)
+    traces.push({
+      load: '',
+      fed: false,
+      path: [{ device: measured.device, enter: measured.from, leave: measured.to }],
+      stoppedBy: [],
+    });
+  const between = new Set(traces.flatMap((trace) => mechanismsOn(history, trace)));
   const coils = machine.plan.loads.flatMap(({ id, mechanism }) =>
     mechanism >= 0 && between.has(mechanism) ? [id] : [],
   );
-  const telling = new Telling(
+  const relevant = relevantTo(
     history,
-    relevantTo(
-      history,
-      coils.map((load) => ({ load, after: last.after })),
-    ),
+    coils.map((load) => ({ load, after: last.after })),
   );
-  for (const stage of stages) telling.stage(stage);
-  both.forEach((point, index) => {
-    const trace = traces[index]!;
-    telling.say(last.after, pointSaid(history, point), [
-      point.terminal,
-      ...aboutHops([...trace.path, ...trace.stoppedBy]),
-    ]);
-    telling.restBehind([trace], last.after);
-  });
-  sayAcross(telling, question);
-  telling.say(last.after, conclusion(history, both), [...points]);
-  return { history, sentences: telling.sentences };
+  const reading = readingSaid(history, both);
+  const [one, other] = both.map((point) => pointSaid(history, point)) as [PointSaid, PointSaid];
+  const decision: Decision = {
+    item: 'volts',
+    ...stepOf({ says: 'shows', reading, one, other }, [...points], traces),
+    brief: { says: 'showsSo', reading },
+    behind: [...across(history, question, [one, other]), ...behind(history, last.after, traces)],
+  };
+  return { decides: [decision], story: storyOf(history, relevant) };
 }
-
-export const explainMeter = (question: QuestionOf<'meter'>): ExplanationStep[] =>
-  stepsOf(tellMeter(question).sentences);
 
 export const hintMeter = ({ points: [first, second] }: QuestionOf<'meter'>): HintSaid => ({
   says: 'eachPoint',

@@ -1,74 +1,86 @@
 import type { QuestionOf } from '../../../../shared/question.ts';
+import type { LoadTrace } from '../../../../shared/solution.ts';
 import type { ExplainingSaid, HintSaid } from '../../../words/index.ts';
+import { behind } from '../../explain/behind.ts';
+import { waySaid } from '../../explain/feed.ts';
 import { type History, historyOf, mechanismsOn, relevantTo } from '../../explain/history.ts';
 import { type Reach, reachOf, stopsBefore } from '../../explain/potential.ts';
-import { type Sentence, stepsOf, Telling } from '../../explain/telling.ts';
-import { aboutHops, placesOpen, turned } from '../../explain/wording.ts';
+import { stepOf, storyOf } from '../../explain/story.ts';
+import { hopOf, placesOpen, turned } from '../../explain/wording.ts';
 import { liveState } from '../../items.ts';
-import type { ExplanationStep } from '../../said.ts';
+import type { Decision, Explanation } from '../../said.ts';
 import { standpointOf } from '../../solving.ts';
 
-function liveSaid(terminal: string, { pole, hops, loads }: Reach): ExplainingSaid {
-  const way = { terminal, pole, hops: [...hops].reverse().map(turned) };
-  return loads.length > 0 ? { says: 'liveThrough', ...way, loads } : { says: 'live', ...way };
+/** Where a terminal gets its potential from, or what keeps it away. */
+interface Terminal {
+  readonly terminal: string;
+  readonly reach: Reach | undefined;
+  readonly trace: LoadTrace;
+}
+
+function terminalAt({ machine, stages }: History, terminal: string, live: boolean): Terminal {
+  const { state } = stages.at(-1)!;
+  const reach = reachOf(machine, state, terminal);
+  const hops = live && reach ? [...reach.hops].reverse().map(turned) : [];
+  const stoppedBy = live ? [] : [...stopsBefore(machine, state, terminal)];
+  return { terminal, reach, trace: { load: '', fed: live, path: hops, stoppedBy } };
+}
+
+function said(history: History, { terminal, reach, trace }: Terminal): ExplainingSaid {
+  const { state } = history.stages.at(-1)!;
+  if (trace.fed && reach) {
+    const { pole, loads } = reach;
+    const joined = { terminal, pole, by: waySaid(history, trace.path, state) };
+    return loads.length > 0 ? { says: 'liveThrough', ...joined, loads } : { says: 'live', ...joined };
+  }
+  if (trace.stoppedBy.length > 0)
+    return { says: 'deadOpen', terminal, open: placesOpen(history, trace.stoppedBy, state) };
+  return reach ? { says: 'deadReturn', terminal, pole: reach.pole } : { says: 'deadAlone', terminal };
+}
+
+function brief({ terminal, reach, trace }: Terminal): ExplainingSaid {
+  if (trace.fed && reach) return { says: 'liveFrom', terminal, pole: reach.pole };
+  if (trace.stoppedBy.length === 0)
+    return reach ? { says: 'deadReturn', terminal, pole: reach.pole } : { says: 'deadAlone', terminal };
+  const open = trace.stoppedBy.map((blocker) => ({ says: 'open', contact: hopOf(blocker) }) as const);
+  return { says: 'deadOpen', terminal, open };
 }
 
 /** One terminal: the pole it is joined to, or what is open between. */
-function sayTerminal(telling: Telling, terminal: string, state: string): void {
-  const { history } = telling;
-  const { machine, stages } = history;
-  const last = stages.at(-1)!;
-  const reach = reachOf(machine, last.state, terminal);
-  if (state === 'live' && reach) {
-    telling.say(last.after, liveSaid(terminal, reach), [terminal, ...aboutHops(reach.hops)]);
-    return;
-  }
-  const open = stopsBefore(machine, last.state, terminal);
-  const trace = { load: '', fed: false, path: [], stoppedBy: [...open] };
-  const said: ExplainingSaid =
-    open.length > 0
-      ? { says: 'deadOpen', terminal, open: placesOpen(history, open, last.state) }
-      : reach
-        ? { says: 'deadReturn', terminal, pole: reach.pole }
-        : { says: 'deadAlone', terminal };
-  telling.say(last.after, said, [terminal], [trace]);
-  telling.restBehind([trace], last.after);
+function decisionOn(history: History, terminal: string): Decision {
+  const last = history.stages.at(-1)!;
+  const live = liveState(standpointOf(history.machine, last.state), terminal) === 'live';
+  const found = terminalAt(history, terminal, live);
+  return {
+    item: terminal,
+    ...stepOf(said(history, found), [terminal], [found.trace]),
+    brief: brief(found),
+    behind: behind(history, last.after, [found.trace]),
+  };
 }
 
-export function tellLive(question: QuestionOf<'still-live'>): {
-  history: History;
-  sentences: readonly Sentence[];
-} {
-  const { circuit, scenario, asked } = question;
+export function explainLive({ circuit, scenario, asked }: QuestionOf<'still-live'>): Explanation {
   const history = historyOf(circuit, scenario);
   const { machine, stages } = history;
   const last = stages.at(-1)!;
   // Relays matter here as far as their contacts lie between a terminal and a supply.
-  const between = asked.flatMap((terminal) => {
-    const reach = reachOf(machine, last.state, terminal);
-    return mechanismsOn(history, {
-      load: '',
-      fed: false,
-      path: [...(reach?.hops ?? [])],
-      stoppedBy: [...stopsBefore(machine, last.state, terminal)],
-    });
-  });
+  const between = asked.flatMap((terminal) =>
+    [true, false].flatMap((live) => mechanismsOn(history, terminalAt(history, terminal, live).trace)),
+  );
   const coils = machine.plan.loads.flatMap(({ id, mechanism }) => (between.includes(mechanism) ? [id] : []));
   const relevant = relevantTo(
     history,
     coils.map((load) => ({ load, after: last.after })),
   );
-  const telling = new Telling(history, relevant);
-  for (const stage of stages) telling.stage(stage);
-  const standpoint = standpointOf(machine, last.state);
-  for (const terminal of asked) sayTerminal(telling, terminal, liveState(standpoint, terminal));
-  return { history, sentences: telling.sentences };
+  const onSite = { says: 'onSite' } as const;
+  return {
+    decides: [
+      ...asked.map((terminal) => decisionOn(history, terminal)),
+      { said: onSite, brief: onSite, about: [], behind: [] },
+    ],
+    story: storyOf(history, relevant),
+  };
 }
-
-export const explainLive = (question: QuestionOf<'still-live'>): ExplanationStep[] => [
-  ...stepsOf(tellLive(question).sentences),
-  { said: { says: 'onSite' }, about: [] },
-];
 
 export function hintLive({ circuit, scenario }: QuestionOf<'still-live'>): HintSaid {
   const opened = scenario.acts.findLast(({ kind }) => kind === 'open');

@@ -2,9 +2,17 @@
 import type { Circuit, Step } from '../../../../shared/circuit.ts';
 import type { QuestionOf } from '../../../../shared/question.ts';
 import { parseTerminalRef } from '../../../circuit/index.ts';
+import type { AnswerSaid } from '../../../words/index.ts';
 import type { Solve, Standpoint } from '../../solving.ts';
 
 type Wiring = QuestionOf<'wiring'>;
+
+/** A choice as it is answered. */
+export const choiceSaid = ([first, second]: Wiring['choices'][number]): AnswerSaid => ({
+  says: 'pair',
+  first,
+  second,
+});
 
 const stop = (terminal: string): Step => {
   const place = parseTerminalRef(terminal);

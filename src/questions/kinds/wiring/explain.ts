@@ -1,22 +1,32 @@
 import type { QuestionOf } from '../../../../shared/question.ts';
+import type { Scenario } from '../../../../shared/scenario.ts';
 import { anatomyOf, deviceOf, parseTerminalRef } from '../../../circuit/index.ts';
-import type { HintSaid } from '../../../words/index.ts';
-import { tellStates } from '../../explain/explain-states.ts';
-import { keyOf, type Sentence } from '../../explain/telling.ts';
+import type { ExplainingSaid, HintSaid } from '../../../words/index.ts';
+import { decisionOf } from '../../explain/explain-states.ts';
+import { historyOf, relevantTo } from '../../explain/history.ts';
+import { loadsOf } from '../../explain/standing.ts';
+import { storyOf } from '../../explain/story.ts';
 import { itemKind } from '../../items.ts';
-import type { ExplanationStep } from '../../said.ts';
-import { rightSolver } from '../../solving.ts';
-import { completed, loadState, workingChoices } from './choices.ts';
+import type { Explanation, ExplanationStep } from '../../said.ts';
+import { rightSolver, standpointOf } from '../../solving.ts';
+import { choiceSaid, completed, loadState, workingChoices } from './choices.ts';
 
 type Wiring = QuestionOf<'wiring'>;
 type Wanted = Wiring['wanted'][number];
 
 /** What one scenario does to the load in a circuit that is wired through. */
-function told(question: Wiring, choice: number, { acts, load }: Wanted): readonly Sentence[] {
+function told(question: Wiring, choice: number, { acts, load }: Wanted) {
   const circuit = completed(question, choice);
-  const kind = itemKind(circuit, load) === 'input' ? 'input-states' : 'lamp-states';
-  const base = { circuit, scenario: { ...question.scenario, acts }, family: question.family };
-  return tellStates({ kind, ...base, asked: [load] }).sentences;
+  const scenario: Scenario = { ...question.scenario, acts };
+  const history = historyOf(circuit, scenario);
+  const after = acts.length;
+  const standpoint = standpointOf(history.machine, history.stages[after]!.state);
+  const asked = loadsOf(history, load).map((id) => ({ load: id, after }));
+  const kind = itemKind(circuit, load) ?? 'lamp';
+  return {
+    ...decisionOf(history, { key: load, item: load, kind, after }, standpoint),
+    story: storyOf(history, relevantTo(history, asked)),
+  };
 }
 
 /** Legs of one pole: no contact joins them without the common. */
@@ -31,38 +41,52 @@ function twoLegs({ circuit }: Wiring, [first, second]: Wiring['choices'][number]
   return legs.length === 2 && legs[0]!.pole === legs[1]!.pole ? `${device.name}:${legs[0]!.from}` : undefined;
 }
 
-/** The right choice gone through scenario by scenario, then what each of the others would do wrong. */
-export function explainWiring(question: Wiring): ExplanationStep[] {
+/** What a wrong choice would do, in the first of the scenarios in which it doesn't do what is wanted. */
+function whyNot(question: Wiring, choice: number, failed: Wanted): ExplainingSaid {
+  const [first, second] = question.choices[choice]!;
+  const common = twoLegs(question, [first, second]);
+  if (common) return { says: 'notTwoLegs', first, second, common };
+  const number = question.wanted.indexOf(failed) + 1;
+  return { says: 'not', first, second, number, told: told(question, choice, failed).said };
+}
+
+/** Each statement once. */
+function once(steps: readonly ExplanationStep[]): ExplanationStep[] {
+  return [...new Map(steps.map((step) => [JSON.stringify(step.said), step])).values()];
+}
+
+/** The right choice held against each thing stated; what each of the others would do wrong. */
+export function explainWiring(question: Wiring): Explanation {
   const { solve } = rightSolver();
   const [right = 0] = workingChoices(question, solve);
   const [first, second] = question.choices[right]!;
-  const steps: ExplanationStep[] = [{ said: { says: 'connectedTo', first, second }, about: [first, second] }];
-  const before = new Set<string>();
-  for (const wanted of question.wanted) {
-    for (const { said, about } of told(question, right, wanted)) {
-      if (before.has(keyOf(said))) continue;
-      before.add(keyOf(said));
-      steps.push({ said, about });
-    }
-  }
-  question.choices.forEach((choice, index) => {
-    if (index === right) return;
+  const each = question.wanted.map((wanted) => told(question, right, wanted));
+  const instead = question.choices.flatMap((choice, index) => {
     const failed = question.wanted.find(({ acts, load, state }) => {
       const standpoint = solve(completed(question, index), { ...question.scenario, acts });
       return standpoint === undefined || loadState(standpoint, load) !== state;
     });
-    if (!failed) return;
-    const [first, second] = choice;
-    const common = twoLegs(question, choice);
-    if (common) {
-      steps.push({ said: { says: 'notTwoLegs', first, second, common }, about: [...choice] });
-      return;
-    }
-    const why = told(question, index, failed).findLast(({ about }) => about.includes(failed.load))!.said;
-    if (why.says !== 'not')
-      steps.push({ said: { says: 'not', first, second, told: why }, about: [...choice] });
+    if (!failed) return [];
+    const step = { said: whyNot(question, index, failed), about: [...choice] };
+    return [{ given: choiceSaid(choice), step }];
   });
-  return steps;
+  const connected: ExplainingSaid = { says: 'connectedTo', first, second };
+  return {
+    decides: [
+      {
+        item: 'choice',
+        said: connected,
+        brief: connected,
+        about: [first, second],
+        behind: each.flatMap(({ said, about, behind }, index) => [
+          { said: { says: 'wanted' as const, number: index + 1, told: said }, about },
+          ...behind,
+        ]),
+        instead,
+      },
+    ],
+    story: [...once(each.flatMap(({ story }) => story)), ...instead.map(({ step }) => step)],
+  };
 }
 
 export const hintWiring = ({ wanted: [first] }: Wiring): HintSaid => ({

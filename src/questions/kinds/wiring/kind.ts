@@ -1,7 +1,7 @@
 import type { Problem } from '../../../../shared/problem.ts';
 import type { QuestionOf } from '../../../../shared/question.ts';
 import { actSaid } from '../../../circuit/index.ts';
-import type { AnswerSaid, Wanted } from '../../../words/index.ts';
+import type { Wanted } from '../../../words/index.ts';
 import { isolatingCautions } from '../../ask/cautions.ts';
 import { situationOf } from '../../ask/situation.ts';
 import { namedItem } from '../../items.ts';
@@ -10,16 +10,10 @@ import { questionProblem } from '../../problem-codes.ts';
 import type { KindSaid } from '../../said.ts';
 import { certain, type Solver } from '../../solving.ts';
 import { timeFor } from '../../time-expected.ts';
-import { completed, loadState, workingChoices } from './choices.ts';
+import { choiceSaid, completed, loadState, workingChoices } from './choices.ts';
 import { proposeWiring } from './proposal.ts';
 
 type Wiring = QuestionOf<'wiring'>;
-
-export const choiceSaid = ([first, second]: Wiring['choices'][number]): AnswerSaid => ({
-  says: 'pair',
-  first,
-  second,
-});
 
 const wantedSaid = ({ circuit }: Wiring, { acts, load, state }: Wiring['wanted'][number]): Wanted => ({
   load: namedItem(circuit, load),

@@ -9,6 +9,7 @@ import { written } from '../../parts/written.tsx';
 import { answerOf } from '../../question/answer.ts';
 import { AnswerForm } from '../../question/answer-form.tsx';
 import { Situation } from '../../question/situation.tsx';
+import { Why } from '../../question/why.tsx';
 import type { Ground } from '../../start.ts';
 import { lastCircuit } from '../../try-circuit.ts';
 import { words } from '../../words.ts';
@@ -17,11 +18,7 @@ import { words } from '../../words.ts';
 function Marked({ mark, topic, fixed: { because } }: { mark: ToldMark; topic: Topic; fixed: Fixed }) {
   return (
     <div role="status">
-      <ul class="why">
-        {mark.explanation.map(({ text }) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ul>
+      <Why explanation={mark.explanation} />
       {because && (
         <p class="because" {...written(topic)}>
           {because}

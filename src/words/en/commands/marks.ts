@@ -10,4 +10,5 @@ export const marks = {
   idea: 'An idea that gives just this answer',
   ideas: 'One of these ideas gives just this answer',
   why: 'Why',
+  story: 'All that happens, in order',
 };

@@ -51,6 +51,7 @@ export const practise = {
         other: 'One of these ideas gives just this answer',
       }),
     why: 'Why',
+    story: 'All that happens, in order',
     tryThis: 'Try this circuit: press, hold, measure',
   },
   /** Where somebody new begins. */

@@ -5,7 +5,8 @@ import { type ActSaid, acts, time } from '../circuit.ts';
 import { speech } from '../speech.ts';
 import { capital, lowered } from '../text.ts';
 import { type Moment, moment } from './asking.ts';
-import { type Hop, hop, type Path, type PlaceSaid, type Places, path, places, placesOpen } from './places.ts';
+import { type Feed, type FeedPart, feed, parts } from './feeds.ts';
+import { type Hop, hop, type PlaceSaid, type Places, places, placesOpen } from './places.ts';
 import { type ReasonSaid, reasons } from './reasons.ts';
 
 const volts = (value: number): string => `${Number(Math.abs(value).toFixed(2))} V`;
@@ -59,6 +60,11 @@ const STANDS: Readonly<Partial<Record<AnswerSaid['says'], string>>> = {
   '1': 'reads 1',
   '0': 'reads 0',
   undefined: 'reads neither 0 nor 1',
+  operated: 'has operated',
+  rest: 'is at rest',
+  flashing: 'flashes',
+  pulsing: 'pulses',
+  changing: 'never rests',
 };
 const stands = (state: AnswerSaid): string => STANDS[state.says] ?? say(answers, state);
 
@@ -84,10 +90,44 @@ interface Terminal {
 }
 interface Joined extends Terminal {
   readonly pole: string;
-  readonly hops: readonly Hop[];
+  readonly by: readonly FeedPart[];
 }
-const joined = ({ terminal, pole, hops: by }: Joined): string =>
-  `${terminal} is joined to ${pole} by ${hops(by)}`;
+const joined = ({ terminal, pole, by }: Joined): string => `${terminal} is joined to ${pole} by ${parts(by)}`;
+const live = ({ terminal, pole, by }: Joined): string =>
+  by.length > 0
+    ? `${terminal} is live: it is joined to ${pole} through ${parts(by)}`
+    : `${terminal} is live: it is on the conductor of ${pole}`;
+
+/** What a point that is measured at is joined to. */
+const points = {
+  hangsFree: ({ terminal }: Terminal): string => `nothing joins ${terminal} to a supply: it hangs free`,
+  isPole: ({ terminal, supply }: Terminal & { supply: string }): string =>
+    `${terminal} is a pole of supply ${supply}`,
+  onConductor: ({ terminal, pole }: Terminal & { pole: string }): string =>
+    `${terminal} is on the conductor of ${pole}`,
+  joined,
+  joinedNoCurrent: ({
+    loads,
+    open,
+    ...point
+  }: Joined & { loads: readonly string[]; open?: Places }): string =>
+    `${joined(point)}; no current flows in ${speech.and(loads)}${open ? ` (${placesOpen(open)})` : ''}, so nothing is dropped there`,
+  joinedDropping: ({ loads, drop, ...point }: Joined & { loads: readonly string[]; drop: number }): string =>
+    `${joined(point)}; current flows, and ${speech.and(loads)} ${speech.plural(loads.length, { one: 'drops', other: 'drop' })} ${volts(drop)}`,
+  joinedDirty: ({ drop, ...point }: Joined & { drop: number }): string =>
+    `${joined(point)}; current flows, and the dirty contact drops ${volts(drop)}`,
+};
+export type PointSaid = StatementOf<typeof points>;
+
+/** What a meter shows. */
+const readings = {
+  samePotential: 'the meter reads 0 V, because both points have the same potential',
+  reads: ({ volts: read }: { volts: number }): string => `the meter reads ${volts(read)}`,
+  isolated: ({ one, other }: { one: string; other: string }): string =>
+    `the meter shows nothing, because supplies ${one} and ${other} are isolated from each other and have no common reference`,
+  noReference: 'the meter shows nothing, because the two points have no common reference',
+};
+export type ReadingSaid = StatementOf<typeof readings>;
 
 const sayings = {
   act: ({ number, act, ...moved }: Moves & { number: number; act: ActSaid }): string =>
@@ -101,15 +141,6 @@ const sayings = {
     sentence(`${device} opens by itself: two poles of its supply are joined without a load`),
   operates: (relay: RelayMoves): string => relayMoves('operates', relay),
   releases: (relay: RelayMoves): string => relayMoves('releases', relay),
-  welded: ({ contact }: { contact: Hop }): string => sentence(`${hop(contact)} is welded and stays closed`),
-  hasOperated: ({ item, after, why: reason }: Thing & { why: ReasonSaid }): string =>
-    sentence(`${item}${when(after)} has operated: ${why(reason)}`),
-  isAtRest: ({ item, after, why: reason }: Thing & { why: ReasonSaid }): string =>
-    sentence(`${item}${when(after)} is at rest: ${why(reason)}`),
-  hasOperatedAsSaid: ({ item, after }: Thing): string =>
-    sentence(`${item}${when(after)} has operated, as said above`),
-  isAtRestAsSaid: ({ item, after }: Thing): string =>
-    sentence(`${item}${when(after)} is at rest, as said above`),
   stands: ({ item, after, state, why: reason }: Thing & { state: AnswerSaid; why: ReasonSaid }): string =>
     sentence(`${item}${when(after)} ${stands(state)}: ${why(reason)}`),
   standsWithOnly: ({
@@ -121,17 +152,26 @@ const sayings = {
     why: reason,
   }: Thing & { state: AnswerSaid; has: number; rated: number; why: ReasonSaid }): string =>
     sentence(`${item}${when(after)} ${stands(state)} with only ${volts(has)} of ${rated} V: ${why(reason)}`),
-  flashes: ({ path: way, ...thing }: Flashing & { path: Path }): string =>
-    sentence(`${thing.item}${when(thing.after)} never rests: it is fed by ${path(way)}${flashing(thing)}`),
+  /** What decides, without why. */
+  standsThrough: ({
+    item,
+    after,
+    state,
+    contacts,
+  }: Thing & { state: AnswerSaid; contacts: readonly Hop[] }): string =>
+    sentence(`${item}${when(after)} ${stands(state)}, fed through ${hops(contacts)}`),
+  standsSo: ({ item, after, state }: Thing & { state: AnswerSaid }): string =>
+    sentence(`${item}${when(after)} ${stands(state)}`),
+  flashes: ({ feed: way, ...thing }: Flashing & { feed: Feed }): string =>
+    sentence(`${thing.item}${when(thing.after)} never rests: it is fed ${feed(way)}${flashing(thing)}`),
   neverFed: (thing: Flashing): string =>
     sentence(`${thing.item}${when(thing.after)} never rests: it is never fed${flashing(thing)}`),
 
-  live: ({ terminal, pole, hops: way }: Joined): string =>
-    sentence(`${terminal} is live: ${[pole, ...way.map(hop), terminal].join(', ')}`),
-  liveThrough: ({ terminal, pole, hops: way, loads }: Joined & { loads: readonly string[] }): string =>
-    sentence(
-      `${terminal} is live: ${[pole, ...way.map(hop), terminal].join(', ')}. It comes through ${speech.and(loads)}`,
-    ),
+  live: (at: Joined): string => sentence(live(at)),
+  liveThrough: ({ loads, ...at }: Joined & { loads: readonly string[] }): string =>
+    sentence(`${live(at)}. It comes through ${speech.and(loads)}`),
+  liveFrom: ({ terminal, pole }: Terminal & { pole: string }): string =>
+    sentence(`${terminal} is live from ${pole}`),
   deadOpen: ({ terminal, open }: Terminal & { open: Places }): string =>
     sentence(`${terminal} is dead: ${placesOpen(open)}`),
   deadReturn: ({ terminal, pole }: Terminal & { pole: string }): string =>
@@ -141,44 +181,39 @@ const sayings = {
   onSite:
     'On site this is proved, never taken from a drawing: isolate, lock off, prove dead with a proved tester.',
 
-  hangsFree: ({ terminal }: Terminal): string =>
-    sentence(`nothing joins ${terminal} to a supply: it hangs free`),
-  isPole: ({ terminal, supply }: Terminal & { supply: string }): string =>
-    sentence(`${terminal} is a pole of supply ${supply}`),
-  onConductor: ({ terminal, pole }: Terminal & { pole: string }): string =>
-    sentence(`${terminal} is on the conductor of ${pole}`),
-  joined: (point: Joined): string => sentence(joined(point)),
-  joinedNoCurrent: ({
-    loads,
-    open,
-    ...point
-  }: Joined & { loads: readonly string[]; open?: Places }): string =>
-    sentence(
-      `${joined(point)}; no current flows in ${speech.and(loads)}, so nothing is dropped there${open ? `: ${placesOpen(open)}` : ''}`,
-    ),
-  joinedDropping: ({ loads, drop, ...point }: Joined & { loads: readonly string[]; drop: number }): string =>
-    sentence(`${joined(point)}; current flows, and ${speech.and(loads)} drops ${volts(drop)}`),
-  joinedDirty: ({ drop, ...point }: Joined & { drop: number }): string =>
-    sentence(`${joined(point)}; current flows, and the dirty contact drops ${volts(drop)}`),
   open: ({ place }: { place: PlaceSaid }): string => sentence(say(places, place)),
   closed: ({ place }: { place: PlaceSaid }): string => sentence(say(places, place)),
-  samePotential: 'Both points have the same potential: the meter reads 0 V.',
-  reads: ({ volts: read }: { volts: number }): string => `Between the two the meter reads ${volts(read)}.`,
-  isolated: ({ one, other }: { one: string; other: string }): string =>
-    `Supplies ${one} and ${other} are isolated from each other and have no common reference: the meter shows nothing.`,
-  noReference: 'The two points have no common reference: the meter shows nothing.',
+  shows: ({ reading, one, other }: { reading: ReadingSaid; one: PointSaid; other: PointSaid }): string =>
+    sentence(`${say(readings, reading)}: ${say(points, one)}, and ${say(points, other)}`),
+  showsSo: ({ reading }: { reading: ReadingSaid }): string => sentence(say(readings, reading)),
 
   connectedTo: ({ first, second }: { first: string; second: string }): string =>
-    `Connected to ${first} and ${second}:`,
+    `With the two ends on ${first} and ${second} everything stated comes true.`,
   notTwoLegs: ({ first, second, common }: { first: string; second: string; common: string }): string =>
     `Not ${first} and ${second}: no contact joins the two legs of a pole; the common ${common} is always used.`,
 };
-type SimpleSaid = StatementOf<typeof sayings>;
+/** How one thing stands, with its reason. */
+export type StandingSaid = Extract<
+  StatementOf<typeof sayings>,
+  { says: 'stands' | 'standsWithOnly' | 'flashes' | 'neverFed' }
+>;
 
 export const explaining = {
   ...sayings,
-  not: ({ first, second, told }: { first: string; second: string; told: SimpleSaid }): string =>
-    `Not ${first} and ${second}: ${lowered(say(sayings, told))}`,
+  /** One of the things that a wiring has to do. */
+  wanted: ({ number, told }: { number: number; told: StandingSaid }): string =>
+    `${number}. ${say(sayings, told)}`,
+  not: ({
+    first,
+    second,
+    number,
+    told,
+  }: {
+    first: string;
+    second: string;
+    number: number;
+    told: StandingSaid;
+  }): string => `Not ${first} and ${second}: under ${number}, ${lowered(say(sayings, told))}`,
 };
 export type ExplainingSaid = StatementOf<typeof explaining>;
 

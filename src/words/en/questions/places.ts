@@ -1,6 +1,7 @@
-/** Contacts, paths, and why a place is open, as an electrician says them. */
+/** Contacts, and why a place is open, as an electrician says them. */
 import { type StatementOf, say } from '../../statement.ts';
 import { type FaultSaid, faults } from '../circuit.ts';
+import { speech } from '../speech.ts';
 
 /** Through a device from one terminal to another; a stop without a way through has no `leave`. */
 export interface Hop {
@@ -9,16 +10,9 @@ export interface Hop {
   readonly leave?: string;
 }
 
-/** From pole to pole. The coil that it is about is `own`: it needs no designation. */
-export type Path = readonly (Hop & { readonly own?: true })[];
-
 /** `-K3:11-14`; a stop without a way through `A:L`. */
 export const hop = ({ device, enter, leave }: Hop): string =>
   leave === undefined ? `${device}:${enter}` : `${device}:${enter}-${leave}`;
-
-/** `A:L, -F1:1-2, -B1:13-14, coil A1-A2, A:N`. */
-export const path = (stops: Path): string =>
-  stops.map((stop) => (stop.own ? `coil ${stop.enter}-${stop.leave}` : hop(stop))).join(', ');
 
 interface Device {
   readonly device: string;
@@ -63,15 +57,35 @@ export const places = {
     `${hop(contact)} is open because ${say(positions, position)}`,
   closed: ({ contact, position }: Contact & { position: PositionSaid }): string =>
     `${hop(contact)} is closed: ${say(positions, position)}`,
+  closedWelded: ({ contact }: Contact): string => `${hop(contact)} is welded and stays closed`,
   closedDirty: ({ contact }: Contact): string =>
     `${hop(contact)} is closed but dirty: its resistance is far above that of the load behind it`,
 };
 export type PlaceSaid = StatementOf<typeof places>;
 export type Places = readonly PlaceSaid[];
 
-/** Several open places, each with its reason. */
+type Open = Extract<PlaceSaid, { says: 'open' | 'openBecause' }>;
+const isOpen = (place: PlaceSaid): place is Open => place.says === 'open' || place.says === 'openBecause';
+
+const reasonOf = (place: Open): string =>
+  place.says === 'open' ? '' : ` because ${say(positions, place.position)}`;
+
+/** Contacts that are open for the same reason, told together. */
+function together(all: readonly Open[]): string {
+  const contacts = speech.and(all.map(({ contact }) => hop(contact)));
+  return `${contacts} ${speech.plural(all.length, { one: 'is', other: 'are' })} open${reasonOf(all[0]!)}`;
+}
+
+/** Several open places, each with its reason; those that are open for the same reason together. */
 export function placesOpen(all: Places): string {
-  const words = all.map((place) => say(places, place));
+  const groups: PlaceSaid[][] = [];
+  for (const place of all) {
+    const last = groups.at(-1)?.[0];
+    if (last && isOpen(last) && isOpen(place) && reasonOf(last) === reasonOf(place))
+      groups.at(-1)!.push(place);
+    else groups.push([place]);
+  }
+  const words = groups.map((group) => (group.every(isOpen) ? together(group) : say(places, group[0]!)));
   const last = words.at(-1) ?? '';
   return words.length < 2 ? last : `${words.slice(0, -1).join(', ')}, and ${last}`;
 }
