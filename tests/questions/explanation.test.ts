@@ -236,7 +236,7 @@ A:L -S1:13-14 -Q1:A1-A2 A:N`);
     );
     // The other two windings go on having current, by way of each other.
     for (const terminal of ['U1', 'V1', 'W1'])
-      expect(explained(lamps(motor, scenarioOf('press -S1', `-M1:${terminal} broken`), '-M1')).at(-1)).toBe(
+      expect(explained(lamps(motor, scenarioOf('press -S1', `-M1:${terminal} broken`), '-M1'))[0]).toBe(
         `-M1 is off: the conductor at -M1:${terminal} is off.`,
       );
   });
@@ -379,7 +379,7 @@ B:L+ -F2:1-2 -K1:21-24 -H2:X1-X2 B:L-`);
     const [open, whyOpen] = read(measured('', '', '-K1:11', '-K1:14'));
     expect(open).toBe(24);
     expect(whyOpen).toEqual([
-      'The meter reads 24 V: -K1:11 is joined to A:L+ by -F1:2-1, and -K1:14 is joined to A:L- by -H1:X1-X2; no current flows in -H1 (-K1:11-14 is open because -K1 has not operated), so nothing is dropped there.',
+      'The meter reads 24 V: -K1:11 is joined to A:L+ by -F1:2-1, and -K1:14 is joined to A:L- by -H1:X1-X2, where no current flows (-K1:11-14 is open because -K1 has not operated) and nothing is dropped.',
       '-K1 is at rest: -B1:13-14 is open because -B1 is not actuated.',
     ]);
     const [closed, whyClosed] = read(measured('make -B1', '', '-K1:11', '-K1:14'));
@@ -406,9 +406,7 @@ B:L+ -F2:1-2 -K1:21-24 -H2:X1-X2 B:L-`);
   it('has the sign of the first point against the second', () => {
     expect(read(measured('', '', 'A:L-', 'A:L+'))[0]).toBe(-24);
     expect(read(measured('', '', 'A:L+', 'A:L-'))[1]).toEqual([
-      'A:L+ is a pole of supply A.',
-      'A:L- is a pole of supply A.',
-      'Between the two the meter reads 24 V.',
+      'The meter reads 24 V: A:L+ is a pole of supply A, and A:L- is a pole of supply A.',
     ]);
   });
 
@@ -416,13 +414,13 @@ B:L+ -F2:1-2 -K1:21-24 -H2:X1-X2 B:L-`);
     const [free, whyFree] = read(measured('', '-K1:A1 broken; -K1:A1-A2 open', '-K1:A1', '-F1:1'));
     expect(free).toBeNull();
     expect(whyFree).toEqual([
-      'Nothing joins -K1:A1 to a supply: it hangs free.',
-      '-F1:1 is on the conductor of A:L+.',
-      'The two points have no common reference: the meter shows nothing.',
+      'The meter shows nothing, because the two points have no common reference: nothing joins -K1:A1 to a supply, so it hangs free, and -F1:1 is on the conductor of A:L+.',
     ]);
     const [none, whyNone] = read(measured('', '', '-F1:2', '-B1:13'));
     expect(none).toBe(0);
-    expect(whyNone.at(-1)).toBe('Both points have the same potential: the meter reads 0 V.');
+    expect(whyNone[0]).toBe(
+      'The meter reads 0 V, because both points have the same potential: -F1:2 is joined to A:L+ by -F1:2-1, and -B1:13 is joined to A:L+ by -F1:2-1.',
+    );
   });
 
   it('tells what a load drops on the way, the nearest pole being the one with the fewest loads between', () => {
@@ -438,9 +436,7 @@ A:L+ -K1:11-14 -H2:X1`);
     const [volts, why] = read(question);
     expect(volts).toBeCloseTo(8, 6);
     expect(why).toEqual([
-      '-H2:X1 is joined to A:L+ by -H1:X2-X1; current flows, and -H1 drops 8 V.',
-      '-H2:X2 is joined to A:L- by -H3:X1-X2; current flows, and -H3 drops 8 V.',
-      'Between the two the meter reads 8 V.',
+      'The meter reads 8 V: -H2:X1 is joined to A:L+ by -H1:X2-X1, where current flows, and -H1 drops 8 V, and -H2:X2 is joined to A:L- by -H3:X1-X2, where current flows, and -H3 drops 8 V.',
     ]);
   });
 });
@@ -471,19 +467,32 @@ A:L+ -F1:1-2 -B1:13-14 -K1:A1-A2 A:L-
     ],
   };
 
-  it('goes through what is wanted with the right pair, each thing once, and says what each other would do', () => {
+  it('goes through what is wanted with the right pair, and says what each other would do', () => {
     expect(rightAnswer(question)).toEqual({ kind: 'wiring', choice: 1 });
     expect(explained(question)).toEqual([
-      'Connected to -K1:11 and -K1:14:',
-      '-H1 is dark: -K1:11-14 is open because -K1 has not operated.',
+      'With the two ends on -K1:11 and -K1:14 everything stated comes true.',
+      '1. -H1 is dark: -K1:11-14 is open because -K1 has not operated.',
       '-K1 is at rest: -B1:13-14 is open because -B1 is not actuated.',
-      '1. Make the contact -B1: -B1:13-14 makes.',
-      '-K1 operates: A:L+, -F1:1-2, -B1:13-14, coil A1-A2, A:L-. It makes -K1:11-14.',
-      '-H1 is lit: A:L+, -F1:1-2, -K1:11-14, -H1:X1-X2, A:L-.',
-      'Not -K1:11 and -K1:12: -H1 is lit: A:L+, -F1:1-2, -K1:11-12, -H1:X1-X2, A:L-.',
-      'Not -K1:12 and -K1:14: no contact joins the two legs of a pole; the common -K1:11 is always used.',
-      'Not -K1:14 and -K1:22: -H1 is dark: no closed path leads from one pole of a supply through it to the other.',
+      '2. -H1 is lit: it is fed from A:L+ through -F1:1-2 and -K1:11-14 (closed: -K1 has operated), and back to A:L-.',
+      '-K1 has operated: its coil is fed from A:L+ through -F1:1-2 and -B1:13-14 (closed: -B1 is actuated), and back to A:L-.',
     ]);
+    expect(story(question)).toEqual([
+      '1. Make the contact -B1: -B1:13-14 makes.',
+      '-K1 operates: its coil is fed from A:L+ through -F1:1-2 and -B1:13-14, and back to A:L-. It makes -K1:11-14.',
+      'Not -K1:11 and -K1:12: under 1, -H1 is lit: it is fed from A:L+ through -F1:1-2 and -K1:11-12 (closed: -K1 has not operated), and back to A:L-.',
+      'Not -K1:12 and -K1:14: no contact joins the two legs of a pole; the common -K1:11 is always used.',
+      'Not -K1:14 and -K1:22: under 2, -H1 is dark: no closed path leads from one pole of a supply through it to the other.',
+    ]);
+  });
+
+  it('tells whoever chose wrongly what would have come of just that choice', () => {
+    const instead = (choice: number): string | undefined =>
+      markAnswer(question, { kind: 'wiring', choice }).explanation.decides[0]!.behind[0]?.text;
+    expect(instead(2)).toBe(
+      'Not -K1:12 and -K1:14: no contact joins the two legs of a pole; the common -K1:11 is always used.',
+    );
+    expect(instead(0)).toMatch(/^Not -K1:11 and -K1:12: under 1, -H1 is lit/);
+    expect(instead(1)).toBeUndefined();
   });
 });
 

@@ -32,7 +32,6 @@ function pointSaid(history: History, { terminal, reach, stoppedBy }: Point): Poi
     return {
       says: 'joinedNoCurrent',
       ...joined,
-      loads,
       ...(stoppedBy.length > 0 ? { open: placesOpen(history, stoppedBy, state) } : {}),
     };
   return dirty

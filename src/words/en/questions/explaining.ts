@@ -100,22 +100,18 @@ const live = ({ terminal, pole, by }: Joined): string =>
 
 /** What a point that is measured at is joined to. */
 const points = {
-  hangsFree: ({ terminal }: Terminal): string => `nothing joins ${terminal} to a supply: it hangs free`,
+  hangsFree: ({ terminal }: Terminal): string => `nothing joins ${terminal} to a supply, so it hangs free`,
   isPole: ({ terminal, supply }: Terminal & { supply: string }): string =>
     `${terminal} is a pole of supply ${supply}`,
   onConductor: ({ terminal, pole }: Terminal & { pole: string }): string =>
     `${terminal} is on the conductor of ${pole}`,
   joined,
-  joinedNoCurrent: ({
-    loads,
-    open,
-    ...point
-  }: Joined & { loads: readonly string[]; open?: Places }): string =>
-    `${joined(point)}; no current flows in ${speech.and(loads)}${open ? ` (${placesOpen(open)})` : ''}, so nothing is dropped there`,
+  joinedNoCurrent: ({ open, ...point }: Joined & { open?: Places }): string =>
+    `${joined(point)}, where no current flows${open ? ` (${placesOpen(open)})` : ''} and nothing is dropped`,
   joinedDropping: ({ loads, drop, ...point }: Joined & { loads: readonly string[]; drop: number }): string =>
-    `${joined(point)}; current flows, and ${speech.and(loads)} ${speech.plural(loads.length, { one: 'drops', other: 'drop' })} ${volts(drop)}`,
+    `${joined(point)}, where current flows, and ${speech.and(loads)} ${speech.plural(loads.length, { one: 'drops', other: 'drop' })} ${volts(drop)}`,
   joinedDirty: ({ drop, ...point }: Joined & { drop: number }): string =>
-    `${joined(point)}; current flows, and the dirty contact drops ${volts(drop)}`,
+    `${joined(point)}, where current flows, and the dirty contact drops ${volts(drop)}`,
 };
 export type PointSaid = StatementOf<typeof points>;
 
