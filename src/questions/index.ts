@@ -22,7 +22,8 @@ export { shareOf } from './marking.ts';
 export { QUESTION_CODES } from './problem-codes.ts';
 export { KINDS } from './registry.ts';
 export type { Explanation, Marking, QuestionSaid } from './said.ts';
-export { tellAnswer, tellExplanation, tellIdea, tellMark, tellPart, tellQuestion } from './told.ts';
+export { tellQuestion } from './told.ts';
+export { tellAnswer, tellExplanation, tellIdea, tellMark, tellPart } from './told-mark.ts';
 
 /**
  * A question on an accepted draft, in one of the kinds: they are tried in random order. Undefined when none of them fits
