@@ -16,7 +16,7 @@ export const issuedQuestion = z.strictObject({
   /** Also what all its choices follow from. */
   id: issuedId,
   skill: skillId,
-  /** How often the skill was reviewed, as far as the size of the circuit goes by it. */
+  /** How far the circuits of the skill have grown for the learner. */
   reviews: z.number().int().min(0).max(1000),
   issuedAt: moment,
   /** From this moment on an answer to it proves nothing. */

@@ -3,9 +3,7 @@ import type { Recipe } from '../../shared/bank.ts';
 import type { Question } from '../../shared/question.ts';
 import { fingerprint, generate, type Random, randomOf } from '../generator/index.ts';
 import { proposeQuestion } from '../questions/index.ts';
-
-/** Reviews after which a skill is asked at its recipe's largest size. */
-const LARGEST_AFTER = 6;
+import { FULL_GROWTH } from './growth.ts';
 
 export interface Candidate {
   readonly question: Question;
@@ -24,16 +22,12 @@ function pickRecipe(random: Random, recipes: readonly Recipe[]): Recipe {
   return recipes.at(-1)!;
 }
 
-/** @param reviews - how often the skill was reviewed: with it the circuits grow */
-export function candidateFor(
-  recipes: readonly Recipe[],
-  reviews: number,
-  seed: string,
-): Candidate | undefined {
+/** @param grown - how far the skill's circuits have grown, 0 to `FULL_GROWTH` and no further */
+export function candidateFor(recipes: readonly Recipe[], grown: number, seed: string): Candidate | undefined {
   const random = randomOf(`${seed}/choice`);
   const recipe = pickRecipe(random, recipes);
   const [smallest, largest] = recipe.size;
-  const reach = Math.min(1, reviews / LARGEST_AFTER);
+  const reach = Math.min(1, grown / FULL_GROWTH);
   // Up to the size the learner has come to; once in a while a smaller one.
   const size = random.int(
     random.chance(0.75) ? Math.round(smallest + (largest - smallest) * reach) : smallest,

@@ -1,5 +1,6 @@
 /** The main job in one place: choose a skill, make a question, mark the answer, remember it. Pure; keeping is the store's. */
 export { courseOf } from './course.ts';
+export { growthOf } from './growth.ts';
 export { issuedIn, MOST_CANDIDATES, passedOverFor, questionIssued } from './issued.ts';
 export { type Given, historyOf, type Judged, judge } from './judge.ts';
 export { inShort, lineOf } from './line.ts';

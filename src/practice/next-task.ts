@@ -6,6 +6,7 @@ import { fingerprint, seedOf } from '../generator/index.ts';
 import { type Choice, choose, newRecall, type Recalls } from '../memory/index.ts';
 import { secondsExpected } from '../questions/index.ts';
 import { type Candidate, candidateFor } from './candidate.ts';
+import { growthOf } from './growth.ts';
 import { questionIssued } from './issued.ts';
 import { withPlacement } from './placement.ts';
 import type { Course, Task } from './types.ts';
@@ -69,11 +70,10 @@ function fixedFor(
 
 function freshFor(request: TaskRequest, skill: string): Candidate | undefined {
   const { course, recalls, seed, number, seen } = request;
-  const recall = recalls.get(skill) ?? newRecall();
-  const reviews = recall.kind === 'new' ? 0 : recall.reviews;
+  const grown = growthOf(recalls.get(skill) ?? newRecall());
   const { recipes } = course.skills.get(skill)!;
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
-    const made = candidateFor(recipes, reviews, `${seed}/${number}/${skill}/${attempt}`);
+    const made = candidateFor(recipes, grown, `${seed}/${number}/${skill}/${attempt}`);
     if (made && !seen.has(made.circuit)) return made;
   }
   return undefined;

@@ -6,6 +6,7 @@ import { MISCONCEPTIONS } from '../misconceptions/index.ts';
 import type { Kind, Part } from './kind.ts';
 import { questionProblem } from './problem-codes.ts';
 import type { Marking } from './said.ts';
+import { MUCH_LIKELIER, oddsOfIdea } from './slip-or-idea.ts';
 import { rightSolver, wrongSolve } from './solving.ts';
 
 /**
@@ -44,7 +45,7 @@ export function markWith(kind: Kind<Question['kind']>, question: Question, answe
   const { parts, problems } = other.length > 0 ? blank : kind.parts(question, answer, right);
   const correct = parts.length > 0 && parts.every((part) => part.correct);
   const misconceptions =
-    correct || parts.some(({ given }) => given === undefined)
+    correct || parts.some(({ given }) => given === undefined) || oddsOfIdea(parts) < MUCH_LIKELIER
       ? []
       : MISCONCEPTIONS.filter((misconception) => {
           const wrong = kind.answerBy(question, wrongSolve(misconception, solver));

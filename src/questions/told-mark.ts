@@ -73,6 +73,9 @@ export function tellExplanation(
   };
 }
 
+/** An answer that more ideas explain speaks for none of them: who is told of six is told of none. */
+const MOST_IDEAS = 2;
+
 /** A mark with its explanation in words. */
 export function tellMark(
   words: Pick<Words, 'answers' | 'ideas' | 'explaining'> & { readonly problems: ProblemSayings },
@@ -84,7 +87,8 @@ export function tellMark(
     share,
     correct,
     parts: parts.map((part) => tellPart(words, part)),
-    misconceptions: misconceptions.map((id) => tellIdea(words, id)),
+    misconceptions:
+      misconceptions.length > MOST_IDEAS ? [] : misconceptions.map((id) => tellIdea(words, id)),
     explanation: tellExplanation(words, explanation, parts),
     problems: tellProblems(words, problems),
   };

@@ -63,24 +63,37 @@ describe('marking a paper', () => {
     expect(mark.share).toBeCloseTo(1 / mark.parts.length, 9);
   });
 
-  it('names the wrong idea that alone gives an answer', () => {
+  it('names the wrong idea that gives an answer, and none of a single slip', () => {
+    const OPPOSITE: Readonly<Record<string, string>> = {
+      lit: 'dark',
+      dark: 'lit',
+      '0': '1',
+      '1': '0',
+      rest: 'operated',
+      operated: 'rest',
+    };
     const shown = paper.items.flatMap((_, item) => {
       const answer = right(item);
       if (!('states' in answer)) return [];
       const keys = Object.keys(answer.states);
-      // Every state turned round in turn: some of these answers are those of one misconception.
-      return keys.map((key) => {
-        const word = answer.states[key]!;
-        const other =
-          { lit: 'dark', dark: 'lit', '0': '1', '1': '0', rest: 'operated', operated: 'rest' }[word] ?? word;
-        return marked([save(item, { ...answer, states: { ...answer.states, [key]: other } } as Answer)])
-          .items[item]!.mark;
+      // All states turned round, and each alone: some of these answers are those of one misconception.
+      return [keys, ...keys.map((key) => [key])].map((turned) => {
+        const states = Object.fromEntries(
+          Object.entries(answer.states).map(([key, word]) => [
+            key,
+            turned.includes(key) ? (OPPOSITE[word] ?? word) : word,
+          ]),
+        );
+        const mark = marked([save(item, { ...answer, states } as Answer)]).items[item]!.mark;
+        return { mark, turned: turned.length };
       });
     });
-    const wrong = shown.filter(({ correct }) => !correct);
-    expect(wrong.length).toBeGreaterThan(0);
-    expect(wrong.some(({ misconceptions }) => misconceptions.length > 0)).toBe(true);
-    for (const { share } of wrong) expect(share).toBeLessThan(1);
+    const wrong = shown.filter(({ mark }) => !mark.correct);
+    expect(wrong.some(({ mark }) => mark.misconceptions.length > 0)).toBe(true);
+    for (const { mark, turned } of wrong) {
+      expect(mark.share).toBeLessThan(1);
+      if (turned === 1) expect(mark.misconceptions).toEqual([]);
+    }
   });
 });
 

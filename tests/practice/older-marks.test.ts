@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { type Answer, mark as markSchema, type Question } from '../../shared/question.ts';
 import { lineOfToday, markOfToday, withMarkOfToday } from '../../src/practice/older-marks.ts';
-import { blankAnswer, markAnswer, rightAnswer } from '../../src/questions/index.ts';
+import { blankAnswer, markAnswer, rightAnswer, tellIdea } from '../../src/questions/index.ts';
+import { english } from '../../src/words/en/core.ts';
 import { FIXED, LAMPS, METER, WIRING } from '../questions/fixed.ts';
 import { freshQuestions } from '../questions/fresh.ts';
 import { withOneWrongPart } from '../questions/wrong-answers.ts';
@@ -13,8 +14,11 @@ const plain = (value: unknown): unknown => JSON.parse(JSON.stringify(value));
 
 /** What was kept of an answer before, and what is kept now. */
 function bothOf(question: Question, answer: Answer): readonly [unknown, unknown] {
-  const before = plain(inEnglish.markAnswer(question, answer));
-  return [markOfToday(before), plain(markAnswer(question, answer).mark)];
+  const { mark } = markAnswer(question, answer);
+  // As many ideas as gave the answer were told then.
+  const misconceptions = mark.misconceptions.map((id) => tellIdea(english, id));
+  const before = plain({ ...inEnglish.markAnswer(question, answer), misconceptions });
+  return [markOfToday(before), plain(mark)];
 }
 
 const answersTo = (question: Question): Answer[] => [

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { bank as bankSchema } from '../../shared/bank.ts';
+import type { Grade, Recall } from '../../shared/memory.ts';
 import { answerRecord } from '../../shared/practice.ts';
 import { question as questionSchema } from '../../shared/question.ts';
 import { fingerprint } from '../../src/generator/index.ts';
-import { isHeld, newRecall, type Recalls, recallOf, replay } from '../../src/memory/index.ts';
+import { isHeld, newRecall, type Recalls, recallOf, replay, review } from '../../src/memory/index.ts';
 import { courseOf, historyOf, judge, nextTask, summarise, type Task } from '../../src/practice/index.ts';
 import { blankAnswer, checkQuestion, rightAnswer } from '../../src/questions/index.ts';
 
@@ -117,29 +118,31 @@ describe('the next task', () => {
     expect(nextTask(request({ only: 'juggling' }))).toEqual({ ok: false, reason: 'nothing' });
   });
 
-  it('grows with the learner', () => {
-    const size = (reviews: number): number => {
-      const recalls: Recalls = new Map([
-        [
-          'make',
-          {
-            kind: 'begun',
-            stability: 10,
-            difficulty: 5,
-            firstAt: AT,
-            lastAt: AT,
-            reviews,
-            lapses: 0,
-            provenOn: [],
-          },
-        ],
-      ]);
+  it('grows with success, not with practice', () => {
+    /** Devices of twenty circuits after answers of these grades, each so many days after the one before. */
+    const size = (...answers: readonly (readonly [Grade, number])[]): number => {
+      let at = AT;
+      const recall = answers.reduce<Recall>((before, [grade, days], number) => {
+        at += days * 24 * 60 * 60_000;
+        return review(before, grade, at, `circuit ${number}`);
+      }, newRecall());
+      const recalls: Recalls = new Map([['make', recall]]);
       let devices = 0;
       for (let seed = 0; seed < 20; seed++)
         devices += taskOf({ recalls, seed: `g${seed}`, only: 'make' }).question.circuit.devices.length;
       return devices;
     };
-    expect(size(8)).toBeGreaterThan(size(1));
+    const firm = (days: number) => ['firm', days] as const;
+    const lost = (days: number) => ['lost', days] as const;
+    const many = Array.from({ length: 12 }, () => lost(0.01));
+    expect(size(firm(0), firm(3), firm(10))).toBeGreaterThan(size(firm(0), firm(0.01)));
+    expect(size(firm(0), firm(0.01))).toBeGreaterThan(size(lost(0)));
+    // Who fails gets the smallest, however often; who fails once gets smaller ones than before.
+    expect(size(...many)).toBe(size(lost(0)));
+    expect(size(firm(0), firm(3), firm(10), lost(20))).toBeLessThan(size(firm(0), firm(3), firm(10)));
+    expect(size(firm(0), firm(3), firm(10), lost(20), firm(0.1), firm(0.1))).toBeGreaterThan(
+      size(firm(0), firm(3), firm(10), lost(20)),
+    );
   });
 });
 

@@ -197,11 +197,17 @@ describe('a wrong answer that a misconception gives', () => {
   it('is told from the readings of a meter, the choice of a wiring, the terminals that stay live', () => {
     const isolated: Question = { ...METER, points: ['A:L+', 'B:L-'] };
     expect(ideas(isolated, { kind: 'meter', volts: 24 })).toEqual(['common-reference']);
-    expect(ideas(WIRING, { kind: 'wiring', choice: 0 })).toEqual(['make-for-break']);
-    const dead = { '-F1:1': 'live', '-F1:2': 'dead', '-F2:2': 'dead', '-K1:24': 'dead' };
-    expect(ideas(LIVE, { kind: 'still-live', states: dead })).toEqual(['one-supply']);
-    const line = { '-F1:1': 'dead', '-F1:2': 'dead', '-F2:2': 'live', '-K1:24': 'dead' };
-    expect(ideas(LIVE, { kind: 'still-live', states: line })).toEqual(['line-side-dead']);
+    // Of three choices one is chosen by a slip nearly as often.
+    expect(ideas(WIRING, { kind: 'wiring', choice: 0 })).toEqual([]);
+    const four = { ...WIRING, choices: [...WIRING.choices, ['-K1:14', '-K1:A1']] } as typeof WIRING;
+    expect(ideas(four, { kind: 'wiring', choice: 0 })).toEqual(['make-for-break']);
+    const more = { ...LIVE, asked: [...LIVE.asked, '-F2:1'] } as typeof LIVE;
+    const right = rightAnswer(more) as { states: Record<string, string> };
+    const told = (wrong: Record<string, string>) =>
+      ideas(more, { kind: 'still-live', states: { ...right.states, ...wrong } } as Answer);
+    expect(told({ '-F2:2': 'dead', '-F2:1': 'dead' })).toEqual(['one-supply']);
+    // One terminal before the open place taken for dead may be a slip.
+    expect(told({ '-F1:1': 'dead' })).toEqual([]);
   });
 
   it('is told from the states of a whole sequence', () => {
@@ -210,21 +216,24 @@ supply A 24 V AC
 -S0 push-button break 21-22
 -S1 push-button make 13-14
 -K1 relay 2 poles
+-H1 lamp
 A:L -S0:21-22 -S1:13-14 -K1:A1-A2 A:N
--S0:22 -K1:11-14 -S1:14`);
+-S0:22 -K1:11-14 -S1:14
+-S0:22 -K1:21-24 -H1:X1-X2 A:N`);
     const question: Question = {
       kind: 'sequence',
       circuit: sealed,
       scenario: scenarioOf('press -S1; release -S1; press -S0'),
       family: 'fixed',
-      asked: [1, 2, 3].map((after) => ({ after, item: '-K1' })),
+      asked: [1, 2, 3].flatMap((after) => ['-K1', '-H1'].map((item) => ({ after, item }))),
     };
+    const states = { '1 -K1': 'operated', '1 -H1': 'lit', '3 -K1': 'rest', '3 -H1': 'dark' };
     expect(
-      ideas(question, {
-        kind: 'sequence',
-        states: { '1 -K1': 'operated', '2 -K1': 'rest', '3 -K1': 'rest' },
-      }),
+      ideas(question, { kind: 'sequence', states: { ...states, '2 -K1': 'rest', '2 -H1': 'dark' } }),
     ).toEqual(['seal-forgotten']);
+    // One wrong alone may be a slip.
+    const slip = { ...states, '2 -K1': 'operated', '2 -H1': 'dark' } as const;
+    expect(ideas(question, { kind: 'sequence', states: slip })).toEqual([]);
   });
 });
 

@@ -1,7 +1,7 @@
 /** Questions issued to a learner ahead, so that practice proves something without network too. */
 import { ISSUED_AHEAD, type IssuedQuestion } from '../../../shared/issued.ts';
 import { openSkills, recallOf } from '../../memory/index.ts';
-import { withPlacement } from '../../practice/index.ts';
+import { growthOf, withPlacement } from '../../practice/index.ts';
 import type { Service } from '../service.ts';
 
 /** Questions of one skill that may wait for a learner's answer: some devices' supplies, and not a choice of the easiest. */
@@ -26,13 +26,9 @@ export async function issueQuestions(
     .flatMap(({ id }) => {
       const there = have[id] ?? 0;
       const room = Math.min(ISSUED_AHEAD - there, MOST_WAITING - (waiting.get(id) ?? 0));
-      const recall = recallOf(recalls, id);
-      const reviews = recall.kind === 'begun' ? recall.reviews : 0;
-      // They are put one after the other, so circuits grow along them.
-      return Array.from({ length: Math.max(0, room) }, (_, at) => ({
-        skill: id,
-        reviews: Math.min(1000, reviews + there + at),
-      }));
+      // As large as the learner has come to: whether circuits may grow, the answers to these will tell.
+      const reviews = growthOf(recallOf(recalls, id));
+      return Array.from({ length: Math.max(0, room) }, () => ({ skill: id, reviews }));
     });
   return wanted.length > 0 ? store.issued.issue(learner, wanted) : [];
 }

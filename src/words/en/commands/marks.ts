@@ -8,7 +8,7 @@ export const marks = {
   parts: { right: 'right', wrong: 'wrong', leftOut: 'left out' },
   youSaid: ({ right, given }: { right: string; given: string }) => `${right}, you said ${given}`,
   idea: 'An idea that gives just this answer',
-  ideas: 'One of these ideas gives just this answer',
+  ideas: 'Either of these ideas gives just this answer',
   why: 'Why',
   story: 'All that happens, in order',
 };

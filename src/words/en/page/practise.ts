@@ -48,7 +48,7 @@ export const practise = {
     ideas: (count: number) =>
       speech.plural(count, {
         one: 'An idea that gives just this answer',
-        other: 'One of these ideas gives just this answer',
+        other: 'Either of these ideas gives just this answer',
       }),
     why: 'Why',
     story: 'All that happens, in order',
