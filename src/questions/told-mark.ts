@@ -87,8 +87,7 @@ export function tellMark(
     share,
     correct,
     parts: parts.map((part) => tellPart(words, part)),
-    misconceptions:
-      misconceptions.length > MOST_IDEAS ? [] : misconceptions.map((id) => tellIdea(words, id)),
+    misconceptions: misconceptions.length > MOST_IDEAS ? [] : misconceptions.map((id) => tellIdea(words, id)),
     explanation: tellExplanation(words, explanation, parts),
     problems: tellProblems(words, problems),
   };
