@@ -2,12 +2,12 @@
 import type { Run, Survey } from '../parts/index.ts';
 import { isAbove } from '../parts/survey.ts';
 import type { Occupied } from './occupied.ts';
-import { type Cluster, type Lane, laneKey, type Pin, type Standing } from './section-types.ts';
+import { type Cluster, type Lane, laneKey, type Pin, type PlacedPart } from './section-types.ts';
 
 export function clustersOf(
   drawn: Survey,
   columns: readonly Run[],
-  standing: ReadonlyMap<number, Standing>,
+  standing: ReadonlyMap<number, PlacedPart>,
   taken: Occupied,
 ): Map<number, Cluster[]> {
   const byNet = new Map<number, Cluster[]>();
@@ -24,7 +24,7 @@ export function clustersOf(
     above: isAbove(drawn, port),
   });
   const laneOf = (port: number): Lane => {
-    const place = standing.get(wiring.partOfPort[port] as number) as Standing;
+    const place = standing.get(wiring.partOfPort[port] as number) as PlacedPart;
     return place.lanes[wiring.spotOfPort[port] as number] as Lane;
   };
   const rowOf = (port: number): number => standing.get(wiring.partOfPort[port] as number)?.row ?? 0;

@@ -5,7 +5,7 @@ import { type Columns, type LabelsFor, labelAt, numberSide } from './extents.ts'
 import type { Heights } from './heights.ts';
 import type { PartLabels } from './labels.ts';
 import type { Profile } from './profile.ts';
-import type { Lane, Section, Standing } from './section-types.ts';
+import type { Lane, PlacedPart, Section } from './section-types.ts';
 
 export interface SymbolDrafting {
   readonly drawn: Survey;
@@ -21,7 +21,7 @@ const halved = (spare: number, { cell }: Profile): number => (cell ? Math.floor(
 
 /** Places a symbol; `portY` takes down the height of its ports. */
 export function drawSymbol(
-  place: Standing,
+  place: PlacedPart,
   on: SymbolDrafting,
   out: Collected,
   portY: Map<number, number>,
@@ -74,7 +74,7 @@ export function drawSymbol(
 }
 
 function numberTerminals(
-  place: Standing,
+  place: PlacedPart,
   written: PartLabels,
   { profile, columns }: SymbolDrafting,
   out: Collected,
@@ -122,7 +122,7 @@ export function drawBand({ standing, columns: runs }: Section, on: SymbolDraftin
 /** The dashed lines from each linked part to its fellow in the column before. */
 export function drawLinks({ standing }: Section, { profile }: SymbolDrafting, out: Collected): void {
   const symbols = new Map(out.symbols.map((symbol) => [symbol.id, symbol]));
-  const last = new Map<string, Standing>();
+  const last = new Map<string, PlacedPart>();
   for (const place of standing) {
     const { mechanism } = place.part;
     if (mechanism === undefined) continue;

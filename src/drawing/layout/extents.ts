@@ -2,7 +2,14 @@
 import { isPolyphase, isPower, type Part } from '../parts/index.ts';
 import type { PartLabels } from './labels.ts';
 import type { Profile } from './profile.ts';
-import { type Lane, laneKey, type Section, type Standing, spreadsOver, type Trunk } from './section-types.ts';
+import {
+  type Lane,
+  laneKey,
+  type PlacedPart,
+  type Section,
+  spreadsOver,
+  type Trunk,
+} from './section-types.ts';
 import { leftEnd, rightEnd } from './trunk-ends.ts';
 
 export interface Columns {
@@ -32,7 +39,7 @@ interface Reach {
 
 /** Terminal numbers stand right of their line; a number too wide for the space between two legs left of it. */
 export function numberSide(
-  { part }: Standing,
+  { part }: PlacedPart,
   spot: number,
   { numbers }: PartLabels,
   profile: Profile,
@@ -43,7 +50,7 @@ export function numberSide(
 }
 
 /** From a part's line to the right end of what is written beside it. */
-export function labelAt(place: Standing, labels: PartLabels, profile: Profile): number {
+export function labelAt(place: PlacedPart, labels: PartLabels, profile: Profile): number {
   let furthest = labels.body.left;
   place.part.spots.forEach(({ dx }, spot) => {
     if (numberSide(place, spot, labels, profile) === 'right') return;
@@ -52,7 +59,7 @@ export function labelAt(place: Standing, labels: PartLabels, profile: Profile): 
   return furthest + profile.labelGap;
 }
 
-function reachOf(place: Standing, labels: PartLabels, profile: Profile): Reach {
+function reachOf(place: PlacedPart, labels: PartLabels, profile: Profile): Reach {
   const { part, linked } = place;
   const { beside, band, body, numbers } = labels;
   const middle = isPolyphase(part.form) ? profile.phase : 0;

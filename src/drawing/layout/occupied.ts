@@ -1,4 +1,4 @@
-import { type Lane, laneKey, type Standing } from './section-types.ts';
+import { type Lane, laneKey, type PlacedPart } from './section-types.ts';
 
 /** Which rows of which columns are taken by parts, and which channels of which lines by conductors. */
 export class Occupied {
@@ -6,7 +6,7 @@ export class Occupied {
   private readonly lanes = new Map<number, { from: number; to: number }[]>();
   private readonly ofColumn: Map<number, Lane>[];
 
-  constructor(columns: number, rows: number, standing: readonly Standing[]) {
+  constructor(columns: number, rows: number, standing: readonly PlacedPart[]) {
     this.rows = Array.from({ length: columns }, () => new Uint8Array(rows + 1));
     this.ofColumn = Array.from({ length: columns }, () => new Map<number, Lane>());
     for (const { row, column, lanes } of standing) {

@@ -8,7 +8,7 @@ export interface Lane {
   readonly phase: number;
 }
 
-export interface Standing {
+export interface PlacedPart {
   readonly part: Part;
   readonly column: number;
   readonly row: number;
@@ -22,7 +22,7 @@ export interface Standing {
 }
 
 /** A motor whose terminals stand on the lines of several columns. */
-export const spreadsOver = ({ lanes, column }: Standing): boolean =>
+export const spreadsOver = ({ lanes, column }: PlacedPart): boolean =>
   lanes.some((lane) => lane.column !== column);
 
 export interface Pin {
@@ -72,7 +72,7 @@ export interface Trunk {
 export interface Section {
   readonly columns: readonly Run[];
   readonly rows: number;
-  readonly standing: readonly Standing[];
+  readonly standing: readonly PlacedPart[];
   readonly trunks: readonly Trunk[];
   /** By column, in the order they stand. */
   readonly risers: readonly (readonly Riser[])[];

@@ -7,16 +7,16 @@ import { clustersOf } from './clusters.ts';
 import { findLevels, type Levels } from './levels.ts';
 import { findLinks } from './links.ts';
 import { Occupied } from './occupied.ts';
+import { placeParts } from './place-parts.ts';
 import {
   type Cluster,
   type Ends,
+  type PlacedPart,
   type Riser,
   type Section,
-  type Standing,
   spreadsOver,
   type Trunk,
 } from './section-types.ts';
-import { stand } from './standing.ts';
 import { clearOfLines, phasesTogether } from './trunk-ends.ts';
 
 /** How a cluster gets to a trunk in `channel`: already on it, along its line, or round by a riser. */
@@ -70,7 +70,7 @@ function placeRows(
   const links = findLinks(drawn, columns, loose);
   const levels = links.length > 0 ? findLevels(drawn, columns, links) : loose;
   const level = links.filter((link) => new Set(link.map((part) => levels.row[part])).size === 1);
-  return { levels, standing: stand(drawn, columns, levels, level, narrow) };
+  return { levels, standing: placeParts(drawn, columns, levels, level, narrow) };
 }
 
 /** Only where parts stand, to measure how wide the columns will be. */
@@ -80,7 +80,7 @@ export function outline(drawn: Survey, columns: readonly Run[], levels: Levels):
 }
 
 /** Motors that spread over columns between which something is led round through them. */
-function crossedMotors(standing: readonly Standing[], trunks: readonly Trunk[]): number[] {
+function crossedMotors(standing: readonly PlacedPart[], trunks: readonly Trunk[]): number[] {
   const motors = standing.filter(spreadsOver);
   if (motors.length === 0) return [];
   const spans = trunks.flatMap(({ channel, clusters }) =>

@@ -2,7 +2,7 @@
 import { footOfJoined, isLoad, isPolyphase, type Part, type Run, type Survey } from '../parts/index.ts';
 import { laneShifts } from './lanes.ts';
 import type { Levels, Links } from './levels.ts';
-import type { Lane, Standing } from './section-types.ts';
+import type { Lane, PlacedPart } from './section-types.ts';
 
 /** A motor's terminals stand on the lines of the columns that lead to them, where those are neighbours in order. */
 function motorLanes(
@@ -43,17 +43,17 @@ function withoutActuator({ actuator: _, ...part }: Part): Part {
 }
 
 /** `narrow`: motors that keep their terminals in their own column. */
-export function stand(
+export function placeParts(
   drawn: Survey,
   columns: readonly Run[],
   levels: Levels,
   links: Links,
   narrow: ReadonlySet<number>,
-): Standing[] {
+): PlacedPart[] {
   const linkedParts = new Set(links.flatMap((link) => link.slice(1)));
   return columns.flatMap((run, column) => {
     const shifts = laneShifts(drawn, run);
-    return run.parts.map(({ part: index, flipped }, at): Standing => {
+    return run.parts.map(({ part: index, flipped }, at): PlacedPart => {
       const part = drawn.parts[index] as Part;
       const shift = shifts[at] ?? 0;
       const lanes = isPolyphase(part.form)
