@@ -39,6 +39,7 @@ export { recordsOf } from './marking/records.ts';
 export { markFromShort, marksFromShort, type ShortMark, shortMark } from './marking/short-mark.ts';
 export { countingAttempt, earnedOf, overrideMark, type Total, totalOf } from './marking/totals.ts';
 export { CODE_BYTES, codeInGroups, codeOf, readCode } from './paper-code.ts';
+export { mayRemember, nextAttempt, type PaperState, type PaperTimes, paperStateOf } from './paper-state.ts';
 export {
   DIFFICULTY_LEAST,
   DIFFICULTY_SHARE,
@@ -103,4 +104,3 @@ export {
 export { type TermReport, type TermRow, type TermWork, termReport } from './reports/term-report.ts';
 export { tellClassReport, tellLearnerReport, tellTermReport } from './reports/told.ts';
 export { checkSet, mayReview, type Phase, phaseOf } from './set.ts';
-export { mayRemember, nextAttempt, type PaperTimes, type Standing, standingOf } from './standing.ts';

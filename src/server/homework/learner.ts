@@ -6,7 +6,7 @@ import type {
   SaveResults,
   Submitted,
 } from '../../../shared/homework-views.ts';
-import { mayReview, nextAttempt, phaseOf, publicPaper, standingOf } from '../../homework/index.ts';
+import { mayReview, nextAttempt, paperStateOf, phaseOf, publicPaper } from '../../homework/index.ts';
 import { hintFor } from '../../questions/index.ts';
 import type { KeptSet, NewSave, PaperHead, Saved } from '../../store/index.ts';
 import { say } from '../../words/index.ts';
@@ -52,7 +52,8 @@ function learnerSet(kept: KeptSet, classTitle: string, heads: readonly PaperHead
     review: set.review,
     attempts: own.flatMap((head) => {
       if (head.begunAt === null) return [];
-      const may = mayReview(set, at, head.submittedAt !== null) && standingOf(set, head, at) === 'handed-in';
+      const may =
+        mayReview(set, at, head.submittedAt !== null) && paperStateOf(set, head, at) === 'handed-in';
       return [
         {
           paper: head.id,
@@ -111,7 +112,7 @@ async function viewOf(desk: Desk, kept: KeptSet, head: PaperHead): Promise<Paper
     paper: publicPaper(desk.words, kept.set, paper.paper),
     now: at,
     submittedAt: paper.submittedAt,
-    open: standingOf(kept.set, paper, at) === 'working' && phaseOf(kept.set, at) === 'open',
+    open: paperStateOf(kept.set, paper, at) === 'working' && phaseOf(kept.set, at) === 'open',
     // Of each item the last one, which counts: however often it was changed, the paper stays as small as it is.
     saved: [...new Map(saved.map(({ hint: _, ...answer }) => [answer.item, answer])).values()].sort(
       (one, other) => one.number - other.number,

@@ -14,8 +14,8 @@ import {
   learnerReport,
   mayReview,
   overrideMark,
+  paperStateOf,
   readCode,
-  standingOf,
   tellLearnerReport,
   totalOf,
 } from '../../homework/index.ts';
@@ -80,7 +80,7 @@ export async function reviewPaper(desk: Desk, asking: Asking, id: string): Promi
   const at = desk.now();
   if (!mayReview(kept.set, at, paper.submittedAt !== null))
     throw new ApiFailure({ says: NO_REVIEW[kept.set.review] });
-  if (standingOf(kept.set, paper, at) !== 'handed-in') throw new ApiFailure({ says: 'no-review.nothing' });
+  if (paperStateOf(kept.set, paper, at) !== 'handed-in') throw new ApiFailure({ says: 'no-review.nothing' });
   return reviewOf(desk, kept, paper);
 }
 

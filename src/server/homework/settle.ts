@@ -3,7 +3,7 @@
  * to run at closing time; doing it twice, here or on another server, comes to the same.
  */
 import type { AnswerRecord } from '../../../shared/practice.ts';
-import { countedAnswers, mayRemember, recordsOf, standingOf } from '../../homework/index.ts';
+import { countedAnswers, mayRemember, paperStateOf, recordsOf } from '../../homework/index.ts';
 import type { KeptSet, PaperHead } from '../../store/index.ts';
 import { isPast } from '../turns.ts';
 import { type Desk, workFor } from './desk.ts';
@@ -15,17 +15,17 @@ const unexplained = (record: AnswerRecord): AnswerRecord => ({
 });
 
 const isToMark = ({ set }: KeptSet, head: PaperHead, at: number): boolean =>
-  head.markedAt === null && standingOf(set, head, at) === 'handed-in';
+  head.markedAt === null && paperStateOf(set, head, at) === 'handed-in';
 
 const isToRemember = ({ set }: KeptSet, head: PaperHead, at: number): boolean =>
-  head.rememberedAt === null && standingOf(set, head, at) === 'handed-in' && mayRemember(set, at);
+  head.rememberedAt === null && paperStateOf(set, head, at) === 'handed-in' && mayRemember(set, at);
 
 /** Settles one paper, whatever is left to do of it. */
 export async function settlePaper(desk: Desk, kept: KeptSet, id: string): Promise<void> {
   const { homework } = desk.store;
   const at = desk.now();
   const paper = await homework.paper(id);
-  if (!paper || standingOf(kept.set, paper, at) !== 'handed-in') return;
+  if (!paper || paperStateOf(kept.set, paper, at) !== 'handed-in') return;
   const marks = isToMark(kept, paper, at);
   const remembers = isToRemember(kept, paper, at);
   if (!marks && !remembers) return;

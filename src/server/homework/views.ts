@@ -1,7 +1,7 @@
 /** Sets and papers as they are told. */
 import type { HomeworkSet, Paper } from '../../../shared/homework.ts';
 import type { SetState, SetView } from '../../../shared/homework-views.ts';
-import { markFromShort, phaseOf, standingOf, type Total, totalOf } from '../../homework/index.ts';
+import { markFromShort, paperStateOf, phaseOf, type Total, totalOf } from '../../homework/index.ts';
 import type { KeptSet, PaperHead } from '../../store/index.ts';
 
 export const stateOf = ({ set, issuedAt, withdrawnAt }: KeptSet, at: number): SetState =>
@@ -20,7 +20,7 @@ export const totalIn = (set: HomeworkSet, head: PaperHead): Total | null =>
   head.short === null ? null : totalOf(markFromShort(set, head, head.short));
 
 export const isHandedIn = (set: HomeworkSet, head: PaperHead, at: number): boolean =>
-  standingOf(set, head, at) === 'handed-in';
+  paperStateOf(set, head, at) === 'handed-in';
 
 /** The paper without what its questions were made from: of no use to who reads it, and none of his business. */
 export const withoutSeeds = (paper: Paper): Paper => ({

@@ -15,10 +15,10 @@ export interface PaperTimes {
  * `made`: not begun. `working`: answers are taken. `handed-in`: submitted, or closed with answers saved; it is marked.
  * `nothing`: closed without.
  */
-export type Standing = 'made' | 'working' | 'handed-in' | 'nothing';
+export type PaperState = 'made' | 'working' | 'handed-in' | 'nothing';
 
 /** A paper that was marked stays handed in, even when the clock is set back to before closing time. */
-export function standingOf(set: HomeworkSet, paper: PaperTimes, at: number): Standing {
+export function paperStateOf(set: HomeworkSet, paper: PaperTimes, at: number): PaperState {
   if (paper.submittedAt !== null || paper.markedAt !== null) return 'handed-in';
   const phase = phaseOf(set, at);
   if (phase === 'closed') return paper.saves > 0 ? 'handed-in' : 'nothing';
@@ -33,7 +33,7 @@ export function nextAttempt<P extends PaperTimes & { readonly attempt: number }>
 ): { readonly goOn: P } | { readonly begin: number } | null {
   const inOrder = papers.toSorted((one, other) => one.attempt - other.attempt);
   const last = inOrder.at(-1);
-  if (last && standingOf(set, last, at) !== 'handed-in') return { goOn: last };
+  if (last && paperStateOf(set, last, at) !== 'handed-in') return { goOn: last };
   const next = (last?.attempt ?? 0) + 1;
   return next <= set.attempts ? { begin: next } : null;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { mayRemember, nextAttempt, type PaperTimes, standingOf } from '../../src/homework/index.ts';
+import { mayRemember, nextAttempt, type PaperTimes, paperStateOf } from '../../src/homework/index.ts';
 import { CLOSES, OPENS, setOf } from './course.ts';
 
 const set = setOf([], { attempts: 2 });
@@ -24,7 +24,7 @@ describe('where a paper stands', () => {
     ['submitted with nothing in it', { submittedAt: OPENS + 5 }, CLOSES, 'handed-in'],
     ['marked, and then the clock set back', { saves: 1, markedAt: CLOSES }, OPENS, 'handed-in'],
   ] as const)('%s', (_, changes, at, standing) => {
-    expect(standingOf(set, times(changes), at)).toBe(standing);
+    expect(paperStateOf(set, times(changes), at)).toBe(standing);
   });
 });
 
