@@ -49,12 +49,12 @@ export interface Person {
   readonly histories: readonly (readonly SkillAnswer[])[];
 }
 
-interface Standing {
+interface Proven {
   readonly recall: Recall;
   readonly provenAt: number;
 }
 
-function standings(histories: Person['histories']): ReadonlyMap<string, Standing> {
+function provenSkills(histories: Person['histories']): ReadonlyMap<string, Proven> {
   const recalls = new Map<string, Recall>();
   const proven = new Map<string, number>();
   for (const answer of mergeHistories(histories)) {
@@ -68,7 +68,7 @@ function standings(histories: Person['histories']): ReadonlyMap<string, Standing
   );
 }
 
-function competence({ recall, provenAt }: Standing, at: number): Competence {
+function competence({ recall, provenAt }: Proven, at: number): Competence {
   if (recall.kind === 'new' || !isProven(recall)) return { kind: 'not-yet', begun: recall.kind === 'begun' };
   return {
     kind: isHeld(recall, at) ? 'held' : 'fading',
@@ -80,7 +80,7 @@ function competence({ recall, provenAt }: Standing, at: number): Competence {
   };
 }
 
-const NOTHING: Standing = { recall: newRecall(), provenAt: 0 };
+const NOTHING: Proven = { recall: newRecall(), provenAt: 0 };
 
 /** The matrix at a moment, over all skills of the course in its order, or over `only` these. */
 export function competenceMatrix(
@@ -94,7 +94,7 @@ export function competenceMatrix(
     .filter(({ id }) => wanted?.has(id) ?? true)
     .map(({ id, title }) => ({ id, title }));
   const rows = people.map(({ id, histories }): PersonRow => {
-    const own = standings(histories);
+    const own = provenSkills(histories);
     return { person: id, cells: skills.map((skill) => competence(own.get(skill.id) ?? NOTHING, at)) };
   });
   return { at, skills, rows };
