@@ -23,7 +23,7 @@ export { readFaults, writeFaults } from './notation/faults.ts';
 export { type ReadCircuit, readCircuit, readCircuitWithPlaces } from './notation/read-circuit.ts';
 export { writeActs } from './notation/write-acts.ts';
 export { writeCircuit } from './notation/write-circuit.ts';
-export { type Place, type Places, placeOf, problemOf } from './places.ts';
+export { type Place, placeOf, problemOf, type TextPlaces } from './places.ts';
 export { checkRules, type DrawingRule, drawingRules, type Rule } from './rules/index.ts';
 export { actSaid, faultSaid, named } from './said.ts';
 export { unsound } from './soundness/index.ts';

@@ -14,7 +14,7 @@ export interface PartPlace extends Place {
   readonly fields: ReadonlyMap<string, number>;
 }
 
-export interface Places {
+export interface TextPlaces {
   readonly supplies: readonly PartPlace[];
   readonly devices: readonly PartPlace[];
   readonly sheets: readonly Place[];
@@ -31,7 +31,7 @@ export interface Placed {
 const START: Place = { line: 1, column: 1 };
 
 /** A terminal is placed where a path first comes to it, else where its device is declared. */
-export function placeOf(circuit: Placed, places: Places, concern: Concern): Place {
+export function placeOf(circuit: Placed, places: TextPlaces, concern: Concern): Place {
   switch (concern.kind) {
     case 'circuit':
       return START;
@@ -56,7 +56,7 @@ export function placeOf(circuit: Placed, places: Places, concern: Concern): Plac
 
 function firstStop(
   { devices, paths }: Placed,
-  places: Places,
+  places: TextPlaces,
   index: number,
   terminal: string,
 ): Place | undefined {
@@ -71,7 +71,7 @@ function firstStop(
 }
 
 /** A finding as a problem; without places (a circuit from JSON) it has no line. */
-export function problemOf(finding: Finding, circuit: Circuit, places?: Places): Problem {
+export function problemOf(finding: Finding, circuit: Circuit, places?: TextPlaces): Problem {
   const { code, said, concern } = finding;
   if (!places) return { code, said };
   const { line, column } = placeOf(circuit, places, concern);

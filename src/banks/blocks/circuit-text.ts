@@ -1,6 +1,6 @@
 /** Circuits in blocks: the notation, and the drawing rules on what it says. */
 import type { Circuit } from '../../../shared/circuit.ts';
-import { type Places, problemOf, readCircuitWithPlaces } from '../../circuit/index.ts';
+import { problemOf, readCircuitWithPlaces, type TextPlaces } from '../../circuit/index.ts';
 import { checkRules } from '../../circuit/rules/index.ts';
 import { everyRule } from '../../solver/index.ts';
 import type { BankProblemSaid } from '../../words/index.ts';
@@ -11,7 +11,7 @@ import type { RulesOff } from './rules-off.ts';
 
 export interface CircuitInFile {
   readonly circuit: Circuit;
-  readonly places: Places;
+  readonly places: TextPlaces;
   readonly position: Position;
 }
 

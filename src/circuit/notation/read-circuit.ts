@@ -13,7 +13,7 @@ import type { CircuitProblemSaid } from '../../words/index.ts';
 import { issueSaid } from '../issues.ts';
 import { LIMITS } from '../limits.ts';
 import { nearest } from '../nearest.ts';
-import { type PartPlace, type Place, type Places, placeOf } from '../places.ts';
+import { type PartPlace, type Place, placeOf, type TextPlaces } from '../places.ts';
 import { repeated, unsound } from '../soundness/index.ts';
 import { LineReader } from './line-reader.ts';
 import { wordsOf } from './line-words.ts';
@@ -26,7 +26,7 @@ import { KINDS } from './words.ts';
 
 export interface ReadCircuit {
   readonly circuit: Circuit;
-  readonly places: Places;
+  readonly places: TextPlaces;
 }
 
 /** Reads a circuit; refuses it whole, with every mistake in it, when there is one. */
@@ -242,7 +242,7 @@ function finish(draft: CircuitDraft, report: Report): ReadCircuit | undefined {
     sheets: draft.sheets,
     paths: draft.paths.map(({ sheet, steps }) => ({ sheet, steps })),
   };
-  const allPlaces: Places = {
+  const allPlaces: TextPlaces = {
     ...places,
     sheets: draft.sheetPlaces,
     paths: draft.paths.map((path) => path.places[0]!),
