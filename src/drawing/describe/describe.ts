@@ -11,7 +11,7 @@ import {
   say,
   type Words,
 } from '../../words/index.ts';
-import { findPlaces, type Places } from '../layout/places.ts';
+import { type DrawnPlaces, findPlaces } from '../layout/places.ts';
 import { plainLetters, type Rename } from '../letters.ts';
 import { footOfJoined, type Part, type Run, type RunPart } from '../parts/index.ts';
 import { isAbove } from '../parts/survey.ts';
@@ -22,10 +22,10 @@ function supplySaid({ name, volts, current, text }: Supply): DescribedSaid {
 }
 
 class Telling {
-  private readonly places: Places;
+  private readonly places: DrawnPlaces;
   private readonly rename: Rename;
 
-  constructor(places: Places, rename: Rename) {
+  constructor(places: DrawnPlaces, rename: Rename) {
     this.places = places;
     this.rename = rename;
   }

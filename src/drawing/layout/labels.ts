@@ -3,7 +3,7 @@ import { type Lettering, say } from '../../words/index.ts';
 import { drawnAs } from '../devices/registry.ts';
 import { isLoad, isPolyphase, type Part, plansOf } from '../parts/index.ts';
 import type { TextRole } from '../scene/types.ts';
-import type { Places } from './places.ts';
+import type { DrawnPlaces } from './places.ts';
 import type { Body, Profile } from './profile.ts';
 import { wrapNarrow, wrapText } from './wrap.ts';
 
@@ -31,12 +31,12 @@ export interface PartLabels {
 
 type Writing = Pick<Line, 'text' | 'role'>;
 
-const isCoilDevice = (places: Places, part: Part): boolean =>
+const isCoilDevice = (places: DrawnPlaces, part: Part): boolean =>
   part.mechanism !== undefined && places.coilOf.has(part.mechanism) && part.form !== 'coil';
 
 /** One line a contact: the terminals that are wired and where; and what is free, pole by pole. */
 export function contactList(
-  places: Places,
+  places: DrawnPlaces,
   coil: Part,
 ): { readonly wired: string[]; readonly free: string[] } {
   const { drawn, contactsOf, placeOfRun, coilOf } = places;
@@ -58,7 +58,7 @@ export function contactList(
 
 export function labelsOf(
   { lettering }: Lettering,
-  places: Places,
+  places: DrawnPlaces,
   profile: Profile,
   rename: (designation: string) => string,
 ): (part: Part, lastOfRun: boolean) => PartLabels {

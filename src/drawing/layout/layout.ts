@@ -12,7 +12,7 @@ import { type Columns, findColumns, type LabelsFor, LOOSELY, TIED } from './exte
 import { type Foldable, fold } from './fold.ts';
 import { labelsOf } from './labels.ts';
 import type { Levels } from './levels.ts';
-import { findPlaces, type Places, type SheetColumns } from './places.ts';
+import { type DrawnPlaces, findPlaces, type SheetColumns } from './places.ts';
 import { type Profile, roomOn } from './profile.ts';
 import { outline, planSection } from './section.ts';
 import type { Ends, Section } from './section-types.ts';
@@ -20,7 +20,7 @@ import { sheetsOf } from './sheets.ts';
 
 export interface LayoutOptions {
   readonly rename?: Rename;
-  /** Only this sheet of the circuit. Places on it still count every sheet. */
+  /** Only this sheet of the circuit. DrawnPlaces on it still count every sheet. */
   readonly sheet?: number;
   /** A page has a title block. `note`: what it says of the state shown; without, that it is drawn at rest. */
   readonly block?: { readonly words: DrawingWords['frame']; readonly note?: string | undefined };
@@ -36,7 +36,7 @@ function railText(circuit: Circuit, rails: readonly string[]): string {
 }
 
 /** By net: the columns it is met in, left to right over all sheets. */
-function meetings(places: Places): number[][] {
+function meetings(places: DrawnPlaces): number[][] {
   const { drawn, sheets } = places;
   const { wiring, parts } = drawn;
   const byNet: number[][] = wiring.nets.map(() => []);
@@ -69,7 +69,7 @@ interface Planned {
 class Drawer {
   private readonly circuit: Circuit;
   readonly profile: Profile;
-  private readonly places: Places;
+  private readonly places: DrawnPlaces;
   private readonly labels: LabelsFor;
   private readonly rename: Rename;
   private readonly met: readonly (readonly number[])[];

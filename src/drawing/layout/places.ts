@@ -12,7 +12,7 @@ export interface SheetColumns {
   readonly levels: Levels;
 }
 
-export interface Places {
+export interface DrawnPlaces {
   readonly drawn: Survey;
   readonly sheets: readonly SheetColumns[];
   /** By run: its column number, counted from 1 on each sheet. */
@@ -25,7 +25,7 @@ export interface Places {
   readonly contactsOf: ReadonlyMap<string, readonly Part[]>;
 }
 
-export function findPlaces(circuit: Circuit): Places {
+export function findPlaces(circuit: Circuit): DrawnPlaces {
   const drawn = survey(circuit);
   const titles = new Map(circuit.sheets.map(({ number, title }) => [number, title ?? '']));
   const bySheet = new Map<number, Run[]>();
