@@ -105,7 +105,7 @@ function faultOf(word: FaultWord, places: readonly string[], line: LineReader): 
   }
 }
 
-/** TextPlaces that are one terminal each. */
+/** Places that are one terminal each. */
 function singles(places: readonly string[]): TerminalRef[] | undefined {
   const refs = places.filter((place) => parseTerminalRef(place)) as TerminalRef[];
   return refs.length === places.length ? refs : undefined;

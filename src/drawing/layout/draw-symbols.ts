@@ -19,7 +19,7 @@ export interface SymbolDrafting {
 
 const halved = (spare: number, { cell }: Profile): number => (cell ? Math.floor(spare / 2) : spare / 2);
 
-/** DrawnPlaces a symbol; `portY` takes down the height of its ports. */
+/** Places a symbol; `portY` takes down the height of its ports. */
 export function drawSymbol(
   place: PlacedPart,
   on: SymbolDrafting,

@@ -20,7 +20,7 @@ import { sheetsOf } from './sheets.ts';
 
 export interface LayoutOptions {
   readonly rename?: Rename;
-  /** Only this sheet of the circuit. DrawnPlaces on it still count every sheet. */
+  /** Only this sheet of the circuit. Places on it still count every sheet. */
   readonly sheet?: number;
   /** A page has a title block. `note`: what it says of the state shown; without, that it is drawn at rest. */
   readonly block?: { readonly words: DrawingWords['frame']; readonly note?: string | undefined };

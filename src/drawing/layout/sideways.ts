@@ -4,7 +4,7 @@ import type { Profile } from './profile.ts';
 import type { Cluster, Riser, Section, Trunk } from './section-types.ts';
 import { findTracks, type Horizontal } from './tracks.ts';
 
-/** DrawnPlaces across the row. */
+/** Places across the row. */
 export class Across {
   readonly columns: Columns;
   private readonly section: Section;

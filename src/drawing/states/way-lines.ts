@@ -131,7 +131,7 @@ class Lines {
 }
 
 /**
- * DrawnPlaces at which a hop's terminal stands on a sheet: its ports, or where a supply's conductor begins. Of a common that
+ * Places at which a hop's terminal stands on a sheet: its ports, or where a supply's conductor begins. Of a common that
  * is drawn at each of a controller's points, the one at the point that the hop goes through.
  */
 function placesOf(scene: Scene, { device, enter, leave }: TraceHop, which: 'enter' | 'leave'): string[] {
