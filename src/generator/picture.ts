@@ -12,13 +12,13 @@ export interface Picture {
 type Asked = Pick<Draft, 'lamps' | 'inputs' | 'relays'>;
 
 /** Where the items asked about are in a machine, and in every variant of it. */
-export interface Places {
+export interface ItemIndices {
   readonly lamps: readonly number[];
   readonly inputs: readonly number[];
   readonly relays: readonly number[];
 }
 
-export function placesIn({ plan, mechanismOf }: Machine, asked: Asked): Places {
+export function itemIndicesIn({ plan, mechanismOf }: Machine, asked: Asked): ItemIndices {
   const loadOf = new Map(plan.loads.map(({ id }, index) => [id, index]));
   return {
     lamps: asked.lamps.map((id) => loadOf.get(id)!),
@@ -28,7 +28,7 @@ export function placesIn({ plan, mechanismOf }: Machine, asked: Asked): Places {
 }
 
 /** Reads a state that rests. */
-export function pictureOf(machine: Machine, state: State, places: Places): Picture {
+export function pictureOf(machine: Machine, state: State, places: ItemIndices): Picture {
   return {
     lamps: places.lamps.map((load) => lampStateAt(machine, state, load)),
     inputs: places.inputs.map((load) => inputStateAt(machine, state, load)),
@@ -40,7 +40,7 @@ export function pictureOf(machine: Machine, state: State, places: Places): Pictu
 const MOST_CHANGES = 32;
 
 /** The pictures of a state in which a flasher runs, until it stands as it stood before. */
-function flashingPictures(machine: Machine, state: State, places: Places): Picture[] {
+function flashingPictures(machine: Machine, state: State, places: ItemIndices): Picture[] {
   const at = copyState(state);
   const seen = new Set<string>();
   const pictures: Picture[] = [];
@@ -57,7 +57,7 @@ function flashingPictures(machine: Machine, state: State, places: Places): Pictu
 }
 
 /** Reads a state in which a flasher runs: what goes on and off with it is `flashing`, an input `changing`. */
-export function flashingPicture(machine: Machine, state: State, places: Places): Picture {
+export function flashingPicture(machine: Machine, state: State, places: ItemIndices): Picture {
   const pictures = flashingPictures(machine, state, places);
   const [first] = pictures;
   const blend = (key: keyof Picture, word: string): string[] =>

@@ -17,12 +17,12 @@ import {
   variantOf,
   withoutDeadEnds,
 } from '../solver/index.ts';
-import { flashingPicture, type Picture, type Places, pictureOf, placesIn } from './picture.ts';
+import { flashingPicture, type ItemIndices, itemIndicesIn, type Picture, pictureOf } from './picture.ts';
 import type { Draft } from './types.ts';
 
 export interface Workbench {
   readonly machine: Machine;
-  readonly places: Places;
+  readonly places: ItemIndices;
   /** How the circuit stands at the start, under every order of operation. */
   readonly beginning: Standing;
   /** How it stands after one more act. Asked again, it is remembered. */
@@ -56,7 +56,7 @@ export function workbenchFor(draft: Draft, faults: readonly Fault[]): Workbench 
   const machine = machineOf(withoutDeadEnds(planOf(circuit, faults)));
   const beginning = everyBeginning(machine, 'live', LIMITS);
   const known = new Map<Standing, Map<string, Standing>>();
-  const places = placesIn(machine, draft);
+  const places = itemIndicesIn(machine, draft);
   const variants = new Map<string, Started | undefined>();
 
   /** The wrong machine of a misconception, and how it stands at the start; undefined where the plan is seen as it is. */
