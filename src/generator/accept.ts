@@ -129,7 +129,7 @@ interface Sound {
 }
 
 /** Whether the scenario leads to one readable state that isn't guessed at sight. */
-function soundly(bench: Workbench, draft: Draft, scenario: Scenario, plain: boolean): Sound | Refused {
+function soundScenario(bench: Workbench, draft: Draft, scenario: Scenario, plain: boolean): Sound | Refused {
   const { machine } = bench;
   const mayFlash = draft.ends === 'flashing';
   let standing = bench.beginning;
@@ -207,7 +207,7 @@ export function accept(draft: Draft, { plain, judged }: AcceptOptions): Acceptan
       bench = workbenchFor(draft, scenario.faults);
       benches.set(key, bench);
     }
-    const sound = soundly(bench, draft, scenario, plain);
+    const sound = soundScenario(bench, draft, scenario, plain);
     if (sound.kind === 'refused') {
       found.push(sound);
       continue;
