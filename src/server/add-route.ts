@@ -20,7 +20,7 @@ export interface Given<R extends ApiRoute, B> {
   readonly reply: FastifyReply;
 }
 
-export interface RouteManner<B> {
+export interface RouteSettings<B> {
   /** Bytes that the body may have; 16 KiB unless it is given. */
   readonly bodyLimit?: number;
   /** How the body is checked, where that isn't the contract's own schema. */
@@ -75,7 +75,7 @@ export function addRoute<const R extends ApiRoute, B = ValueOf<R['body']>>(
   gate: Gate,
   route: R,
   handler: (given: Given<R, B>) => unknown,
-  { bodyLimit = 16_384, body: ownBody }: RouteManner<B> = {},
+  { bodyLimit = 16_384, body: ownBody }: RouteSettings<B> = {},
 ): void {
   const body = ownBody ?? route.body;
   const options: RouteOptions = {

@@ -5,7 +5,7 @@ import { ApiFailure } from '../problems.ts';
 import { FairQueue } from './fair-queue.ts';
 import type { JobInput, JobName, JobOutput } from './jobs.ts';
 import type { Order, Said } from './thread.ts';
-import { JobEnded, type Manner, type Work } from './work.ts';
+import { JobEnded, type JobSettings, type Work } from './work.ts';
 
 /** Work of one sort is done one after the other, beside work of the other sorts. */
 type Sort = 'answers' | 'papers' | 'files';
@@ -47,7 +47,7 @@ const GIVES_WAY = 10;
 interface Waiting {
   readonly name: JobName;
   readonly input: unknown;
-  readonly manner: Manner;
+  readonly settings: JobSettings;
   readonly forget: () => void;
   resolve(output: unknown): void;
   reject(error: unknown): void;
@@ -79,8 +79,8 @@ export class WorkThreads implements Work {
     this.rules = Object.fromEntries(entries);
   }
 
-  run<N extends JobName>(name: N, input: JobInput<N>, manner: Manner): Promise<JobOutput<N>> {
-    const { owner, signal } = manner;
+  run<N extends JobName>(name: N, input: JobInput<N>, settings: JobSettings): Promise<JobOutput<N>> {
+    const { owner, signal } = settings;
     const { sort } = this.rules[name];
     const queue = this.queues.get(sort)!;
     if (this.closed) return Promise.reject(new JobEnded(name, 'closing'));
@@ -93,7 +93,7 @@ export class WorkThreads implements Work {
       const waiting: Waiting = {
         name,
         input,
-        manner,
+        settings,
         forget: () => signal?.removeEventListener('abort', gone),
         resolve: resolve as Waiting['resolve'],
         reject,
@@ -129,8 +129,8 @@ export class WorkThreads implements Work {
       });
   }
 
-  private async work({ name, input, manner }: Waiting): Promise<unknown> {
-    const { signal, feed, take } = manner;
+  private async work({ name, input, settings }: Waiting): Promise<unknown> {
+    const { signal, feed, take } = settings;
     const { port1: own, port2: port } = new MessageChannel();
     const source = feed?.[Symbol.asyncIterator]();
     const end = new AbortController();

@@ -1,7 +1,7 @@
 import type { JobInput, JobName, JobOutput, Talk } from './jobs.ts';
 
 /** How a job is done. */
-export interface Manner {
+export interface JobSettings {
   /** For whom: those who wait take turns, so that nobody has to wait for all that another one asked for. */
   readonly owner: string;
   /** Nobody wants it any more. */
@@ -17,7 +17,7 @@ export interface Work {
   /**
    * @throws what the job throws; `JobEnded` when it was ended before it was done; `ApiFailure` ('too-busy') when too much waits
    */
-  run<N extends JobName>(name: N, input: JobInput<N>, manner: Manner): Promise<JobOutput<N>>;
+  run<N extends JobName>(name: N, input: JobInput<N>, settings: JobSettings): Promise<JobOutput<N>>;
   /** Ends what is being done and what waits. */
   close(): Promise<void>;
 }
@@ -34,7 +34,7 @@ export class JobEnded extends Error {
 
 /** Does jobs where it is called: for commands, which have nobody else to serve meanwhile. */
 export const workHere: Work = {
-  async run<N extends JobName>(name: N, input: JobInput<N>, { feed, take }: Manner) {
+  async run<N extends JobName>(name: N, input: JobInput<N>, { feed, take }: JobSettings) {
     const { jobs } = await import('./jobs.ts');
     const job = jobs[name] as (input: JobInput<N>, talk: Talk) => Promise<JobOutput<N>>;
     const source = feed?.[Symbol.asyncIterator]();

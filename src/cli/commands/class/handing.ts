@@ -54,8 +54,8 @@ async function takeRoster(name: string, options: RosterOptions & { in: string },
   if (!wanted.ok) return reportProblems(wanted.problems, options.in, io);
   await withStore(io, options.data, async (store) => {
     const { id } = await classNamed(store, name, io.words);
-    const manner = { asAdmin: true, look: options.look ?? false };
-    const taken = await store.people.joining.byRoster(id, wanted.value, manner);
+    const rosterOptions = { asAdmin: true, look: options.look ?? false };
+    const taken = await store.people.joining.byRoster(id, wanted.value, rosterOptions);
     if (taken === null || taken === 'class-full') throw new UsageError(full.wrong, full.right);
     for (const { name: called, manner, result } of taken.lines)
       io.out(said.line({ name: called, manner: said.manners[manner], result: said.results[result] }));

@@ -28,8 +28,8 @@ export function addRoster(app: FastifyInstance, service: Service): void {
       if (!wanted.ok)
         return { result: 'mistakes', problems: tellProblems(words, wanted.problems.slice(0, 200)) };
       const look = query.look === 'yes';
-      const manner = { asAdmin: person.role === 'admin', look };
-      const taken = await joining.byRoster(params.class, wanted.value, manner);
+      const rosterOptions = { asAdmin: person.role === 'admin', look };
+      const taken = await joining.byRoster(params.class, wanted.value, rosterOptions);
       if (taken === null) throw noSuchThing();
       if (taken === 'class-full') throw refusal('class-full');
       const passedOver = taken.passedOver.map((why) => say(words.server.store.passedOver, why));
