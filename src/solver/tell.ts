@@ -7,7 +7,7 @@ import type { Standing } from './outcomes.ts';
 import { type Readings, readState } from './readings.ts';
 import type { State } from './state.ts';
 
-export interface Told {
+export interface ReadOutcome {
   readonly outcome: Outcome;
   readonly readings: Readings;
   readonly state: State;
@@ -105,7 +105,7 @@ const besides = (out: Out): { out?: Out } => (out.devices.length + out.supplies.
  * Tells how a standing reads. `nominal` is the state reached by moving in waves, shown where there are several ways, or
  * where they are not known.
  */
-export function tell(machine: Machine, standing: Standing, nominal: State): Told {
+export function tell(machine: Machine, standing: Standing, nominal: State): ReadOutcome {
   const { endings } = standing;
   const all = endings.flatMap(({ states }) => states);
   const out = stillOut(machine, all);

@@ -36,7 +36,7 @@ export interface Signals {
   readonly end: number;
 }
 
-interface Told extends Pick<Signal, 'id' | 'name' | 'of'> {
+interface SignalChange extends Pick<Signal, 'id' | 'name' | 'of'> {
   readonly level: Level;
   /** Order of the rows: hands and plant, coils and contacts, loads. */
   readonly rank: number;
@@ -44,7 +44,11 @@ interface Told extends Pick<Signal, 'id' | 'name' | 'of'> {
 
 const lampLevel = (to: string): Level => (to === 'lit' ? 1 : to === 'dark' || to === 'off' ? 0 : 0.5);
 
-function told({ what, device, to }: Happening, devices: ReadonlyMap<string, Device>, rename: Rename): Told[] {
+function told(
+  { what, device, to }: Happening,
+  devices: ReadonlyMap<string, Device>,
+  rename: Rename,
+): SignalChange[] {
   const [owner = '', point] = device.split(':');
   const entry = devices.get(owner);
   const name = `${rename(owner)}${point ? `:${point}` : ''}`;
@@ -92,7 +96,7 @@ export function signalsOf(circuit: Circuit, scenario: Scenario, rename: Rename =
   const machine = machineOf(planOf(circuit, scenario.faults));
   const { happenings, state } = runTimed(machine, scenario, () => '');
   const devices = new Map(circuit.devices.map((device) => [device.name, device]));
-  const found = new Map<string, Omit<Told, 'id' | 'level'> & { changes: Change[] }>();
+  const found = new Map<string, Omit<SignalChange, 'id' | 'level'> & { changes: Change[] }>();
   const start = new Map<string, Level>();
   for (const happening of happenings)
     for (const { id, level, ...line } of told(happening, devices, rename)) {
