@@ -1,6 +1,6 @@
 import type { Bank } from '../../shared/bank.ts';
 import type { Local } from './local/database.ts';
-import { Told } from './told.ts';
+import { PageError } from './page-error.ts';
 
 /** A question bank, and what is left to do about it once the first question stands there. */
 export interface LoadedBank {
@@ -13,7 +13,7 @@ export interface LoadedBank {
  * The question bank: what this device has, at once; from the server when there is none yet. What comes from the page's
  * own server is used as it comes, and kept once it has been checked.
  *
- * @throws Told with words for a person when there is neither
+ * @throws PageError with words for a person when there is neither
  */
 export async function loadBank(opening: Promise<Local>): Promise<LoadedBank> {
   // Asked for before it is known whether it is needed: a first visit waits for nothing else.
@@ -27,7 +27,7 @@ export async function loadBank(opening: Promise<Local>): Promise<LoadedBank> {
   if (kept) return { bank: kept.bank, keepNewer };
   const found = await fresh;
   if (found) return { bank: found.bank, keepNewer };
-  throw new Told(({ frame }) => frame.questionsMissing);
+  throw new PageError(({ frame }) => frame.questionsMissing);
 }
 
 interface FetchedBank {

@@ -2,7 +2,7 @@ import type { PageWords } from '../words/pages.ts';
 import { words } from './words.ts';
 
 /** An error that is for a person: said when it is read, for it may be made before the words are there. */
-export class Told extends Error {
+export class PageError extends Error {
   private readonly say: (first: PageWords['first']) => string;
 
   constructor(say: (first: PageWords['first']) => string) {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { ApiFailure, wordsOf } from '../../src/web/api.ts';
 import { NotKept } from '../../src/web/local/device-store.ts';
-import { Told } from '../../src/web/told.ts';
+import { PageError } from '../../src/web/page-error.ts';
 import { fetchWords, set, spoken, words } from '../../src/web/words.ts';
 
 describe('words', () => {
@@ -15,7 +15,7 @@ describe('words', () => {
 
   it('of an error are those that are there when it is read, and not when it was made', async () => {
     const early = new NotKept(({ frame }) => frame.device.full);
-    expect(early).toBeInstanceOf(Told);
+    expect(early).toBeInstanceOf(PageError);
     await fetchWords('first');
     expect(early.message).toBe('There is no room left on this device: something else on it has to go.');
     expect(wordsOf(early)).toBe(early.message);

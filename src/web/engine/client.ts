@@ -1,4 +1,4 @@
-import { Told } from '../told.ts';
+import { PageError } from '../page-error.ts';
 import { language } from '../words.ts';
 import type { Reply, Request, RequestName, Requests } from './messages.ts';
 
@@ -8,7 +8,7 @@ export interface Engine {
 }
 
 /** The engine could, and doesn't: the circuit is on an open paper. */
-export class NotTold extends Told {}
+export class NotTold extends PageError {}
 
 /**
  * Starts the engine's worker. A call fails with a message for a person when the engine does.
@@ -26,7 +26,7 @@ export function startEngine(onOpenPaper: (circuit: string) => void): Engine {
     const call = waiting.get(data.number);
     waiting.delete(data.number);
     if (data.ok) call?.resolve(data.give as never);
-    else if ('missing' in data) call?.reject(new Told(({ engine }) => engine.partMissing));
+    else if ('missing' in data) call?.reject(new PageError(({ engine }) => engine.partMissing));
     else if (data.onOpenPaper === undefined) call?.reject(new Error(data.message));
     else {
       onOpenPaper(data.onOpenPaper);
@@ -34,7 +34,7 @@ export function startEngine(onOpenPaper: (circuit: string) => void): Engine {
     }
   });
   worker.addEventListener('error', () => {
-    for (const { reject } of waiting.values()) reject(new Told(({ engine }) => engine.couldNotStart));
+    for (const { reject } of waiting.values()) reject(new PageError(({ engine }) => engine.couldNotStart));
     waiting.clear();
   });
   return {

@@ -9,7 +9,7 @@ import type { Settings } from '../../../shared/settings.ts';
 import type { Given, PlacingAnswer, Task } from '../../practice/index.ts';
 import { lineOf } from '../../practice/line.ts';
 import { lineOfToday, withMarkOfToday } from '../../practice/older-marks.ts';
-import { Told } from '../told.ts';
+import { PageError } from '../page-error.ts';
 import { DeviceStore, NotKept } from './device-store.ts';
 import type { Tried } from './tried.ts';
 
@@ -122,12 +122,12 @@ export class Local {
   /**
    * Opens the device's store.
    *
-   * @throws Told with words for a person where the browser refuses one (some private windows), or another tab is in the way
+   * @throws PageError with words for a person where the browser refuses one (some private windows), or another tab is in the way
    */
   static async open(name = 'polewise'): Promise<Local> {
     const local = new Local(name);
     await local.store.open().catch((error: unknown) => {
-      throw error instanceof NotKept ? error : new Told(({ frame }) => frame.device.refused);
+      throw error instanceof NotKept ? error : new PageError(({ frame }) => frame.device.refused);
     });
     return local;
   }

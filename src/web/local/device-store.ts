@@ -7,7 +7,7 @@ import {
   openDB,
   type StoreNames,
 } from 'idb';
-import { Told } from '../told.ts';
+import { PageError } from '../page-error.ts';
 
 type Writing<S extends DBSchema> = IDBPTransaction<S, StoreNames<S>[], 'readwrite'>;
 
@@ -22,7 +22,7 @@ export interface Form<S extends DBSchema, T> {
 }
 
 /** The device's store didn't do what it was asked; the message is for a person. */
-export class NotKept extends Told {}
+export class NotKept extends PageError {}
 
 function notKept(error: unknown): NotKept {
   if (error instanceof NotKept) return error;

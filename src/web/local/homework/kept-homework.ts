@@ -5,7 +5,7 @@
 import type { DBSchema } from 'idb';
 import type { KeptSave, LearnerSet, PaperView } from '../../../../shared/homework-views.ts';
 import type { Answer } from '../../../../shared/question.ts';
-import { Told } from '../../told.ts';
+import { PageError } from '../../page-error.ts';
 import { DeviceStore } from '../device-store.ts';
 import { inOrder, leave } from '../line.ts';
 
@@ -64,7 +64,7 @@ export class KeptHomework {
   static async open(name = 'polewise-homework'): Promise<KeptHomework> {
     const kept = new KeptHomework(name);
     await kept.store.open().catch(() => {
-      throw new Told(({ homeworkTold }) => homeworkTold.keepsNothing);
+      throw new PageError(({ homeworkTold }) => homeworkTold.keepsNothing);
     });
     return kept;
   }
