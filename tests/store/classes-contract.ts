@@ -226,14 +226,19 @@ export function classesContract(name: string, database: Pick<Database, 'fresh'>)
 
     it('lose a tutor who may teach no more, and nobody else', () =>
       inStore(async ({ people: { classes, persons, sessions } }) => {
-        expect(await persons.makeFirstAdmin({ name: 'Ada', signIn: 'ada' })).toMatchObject({ role: 'admin' });
         const taken = (await persons.make({ name: 'Tom', role: 'tutor', signIn: 'tom' }))!;
+        expect(await persons.makeFirstAdmin({ name: 'Ada', signIn: 'tom' })).toBe('name-taken');
+        expect(await persons.makeFirstAdmin({ name: 'Ada', signIn: 'ada' })).toMatchObject({ role: 'admin' });
         const { id } = await classes.make('Ice works', null, taken.id);
         const token = await sessions.begin(taken.id, 'a browser');
         expect(await persons.changeRole(taken.id, 'admin')).toMatchObject({ role: 'admin' });
         expect(await sessions.holderOf(token)).toBeNull();
         expect(await classes.mannerOf(id, taken.id)).toBe('tutor');
-        // One of two administrators may stop being one; somebody who is none is never the last.
+        // One of two administrators may stop being one, whichever of them; somebody who is none is never the last.
+        const [ada] = (await persons.find('ada', 0, 1)).people;
+        expect(await persons.changeRole(ada!.id, 'tutor')).toMatchObject({ role: 'tutor' });
+        expect(await persons.changeRole(taken.id, 'tutor')).toBe('last-admin');
+        expect(await persons.changeRole(ada!.id, 'admin')).toMatchObject({ role: 'admin' });
         expect(await persons.changeRole(taken.id, 'learner')).toMatchObject({ role: 'learner' });
         expect(await classes.mannerOf(id, taken.id)).toBeNull();
         expect(await persons.changeRole(taken.id, 'tutor')).toMatchObject({ role: 'tutor' });

@@ -575,6 +575,26 @@ export function storeContract(name: string, database: Database): void {
         ]);
       }));
 
+    it('finds a record that is another answer’s, and answers missing at the end', () =>
+      inStore(async (store, place) => {
+        const [one, two, three] = upTo(3).map((at) => answerWith({ id: `a${at}`, at: MORNING }));
+        await store.keepAnswers([one!, two!, three!]);
+        await onTables(place, async (db) => {
+          const record = { ...two!, id: 'another' };
+          await db
+            .updateTable('answers')
+            .set({ record_json: JSON.stringify(record) })
+            .where('number', '=', 2)
+            .execute();
+          await db.deleteFrom('answers').where('number', '=', 3).execute();
+        });
+        await store.rebuildRecalls('me');
+        expect(await faultsIn(store)).toEqual([
+          "me: Answer 2 (a2) holds another answer's record.",
+          'me: There should be 3 answers and the last one is 2.',
+        ]);
+      }));
+
     it('is begun only where that is wanted', async () => {
       const place = await database.fresh();
       const there = () => openStore(place, { now: () => LATE, begins: false });
