@@ -95,6 +95,7 @@ export function peopleContract(name: string, database: PeopleDatabase): void {
           { id: holder!.session, device: 'a browser' },
         ]);
         expect(await one!.people.sessions.end(id, holder!.session)).toBe(true);
+        expect(await one!.people.sessions.end(id, holder!.session)).toBe(false);
         expect(await other!.people.sessions.holderOf(token)).toBeNull();
         const second = await one!.people.sessions.begin(id, 'a browser');
         now += SESSION_LASTS;
