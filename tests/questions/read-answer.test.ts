@@ -149,6 +149,15 @@ A:L+ -K5:15-18 -H1:X1-X2 A:L-
     expect(codes(STEPS, 'after 7: H1 lit')).toContain('answer-unknown-item');
   });
 
+  it('names the step after which something isn’t asked, and none where none was named', () => {
+    const messages = (question: Question, text: string): string[] => {
+      const read = readAnswer(question, text);
+      return read.ok ? [] : told(read.problems).map(({ message }) => message);
+    };
+    expect(messages(STEPS, 'after 7: H1 lit').join()).toContain('after 7');
+    expect(messages(LAMPS, 'H9 lit').join()).not.toContain('after');
+  });
+
   it('says everything that is wrong at once, each with what would be right', () => {
     const read = readAnswer(LAMPS, 'H8 lit, H9 dark');
     expect(read).toMatchObject({ ok: false });

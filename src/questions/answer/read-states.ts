@@ -38,10 +38,6 @@ class StatesReading {
     return namesOf(this.question, this.entries);
   }
 
-  get first(): Entry {
-    return this.entries[0]!;
-  }
-
   /** Whether a word says that none of them, that all, or that this one isn't answered. */
   saysNone = (word: string): boolean => has(this.typed.none, word);
   saysAll = (word: string): boolean => has(this.typed.all, word);
