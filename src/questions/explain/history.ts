@@ -58,10 +58,7 @@ export function historyOf(circuit: Circuit, scenario: Scenario): History {
     stages.push({ after, act, state: copyState(state), moved });
   };
   const state = begin(machine, scenario.start);
-  note(state, undefined, (mechanism) => {
-    const { live, drive } = machine.plan.mechanisms[mechanism]!;
-    return drive === 'feed' && scenario.start === 'dead' ? state.at[mechanism]! : 1 << live;
-  });
+  note(state, undefined, (mechanism) => 1 << machine.plan.mechanisms[mechanism]!.live);
   for (const act of scenario.acts) {
     const before = state.at.slice();
     doAct(machine, state, act);
