@@ -1,6 +1,7 @@
 import { type Picture, svgOf } from '../drawing/index.ts';
 import type { CommandWords } from '../words/commands.ts';
 import { type Io, UsageError } from './io.ts';
+import { writeFile } from './write-file.ts';
 
 /** Millimetres a unit of the paper layout has. */
 const PAPER_UNIT = 0.25;
@@ -18,16 +19,6 @@ export function checkNoWidth(width: string | undefined, { pictures }: CommandWor
   if (width !== undefined) throw new UsageError(pictures.widthOfText.wrong, pictures.widthOfText.right);
 }
 
-function write(io: Io, file: string, content: string | Uint8Array): void {
-  try {
-    io.writeFile(file, content);
-  } catch (error) {
-    const why = (error as NodeJS.ErrnoException).code ?? String(error);
-    const { mayNotBeWritten } = io.words.files;
-    throw new UsageError(mayNotBeWritten.wrong({ file, why }), mayNotBeWritten.right);
-  }
-}
-
 /** `fan.svg` of one picture; `fan-1.svg`, `fan-2.svg` of several. */
 const numbered = (file: string, at: number, of: number): string =>
   of === 1 ? file : file.replace(/\.svg$/i, `-${at + 1}.svg`);
@@ -42,7 +33,7 @@ export async function writePictures(
     svgOf(picture, { label: title, ...(paper ? { millimetres: PAPER_UNIT } : {}) });
   if (/\.pdf$/i.test(file)) {
     const { drawPdf } = await import('../drawing/pdf/draw-pdf.ts');
-    write(io, file, await drawPdf(pictures, { title, language: io.language, made: new Date(io.now()) }));
+    writeFile(io, file, await drawPdf(pictures, { title, language: io.language, made: new Date(io.now()) }));
     return;
   }
   if (!/\.svg$/i.test(file))
@@ -51,6 +42,6 @@ export async function writePictures(
       io.words.pictures.neitherSvgNorPdf.right,
     );
   pictures.forEach((picture, at) => {
-    write(io, numbered(file, at, pictures.length), svg(picture));
+    writeFile(io, numbered(file, at, pictures.length), svg(picture));
   });
 }

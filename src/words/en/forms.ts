@@ -2,7 +2,7 @@
 import type { FormName } from '../../../shared/form-name.ts';
 import type { StatementOf } from '../statement.ts';
 import { formCalled } from './form-names.ts';
-import { shown } from './problems/parts.ts';
+import { BOUNDS, shown } from './problems/parts.ts';
 import { speech } from './speech.ts';
 
 interface At {
@@ -22,11 +22,6 @@ const TYPES: Readonly<Record<string, string>> = {
   null: 'null',
 };
 
-const BOUNDS = {
-  most: (limit: number) => `at most ${limit}`,
-  least: (limit: number) => `at least ${limit}`,
-  more: (limit: number) => `more than ${limit}`,
-};
 interface Bounded extends At {
   readonly bound: keyof typeof BOUNDS;
   readonly limit: number;

@@ -11,6 +11,7 @@ import { type Io, UsageError } from '../../io.ts';
 import { wholeNumber } from '../../numbers.ts';
 import { reportProblems } from '../../problems.ts';
 import { withStore } from '../../store-place.ts';
+import { writeFile } from '../../write-file.ts';
 import { classNamed } from './find.ts';
 import { linkText } from './link-text.ts';
 import type { AddressOption, DataOption } from './options.ts';
@@ -29,15 +30,8 @@ export interface RosterOptions extends DataOption {
 
 const WANTED_FILES = ['users.csv', 'classes.csv', 'enrollments.csv'] as const;
 
-function write(io: Io, file: string, content: string | Uint8Array): void {
-  try {
-    io.writeFile(file, content);
-  } catch (error) {
-    const why = (error as NodeJS.ErrnoException).code ?? String(error);
-    const { mayNotBeWritten } = io.words.files;
-    throw new UsageError(mayNotBeWritten.wrong({ file, why }), mayNotBeWritten.rightHere);
-  }
-}
+const write = (io: Io, file: string, content: string | Uint8Array): void =>
+  writeFile(io, file, content, io.words.files.mayNotBeWritten.rightHere);
 
 /** A table, by its ending; otherwise a folder with the files of an export. */
 async function rosterFrom(io: Io, path: string, source: string | undefined): Promise<RosterIn> {

@@ -5,10 +5,10 @@ import type { Desk } from '../../../server/homework/desk.ts';
 import { EXPORT_NAMES, EXPORTS, type ExportName } from '../../../server/homework/exports.ts';
 import type { CommandWords } from '../../../words/commands.ts';
 import { type Io, UsageError } from '../../io.ts';
+import { writeNamed } from '../../write-file.ts';
 import { findSet } from './find.ts';
 import type { StoreOptions } from './store-options.ts';
 import { AT_THE_TERMINAL, withDesk } from './with-desk.ts';
-import { writeNamed } from './write-file.ts';
 
 export interface ExportOptions extends StoreOptions {
   readonly qti: QtiVersion;

@@ -3,12 +3,12 @@ import { keyFile, papersFile } from '../../../server/homework/prints.ts';
 import { type Io, UsageError } from '../../io.ts';
 import { progressBar } from '../../progress-bar.ts';
 import { INTERRUPTED } from '../../until-stopped.ts';
+import { writeNamed } from '../../write-file.ts';
 import { findSet } from './find.ts';
 import { ownZone } from './moments.ts';
 import { prepareAll } from './prepare-all.ts';
 import type { StoreOptions } from './store-options.ts';
 import { AT_THE_TERMINAL, withDesk } from './with-desk.ts';
-import { writeNamed } from './write-file.ts';
 
 export interface PapersOptions extends StoreOptions {
   readonly out?: string;

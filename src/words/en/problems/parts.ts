@@ -4,6 +4,13 @@ import { printable } from '../../printable.ts';
 /** A word of the input, in quotation marks. */
 export const shown = (word: string): string => `"${printable(word)}"`;
 
+/** How a number is bounded. */
+export const BOUNDS = {
+  most: (limit: number) => `at most ${limit}`,
+  least: (limit: number) => `at least ${limit}`,
+  more: (limit: number) => `more than ${limit}`,
+};
+
 /** At most this many items of a long list, and that there are more. */
 export const someOf = (items: readonly string[], most = 12): string =>
   items.length <= most ? items.join(', ') : `${items.slice(0, most).join(', ')}, …`;

@@ -4,7 +4,7 @@ import type { StatementOf } from '../../statement.ts';
 import { formCalled } from '../form-names.ts';
 import { speech } from '../speech.ts';
 import { capital } from '../text.ts';
-import { article, asMeant, type Slip, shown, someOf } from './parts.ts';
+import { article, asMeant, BOUNDS, type Slip, shown, someOf } from './parts.ts';
 
 const NOUNS: Readonly<Record<string, string>> = {
   volts: 'voltage',
@@ -26,12 +26,6 @@ const NOUNS: Readonly<Record<string, string>> = {
 
 /** The noun of a field of the data. */
 const nounOf = (field: string): string => NOUNS[field] ?? (field || 'value');
-
-const BOUNDS = {
-  most: (limit: number) => `at most ${limit}`,
-  least: (limit: number) => `at least ${limit}`,
-  more: (limit: number) => `more than ${limit}`,
-};
 
 /** `devices[3].poles`: where in a JSON value it is; nothing where lines say that. */
 interface At {
