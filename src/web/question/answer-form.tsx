@@ -1,5 +1,5 @@
 import type { Asked, AskedItem, ToldPart } from '../../../shared/question.ts';
-import { set, words } from '../words.ts';
+import { set, unbroken, words } from '../words.ts';
 import { NOTHING } from './answer.ts';
 
 interface Props {
@@ -18,10 +18,10 @@ interface ItemProps {
 
 /** A designation stands out of its label: `-H1 "Fan healthy"`. */
 function Label({ item: { named, label } }: { item: AskedItem }) {
-  if (named?.text === undefined) return <>{named?.label ?? label}</>;
+  if (named?.text === undefined) return <>{unbroken(named?.label ?? label)}</>;
   return (
     <>
-      {named.name} <span class="of">{named.text}</span>
+      {unbroken(named.name)} <span class="of">{named.text}</span>
     </>
   );
 }
@@ -43,7 +43,7 @@ function Choices({ item, chosen, onChoose }: ItemProps) {
               checked={chosen === state}
               onChange={() => onChoose(state)}
             />
-            <span>{item.choices[at]}</span>
+            <span>{unbroken(item.choices[at] ?? '')}</span>
           </label>
         ))}
       </div>
@@ -96,8 +96,8 @@ function MarkedItem({ item, part }: { item: AskedItem; part: ToldPart }) {
           set(form.right, { away: (text) => <span class="away">{text}</span>, right: part.right })
         ) : (
           <>
-            {part.given === undefined ? form.leftOut : form.wrong(part.given)}
-            <span class="instead">{form.instead(part.right)}</span>
+            {part.given === undefined ? form.leftOut : unbroken(form.wrong(part.given))}
+            <span class="instead">{unbroken(form.instead(part.right))}</span>
           </>
         )}
       </span>
@@ -132,7 +132,7 @@ export function AnswerForm({ asked, chosen, onChoose, parts }: Props) {
       {[...groups].map(([group, items]) =>
         group ? (
           <section key={group} class="group" aria-label={group}>
-            <h3>{group.charAt(0).toUpperCase() + group.slice(1)}</h3>
+            <h3>{unbroken(group.charAt(0).toUpperCase() + group.slice(1))}</h3>
             {items.map(formOf)}
           </section>
         ) : (

@@ -33,13 +33,14 @@ function* someTasks(
     const skill = skills[number % skills.length]!;
     const begun = {
       kind: 'begun' as const,
-      stability: 1,
+      stability: 3,
       difficulty: 5,
       firstAt: 0,
       lastAt: 0,
       reviews: 3,
       lapses: 0,
-      provenOn: [],
+      // Half grown, so that circuits have several sheets.
+      provenOn: ['one', 'another'],
     };
     const made = nextTask({
       course,
