@@ -1,6 +1,6 @@
 /** Machines and signals of one plant given their numbers, so that texts on one drawing fit together and none repeats. */
 import type { Random } from './random.ts';
-import { type Plant, plants, type Sensor, type Signal, type Word } from './vocabulary/index.ts';
+import { type Plant, plants, type Signal, type Word } from './vocabulary/index.ts';
 
 export const pickPlant = (random: Random): Plant => random.pick(plants);
 
@@ -10,34 +10,26 @@ export const numbered = (text: string, number: number): string => text.replace('
 export const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** A signal of a numbered machine, all texts complete: `Vent fan 2 tripped`. */
-export interface CastSignal {
-  readonly thing: string;
-  readonly sensor: Sensor;
+export interface CastSignal extends Signal {
   /** Beside the contact. */
   readonly text: string;
-  readonly acted: Word;
-  readonly rest: Word;
-  /** What has acted is a fault or worse, and what hasn't is well: fit for an alarm, or for a relay that drops out on it. */
-  readonly isFault: boolean;
 }
 
-/** See `CastSignal`. */
-export const isFault = ({ acted, rest }: Signal): boolean =>
-  (acted.meaning === 'abnormal' || acted.meaning === 'emergency') && rest.meaning === 'normal';
-
 function castSignal(signal: Signal, number: number): CastSignal {
-  const thing = numbered(signal.thing, number);
-  const full = (word: Word): Word => ({ text: `${thing} ${word.text}`, meaning: word.meaning });
+  const full = ({ text, meaning }: Word): Word => ({ text: numbered(text, number), meaning });
   const acted = full(signal.acted);
   return {
-    thing,
-    sensor: signal.sensor,
+    ...signal,
+    thing: numbered(signal.thing, number),
     text: acted.text,
     acted,
     rest: full(signal.rest),
-    isFault: isFault(signal),
   };
 }
+
+/** What has acted is a fault or worse, and what hasn't is well: fit for an alarm, or for a relay that drops out on it. */
+export const isFault = ({ wireOff, rest }: Signal): boolean =>
+  wireOff === 'acted' && rest.meaning === 'normal';
 
 /** `count` different signals that suit, no machine twice. */
 export function castSignals(

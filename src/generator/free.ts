@@ -9,6 +9,7 @@ import { finish } from './finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from './opening.ts';
 import type { ActuatedPart, CoilPart } from './parts.ts';
 import type { Random } from './random.ts';
+import { pickExtraLowControl, SIGNALS } from './sources.ts';
 import type { Family } from './types.ts';
 
 /** Relays fed through relays, at most; beyond it nobody follows the drawing in the head. */
@@ -103,7 +104,9 @@ export const free: Family = {
   id: 'free',
   size: { min: 1, max: 8 },
   draft(random, { size }) {
-    const opening = open(random);
+    // Poles that go to a controller are beside others of the same relay, so these are at extra-low voltage too.
+    const toController = size >= 2 && random.chance(0.35);
+    const opening = open(random, toController ? pickExtraLowControl : undefined);
     const { plant, board, source } = opening;
     const feedback = size > 1 && random.chance(0.25);
     const fieldCount = random.int(1, 1 + Math.ceil(size / 2));
@@ -140,12 +143,12 @@ export const free: Family = {
       const lamp = addLamp(board, source, `Output ${number}`, 'neutral');
       board.line(source, 'lamps', [...chain, lamp.hop]);
     }
-    if (size >= 2 && random.chance(0.35)) {
+    if (toController) {
       const contacts = Array.from({ length: random.int(1, 3) }, () => all.relayContact()).filter(
         (step) => step !== undefined,
       );
       if (contacts.length > 0) {
-        const supply = addSource(board, { volts: 24, current: 'DC' }, 'Controller signals', false);
+        const supply = addSource(board, SIGNALS.inputs, 'Controller signals', false);
         const inputs = addInputs(board, supply, '24V-1');
         contacts.forEach((contact, point) => {
           board.input(inputs, [contact], `Point ${point + 1}`);

@@ -5,7 +5,7 @@ import { pickPlant } from './casting.ts';
 import { addLamp, addSource } from './devices/index.ts';
 import type { Source } from './parts.ts';
 import type { Random } from './random.ts';
-import { pickControlRating } from './sources.ts';
+import { pickControl } from './sources.ts';
 import type { Plant } from './vocabulary/index.ts';
 
 export interface Opening {
@@ -14,9 +14,10 @@ export interface Opening {
   readonly source: Source;
 }
 
-export function open(random: Random): Opening {
+/** @param pick - which supply the control circuit has */
+export function open(random: Random, pick = pickControl): Opening {
   const board = new Board(random.child('board'));
-  const source = addSource(board, pickControlRating(random), 'Control supply');
+  const source = addSource(board, pick(random), 'Control supply');
   return { plant: pickPlant(random), board, source };
 }
 

@@ -1,16 +1,49 @@
-/** The supplies that control circuits are drawn with. */
+/**
+ * The supplies that control circuits are drawn with, and what a panel has in front of each: ratings in common use (common
+ * practice, no source); at most 230 V at 50 Hz by IEC 60204-1, 9.1.2 (from memory).
+ */
 import type { Rating } from '../../shared/circuit.ts';
 import type { Random } from './random.ts';
 
-/** Control voltages in common use (common practice, no source); at most 230 V at 50 Hz by IEC 60204-1, 9.1.2 (from memory). */
-export const CONTROL_RATINGS: readonly Rating[] = [
-  { volts: 24, current: 'AC' },
-  { volts: 24, current: 'DC' },
-  { volts: 48, current: 'DC' },
-  { volts: 110, current: 'AC' },
-  { volts: 230, current: 'AC' },
+export interface Feeding {
+  readonly rating: Rating;
+  /** What makes the voltage. */
+  readonly source: string;
+  /** Ratings that its fuse or breaker would have. */
+  readonly amps: readonly number[];
+  /** A breaker is too coarse for electronics. */
+  readonly fused?: true;
+}
+
+const CONTROL: readonly Feeding[] = [
+  { rating: { volts: 24, current: 'AC' }, source: 'transformer', amps: [2, 4, 6] },
+  { rating: { volts: 24, current: 'DC' }, source: 'power supply unit', amps: [2, 4, 6] },
+  { rating: { volts: 48, current: 'DC' }, source: 'power supply unit', amps: [2, 4] },
+  { rating: { volts: 110, current: 'AC' }, source: 'transformer', amps: [1, 2, 4] },
+  { rating: { volts: 230, current: 'AC' }, source: 'transformer', amps: [1, 2, 4] },
 ];
 
+/** What a controller's inputs are fed from. */
+export const SIGNALS = {
+  electronics: {
+    rating: { volts: 3.3, current: 'DC' },
+    source: 'electronics',
+    amps: [0.1, 0.25, 0.5],
+    fused: true,
+  },
+  inputs: { rating: { volts: 24, current: 'DC' }, source: 'power supply unit', amps: [0.5, 1, 2] },
+} as const satisfies Readonly<Record<string, Feeding>>;
+
+/** Extra-low voltage: up to 50 V AC or 120 V DC (IEC 61140, from memory). */
+export const isExtraLow = ({ volts, current }: Rating): boolean => volts <= (current === 'DC' ? 120 : 50);
+
 /** Half of all circuits have one of the two 24 V supplies. */
-export const pickControlRating = (random: Random): Rating =>
-  random.pick(random.chance(0.5) ? CONTROL_RATINGS.slice(0, 2) : CONTROL_RATINGS);
+export const pickControl = (random: Random): Feeding =>
+  random.pick(random.chance(0.5) ? CONTROL.slice(0, 2) : CONTROL);
+
+/**
+ * Where a relay also switches extra-low voltage: beside it a pole with 110 or 230 V would need a relay, sockets and wires with
+ * double insulation between the poles (IEC 60204-1, 6.4 and IEC 61140, from memory), which no drawing shows.
+ */
+export const pickExtraLowControl = (random: Random): Feeding =>
+  random.pick(CONTROL.filter(({ rating }) => isExtraLow(rating)));

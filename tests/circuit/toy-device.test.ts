@@ -90,6 +90,7 @@ const { circuit: circuitSchema } = await import('../../shared/circuit.ts');
 const { Board } = await import('../../src/generator/board.ts');
 const { addRelay, addSource } = await import('../../src/generator/devices/index.ts');
 const { hop } = await import('../../src/generator/devices/coil-part.ts');
+const { SIGNALS } = await import('../../src/generator/sources.ts');
 const { finish } = await import('../../src/generator/finish.ts');
 const { solve } = await import('../../src/solver/index.ts');
 const { liveActs } = await import('../../src/web/engine/live-acts.ts');
@@ -199,7 +200,7 @@ describe('a kind of device added from outside', () => {
     for (let seed = 0; seed < 8; seed++) {
       const random = generator.randomOf(`toy ${seed}`);
       const board = new Board(random.child('board'));
-      const source = addSource(board, { volts: 24, current: 'DC' }, 'Control supply');
+      const source = addSource(board, SIGNALS.inputs, 'Control supply');
       const name = board.name('S');
       const contacts = [{ form: 'make', terminals: ['13', '14'] }];
       board.add({ kind: KIND, name, text: 'Ice crusher', rating: source.rating, contacts } as never);

@@ -86,7 +86,7 @@ describe('generate', () => {
         "healthy-relay": "a81a1c89229ac03b64106f18eaf36503 break -B2",
         "interlocked": "4bac25edb264be60d1a573a8ca6f8500 press -S6; press -S3; release -S6",
         "jog": "35208c3b57c08442ea400433c2373c0b press -S2; release -S2",
-        "lamp-test": "8ede21913219beae839450f69ad96871 press -S12; make -B12; release -S12",
+        "lamp-test": "2ee37b275013fb404f0192067f25bcd9 make -B10; make -B8; press -S4; release -S4",
         "make-only": "f6b90f0a13062e97c8515c292dd6cf34 make -B11; make -B13; break -B13",
         "off-delay": "40d2d480e78dc5e94fc5b4477111e7ff break -B3; wait 5 s",
         "on-delay": "87fe5a40055749eb7be575538f43bd94 make -B91; wait 35 s; break -B91",

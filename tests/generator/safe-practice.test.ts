@@ -5,6 +5,7 @@ import type { Act, Fault, Scenario } from '../../shared/scenario.ts';
 import { familyOf, generate } from '../../src/generator/index.ts';
 import { plants } from '../../src/generator/vocabulary/index.ts';
 import { solve } from '../../src/solver/index.ts';
+import { mixedRelays } from '../support/extra-low.ts';
 
 const SEEDS = 12;
 
@@ -80,9 +81,7 @@ describe('an alarm', () => {
   const texts = (word: 'acted' | 'rest'): ReadonlySet<string> =>
     new Set(
       faults.flatMap((signal) =>
-        [1, 2, 3, 4, 5, 6].map(
-          (number) => `${signal.thing.replace('#', String(number))} ${signal[word].text}`,
-        ),
+        [1, 2, 3, 4, 5, 6].map((number) => signal[word].text.replace('#', String(number))),
       ),
     );
   const named = { make: texts('acted'), break: texts('rest') };
@@ -122,11 +121,8 @@ describe('what a selector passes over for setting up', () => {
     for (const circuit of circuitsOf('permissive')) {
       const selector = circuit.devices.find(({ kind }) => kind === 'selector');
       if (!selector) continue;
-      const [from, to] = endsAt(circuit, selector.name);
-      const beside = fieldContacts(circuit).filter(({ name }) => {
-        const [one, other] = endsAt(circuit, name);
-        return one === from && other === to;
-      });
+      const [over] = endsAt(circuit, selector.name);
+      const beside = fieldContacts(circuit).filter(({ name }) => endsAt(circuit, name).includes(over!));
       expect(
         beside.map(({ text }) => passable.has(text!)),
         circuit.title,
@@ -137,8 +133,8 @@ describe('what a selector passes over for setting up', () => {
   });
 });
 
-/** The conductors at the two ends of a device's first hop, each as the terminals on it. */
-function endsAt(circuit: Circuit, name: string): readonly [string, string] {
+/** The conductors at the two ends of each of a device's hops, as the terminals on them. */
+function endsAt(circuit: Circuit, name: string): readonly string[] {
   const groups = new Map<string, Set<string>>();
   const group = (terminal: string): Set<string> => {
     const known = groups.get(terminal);
@@ -158,9 +154,12 @@ function endsAt(circuit: Circuit, name: string): readonly [string, string] {
         groups.set(terminal, one);
       }
     }
-  const hop = chainOf(circuit, name).find(({ device }) => device === name)!;
-  const ends = [hop.enter, hop.leave!].map((end) => [...group(`${name}:${end}`)].sort().join());
-  return [ends[0]!, ends[1]!];
+  const hops = circuit.paths.flatMap(({ steps }) =>
+    steps.filter(({ device, leave }) => device === name && leave !== undefined),
+  );
+  return hops.map(({ enter, leave }) =>
+    [enter, leave].map((end) => [...group(`${name}:${end}`)].sort().join()).join(' to '),
+  );
 }
 
 describe('a lamp on one leg of a relay', () => {
@@ -220,7 +219,7 @@ describe('a timer', () => {
     const opposites = new Set(plants.flatMap(({ startsLate }) => startsLate.map(({ without }) => without)));
     for (const circuit of circuitsOf('on-delay')) {
       for (const sensor of fieldContacts(circuit)) {
-        const words = sensor.text!.split(': ')[1]!;
+        const words = sensor.text!.replace(/[1-6]/, '#');
         const chain = chainOf(circuit, sensor.name);
         const coil = chain.find(({ enter, leave }) => enter === 'A1' && leave === 'A2');
         // A contact chained behind another timer's is started by both.
@@ -232,5 +231,46 @@ describe('a timer', () => {
       }
     }
     expect(breaks).toBeGreaterThan(10);
+  });
+});
+
+// What a panel has (common practice, no source; IEC 61140 for the limits of extra-low voltage, from memory).
+describe('a supply', () => {
+  it('has a fuse or breaker as a panel would have in front of it, and none of 3.3 V has a breaker', () => {
+    const allowed: Readonly<Record<string, readonly [number, number]>> = {
+      '3.3 DC': [0.1, 0.5],
+      '24 AC': [2, 6],
+      '24 DC': [0.5, 6],
+      '48 DC': [2, 4],
+      '110 AC': [1, 4],
+      '230 AC': [1, 4],
+    };
+    const seen = new Set<string>();
+    for (const family of ['two-supplies', 'healthy-relay', 'seal-in', 'free'])
+      for (const circuit of circuitsOf(family))
+        for (const { name, volts, current } of circuit.supplies) {
+          const [, step] = circuit.paths.find(({ steps }) => steps[0]!.device === name)!.steps;
+          const protection = circuit.devices.find((each) => each.name === step!.device)!;
+          const amps = 'amps' in protection ? protection.amps! : NaN;
+          const [least, most] = allowed[`${volts} ${current}`]!;
+          expect(amps, `${circuit.title} ${name}`).toBeGreaterThanOrEqual(least);
+          expect(amps, `${circuit.title} ${name}`).toBeLessThanOrEqual(most);
+          if (volts < 12) expect(protection.kind).toBe('fuse');
+          seen.add(`${volts} ${current}`);
+        }
+    expect([...seen].sort()).toEqual(Object.keys(allowed).sort());
+  });
+
+  it('of extra-low voltage has no pole of a relay beside one of 110 or 230 V', () => {
+    for (const family of ['two-supplies', 'free', 'healthy-relay'])
+      for (const circuit of circuitsOf(family)) expect(mixedRelays(circuit), circuit.title).toEqual([]);
+  });
+
+  it('of 3.3 V is switched by contacts made for low level, and the drawing says so', () => {
+    const low = circuitsOf('two-supplies').filter(({ supplies }) => supplies.some(({ volts }) => volts < 12));
+    expect(low.length).toBeGreaterThan(20);
+    for (const { devices, title } of low)
+      for (const device of devices)
+        if (device.kind === 'relay') expect(device.text, title).toBe('Contacts for low level');
   });
 });

@@ -131,3 +131,23 @@ describe('designations and protection', () => {
     }
   });
 });
+
+describe('what a signal means', () => {
+  const signals = plants.flatMap((plant) => plant.signals);
+  const bad = ['abnormal', 'emergency'];
+
+  it('is said of both its states, and a broken wire has to read as the bad one', () => {
+    for (const { acted, rest, wireOff } of signals) {
+      const which = `${acted.text} / ${rest.text}`;
+      expect(acted.text, which).not.toBe(rest.text);
+      expect(bad.includes(acted.meaning) && bad.includes(rest.meaning), which).toBe(false);
+      if (bad.includes(acted.meaning)) expect(wireOff, which).toBe('acted');
+      else expect(wireOff, which).toBe(bad.includes(rest.meaning) ? 'rest' : 'either');
+    }
+  });
+
+  it('names a machine or place in both states, with its number wherever that has one', () => {
+    for (const { thing, acted, rest } of signals)
+      for (const { text } of [acted, rest]) expect(text.includes('#'), text).toBe(thing.includes('#'));
+  });
+});

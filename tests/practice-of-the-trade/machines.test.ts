@@ -26,8 +26,8 @@ describe('jog', () => {
 describe('pump-out between two floats', () => {
   it('starts at the high float, stops at the low one, and between them holds what it was', () => {
     eachPanel('pump-out', [1, 3, 5], (panel) => {
-      const low = panel.one('float-switch', /low$/);
-      const high = panel.one('float-switch', /high$/);
+      const low = panel.one('float-switch', /low level$/);
+      const high = panel.one('float-switch', /high level$/);
       const runs = (acts: Parameters<Panel['after']>[0]) => panel.after(acts).lamp(/ running$/);
       const up = [actuated(panel, low).on, actuated(panel, high).on];
       expect(runs(up.slice(0, 1))).toBe('dark');

@@ -106,9 +106,9 @@ describe('two-hand control (ISO 13851, type III: within 0.5 s, both let go befor
   it('acts on two hands within half a second and not on two later ones', () => {
     eachPanel('two-hand', [1, 2, 4], (panel) => {
       const [one, other] = panel.all('push-button');
-      expect(panel.after([press(one!), wait(0.3), press(other!)]).lamp(/ standing$/)).toBe('dark');
-      expect(panel.after([press(one!), wait(0.7), press(other!)]).lamp(/ standing$/)).toBe('lit');
-      expect(panel.after([press(one!)]).lamp(/ standing$/)).toBe('lit');
+      expect(panel.after([press(one!), wait(0.3), press(other!)]).lamp(/ at rest$/)).toBe('dark');
+      expect(panel.after([press(one!), wait(0.7), press(other!)]).lamp(/ at rest$/)).toBe('lit');
+      expect(panel.after([press(one!)]).lamp(/ at rest$/)).toBe('lit');
     });
   });
 
@@ -116,11 +116,11 @@ describe('two-hand control (ISO 13851, type III: within 0.5 s, both let go befor
     eachPanel('two-hand', [1, 2, 4], (panel) => {
       const [one, other] = panel.all('push-button');
       const running = [press(one!), press(other!), wait(2)];
-      expect(panel.after(running).lamp(/ standing$/)).toBe('dark');
+      expect(panel.after(running).lamp(/ at rest$/)).toBe('dark');
       const stopped = [...running, release(other!)];
-      expect(panel.after(stopped).lamp(/ standing$/)).toBe('lit');
-      expect(panel.after([...stopped, press(other!)]).lamp(/ standing$/)).toBe('lit');
-      expect(panel.after([...stopped, release(one!), press(one!), press(other!)]).lamp(/ standing$/)).toBe(
+      expect(panel.after(stopped).lamp(/ at rest$/)).toBe('lit');
+      expect(panel.after([...stopped, press(other!)]).lamp(/ at rest$/)).toBe('lit');
+      expect(panel.after([...stopped, release(one!), press(one!), press(other!)]).lamp(/ at rest$/)).toBe(
         'dark',
       );
     });

@@ -1,6 +1,7 @@
 /** Supplies, each with what it is fed through. */
-import type { Rating, Step } from '../../../shared/circuit.ts';
+import type { Step } from '../../../shared/circuit.ts';
 import type { Source } from '../parts.ts';
+import type { Feeding } from '../sources.ts';
 import { hop, mainHops } from './coil-part.ts';
 import type { DeviceShelf } from './shelf.ts';
 
@@ -10,16 +11,15 @@ import type { DeviceShelf } from './shelf.ts';
  */
 export function addSource(
   shelf: DeviceShelf,
-  rating: Rating,
+  { rating, source, amps, fused }: Feeding,
   text: string,
   earthed: boolean = shelf.random.chance(0.6),
 ): Source {
   const name = shelf.supplyName();
-  shelf.supplies.push({ name, ...rating, earthed, text });
+  shelf.supplies.push({ name, ...rating, earthed, text: `${text}, ${source}` });
   const protection = shelf.name('F');
-  const amps = shelf.random.pick([1, 2, 4, 6]);
-  const kind = shelf.random.chance(0.6) ? 'breaker' : 'fuse';
-  shelf.add({ kind, name: protection, poles: 1, amps, text });
+  const kind = !fused && shelf.random.chance(0.6) ? 'breaker' : 'fuse';
+  shelf.add({ kind, name: protection, poles: 1, amps: shelf.random.pick(amps), text });
   const direct = rating.current === 'DC';
   return {
     name,

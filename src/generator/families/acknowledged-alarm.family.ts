@@ -22,8 +22,8 @@ export const acknowledgedAlarm: Family = {
     const seen = addButton(board, 'Acknowledge', 'reset');
     const flasher = addFlasher(board, source, 0.5, 0.5, { poles: 2, text: 'Flasher' });
     const parts = signals.map((signal) => {
-      const came = addRelay(board, source, { poles: 4, text: `${signal.thing} alarm` });
-      const known = addRelay(board, source, { poles: 4, text: `${signal.thing} acknowledged` });
+      const came = addRelay(board, source, { poles: 4, text: `${signal.thing}: alarm` });
+      const known = addRelay(board, source, { poles: 4, text: `${signal.thing}: acknowledged` });
       const contact = random.chance(0.6) ? 'made' : 'rest';
       // A break contact closes on the fault when what it acts on is that all is well.
       const sensor = addSensor(board, signal.sensor, contact === 'made' ? signal.text : signal.rest.text);

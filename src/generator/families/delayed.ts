@@ -40,14 +40,14 @@ export function delayedDraft(
   const count = size <= 2 ? 1 : size <= 5 ? 2 : 3;
   const chosen = random.sample(entries(plant), count);
   const number = random.int(1, 6);
-  const things = chosen.map(({ thing }) => thing.replace('#', String(number)));
+  const [first] = chosen;
   let before: CoilPart['made'] | undefined;
   const timed = chosen.map((entry, index): TimedSignal => {
     const seconds = pickSeconds(random);
-    const thing = things[index]!;
+    const full = (word: string): string => numbered(word, number);
     const makes = random.chance(0.7);
-    const text = `${thing}: ${makes ? entry.signal : entry.without}`;
-    const late = numbered(entry.late.text, number);
+    const text = full(makes ? entry.signal : entry.without);
+    const late = full(entry.late.text);
     const sensor = addSensor(board, 'contact', text);
     const timer = addTimer(board, source, seconds, { poles: 2, text: late });
     const chained = size >= 4 && before !== undefined && index === 1;
@@ -66,7 +66,7 @@ export function delayedDraft(
     const delayed = addLamp(board, source, late, entry.late.meaning);
     board.line(source, 'lamps', [straight ? pole.made : pole.rest, delayed.hop]);
     if (size > 1 || random.chance(0.6)) {
-      const idle = addLamp(board, source, `${thing} waiting`, 'neutral');
+      const idle = addLamp(board, source, full(entry.idle), 'neutral');
       board.tail([straight ? pole.rest : pole.made, idle.hop]);
     }
     if (size >= 3 && random.chance(0.6)) {
@@ -79,7 +79,7 @@ export function delayedDraft(
   maybeSupplyLamp(random, opening, size === 1 ? 0.6 : 0.25);
   return finish(random, board, {
     family,
-    title: titleOf(plant, things[0]!, subject),
+    title: titleOf(plant, numbered(first!.thing, number), subject),
     sheets: sheetsFor(random, size),
     acts: severalLists(4, () => {
       const mixed = random.shuffle(timed);

@@ -32,7 +32,7 @@ export const dutyStandby: Family = {
     const demand: Toggle[] = [];
     const trips: Toggle[] = [];
     if (size >= 2) {
-      const level = addSensor(board, 'contact', `${pair.thing} wanted`);
+      const level = addSensor(board, 'contact', pair.demand);
       demand.push(level.toggle);
       const runs = [a, b].map((unit) => addRelay(board, source, { poles: random.int(3, 4), text: unit }));
       const pole = choice.pole();
@@ -61,7 +61,7 @@ export const dutyStandby: Family = {
         board.line(source, 'lamps', [run.rest(), idle.hop]);
       });
       if (size >= 5) {
-        const none = addLamp(board, source, `No ${pair.thing.toLowerCase()}`, 'abnormal');
+        const none = addLamp(board, source, pair.none, 'neutral');
         board.line(source, 'lamps', [...random.shuffle([runs[0]!.rest(), runs[1]!.rest()]), none.hop]);
       }
     }

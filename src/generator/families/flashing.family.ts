@@ -31,11 +31,11 @@ export const flashing: Family = {
     const calling = random.sample(parts, Math.max(1, Math.ceil(size / 2)));
     board.line(source, 'control', [either(...calling.map(({ relay }) => [relay.made()])), flasher.coil]);
     const [alarm] = calling;
-    const flash = addLamp(board, source, `${alarm!.signal.thing} alarm`, alarm!.signal.acted.meaning);
+    const flash = addLamp(board, source, `${alarm!.signal.thing}: alarm`, alarm!.signal.acted.meaning);
     const beat = random.chance(0.7) ? flasher.made() : flasher.rest();
     board.line(source, 'lamps', [...random.shuffle([beat, alarm!.relay.made()]), flash.hop]);
     if (size >= 2) {
-      const beacon = addLamp(board, source, `${plant.name} beacon`, 'abnormal');
+      const beacon = addLamp(board, source, 'Alarm beacon', 'abnormal');
       board.line(source, 'lamps', [flasher.made(), beacon.hop]);
     }
     for (const { signal, relay } of parts) {

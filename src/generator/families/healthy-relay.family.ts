@@ -4,7 +4,7 @@ import { castSignals, isFault, titleOf } from '../casting.ts';
 import { addLamp, addRelay, addSensor, addSource } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { open, sheetsFor } from '../opening.ts';
-import { pickControlRating } from '../sources.ts';
+import { pickControl } from '../sources.ts';
 import type { Family } from '../types.ts';
 
 /**
@@ -17,9 +17,7 @@ export const healthyRelay: Family = {
   draft(random, { size }) {
     const { plant, board, source } = open(random);
     const lamps =
-      size === 1
-        ? source
-        : addSource(board, pickControlRating(random), 'Lamp supply', !board.supplies[0]!.earthed);
+      size === 1 ? source : addSource(board, pickControl(random), 'Lamp supply', !board.supplies[0]!.earthed);
     const signals = castSignals(random, plant, size, isFault);
     const parts = signals.map((signal) => {
       const sensor = addSensor(board, signal.sensor, signal.text);

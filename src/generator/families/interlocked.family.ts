@@ -1,7 +1,7 @@
 import type { Step } from '../../../shared/circuit.ts';
 import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
-import { cast, lower, titleOf } from '../casting.ts';
+import { cast, lower, numbered, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
 import { addButton, addContactor, addLamp, addRelay, addSensor, addSounder } from '../devices/index.ts';
 import { finish } from '../finish.ts';
@@ -21,12 +21,12 @@ export const interlocked: Family = {
     const contactors = random.chance(0.5);
     const sides = movement.ways.map((way) => {
       const coil = contactors
-        ? addContactor(board, source, 3, 2, { mains: 3, text: `${movement.thing} ${way.doing}` })
-        : addRelay(board, source, { poles: 4, text: `${movement.thing} ${way.doing}` });
+        ? addContactor(board, source, 3, 2, { mains: 3, text: numbered(way.doing, movement.number) })
+        : addRelay(board, source, { poles: 4, text: numbered(way.doing, movement.number) });
       return {
         way,
         coil,
-        button: addButton(board, `${way.button} ${lower(movement.thing)}`, sealed ? 'start' : 'hold-to-run'),
+        button: addButton(board, numbered(way.button, movement.number), sealed ? 'start' : 'hold-to-run'),
       };
     });
     const stop = sealed ? addButton(board, `Stop ${lower(movement.thing)}`, 'stop') : undefined;
@@ -37,7 +37,7 @@ export const interlocked: Family = {
       // At size 4 and above the buttons lock each other out as well.
       if (size >= 4) series.push(other.button.rest());
       if (size >= 3) {
-        const limit = addSensor(board, 'limit', `${movement.thing} ${way.there}`);
+        const limit = addSensor(board, 'limit', numbered(way.there, movement.number));
         series.push(limit.rest());
         limits.push(limit);
       }
@@ -48,18 +48,18 @@ export const interlocked: Family = {
         ...(random.chance(0.5) ? chain : [chain.at(-1)!, ...chain.slice(0, -1)]),
         coil.coil,
       ]);
-      const lamp = addLamp(board, source, `${movement.thing} ${way.doing}`, 'normal');
+      const lamp = addLamp(board, source, numbered(way.doing, movement.number), 'normal');
       board.line(source, 'lamps', [coil.made(), lamp.hop]);
     });
     if (size >= 5) {
       limits.forEach((limit, index) => {
-        const lamp = addLamp(board, source, `${movement.thing} ${sides[index]!.way.there}`, 'neutral');
+        const lamp = addLamp(board, source, numbered(sides[index]!.way.there, movement.number), 'neutral');
         board.line(source, 'lamps', [limit.made(), lamp.hop]);
       });
     }
     if (size >= 6) {
       const [one, other] = sides;
-      const warning = addSounder(board, source, `${movement.thing} moving`);
+      const warning = addSounder(board, source, 'Travel warning');
       board.line(source, 'control', [either([one!.coil.made()], [other!.coil.made()]), warning.hop]);
     }
     maybeSupplyLamp(random, opening);
@@ -86,7 +86,7 @@ export const interlocked: Family = {
     ];
     return finish(random, board, {
       family: interlocked.id,
-      title: titleOf(plant, movement.thing, `${movement.ways[0].doing} and ${movement.ways[1].doing}`),
+      title: titleOf(plant, movement.thing, 'two directions locked against each other'),
       sheets: sheetsFor(random, size),
       acts: severalLists(4, () => random.pick(shapes)()),
     });

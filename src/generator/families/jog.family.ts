@@ -18,7 +18,10 @@ export const jog: Family = {
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;
-    const drive = cast(random, plant.drives);
+    const drive = cast(
+      random,
+      plant.drives.filter(({ jogs }) => jogs),
+    );
     const main = addRelay(board, source, { poles: random.int(3, 4), text: drive.thing });
     const jogs = Array.from({ length: size >= 3 ? 2 : 1 }, (_, index) =>
       addButton(board, `Jog ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'hold-to-run'),
@@ -34,8 +37,8 @@ export const jog: Family = {
       const ways = random.shuffle([[start.made()], seal, [button!.made()]]);
       board.line(source, 'control', [stop.rest(), either(...ways), main.coil]);
     } else {
-      const hold = addRelay(board, source, { poles: random.int(3, 4), text: `${drive.thing} held on` });
-      const jogging = addRelay(board, source, { poles: random.int(3, 4), text: `${drive.thing} jogging` });
+      const hold = addRelay(board, source, { poles: random.int(3, 4), text: `${drive.thing}: run` });
+      const jogging = addRelay(board, source, { poles: random.int(3, 4), text: `${drive.thing}: jog` });
       // The stop stands before all of it, the jog too: pressed, it stops whatever is held.
       const stopped = stop.rest();
       board.line(source, 'control', [
@@ -48,7 +51,7 @@ export const jog: Family = {
       const jogLamp = addLamp(board, source, `${drive.thing} jogging`, 'neutral');
       board.line(source, 'lamps', [jogging.made(), jogLamp.hop]);
       if (size >= 4) {
-        const holdLamp = addLamp(board, source, `${drive.thing} held on`, 'normal');
+        const holdLamp = addLamp(board, source, `${drive.thing} started`, 'normal');
         board.line(source, 'lamps', [hold.made(), holdLamp.hop]);
       }
     }

@@ -44,7 +44,7 @@ export const lampTest: Family = {
         board.line(source, 'lamps', [either(...random.shuffle([[contact], [testContact()]])), lamp.hop]);
       else board.line(source, 'lamps', [contact, lamp.hop]);
       if (index < 2 && size > 1) {
-        const valve = addValve(board, source, `${signal.thing} output`);
+        const valve = addValve(board, source, `Output valve ${index + 1}`);
         board.line(source, 'control', [relay.made(), valve.hop]);
       }
       return { toggle: sensor.toggle };

@@ -13,7 +13,7 @@ export const offDelay: Family = {
       family: offDelay.id,
       addTimer: addOffDelay,
       entries: ({ runsOn }) => runsOn,
-      subject: 'runs on',
+      subject: 'off-delay',
       acts: (from, { seconds, toggle }, others) => {
         const { on, off } = toggle;
         const also = others.length > 0 && from.chance(0.5) ? [from.pick(others).toggle.on] : [];

@@ -13,7 +13,7 @@ export const onDelay: Family = {
       family: onDelay.id,
       addTimer: addOnDelay,
       entries: ({ startsLate }) => startsLate,
-      subject: 'starts late',
+      subject: 'on-delay',
       acts: (from, { seconds, toggle }, others) => {
         const { on, off } = toggle;
         const also = others.length > 0 && from.chance(0.5) ? [from.pick(others).toggle.on] : [];

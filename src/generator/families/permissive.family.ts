@@ -15,7 +15,7 @@ import type { Plant } from '../vocabulary/index.ts';
  */
 function chainFor(random: Random, plant: Plant, size: number) {
   const setsUp = size >= 5;
-  const { thing, number, may, kept, conditions } = cast(
+  const { thing, number, may, mayNot, conditions } = cast(
     random,
     plant.chains.filter(
       (chain) =>
@@ -29,8 +29,8 @@ function chainFor(random: Random, plant: Plant, size: number) {
   const chosen = random.sample(others, passed ? count - 1 : count);
   return {
     thing,
-    mayRun: may ? numbered(may, number) : `${thing} may run`,
-    keptOff: kept ? numbered(kept, number) : `${thing} kept off`,
+    mayRun: numbered(may, number),
+    mayNotRun: numbered(mayNot, number),
     chosen: random.shuffle(passed ? [passed, ...chosen] : chosen),
     passed,
   };
@@ -46,7 +46,7 @@ export const permissive: Family = {
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;
-    const { thing, mayRun, keptOff, chosen, passed } = chainFor(random, plant, size);
+    const { thing, mayRun, mayNotRun, chosen, passed } = chainFor(random, plant, size);
     const conditions = chosen.map((condition) => {
       const sensor = addSensor(board, condition.sensor, condition.text);
       const contact = condition.well === 'acted' ? sensor.made() : sensor.rest();
@@ -62,7 +62,7 @@ export const permissive: Family = {
     board.line(source, 'control', [...series, ready.coil]);
     const may = addLamp(board, source, mayRun, 'normal');
     board.line(source, 'lamps', [ready.made(), may.hop]);
-    const stopped = addLamp(board, source, keptOff, 'abnormal');
+    const stopped = addLamp(board, source, mayNotRun, 'abnormal');
     board.line(source, 'lamps', [ready.rest(), stopped.hop]);
     if (size >= 3) {
       for (const { condition, sensor } of random.sample(conditions, size >= 4 ? 2 : 1)) {

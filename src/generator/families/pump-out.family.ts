@@ -20,8 +20,8 @@ export const pumpOut: Family = {
     const { plant, board, source } = opening;
     const sump = cast(random, plant.sumps);
     const pumpName = numbered(sump.pump, sump.number);
-    const low = addSensor(board, 'float', `${sump.thing} above low`);
-    const high = addSensor(board, 'float', `${sump.thing} above high`);
+    const low = addSensor(board, 'float', `${sump.thing} above low level`);
+    const high = addSensor(board, 'float', `${sump.thing} above high level`);
     const pump =
       size >= 4 && random.chance(0.5)
         ? addContactor(board, source, 4, 2, { mains: 3, text: pumpName })
@@ -34,10 +34,10 @@ export const pumpOut: Family = {
     const standing = addLamp(board, source, `${pumpName} stopped`, 'neutral');
     statusLamps(random, opening, pump, { running, standing });
     if (size >= 2) {
-      const level = addLamp(board, source, `${sump.thing} above low`, 'neutral');
+      const level = addLamp(board, source, `${sump.thing} above low level`, 'neutral');
       board.line(source, 'lamps', [low.made(), level.hop]);
     }
-    const alarm = size >= 4 ? addSensor(board, 'float', `${sump.thing} alarm level`) : undefined;
+    const alarm = size >= 4 ? addSensor(board, 'float', `${sump.thing} at alarm level`) : undefined;
     if (alarm) {
       const flooded = addLamp(board, source, `${sump.thing} flooded`, 'emergency');
       board.line(source, 'lamps', [alarm.made(), flooded.hop]);
@@ -47,7 +47,7 @@ export const pumpOut: Family = {
       board.line(source, 'lamps', [overload.made, tripped.hop]);
     }
     if (size >= 5) {
-      const horn = addSounder(board, source, `${sump.thing} horn`);
+      const horn = addSounder(board, source, 'Flood horn');
       const ways = random.shuffle([[alarm!.made()], [...random.shuffle([high.made(), pump.rest()])]]);
       board.line(source, 'control', [either(...ways), horn.hop]);
     }

@@ -74,13 +74,13 @@ export const sealIn: Family = {
     if (pair) board.tail([pair.rest, standing.hop]);
     else board.line(source, 'lamps', [main.rest(), standing.hop]);
     if (size >= 6) {
-      const follower = addRelay(board, source, { poles: 2, text: 'Follows' });
+      const follower = addRelay(board, source, { poles: 2, text: 'Next machine' });
       board.line(source, 'control', [main.made(), follower.coil]);
       const pole = follower.pole();
-      const one = addLamp(board, source, 'Line ready', 'normal');
+      const one = addLamp(board, source, 'Next machine may start', 'normal');
       board.line(source, 'lamps', [pole.made, one.hop]);
       if (size >= 7) {
-        const other = addLamp(board, source, 'Line waiting', 'neutral');
+        const other = addLamp(board, source, 'Next machine waits', 'neutral');
         board.tail([pole.rest, other.hop]);
       }
     }

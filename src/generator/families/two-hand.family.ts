@@ -36,7 +36,7 @@ export const twoHand: Family = {
     ]);
     const pole = acts.pole();
     const running = addLamp(board, source, `${drive.thing} ${drive.running}`, 'normal');
-    const standing = addLamp(board, source, `${drive.thing} standing`, 'neutral');
+    const standing = addLamp(board, source, `${drive.thing} at rest`, 'neutral');
     board.line(source, 'lamps', [pole.made, running.hop]);
     board.tail([pole.rest, standing.hop]);
     if (size >= 2) {
@@ -44,7 +44,7 @@ export const twoHand: Family = {
       board.line(source, 'lamps', [...random.shuffle([late.made(), acts.rest()]), blocked.hop]);
     }
     if (size >= 4) {
-      const valve = addValve(board, source, `${drive.thing} clamp`);
+      const valve = addValve(board, source, `${drive.thing} valve`);
       board.line(source, 'control', [acts.made(), valve.hop]);
       const hand = addLamp(board, source, `${drive.thing}: a hand is on`, 'neutral');
       board.line(source, 'lamps', [either([left.made()], [right.made()]), hand.hop]);

@@ -1,5 +1,5 @@
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
-import { cast, castSignals, titleOf } from '../casting.ts';
+import { cast, castSignals, numbered, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
 import { addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
@@ -17,11 +17,13 @@ export const twoOutOfThree: Family = {
     const trio = cast(random, plant.trios);
     const letters = ['A', 'B', 'C'];
     const dual = size >= 2 && random.chance(0.4);
-    const sensors = letters.map((letter) => addSensor(board, trio.sensor, `${trio.thing} ${letter}`));
+    const lettered = (text: string, letter: string): string =>
+      numbered(text, trio.number).replace('@', letter);
+    const sensors = letters.map((letter) => addSensor(board, trio.sensor, lettered(trio.one, letter)));
     const relays =
       size === 1
         ? undefined
-        : letters.map((letter) => addRelay(board, source, { poles: 4, text: `${trio.thing} ${letter}` }));
+        : letters.map((letter) => addRelay(board, source, { poles: 4, text: lettered(trio.one, letter) }));
     relays?.forEach((relay, index) => {
       board.line(source, 'control', [dual ? sensors[index]!.rest() : sensors[index]!.made(), relay.coil]);
     });
@@ -38,18 +40,18 @@ export const twoOutOfThree: Family = {
     const vote = either(...pairs.map((pair) => random.shuffle(pair).map(contact)));
     const tripped = addRelay(board, source, {
       poles: random.int(size >= 5 ? 3 : 1, 4),
-      text: trio.acted.text,
+      text: numbered(trio.trip.text, trio.number),
     });
     board.line(source, 'control', [vote, tripped.coil]);
     const pole = tripped.pole();
-    const trip = addLamp(board, source, trio.acted.text, trio.acted.meaning);
+    const trip = addLamp(board, source, numbered(trio.trip.text, trio.number), trio.trip.meaning);
     board.line(source, 'lamps', [pole.made, trip.hop]);
     // One of three may have acted already, so this one isn't green.
-    const held = addLamp(board, source, `${trio.thing}: not tripped`, 'neutral');
+    const held = addLamp(board, source, numbered(trio.noTrip, trio.number), 'neutral');
     board.tail([pole.rest, held.hop]);
     if (size >= 3) {
       letters.slice(0, size >= 4 ? 3 : 1).forEach((letter, index) => {
-        const lamp = addLamp(board, source, `${trio.thing} ${letter}`, trio.acted.meaning);
+        const lamp = addLamp(board, source, lettered(trio.acted.text, letter), trio.acted.meaning);
         board.line(source, 'lamps', [contact(index), lamp.hop]);
       });
     }

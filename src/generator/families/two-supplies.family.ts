@@ -1,36 +1,44 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
-import { castSignals, titleOf } from '../casting.ts';
+import { castSignals, isFault, titleOf } from '../casting.ts';
 import { addInputs, addLamp, addRelay, addSensor, addSource } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { open, sheetsFor } from '../opening.ts';
+import { pickExtraLowControl, SIGNALS } from '../sources.ts';
 import type { Family } from '../types.ts';
 
 const INPUTS = [
-  { volts: 3.3, type: '3.3V' },
-  { volts: 3.3, type: '3.3V' },
-  { volts: 24, type: '24V-1' },
-  { volts: 24, type: '24V-3' },
+  { from: SIGNALS.electronics, type: '3.3V' },
+  { from: SIGNALS.electronics, type: '3.3V' },
+  { from: SIGNALS.inputs, type: '24V-1' },
+  { from: SIGNALS.inputs, type: '24V-3' },
 ] as const;
+
+/** Contacts made for power don't clean themselves at 3.3 V: for that a relay has gold on them, or two in parallel (common practice, no source). */
+const LOW_LEVEL = 'Contacts for low level';
 
 /**
  * One pole of each relay switches lamps on the control supply, another carries a signal of an isolated supply to a
- * controller's input. The two supplies have nothing in common but the mechanism of the relay.
+ * controller's input. The two supplies have nothing in common but the mechanism of the relay, and both are extra-low voltage.
  */
 export const twoSupplies: Family = {
   id: 'two-supplies',
   size: { min: 1, max: 8 },
   draft(random, { size }) {
-    const { plant, board, source } = open(random);
-    const { volts, type } = random.pick(INPUTS);
-    const signals = addSource(board, { volts, current: 'DC' }, 'Controller signals', false);
+    const { plant, board, source } = open(random, pickExtraLowControl);
+    const { from, type } = random.pick(INPUTS);
+    const signals = addSource(board, from, 'Controller signals', false);
+    const lowLevel = from === SIGNALS.electronics;
     const inputs = addInputs(board, signals, type);
     const [direct, ...cast] = castSignals(random, plant, size + 1);
     const toggles = cast.map((signal) => {
       const sensor = addSensor(board, signal.sensor, signal.text);
-      const relay = addRelay(board, source, { poles: random.int(2, 4) });
+      const relay = addRelay(board, source, {
+        poles: random.int(2, 4),
+        ...(lowLevel ? { text: LOW_LEVEL } : {}),
+      });
       // Only what is a fault when it has acted drops a relay out that is energised while all is well.
-      const makes = !signal.isFault || random.chance(0.5);
+      const makes = !isFault(signal) || random.chance(0.5);
       board.line(source, 'control', [makes ? sensor.made() : sensor.rest(), relay.coil]);
       const released = makes ? signal.rest : signal.acted;
       const operated = makes ? signal.acted : signal.rest;
@@ -53,7 +61,7 @@ export const twoSupplies: Family = {
       return random.chance(0.25) ? relay.held : sensor.toggle;
     });
     // At 24 V a field contact may also come straight to the controller.
-    if (volts === 24 && size >= 2 && random.chance(0.7)) {
+    if (!lowLevel && size >= 2 && random.chance(0.7)) {
       const signal = direct!;
       const sensor = addSensor(board, signal.sensor, signal.text);
       const breaks = random.chance(0.65);

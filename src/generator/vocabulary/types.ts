@@ -1,4 +1,7 @@
-/** What is written on the drawings of one plant: everything that a family needs words for. `#` stands for a machine's number. */
+/**
+ * What is written on the drawings of one plant: everything that a family needs words for, in full. `#` stands for a machine's
+ * number; of a trio, `@` for the letter of one of the three.
+ */
 import type { Meaning } from './colours.ts';
 
 export interface Word {
@@ -11,12 +14,15 @@ export type Sensor = 'contact' | 'limit' | 'float';
 
 /** Something that a contact in the field reports of a machine. */
 export interface Signal {
+  /** The machine that it belongs to. */
   readonly thing: string;
   readonly sensor: Sensor;
   /** Beside the contact, and on the lamp or input point that shows it has acted. */
   readonly acted: Word;
   /** On the lamp that shows it hasn't. */
   readonly rest: Word;
+  /** What a broken wire has to read as where the circuit is to fail safe: the worse of the two, or either where none is bad. */
+  readonly wireOff: 'acted' | 'rest' | 'either';
 }
 
 /** A machine that is started and stopped. */
@@ -26,16 +32,18 @@ export interface Drive {
   readonly running: string;
   /** It comes up to speed without its load, as a star-delta start needs. */
   readonly startsUnloaded?: true;
+  /** Whoever threads, clears or cleans it moves it a little at a time. */
+  readonly jogs?: true;
 }
 
 /** A machine that moves two ways between two limits. */
 export interface Movement {
   readonly thing: string;
-  /** What the button says, what the machine does, and where its limit is. */
   readonly ways: readonly [Way, Way];
 }
 
 export interface Way {
+  /** On the button, beside the contactor and on the lamp while it moves, and at its limit. */
   readonly button: string;
   readonly doing: string;
   readonly there: string;
@@ -45,6 +53,9 @@ export interface Way {
 export interface Pair {
   readonly thing: string;
   readonly units: readonly [string, string];
+  /** What calls for one of them, and what is shown while neither runs. */
+  readonly demand: string;
+  readonly none: string;
 }
 
 /** A pit that is pumped out between two floats. */
@@ -56,9 +67,8 @@ export interface Sump {
 /** A machine that runs only while every one of its conditions holds. */
 export interface Chain {
   readonly thing: string;
-  /** On the lamps, where `may run` and `kept off` aren't what is said of it. */
-  readonly may?: string;
-  readonly kept?: string;
+  readonly may: string;
+  readonly mayNot: string;
   readonly conditions: readonly Condition[];
 }
 
@@ -75,7 +85,12 @@ export interface Condition {
 export interface Trio {
   readonly thing: string;
   readonly sensor: Sensor;
+  /** One of the three, and what is shown when it has acted. */
+  readonly one: string;
   readonly acted: Word;
+  /** When two have acted, and until then. */
+  readonly trip: Word;
+  readonly noTrip: string;
 }
 
 /** Something that follows a signal late. */
@@ -85,8 +100,9 @@ export interface Delayed {
   readonly signal: string;
   /** Beside it where it is a break contact: what keeps it open is that there is no signal. */
   readonly without: string;
-  /** What starts late (on-delay) or lasts on (off-delay), in full. */
+  /** What starts late (on-delay) or lasts on (off-delay), and what is shown otherwise. */
   readonly late: Word;
+  readonly idle: string;
 }
 
 export interface Plant {
