@@ -7,6 +7,7 @@ import { readBank } from '../../src/banks/index.ts';
 import { checkSkills } from '../../src/memory/index.ts';
 import { checkQuestion } from '../../src/questions/index.ts';
 import { solve } from '../../src/solver/index.ts';
+import { mixedRelays } from '../support/extra-low.ts';
 import { markAnswer } from '../support/in-english.ts';
 
 const folder = new URL('../../question-banks/', import.meta.url);
@@ -58,6 +59,40 @@ describe.each(topics.map((topic): [string, Topic] => [topic.id, topic]))('%s', (
       .find((paragraph) => paragraph.startsWith('>'));
     expect(caution).toMatch(/lock\s+(> )?off/i);
     expect(caution).toMatch(/prove/i);
+  });
+
+  it('has extra-low voltage beside 110 or 230 V on one relay only with the words on insulation', () => {
+    const circuits = [
+      ...topic.circuits.map(({ circuit }) => circuit),
+      ...topic.questions.map((q) => q.question.circuit),
+    ];
+    // IEC 61140: double or reinforced insulation between them (from memory).
+    if (circuits.some((circuit) => mixedRelays(circuit).length > 0))
+      expect(textOf(topic).replaceAll('\n', ' ')).toMatch(/double or reinforced insulation/);
+  });
+
+  it('has low-level contacts and no more than half an ampere in front of electronics', () => {
+    const circuits = [
+      ...topic.circuits.map(({ circuit }) => circuit),
+      ...topic.questions.map((q) => q.question.circuit),
+    ];
+    for (const { title, supplies, devices, paths } of circuits) {
+      const low = supplies.filter(({ volts }) => volts < 12);
+      for (const { name } of low) {
+        const [, step] = paths.find(({ steps }) => steps[0]!.device === name)!.steps;
+        const protection = devices.find((device) => device.name === step!.device)!;
+        expect('amps' in protection && protection.amps, `${title} ${name}`).toBeLessThanOrEqual(0.5);
+      }
+      if (low.length > 0)
+        expect(
+          devices.some(({ kind, text }) => kind === 'relay' && text === 'Contacts for low level'),
+          title,
+        ).toBe(true);
+    }
+  });
+
+  it('cites what can be looked up, and nothing from memory', () => {
+    expect(textOf(topic)).not.toMatch(/from memory/);
   });
 
   it('is laid in one of the invented plants, circuit by circuit', () => {

@@ -78,48 +78,46 @@ describe('generate', () => {
     );
     expect(prints).toMatchInlineSnapshot(`
       {
-        "acknowledged-alarm": "d0bd95881a00e1694e9b64ce16b0f0c7 make -B7; press -S7; release -S7; break -B8",
-        "break-only": "2ca36ae7fd1a254a6248712d2ba0f1ba hold -K6; make -B2",
+        "acknowledged-alarm": "487aa6156e254d2c81baa479c11d89c1 make -B7; press -S7; release -S7; break -B8",
+        "break-only": "c27ef89b0c0e3ae81195192916b0355c hold -K6; make -B2",
         "duty-standby": "31e9b457381d9ef14f1add2a88f2fb85 press -S104; release -S104; make -B101",
-        "flashing": "e5a5b04fbd9a949ce52c436ce9d696cd make -B7",
-        "free": "29a698b15e8fec1869f7299d5ed6a1fb press -S3",
-        "healthy-relay": "a81a1c89229ac03b64106f18eaf36503 break -B2",
-        "interlocked": "4bac25edb264be60d1a573a8ca6f8500 press -S6; press -S3; release -S6",
-        "jog": "35208c3b57c08442ea400433c2373c0b press -S2; release -S2",
-        "lamp-test": "2ee37b275013fb404f0192067f25bcd9 make -B10; make -B8; press -S4; release -S4",
-        "make-only": "f6b90f0a13062e97c8515c292dd6cf34 make -B11; make -B13; break -B13",
-        "off-delay": "40d2d480e78dc5e94fc5b4477111e7ff break -B3; wait 5 s",
-        "on-delay": "87fe5a40055749eb7be575538f43bd94 make -B91; wait 35 s; break -B91",
-        "permissive": "863a56311d2a58cb5cdad94e5b3d8abf make -B1; break -B2; make -B2",
+        "flashing": "29c7bb4a218aac2ae7de55eea8e319b8 make -B7",
+        "free": "e2d430d945ce847220c53bcd5563ba4a break -B1",
+        "healthy-relay": "b605ea87c586ae319c84d9cef19dc51f break -B2",
+        "interlocked": "8e609c349a7d6717c148d474caad8897 press -S6; press -S3; release -S6",
+        "jog": "cc79403aa1b4ba3580dbf28132ac213e press -S2; release -S2",
+        "lamp-test": "107cce6b1cb6aa5cedfad25b29fb935f make -B10; make -B8; press -S4; release -S4",
+        "make-only": "9d810e25b4df6146e8308029e54dd143 make -B11; make -B13; break -B13",
+        "off-delay": "6749f012519dc5bc34d36a2a55c5004d break -B3; wait 5 s",
+        "on-delay": "13bb19d281a1c30d1cec55fa75655131 make -B91; wait 35 s; break -B91",
+        "permissive": "1f8506d06075786611ce3a848016629b make -B1; break -B2; make -B2",
         "pump-out": "9fca5225442026637d2be6a1e6590ac5 make -B1; make -B2; break -B2",
-        "relay-chain": "4e07a7e83312240e7900e8f6a4f7081d make -B1",
+        "relay-chain": "2dcdcd3e4099d975135320cd829207e9 make -B1",
         "seal-in": "c3069b7f2417eff3d50079d6b09dfb5b press -S7; release -S7",
-        "star-delta": "24e2aa29d7f83f0817a0d422608c1cf6 press -S704; release -S704",
-        "status-pair": "8986cc313d223004349e69f8a089201e make -B2; break -B2; make -B2",
-        "two-hand": "ebe98263c3f129c35ac29b050b7d78b6 press -S92; wait 0.2 s; press -S91; wait 2 s",
-        "two-out-of-three": "5763b74c37ecfd7422e88488635ffa85 make -B12; make -B11",
-        "two-supplies": "d62e41d1ade3da51d4898fc2da13d844 hold -K12",
+        "star-delta": "bea2e14fc67b3a3c76af41bfa6916cce press -S704; release -S704",
+        "status-pair": "78fbd0d9bd536b409e462910442c90d8 make -B2; break -B2; make -B2",
+        "two-hand": "07ee67e3182fc1ec172f87433b591713 press -S92; wait 0.2 s; press -S91; wait 2 s",
+        "two-out-of-three": "919726bb4e299746b02c0b859105b0ca make -B12; make -B11",
+        "two-supplies": "9e473515c7cc87368f3e6a9801cf3e27 hold -K101; make -B103; free -K101",
       }
     `);
   });
 
   it('gives this circuit, text for text', () => {
     expect(writeCircuit(made('two-supplies', 'fixed', 1).accepted.draft.circuit)).toMatchInlineSnapshot(`
-      "# Flour line: elevator belt 2, lamps and controller inputs
-      supply A 24 V AC earthed "Control supply"
-      supply B 24 V DC "Controller signals"
-      -F1  breaker 1 A "Control supply"
-      -F2  breaker 1 A "Controller signals"
-      -A1  inputs 3 24V-3 "Controller inputs" "Elevator belt 2 on track"
-      -B1  limit-switch make "Elevator belt 2 off track"
-      -K1  relay 4 poles
-      -H1  lamp green "Elevator belt 2 on track"
-      -H2  lamp red "Elevator belt 2 off track"
+      "# Ferry ramp: winch brake 5, lamps and controller inputs
+      supply A 24 V AC earthed "Control supply, transformer"
+      supply B 24 V DC "Controller signals, power supply unit"
+      -F104  fuse 6 A "Control supply"
+      -F102  fuse 2 A "Controller signals"
+      -A102  inputs 3 24V-3 "Controller inputs" "Winch brake 5 on"
+      -B102  limit-switch make "Winch brake 5 lifted"
+      -K101  relay 3 poles
+      -H102  lamp white "Winch brake 5 on"
 
-      A:L  -F1:1-2  -B1:13-14  -K1:A1-A2  A:N
-      -F1:2  -K1:21-22  -H1:X1-X2  A:N
-      -K1:21-24  -H2:X1-X2  A:N
-      B:L+  -F2:1-2  -K1:11-12  -A1:I1-COM  B:L-
+      B:L+  -F102:1-2  -K101:31-32  -A102:I1-COM  B:L-
+      A:L  -F104:1-2  -K101:21-22  -H102:X1-X2  A:N
+      -F104:2  -B102:13-14  -K101:A1-A2  A:N
       "
     `);
   });

@@ -96,7 +96,7 @@ describe('an alarm', () => {
           expect(named[form].has(sensor.text!), `${circuit.title}: ${form} ${sensor.text}`).toBe(true);
         }
         for (const device of circuit.devices)
-          if (device.kind === 'lamp' && / alarm$/.test(device.text ?? ''))
+          if (device.kind === 'lamp' && /: alarm$/.test(device.text ?? ''))
             expect(['red', 'yellow', 'amber'], device.text).toContain(device.colour);
       }
     },

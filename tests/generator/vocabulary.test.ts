@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { families, free, randomOf } from '../../src/generator/index.ts';
 import { BUTTON_COLOURS, LAMP_COLOURS, plants } from '../../src/generator/vocabulary/index.ts';
+import { vocabularyOf } from './vocabulary-list.ts';
 
 const drafts = [...families, free].flatMap((family) =>
   Array.from({ length: 30 }, (_, index) =>
@@ -149,5 +151,25 @@ describe('what a signal means', () => {
   it('names a machine or place in both states, with its number wherever that has one', () => {
     for (const { thing, acted, rest } of signals)
       for (const { text } of [acted, rest]) expect(text.includes('#'), text).toBe(thing.includes('#'));
+  });
+});
+
+describe('docs/vocabulary.md', () => {
+  it('lists whatever can be read on a drawing, in the acts and in the faults', () => {
+    const text = readFileSync(new URL('../../docs/vocabulary.md', import.meta.url), 'utf8');
+    const listed = new Map(
+      text
+        .split(/^## /m)
+        .slice(1)
+        .map((part) => {
+          const [name = '', ...lines] = part.split('\n');
+          return [name, new Set(lines.filter((line) => line.startsWith('- ')).map((line) => line.slice(2)))];
+        }),
+    );
+    const missing = [...vocabularyOf(10, 'is it listed')].flatMap(([name, texts]) =>
+      [...texts].filter((each) => !listed.get(name)?.has(each)).map((each) => `${name}: ${each}`),
+    );
+    expect(missing, 'npm run docs:vocabulary').toEqual([]);
+    expect([...listed.values()].reduce((sum, { size }) => sum + size, 0)).toBeGreaterThan(1000);
   });
 });

@@ -176,7 +176,7 @@ A:L+ -K1:11-14 -H1:X1-X2 A:L-`);
   it.each([
     [
       '-K3:A1-A2 open',
-      '-K3 is at rest: its coil is burnt through, so it does nothing even with its voltage.',
+      '-K3 is at rest: its coil is open inside, so it does nothing even with its voltage.',
     ],
     ['-K3 stuck', '-K3 is at rest: it is stuck at rest.'],
     ['-K3:A2 broken', '-K3 is at rest: the conductor at -K3:A2 is off.'],
@@ -189,10 +189,10 @@ A:L+ -K1:11-14 -H1:X1-X2 A:L-`);
     expect(explained(lamps(PUMP, scenarioOf('make -B1', fault), '-H2'))).toContain(sentence);
   });
 
-  it('tells a lamp that is burnt through, one without its return, one behind a tripped breaker', () => {
+  it('tells a lamp that is open inside, one without its return, one behind a tripped breaker', () => {
     const told = (fault: string): string =>
       explained(lamps(PUMP, scenarioOf('make -B1', fault), '-H2')).at(-1)!;
-    expect(told('-H2:X1-X2 open')).toBe('-H2 is dark: it is burnt through.');
+    expect(told('-H2:X1-X2 open')).toBe('-H2 is dark: it is open inside.');
     expect(told('-H2:X2 broken')).toBe('-H2 is dark: the conductor at -H2:X2 is off.');
     expect(explained(lamps(PUMP, scenarioOf('open -F1'), '-H1')).at(-1)).toBe(
       '-H1 is dark: -F1:1-2 is open.',

@@ -50,7 +50,7 @@ export const acknowledgedAlarm: Family = {
       board.line(source, 'lamps', [either(...random.shuffle([beat, [known.made()]])), lamp.hop]);
     }
     if (random.chance(0.5)) {
-      const quiet = addLamp(board, source, 'Nothing new', 'normal');
+      const quiet = addLamp(board, source, 'No new alarm', 'neutral');
       board.line(source, 'lamps', [...parts.map(({ came }) => came.rest()), quiet.hop]);
     }
     maybeSupplyLamp(random, opening, 0.4);

@@ -10,7 +10,7 @@ import type { CoilPart, Toggle } from '../parts.ts';
 import type { Random } from '../random.ts';
 import { pickSeconds } from '../timing.ts';
 import type { Draft } from '../types.ts';
-import type { Delayed, Plant } from '../vocabulary/index.ts';
+import type { Delayed, Meaning, Plant } from '../vocabulary/index.ts';
 
 export interface TimedSignal {
   readonly seconds: number;
@@ -25,6 +25,11 @@ interface Kind {
   /** One list of acts around one of the timers. */
   readonly acts: (random: Random, timed: TimedSignal, others: readonly TimedSignal[]) => Act[];
 }
+
+/** What it means elsewhere on the plant's drawings, where it is one of its signals. */
+const meaningOf = ({ signals }: Plant, text: string): Meaning =>
+  signals.flatMap(({ acted, rest }) => [acted, rest]).find((word) => word.text === text)?.meaning ??
+  'neutral';
 
 /**
  * One timer at sizes 1 and 2, two to three beyond; from size 2 a relay follows the timer, from size 4 a signal starts two
@@ -70,7 +75,7 @@ export function delayedDraft(
       board.tail([straight ? pole.rest : pole.made, idle.hop]);
     }
     if (size >= 3 && random.chance(0.6)) {
-      const signal = addLamp(board, source, text, 'neutral');
+      const signal = addLamp(board, source, text, meaningOf(plant, makes ? entry.signal : entry.without));
       board.line(source, 'lamps', [sensor.made(), signal.hop]);
     }
     before = straight ? follower.made : follower.rest;

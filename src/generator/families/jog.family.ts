@@ -58,7 +58,7 @@ export const jog: Family = {
     const standing = addLamp(board, source, `${drive.thing} stopped`, 'neutral');
     statusLamps(random, opening, main, { running, standing });
     if (size >= 5) {
-      const brake = addValve(board, source, `${drive.thing} brake lifted`);
+      const brake = addValve(board, source, 'Brake release valve');
       board.line(source, 'control', [main.made(), brake.hop]);
     }
     maybeSupplyLamp(random, opening);

@@ -150,12 +150,19 @@ export const ferryRamp: Plant = {
       'Bilge well # high',
       'Bilge well # not high',
       'Bilge well # alarm',
-      'No bilge well # alarm',
+      'No alarm at bilge well #',
       'abnormal',
     ),
   ],
   runsOn: [
-    delayed('Beacon of ramp #', 'Ramp # moving', 'Ramp # still', 'Ramp beacon # on', 'Ramp beacon # off'),
+    delayed(
+      'Beacon of ramp #',
+      'Ramp # moving',
+      'Ramp # still',
+      'Ramp beacon # on',
+      'Ramp beacon # off',
+      'neutral',
+    ),
     delayed(
       'Hydraulic pump #',
       'Lever # off centre',
@@ -163,6 +170,13 @@ export const ferryRamp: Plant = {
       'Hydraulic pump # on',
       'Hydraulic pump # off',
     ),
-    delayed('Deck lights', 'Barrier # up', 'Barrier # not up', 'Deck lights on', 'Deck lights off'),
+    delayed(
+      'Deck lights',
+      'Barrier # up',
+      'Barrier # not up',
+      'Deck lights on',
+      'Deck lights off',
+      'neutral',
+    ),
   ],
 };

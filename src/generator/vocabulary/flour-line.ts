@@ -30,7 +30,7 @@ export const flourLine: Plant = {
       'Screw conveyor # choked/abnormal',
       'Screw conveyor # clear/normal',
     ),
-    signal('Bin #', 'contact', 'Bin # full/normal', 'Bin # not full/neutral'),
+    signal('Bin #', 'contact', 'Bin # full/neutral', 'Bin # not full/neutral'),
     signal('Bin #', 'contact', 'Bin # empty/abnormal', 'Bin # not empty/normal'),
     signal('Slide #', 'limit', 'Slide # open/neutral', 'Slide # not open/neutral'),
     signal('Sifter #', 'contact', 'Sifter # tripped/abnormal', 'Sifter # healthy/normal'),
@@ -102,7 +102,7 @@ export const flourLine: Plant = {
       condition('Drive not tripped', 'contact', 'rest'),
       condition('Screw below running', 'contact', 'acted', 'passable'),
       condition('Hatch shut', 'limit', 'acted'),
-      condition('Holdback released', 'limit', 'acted'),
+      condition('Brake lifted', 'limit', 'acted'),
     ]),
   ],
   trios: [
@@ -134,12 +134,12 @@ export const flourLine: Plant = {
   startsLate: [
     delayed(
       'Bucket elevator #',
-      'Start of elevator # called for',
-      'No start of elevator # called for',
+      'Elevator # called for',
+      'Elevator # not called for',
       'Bucket elevator # runs',
       'Bucket elevator # stopped',
     ),
-    delayed('Bin #', 'Bin # full', 'Bin # not full', 'Bin # alarm', 'No bin # alarm', 'abnormal'),
+    delayed('Bin #', 'Bin # full', 'Bin # not full', 'Bin # alarm', 'No alarm at bin #', 'abnormal'),
     delayed(
       'Roller mill #',
       'Feed at mill #',

@@ -47,9 +47,9 @@ export const iceWorks: Plant = {
       ['Shut store door #', 'Store door # shutting', 'Store door # shut'],
     ),
     movement(
-      'Tipper #',
-      ['Tip tipper #', 'Tipper # tipping', 'Tipper # tipped'],
-      ['Return tipper #', 'Tipper # returning', 'Tipper # level'],
+      'Ice skip #',
+      ['Tip ice skip #', 'Ice skip # tipping', 'Ice skip # tipped'],
+      ['Return ice skip #', 'Ice skip # returning', 'Ice skip # level'],
     ),
   ],
   pairs: [
@@ -107,7 +107,7 @@ export const iceWorks: Plant = {
       'No high level trip, suction trap #',
     ),
     trio(
-      'Cold in brine circuit #',
+      'Freezing of brine circuit #',
       'contact',
       'Brine thermostat #@',
       'Too cold at thermostat #@/abnormal',
@@ -122,7 +122,7 @@ export const iceWorks: Plant = {
       'Brine # not flowing',
       'Brine # flowing',
       'Brine # flow alarm',
-      'No brine # flow alarm',
+      'No flow alarm of brine #',
       'abnormal',
     ),
     delayed(
@@ -130,7 +130,7 @@ export const iceWorks: Plant = {
       'Store door # open',
       'Store door # shut',
       'Store door # alarm',
-      'No store door # alarm',
+      'No alarm at store door #',
       'abnormal',
     ),
   ],

@@ -131,8 +131,8 @@ export const nursery: Plant = {
     delayed('Vent fan #', 'Bay # warm', 'Bay # cool', 'Vent fan # runs', 'Vent fan # off'),
     delayed(
       'Potting line #',
-      'Start of line # called for',
-      'No start of line # called for',
+      'Line # called for',
+      'Line # not called for',
       'Potting line # runs',
       'Potting line # stopped',
     ),
@@ -146,6 +146,13 @@ export const nursery: Plant = {
       'Flush valve # open',
       'Flush valve # shut',
     ),
-    delayed('Shed lights', 'Shed door # open', 'Shed door # closed', 'Shed lights on', 'Shed lights off'),
+    delayed(
+      'Shed lights',
+      'Shed door # open',
+      'Shed door # closed',
+      'Shed lights on',
+      'Shed lights off',
+      'neutral',
+    ),
   ],
 };

@@ -66,7 +66,7 @@ export const faults = {
   welded: (contact: Ends): string => `the contact ${ends(contact)} is welded`,
   dirty: ({ ohms, ...contact }: Ends & { ohms: number }): string =>
     `the contact ${ends(contact)} is dirty (${ohms} ohm)`,
-  open: (part: Ends): string => `${ends(part)} is burnt through`,
+  open: (part: Ends): string => `${ends(part)} is open inside`,
   shorted: (part: Ends): string => `${ends(part)} is shorted`,
   blown: ({ device }: OnDevice): string => `${named(device)} has blown`,
   tripped: ({ device }: OnDevice): string => `${named(device)} has tripped`,

@@ -31,7 +31,7 @@ const FAULTS: readonly (readonly [string, Fault, string])[] = [
     { kind: 'dirty', from: '-K3:11', to: '-K3:14', ohms: 500 },
     'the contact -K3:11-14 is dirty (500 ohm)',
   ],
-  ['-K3:A1-A2 open', { kind: 'open', from: '-K3:A1', to: '-K3:A2' }, '-K3:A1-A2 is burnt through'],
+  ['-K3:A1-A2 open', { kind: 'open', from: '-K3:A1', to: '-K3:A2' }, '-K3:A1-A2 is open inside'],
   ['-K3:A1-A2 shorted', { kind: 'shorted', from: '-K3:A1', to: '-K3:A2' }, '-K3:A1-A2 is shorted'],
   ['-F1 blown', { kind: 'blown', device: '-F1' }, '-F1 ("Control") has blown'],
   [

@@ -19,8 +19,8 @@ const timing = ({ over, of }: Timing): string =>
   over <= 0 ? `its ${time(of)} are only beginning` : `only ${time(over)} of its ${time(of)} are over`;
 
 const unfed = {
-  burntThrough: 'it is burnt through',
-  coilBurntThrough: 'its coil is burnt through, so it does nothing even with its voltage',
+  burntThrough: 'it is open inside',
+  coilBurntThrough: 'its coil is open inside, so it does nothing even with its voltage',
   coilHasOnly: ({ has, rated, feed: way }: Fed & { has: number; rated: number }): string =>
     `its coil has only ${volts(has)} of ${rated} V, ${feed(way)}`,
   noPath: 'no closed path leads from one pole of a supply through it to the other',
