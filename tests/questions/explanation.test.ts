@@ -174,10 +174,7 @@ A:L+ -K1:11-14 -H1:X1-X2 A:L-`);
   });
 
   it.each([
-    [
-      '-K3:A1-A2 open',
-      '-K3 is at rest: its coil is open inside, so it does nothing even with its voltage.',
-    ],
+    ['-K3:A1-A2 open', '-K3 is at rest: its coil is open inside, so it does nothing even with its voltage.'],
     ['-K3 stuck', '-K3 is at rest: it is stuck at rest.'],
     ['-K3:A2 broken', '-K3 is at rest: the conductor at -K3:A2 is off.'],
     ['-B1:14 -K3:A1 broken', '-K3 is at rest: the wire between -B1:14 and -K3:A1 is broken.'],

@@ -1,11 +1,15 @@
-/** Short ways to write the entries of a plant's vocabulary. */
+/** Short ways to write the entries of a plant's vocabulary: as in a dictionary, `~` stands for the machine that the entry is of. */
 import type { Meaning } from './colours.ts';
-import type { Chain, Condition, Delayed, Movement, Sensor, Signal, Trio, Word } from './types.ts';
+import type { Chain, Condition, Delayed, Movement, Sensor, Signal, Trio, Way, Word } from './types.ts';
 
-/** `Vent fan # tripped/abnormal` */
-function word(entry: string): Word {
+/** `~` at the beginning of a text, or further on in it. */
+const full = (thing: string, text: string): string =>
+  text.replace(/^~/, thing).replace('~', thing.charAt(0).toLowerCase() + thing.slice(1));
+
+/** `~ tripped/abnormal` */
+function word(thing: string, entry: string): Word {
   const [text = '', meaning = ''] = entry.split('/');
-  return { text, meaning: meaning as Meaning };
+  return { text: full(thing, text), meaning: meaning as Meaning };
 }
 
 const BADNESS: Readonly<Record<Meaning, number>> = {
@@ -16,10 +20,10 @@ const BADNESS: Readonly<Record<Meaning, number>> = {
   neutral: 0,
 };
 
-/** What it says when it has acted, and before: `signal('Vent fan #', 'contact', 'Vent fan # tripped/abnormal', 'Vent fan # healthy/normal')`. */
+/** What it says when it has acted, and before: `signal('Vent fan #', 'contact', '~ tripped/abnormal', '~ healthy/normal')`. */
 export function signal(thing: string, sensor: Sensor, whenActed: string, before: string): Signal {
-  const acted = word(whenActed);
-  const rest = word(before);
+  const acted = word(thing, whenActed);
+  const rest = word(thing, before);
   const worse = BADNESS[acted.meaning] - BADNESS[rest.meaning];
   return { thing, sensor, acted, rest, wireOff: worse > 0 ? 'acted' : worse < 0 ? 'rest' : 'either' };
 }
@@ -29,7 +33,10 @@ export const movement = (
   one: readonly [string, string, string],
   other: readonly [string, string, string],
 ): Movement => {
-  const way = ([button, doing, there]: readonly [string, string, string]) => ({ button, doing, there });
+  const way = (words: readonly [string, string, string]): Way => {
+    const [button, doing, there] = words.map((text) => full(thing, text));
+    return { button: button!, doing: doing!, there: there! };
+  };
   return { thing, ways: [way(one), way(other)] };
 };
 
@@ -54,7 +61,7 @@ export const trio = (
   acted: string,
   trip: string,
   noTrip: string,
-): Trio => ({ thing, sensor, one, acted: word(acted), trip: word(trip), noTrip });
+): Trio => ({ thing, sensor, one, acted: word(thing, acted), trip: word(thing, trip), noTrip });
 
 export const delayed = (
   thing: string,
@@ -63,4 +70,10 @@ export const delayed = (
   late: string,
   idle: string,
   meaning: Meaning = 'normal',
-): Delayed => ({ thing, signal: signalText, without, late: { text: late, meaning }, idle });
+): Delayed => ({
+  thing,
+  signal: full(thing, signalText),
+  without: full(thing, without),
+  late: { text: full(thing, late), meaning },
+  idle: full(thing, idle),
+});

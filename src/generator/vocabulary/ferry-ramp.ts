@@ -6,28 +6,18 @@ export const ferryRamp: Plant = {
   id: 'ferry-ramp',
   name: 'Ferry ramp',
   signals: [
-    signal('Ramp #', 'limit', 'Ramp # landed/normal', 'Ramp # not landed/abnormal'),
-    signal('Ramp #', 'limit', 'Ramp # raised/normal', 'Ramp # not raised/neutral'),
-    signal('Ramp lock #', 'limit', 'Ramp lock # in/normal', 'Ramp lock # not in/abnormal'),
-    signal('Barrier #', 'limit', 'Barrier # down/normal', 'Barrier # not down/abnormal'),
-    signal(
-      'Hydraulic pump #',
-      'contact',
-      'Hydraulic pump # tripped/abnormal',
-      'Hydraulic pump # healthy/normal',
-    ),
-    signal(
-      'Hydraulic pump #',
-      'contact',
-      'Hydraulic pump # running/normal',
-      'Hydraulic pump # stopped/neutral',
-    ),
-    signal('Oil tank #', 'float', 'Oil tank # low/emergency', 'Oil tank # not low/normal'),
-    signal('Hoist rope #', 'limit', 'Hoist rope # slack/emergency', 'Hoist rope # taut/normal'),
-    signal('Bilge well #', 'float', 'Bilge well # high/abnormal', 'Bilge well # not high/normal'),
+    signal('Ramp #', 'limit', '~ landed/normal', '~ not landed/abnormal'),
+    signal('Ramp #', 'limit', '~ raised/normal', '~ not raised/neutral'),
+    signal('Ramp lock #', 'limit', '~ in/normal', '~ not in/abnormal'),
+    signal('Barrier #', 'limit', '~ down/normal', '~ not down/abnormal'),
+    signal('Hydraulic pump #', 'contact', '~ tripped/abnormal', '~ healthy/normal'),
+    signal('Hydraulic pump #', 'contact', '~ running/normal', '~ stopped/neutral'),
+    signal('Oil tank #', 'float', '~ low/emergency', '~ not low/normal'),
+    signal('Hoist rope #', 'limit', '~ slack/emergency', '~ taut/normal'),
+    signal('Bilge well #', 'float', '~ high/abnormal', '~ not high/normal'),
     signal('Bow visor', 'limit', 'Bow visor raised/normal', 'Bow visor not raised/abnormal'),
-    signal('Oil filter #', 'contact', 'Oil filter # choked/abnormal', 'Oil filter # clear/normal'),
-    signal('Winch brake #', 'limit', 'Winch brake # lifted/neutral', 'Winch brake # on/neutral'),
+    signal('Oil filter #', 'contact', '~ choked/abnormal', '~ clear/normal'),
+    signal('Winch brake #', 'limit', '~ lifted/neutral', '~ on/neutral'),
   ],
   drives: [
     { thing: 'Hydraulic pump #', running: 'running', startsUnloaded: true },
@@ -41,21 +31,9 @@ export const ferryRamp: Plant = {
     { thing: 'Sheet guillotine #', running: 'cutting' },
   ],
   movements: [
-    movement(
-      'Ramp #',
-      ['Raise ramp #', 'Ramp # rising', 'Ramp # raised'],
-      ['Lower ramp #', 'Ramp # lowering', 'Ramp # landed'],
-    ),
-    movement(
-      'Barrier #',
-      ['Raise barrier #', 'Barrier # rising', 'Barrier # up'],
-      ['Lower barrier #', 'Barrier # lowering', 'Barrier # down'],
-    ),
-    movement(
-      'Gangway #',
-      ['Run out gangway #', 'Gangway # running out', 'Gangway # out'],
-      ['Draw in gangway #', 'Gangway # drawing in', 'Gangway # in'],
-    ),
+    movement('Ramp #', ['Raise ~', '~ rising', '~ raised'], ['Lower ~', '~ lowering', '~ landed']),
+    movement('Barrier #', ['Raise ~', '~ rising', '~ up'], ['Lower ~', '~ lowering', '~ down']),
+    movement('Gangway #', ['Run out ~', '~ running out', '~ out'], ['Draw in ~', '~ drawing in', '~ in']),
   ],
   pairs: [
     {
@@ -131,28 +109,9 @@ export const ferryRamp: Plant = {
     ),
   ],
   startsLate: [
-    delayed(
-      'Barrier #',
-      'Barrier # called down',
-      'Barrier # not called down',
-      'Barrier # goes down',
-      'Barrier # stays up',
-    ),
-    delayed(
-      'Ramp #',
-      'Ramp # called down',
-      'Ramp # not called down',
-      'Lowering valve # open',
-      'Lowering valve # shut',
-    ),
-    delayed(
-      'Bilge well #',
-      'Bilge well # high',
-      'Bilge well # not high',
-      'Bilge well # alarm',
-      'No alarm at bilge well #',
-      'abnormal',
-    ),
+    delayed('Barrier #', '~ called down', '~ not called down', '~ goes down', '~ stays up'),
+    delayed('Ramp #', '~ called down', '~ not called down', 'Lowering valve # open', 'Lowering valve # shut'),
+    delayed('Bilge well #', '~ high', '~ not high', '~ alarm', 'No alarm at ~', 'abnormal'),
   ],
   runsOn: [
     delayed(
@@ -163,13 +122,7 @@ export const ferryRamp: Plant = {
       'Ramp beacon # off',
       'neutral',
     ),
-    delayed(
-      'Hydraulic pump #',
-      'Lever # off centre',
-      'Lever # centred',
-      'Hydraulic pump # on',
-      'Hydraulic pump # off',
-    ),
+    delayed('Hydraulic pump #', 'Lever # off centre', 'Lever # centred', '~ on', '~ off'),
     delayed(
       'Deck lights',
       'Barrier # up',

@@ -6,38 +6,18 @@ export const flourLine: Plant = {
   id: 'flour-line',
   name: 'Flour line',
   signals: [
-    signal(
-      'Bucket elevator #',
-      'contact',
-      'Bucket elevator # tripped/abnormal',
-      'Bucket elevator # healthy/normal',
-    ),
-    signal(
-      'Bucket elevator #',
-      'contact',
-      'Bucket elevator # running/normal',
-      'Bucket elevator # stopped/neutral',
-    ),
-    signal(
-      'Elevator belt #',
-      'limit',
-      'Elevator belt # off track/emergency',
-      'Elevator belt # on track/normal',
-    ),
-    signal(
-      'Screw conveyor #',
-      'contact',
-      'Screw conveyor # choked/abnormal',
-      'Screw conveyor # clear/normal',
-    ),
-    signal('Bin #', 'contact', 'Bin # full/neutral', 'Bin # not full/neutral'),
-    signal('Bin #', 'contact', 'Bin # empty/abnormal', 'Bin # not empty/normal'),
-    signal('Slide #', 'limit', 'Slide # open/neutral', 'Slide # not open/neutral'),
-    signal('Sifter #', 'contact', 'Sifter # tripped/abnormal', 'Sifter # healthy/normal'),
-    signal('Dust filter #', 'contact', 'Dust filter # blocked/abnormal', 'Dust filter # clear/normal'),
-    signal('Rotary valve #', 'contact', 'Rotary valve # turning/normal', 'Rotary valve # standing/abnormal'),
-    signal('Duct #', 'contact', 'Spark in duct #/emergency', 'No spark in duct #/normal'),
-    signal('Damping tank #', 'float', 'Damping tank # low/abnormal', 'Damping tank # not low/normal'),
+    signal('Bucket elevator #', 'contact', '~ tripped/abnormal', '~ healthy/normal'),
+    signal('Bucket elevator #', 'contact', '~ running/normal', '~ stopped/neutral'),
+    signal('Elevator belt #', 'limit', '~ off track/emergency', '~ on track/normal'),
+    signal('Screw conveyor #', 'contact', '~ choked/abnormal', '~ clear/normal'),
+    signal('Bin #', 'contact', '~ full/neutral', '~ not full/neutral'),
+    signal('Bin #', 'contact', '~ empty/abnormal', '~ not empty/normal'),
+    signal('Slide #', 'limit', '~ open/neutral', '~ not open/neutral'),
+    signal('Sifter #', 'contact', '~ tripped/abnormal', '~ healthy/normal'),
+    signal('Dust filter #', 'contact', '~ blocked/abnormal', '~ clear/normal'),
+    signal('Rotary valve #', 'contact', '~ turning/normal', '~ standing/abnormal'),
+    signal('Duct #', 'contact', 'Spark in ~/emergency', 'No spark in ~/normal'),
+    signal('Damping tank #', 'float', '~ low/abnormal', '~ not low/normal'),
   ],
   drives: [
     { thing: 'Bucket elevator #', running: 'running' },
@@ -52,21 +32,13 @@ export const flourLine: Plant = {
     { thing: 'Bale clamp #', running: 'clamping' },
   ],
   movements: [
-    movement(
-      'Slide #',
-      ['Open slide #', 'Slide # opening', 'Slide # open'],
-      ['Shut slide #', 'Slide # shutting', 'Slide # shut'],
-    ),
+    movement('Slide #', ['Open ~', '~ opening', '~ open'], ['Shut ~', '~ shutting', '~ shut']),
     movement(
       'Shuttle belt #',
-      ['Shuttle belt # left', 'Shuttle belt # going left', 'Shuttle belt # at left end'],
-      ['Shuttle belt # right', 'Shuttle belt # going right', 'Shuttle belt # at right end'],
+      ['~ left', '~ going left', '~ at left end'],
+      ['~ right', '~ going right', '~ at right end'],
     ),
-    movement(
-      'Sack lift #',
-      ['Raise sack lift #', 'Sack lift # rising', 'Sack lift # at top'],
-      ['Lower sack lift #', 'Sack lift # lowering', 'Sack lift # at bottom'],
-    ),
+    movement('Sack lift #', ['Raise ~', '~ rising', '~ at top'], ['Lower ~', '~ lowering', '~ at bottom']),
   ],
   pairs: [
     {
@@ -132,14 +104,8 @@ export const flourLine: Plant = {
     ),
   ],
   startsLate: [
-    delayed(
-      'Bucket elevator #',
-      'Elevator # called for',
-      'Elevator # not called for',
-      'Bucket elevator # runs',
-      'Bucket elevator # stopped',
-    ),
-    delayed('Bin #', 'Bin # full', 'Bin # not full', 'Bin # alarm', 'No alarm at bin #', 'abnormal'),
+    delayed('Bucket elevator #', 'Elevator # called for', 'Elevator # not called for', '~ runs', '~ stopped'),
+    delayed('Bin #', '~ full', '~ not full', '~ alarm', 'No alarm at ~', 'abnormal'),
     delayed(
       'Roller mill #',
       'Feed at mill #',
@@ -149,20 +115,8 @@ export const flourLine: Plant = {
     ),
   ],
   runsOn: [
-    delayed(
-      'Screw conveyor #',
-      'Mill # running',
-      'Mill # stopped',
-      'Screw conveyor # on',
-      'Screw conveyor # off',
-    ),
-    delayed(
-      'Filter fan #',
-      'Elevator # running',
-      'Elevator # stopped',
-      'Filter fan # on',
-      'Filter fan # off',
-    ),
+    delayed('Screw conveyor #', 'Mill # running', 'Mill # stopped', '~ on', '~ off'),
+    delayed('Filter fan #', 'Elevator # running', 'Elevator # stopped', '~ on', '~ off'),
     delayed(
       'Shaker of filter #',
       'Dust filter # blocked',

@@ -6,23 +6,18 @@ export const iceWorks: Plant = {
   id: 'ice-works',
   name: 'Ice works',
   signals: [
-    signal('Compressor #', 'contact', 'Compressor # tripped/abnormal', 'Compressor # healthy/normal'),
-    signal('Compressor #', 'contact', 'Compressor # running/normal', 'Compressor # stopped/neutral'),
+    signal('Compressor #', 'contact', '~ tripped/abnormal', '~ healthy/normal'),
+    signal('Compressor #', 'contact', '~ running/normal', '~ stopped/neutral'),
     signal('Brine circuit #', 'contact', 'Brine # flowing/normal', 'Brine # not flowing/abnormal'),
-    signal('Brine pump #', 'contact', 'Brine pump # tripped/abnormal', 'Brine pump # healthy/normal'),
-    signal('Ice crusher #', 'contact', 'Ice crusher # jammed/abnormal', 'Ice crusher # not jammed/normal'),
-    signal('Crusher hood #', 'limit', 'Crusher hood # shut/normal', 'Crusher hood # not shut/abnormal'),
-    signal('Store door #', 'limit', 'Store door # open/abnormal', 'Store door # shut/normal'),
-    signal('Harvest tank #', 'float', 'Harvest tank # full/normal', 'Harvest tank # not full/neutral'),
-    signal(
-      'Suction trap #',
-      'float',
-      'Suction trap # level high/emergency',
-      'Suction trap # level not high/normal',
-    ),
+    signal('Brine pump #', 'contact', '~ tripped/abnormal', '~ healthy/normal'),
+    signal('Ice crusher #', 'contact', '~ jammed/abnormal', '~ not jammed/normal'),
+    signal('Crusher hood #', 'limit', '~ shut/normal', '~ not shut/abnormal'),
+    signal('Store door #', 'limit', '~ open/abnormal', '~ shut/normal'),
+    signal('Harvest tank #', 'float', '~ full/normal', '~ not full/neutral'),
+    signal('Suction trap #', 'float', '~ level high/emergency', '~ level not high/normal'),
     signal('Plant room', 'contact', 'Gas in plant room/emergency', 'Plant room free of gas/normal'),
-    signal('Oil heater #', 'contact', 'Oil heater # faulty/abnormal', 'Oil heater # ready/normal'),
-    signal('Ice bin #', 'limit', 'Ice bin # full/neutral', 'Ice bin # not full/neutral'),
+    signal('Oil heater #', 'contact', '~ faulty/abnormal', '~ ready/normal'),
+    signal('Ice bin #', 'limit', '~ full/neutral', '~ not full/neutral'),
   ],
   drives: [
     { thing: 'Compressor #', running: 'running', startsUnloaded: true },
@@ -36,21 +31,9 @@ export const iceWorks: Plant = {
     { thing: 'Flake press #', running: 'pressing' },
   ],
   movements: [
-    movement(
-      'Block crane #',
-      ['Raise block crane #', 'Block crane # raising', 'Block crane # at top'],
-      ['Lower block crane #', 'Block crane # lowering', 'Block crane # at bottom'],
-    ),
-    movement(
-      'Store door #',
-      ['Open store door #', 'Store door # opening', 'Store door # open'],
-      ['Shut store door #', 'Store door # shutting', 'Store door # shut'],
-    ),
-    movement(
-      'Ice skip #',
-      ['Tip ice skip #', 'Ice skip # tipping', 'Ice skip # tipped'],
-      ['Return ice skip #', 'Ice skip # returning', 'Ice skip # level'],
-    ),
+    movement('Block crane #', ['Raise ~', '~ raising', '~ at top'], ['Lower ~', '~ lowering', '~ at bottom']),
+    movement('Store door #', ['Open ~', '~ opening', '~ open'], ['Shut ~', '~ shutting', '~ shut']),
+    movement('Ice skip #', ['Tip ~', '~ tipping', '~ tipped'], ['Return ~', '~ returning', '~ level']),
   ],
   pairs: [
     {
@@ -116,7 +99,7 @@ export const iceWorks: Plant = {
     ),
   ],
   startsLate: [
-    delayed('Compressor #', 'Store # warm', 'Store # cold', 'Compressor # runs', 'Compressor # off'),
+    delayed('Compressor #', 'Store # warm', 'Store # cold', '~ runs', '~ off'),
     delayed(
       'Brine circuit #',
       'Brine # not flowing',
@@ -125,29 +108,16 @@ export const iceWorks: Plant = {
       'No flow alarm of brine #',
       'abnormal',
     ),
-    delayed(
-      'Store door #',
-      'Store door # open',
-      'Store door # shut',
-      'Store door # alarm',
-      'No alarm at store door #',
-      'abnormal',
-    ),
+    delayed('Store door #', '~ open', '~ shut', '~ alarm', 'No alarm at ~', 'abnormal'),
   ],
   runsOn: [
-    delayed(
-      'Brine pump #',
-      'Compressor # running',
-      'Compressor # stopped',
-      'Brine pump # on',
-      'Brine pump # off',
-    ),
+    delayed('Brine pump #', 'Compressor # running', 'Compressor # stopped', '~ on', '~ off'),
     delayed(
       'Condenser fan #',
       'Pressure high at condenser #',
       'Pressure normal at condenser #',
-      'Condenser fan # on',
-      'Condenser fan # off',
+      '~ on',
+      '~ off',
     ),
     delayed(
       'Conveyor of crusher #',
