@@ -143,7 +143,8 @@ export const configIn = (written: Written): UserConfig => ({
   root: 'src/web',
   plugins: [inWords(written), fetchedEarly(), precache(), compressed()],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-  worker: { format: 'es', rollupOptions: { treeshake } },
+  // What says of a call that it may be left out has done its work when the bundle is made.
+  worker: { format: 'es', rollupOptions: { treeshake, output: { comments: { annotation: false } } } },
   build: {
     outDir: '../../dist/web',
     emptyOutDir: true,

@@ -15,10 +15,15 @@ export interface Feeding {
   readonly fused?: true;
 }
 
-const CONTROL: readonly Feeding[] = [
+/** Extra-low voltage: up to 50 V AC or 120 V DC (IEC 61140, from memory). */
+const EXTRA_LOW: readonly Feeding[] = [
   { rating: { volts: 24, current: 'AC' }, source: 'transformer', amps: [2, 4, 6] },
   { rating: { volts: 24, current: 'DC' }, source: 'power supply unit', amps: [2, 4, 6] },
   { rating: { volts: 48, current: 'DC' }, source: 'power supply unit', amps: [2, 4] },
+];
+
+const CONTROL: readonly Feeding[] = [
+  ...EXTRA_LOW,
   { rating: { volts: 110, current: 'AC' }, source: 'transformer', amps: [1, 2, 4] },
   { rating: { volts: 230, current: 'AC' }, source: 'transformer', amps: [1, 2, 4] },
 ];
@@ -34,16 +39,12 @@ export const SIGNALS = {
   inputs: { rating: { volts: 24, current: 'DC' }, source: 'power supply unit', amps: [0.5, 1, 2] },
 } as const satisfies Readonly<Record<string, Feeding>>;
 
-/** Extra-low voltage: up to 50 V AC or 120 V DC (IEC 61140, from memory). */
-export const isExtraLow = ({ volts, current }: Rating): boolean => volts <= (current === 'DC' ? 120 : 50);
-
 /** Half of all circuits have one of the two 24 V supplies. */
 export const pickControl = (random: Random): Feeding =>
-  random.pick(random.chance(0.5) ? CONTROL.slice(0, 2) : CONTROL);
+  random.pick(random.chance(0.5) ? EXTRA_LOW.slice(0, 2) : CONTROL);
 
 /**
  * Where a relay also switches extra-low voltage: beside it a pole with 110 or 230 V would need a relay, sockets and wires with
  * double insulation between the poles (IEC 60204-1, 6.4 and IEC 61140, from memory), which no drawing shows.
  */
-export const pickExtraLowControl = (random: Random): Feeding =>
-  random.pick(CONTROL.filter(({ rating }) => isExtraLow(rating)));
+export const pickExtraLowControl = (random: Random): Feeding => random.pick(EXTRA_LOW);

@@ -202,8 +202,6 @@ function staysLit(chains: Chains, { relay, wellOut }: Watching, circuit: Circuit
  */
 export const failsSafe: DrawingRule = {
   name: 'fails-safe',
-  source:
-    'IEC 60204-1, 9.4.1: a failure of the control circuit leads to no hazard (from memory); energised to be well: common practice',
   check(circuit, view) {
     const lamps = new ShownLamps(circuit);
     if (!lamps.any) return [];

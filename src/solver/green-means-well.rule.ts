@@ -48,7 +48,6 @@ function wrongIn(circuit: Circuit, lamps: ShownLamps): readonly Wrong[] {
  */
 export const greenMeansWell: DrawingRule = {
   name: 'green-means-well',
-  source: 'IEC 60204-1, 10.3.2: green is for the normal condition (from memory)',
   check(circuit) {
     const lamps = new ShownLamps(circuit);
     if (!lamps.any) return [];

@@ -161,7 +161,6 @@ function actsToBoth(
  */
 export const lockedBothWays: DrawingRule = {
   name: 'locked-both-ways',
-  source: 'IEC 60204-1, 9.3.4: contactors for opposite motions are interlocked (from memory)',
   check(circuit) {
     const plant = plantOf(circuit);
     const { machine } = plant;

@@ -86,8 +86,6 @@ class Restarts {
  */
 export const noRestart: DrawingRule = {
   name: 'no-restart',
-  source:
-    'IEC 60204-1, 7.5: no restart by itself when the supply returns, where that is a hazard (from memory)',
   check(circuit) {
     if (!circuit.devices.some((device) => traitsOf(device).momentary) || !remembers(planOf(circuit)))
       return [];

@@ -64,7 +64,6 @@ function actsToShort(machine: Machine, circuit: Circuit): Act[] | undefined {
  */
 export const shortCircuit: DrawingRule = {
   name: 'short-circuit',
-  source: 'common practice, no source',
   check(circuit: Circuit, _view: CircuitView) {
     const plan = planOf(circuit);
     if (!couldShort(plan)) return [];

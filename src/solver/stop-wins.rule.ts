@@ -70,7 +70,6 @@ function search(circuit: Circuit, stops: readonly Device[]): readonly Running[] 
  */
 export const stopWins: DrawingRule = {
   name: 'stop-wins',
-  source: 'IEC 60204-1, 9.2: stop functions override the start functions that belong to them (from memory)',
   check(circuit) {
     const stops = circuit.devices.filter((device) => traitsOf(device).stops?.(device));
     if (stops.length === 0) return [];

@@ -153,10 +153,10 @@ describe('docs/errors.md', () => {
 
   it('has the drawing rules with their reasons and sources, and no others', () => {
     expect(rowsFrom('drawing rule')).toEqual(
-      drawingRules.map(({ name, source }) => [
+      drawingRules.map(({ name }) => [
         `\`${name}\``,
         'drawing rule',
-        `${english.ruleReasons[name as keyof typeof english.ruleReasons]} Source: ${source}.`,
+        `${english.ruleReasons[name as keyof typeof english.ruleReasons]} Source: ${english.ruleSources[name as keyof typeof english.ruleSources]}.`,
       ]),
     );
   });

@@ -93,7 +93,7 @@ describe('generate', () => {
         "permissive": "1f8506d06075786611ce3a848016629b make -B1; break -B2; make -B2",
         "pump-out": "9fca5225442026637d2be6a1e6590ac5 make -B1; make -B2; break -B2",
         "relay-chain": "2dcdcd3e4099d975135320cd829207e9 make -B1",
-        "seal-in": "c3069b7f2417eff3d50079d6b09dfb5b press -S7; release -S7",
+        "seal-in": "1d8b4fb46ef9f2ed6c5ddcb135322553 press -S4; release -S4",
         "star-delta": "bea2e14fc67b3a3c76af41bfa6916cce press -S704; release -S704",
         "status-pair": "78fbd0d9bd536b409e462910442c90d8 make -B2; break -B2; make -B2",
         "two-hand": "07ee67e3182fc1ec172f87433b591713 press -S92; wait 0.2 s; press -S91; wait 2 s",

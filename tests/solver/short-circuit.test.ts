@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkRules, problemOf } from '../../src/circuit/index.ts';
 import { families, generate } from '../../src/generator/index.ts';
-import { shortCircuit } from '../../src/solver/index.ts';
+import { rulesOfPractice, shortCircuit } from '../../src/solver/index.ts';
 import { english, told } from '../support/in-english.ts';
 import { circuitOf } from '../support/written.ts';
 
@@ -48,11 +48,13 @@ describe('the rule against short circuits', () => {
     expect(findings(text)).toEqual([]);
   });
 
-  it('stands in docs/errors.md with its reason and source', () => {
-    const { name, source } = shortCircuit;
-    const reason = english.ruleReasons['short-circuit'];
+  it('stands in docs/errors.md with its reason and source, as the rules of practice do', () => {
     const page = readFileSync(new URL('../../docs/errors.md', import.meta.url), 'utf8');
-    expect(page).toContain(`| \`${name}\` | solved drawing rule | ${reason} Source: ${source}. |`);
+    for (const rule of [shortCircuit, ...rulesOfPractice]) {
+      const name = rule.name as keyof typeof english.ruleReasons;
+      const meaning = `${english.ruleReasons[name]} Source: ${english.ruleSources[name]}.`;
+      expect(page).toContain(`| \`${name}\` | solved drawing rule | ${meaning} |`);
+    }
   });
 
   it('finds none in the circuits of any family', () => {

@@ -4,7 +4,6 @@ import type { DrawingRule } from './rule.ts';
 
 export const commonUnused: DrawingRule = {
   name: 'common-unused',
-  source: 'common practice, no source (terminal functions: EN 50005)',
   check(_circuit, view) {
     return changeoversOf(view)
       .filter(({ part, common, breakLeg, makeLeg }) => {

@@ -10,8 +10,6 @@ import type { Broken, DrawingRule } from './rule.ts';
  */
 export const contactOnReturn: DrawingRule = {
   name: 'contact-on-return',
-  source:
-    'IEC 60204-1, 9.4.3 method a; NFPA 79 the same. Protective devices and isolators exempt: common practice, no source',
   check(_circuit, view) {
     const { of } = view.conductors;
     const links = linksOf(view);

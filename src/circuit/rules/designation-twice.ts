@@ -3,7 +3,6 @@ import type { DrawingRule } from './rule.ts';
 
 export const designationTwice: DrawingRule = {
   name: 'designation-twice',
-  source: 'IEC 81346-1 (from memory)',
   check: (circuit) =>
     namesTwice(circuit).map(({ kind, name, concern }) => ({
       said: { says: kind === 'supply' ? 'designation-twice.supply' : 'designation-twice', name },

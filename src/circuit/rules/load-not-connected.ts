@@ -7,7 +7,6 @@ const isSpareInput = ({ load, from }: PlacedLoad, wired: ReadonlySet<string>): b
 
 export const loadNotConnected: DrawingRule = {
   name: 'load-not-connected',
-  source: 'common practice, no source',
   check(_circuit, view) {
     const { of } = view.conductors;
     return loadsOf(view).flatMap((placed): Broken[] => {

@@ -7,8 +7,6 @@ import type { CircuitView } from '../view.ts';
 export interface Rule<S extends Said = Said> {
   /** Also the code of its findings in docs/errors.md. */
   readonly name: string;
-  /** Where it comes from; `common practice, no source` and `from memory` are said. */
-  readonly source: string;
   /** Everything in the circuit that breaks it. The circuit needn't be sound. */
   check(circuit: Circuit, view: CircuitView): readonly Found<S>[];
 }

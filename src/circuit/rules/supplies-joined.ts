@@ -33,7 +33,6 @@ function joiningWire({ wires }: CircuitView, links: readonly Link[], one: Pole, 
 
 export const suppliesJoined: DrawingRule = {
   name: 'supplies-joined',
-  source: 'common practice, no source',
   check(_circuit, view) {
     const links = linksOf(view);
     const neighbours = neighboursOf(view, links);

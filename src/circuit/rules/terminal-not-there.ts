@@ -3,7 +3,6 @@ import type { Broken, DrawingRule } from './rule.ts';
 
 export const terminalNotThere: DrawingRule = {
   name: 'terminal-not-there',
-  source: 'EN 50005 (withdrawn; carried on in annexes of IEC 60947-1 and 60947-5-1, from memory)',
   check({ paths }, view) {
     const terminalsOf = (name: string): readonly string[] | undefined => {
       const supply = view.supplies.get(name);

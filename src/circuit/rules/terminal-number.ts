@@ -3,7 +3,6 @@ import type { Broken, DrawingRule } from './rule.ts';
 
 export const terminalNumber: DrawingRule = {
   name: 'terminal-number',
-  source: 'EN 50005 (withdrawn; carried on in annexes of IEC 60947-1 and 60947-5-1, from memory)',
   check({ devices }) {
     return devices.flatMap((device, index) =>
       ('contacts' in device ? device.contacts : []).flatMap(({ form, terminals }, place): Broken[] =>

@@ -121,8 +121,6 @@ function motorFinding(windings: readonly PlacedLoad[], view: CircuitView, at: Re
 
 export const wrongVoltage: DrawingRule = {
   name: 'wrong-voltage',
-  source:
-    'IEC 61810-1 and IEC 60947-4-1: coils from 85 % to 110 % of rated voltage (from memory); inputs IEC 61131-2; the same band for other loads: common practice, no source',
   check(_circuit, view) {
     const at = reachable(view);
     const loads = loadsOf(view);

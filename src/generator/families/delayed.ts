@@ -10,7 +10,7 @@ import type { CoilPart, Toggle } from '../parts.ts';
 import type { Random } from '../random.ts';
 import { pickSeconds } from '../timing.ts';
 import type { Draft } from '../types.ts';
-import type { Delayed, Meaning, Plant } from '../vocabulary/index.ts';
+import { type Delayed, type Meaning, nextStep, type Plant } from '../vocabulary/index.ts';
 
 export interface TimedSignal {
   readonly seconds: number;
@@ -47,7 +47,9 @@ export function delayedDraft(
   const number = random.int(1, 6);
   const [first] = chosen;
   let before: CoilPart['made'] | undefined;
-  const timed = chosen.map((entry, index): TimedSignal => {
+  const timed = chosen.map((own, index): TimedSignal => {
+    const chained = size >= 4 && before !== undefined && index === 1;
+    const entry = chained ? nextStep : own;
     const seconds = pickSeconds(random);
     const full = (word: string): string => numbered(word, number);
     const makes = random.chance(0.7);
@@ -55,7 +57,6 @@ export function delayedDraft(
     const late = full(entry.late.text);
     const sensor = addSensor(board, 'contact', text);
     const timer = addTimer(board, source, seconds, { poles: 2, text: late });
-    const chained = size >= 4 && before !== undefined && index === 1;
     const contacts = [makes ? sensor.made() : sensor.rest()];
     if (chained) contacts.push(before!());
     board.line(source, 'control', [...random.shuffle(contacts), timer.coil]);

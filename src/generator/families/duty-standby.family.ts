@@ -61,7 +61,7 @@ export const dutyStandby: Family = {
         board.line(source, 'lamps', [run.rest(), idle.hop]);
       });
       if (size >= 5) {
-        const none = addLamp(board, source, pair.none, 'neutral');
+        const none = addLamp(board, source, 'Neither running', 'neutral');
         board.line(source, 'lamps', [...random.shuffle([runs[0]!.rest(), runs[1]!.rest()]), none.hop]);
       }
     }

@@ -1,7 +1,7 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
 import { cast, lower, titleOf } from '../casting.ts';
-import { type Chain, either, startOf } from '../chains.ts';
+import { type Chain, either } from '../chains.ts';
 import {
   addButton,
   addContactor,
@@ -13,6 +13,7 @@ import {
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Toggle } from '../parts.ts';
+import { statusLamps } from '../status-lamps.ts';
 import type { Family } from '../types.ts';
 
 /**
@@ -63,16 +64,15 @@ export const sealIn: Family = {
 
     const running = addLamp(board, source, `${drive.thing} ${drive.running}`, 'normal');
     const standing = addLamp(board, source, `${drive.thing} stopped`, 'neutral');
-    // Two contacts, or both legs of one pole.
-    const pair = random.chance(0.5) ? relay?.pole() : undefined;
-    board.line(source, 'lamps', [pair?.made ?? main.made(), running.hop]);
     // Who starts it from the far end sees it run there.
-    if (starts.length > 1 && random.chance(0.4)) {
-      const seen = addLamp(board, source, `${drive.thing} ${drive.running}, far end`, 'normal');
-      board.tail([seen.hop], startOf(running.hop));
-    }
-    if (pair) board.tail([pair.rest, standing.hop]);
-    else board.line(source, 'lamps', [main.rest(), standing.hop]);
+    const far =
+      starts.length > 1 && random.chance(0.4)
+        ? addLamp(board, source, `${drive.thing} ${drive.running}, far end`, 'normal')
+        : undefined;
+    statusLamps(random, opening, main, {
+      running: far ? { hop: either([running.hop], [far.hop]) } : running,
+      standing,
+    });
     if (size >= 6) {
       const follower = addRelay(board, source, { poles: 2, text: 'Next machine' });
       board.line(source, 'control', [main.made(), follower.coil]);

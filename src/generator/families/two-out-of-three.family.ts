@@ -1,5 +1,5 @@
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
-import { cast, castSignals, numbered, titleOf } from '../casting.ts';
+import { cast, lower, numbered, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
 import { addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
@@ -16,6 +16,7 @@ export const twoOutOfThree: Family = {
     const { plant, board, source } = opening;
     const trio = cast(random, plant.trios);
     const letters = ['A', 'B', 'C'];
+    const named = numbered(trio.trip.text, trio.number);
     const dual = size >= 2 && random.chance(0.4);
     const lettered = (text: string, letter: string): string =>
       numbered(text, trio.number).replace('@', letter);
@@ -40,29 +41,30 @@ export const twoOutOfThree: Family = {
     const vote = either(...pairs.map((pair) => random.shuffle(pair).map(contact)));
     const tripped = addRelay(board, source, {
       poles: random.int(size >= 5 ? 3 : 1, 4),
-      text: numbered(trio.trip.text, trio.number),
+      text: named,
     });
     board.line(source, 'control', [vote, tripped.coil]);
     const pole = tripped.pole();
-    const trip = addLamp(board, source, numbered(trio.trip.text, trio.number), trio.trip.meaning);
+    const trip = addLamp(board, source, named, trio.trip.meaning);
     board.line(source, 'lamps', [pole.made, trip.hop]);
     // One of three may have acted already, so this one isn't green.
-    const held = addLamp(board, source, numbered(trio.noTrip, trio.number), 'neutral');
+    const held = addLamp(board, source, `No ${lower(named)}`, 'neutral');
     board.tail([pole.rest, held.hop]);
     if (size >= 3) {
       letters.slice(0, size >= 4 ? 3 : 1).forEach((letter, index) => {
-        const lamp = addLamp(board, source, lettered(trio.acted.text, letter), trio.acted.meaning);
+        const lamp = addLamp(board, source, `${lettered(trio.one, letter)} acted`, 'abnormal');
         board.line(source, 'lamps', [contact(index), lamp.hop]);
       });
     }
     const toggles: Toggle[] = sensors.map(({ toggle }) => toggle);
     if (size >= 5) {
-      const signals = castSignals(random, plant, size - 4);
-      for (const signal of signals) {
-        const sensor = addSensor(board, signal.sensor, signal.text);
+      // What stops when it trips.
+      for (const { thing, running } of random.sample(plant.drives, size - 4)) {
+        const machine = numbered(thing, trio.number);
+        const sensor = addSensor(board, 'contact', `${machine} called for`);
         const relay = addRelay(board, source, { poles: 3 });
         board.line(source, 'control', [...random.shuffle([sensor.made(), tripped.rest()]), relay.coil]);
-        const lamp = addLamp(board, source, signal.acted.text, signal.acted.meaning);
+        const lamp = addLamp(board, source, `${machine} ${running}`, 'normal');
         board.line(source, 'lamps', [relay.made(), lamp.hop]);
         toggles.push(sensor.toggle);
       }

@@ -1,6 +1,6 @@
 /** Short ways to write the entries of a plant's vocabulary: as in a dictionary, `~` stands for the machine that the entry is of. */
 import type { Meaning } from './colours.ts';
-import type { Chain, Condition, Delayed, Movement, Sensor, Signal, Trio, Way, Word } from './types.ts';
+import type { Chain, Condition, Delayed, Drive, Movement, Sensor, Signal, Trio, Way, Word } from './types.ts';
 
 /** `~` at the beginning of a text, or further on in it. */
 const full = (thing: string, text: string): string =>
@@ -12,21 +12,20 @@ function word(thing: string, entry: string): Word {
   return { text: full(thing, text), meaning: meaning as Meaning };
 }
 
-const BADNESS: Readonly<Record<Meaning, number>> = {
-  emergency: 2,
-  abnormal: 1,
-  mandatory: 0,
-  normal: 0,
-  neutral: 0,
-};
+const isBad = ({ meaning }: Word): boolean => meaning === 'emergency' || meaning === 'abnormal';
 
 /** What it says when it has acted, and before: `signal('Vent fan #', 'contact', '~ tripped/abnormal', '~ healthy/normal')`. */
 export function signal(thing: string, sensor: Sensor, whenActed: string, before: string): Signal {
   const acted = word(thing, whenActed);
   const rest = word(thing, before);
-  const worse = BADNESS[acted.meaning] - BADNESS[rest.meaning];
-  return { thing, sensor, acted, rest, wireOff: worse > 0 ? 'acted' : worse < 0 ? 'rest' : 'either' };
+  return { thing, sensor, acted, rest, wireOff: isBad(acted) ? 'acted' : isBad(rest) ? 'rest' : 'either' };
 }
+
+export const drive = (
+  thing: string,
+  running: string,
+  fit: Pick<Drive, 'startsUnloaded' | 'jogs'> = {},
+): Drive => ({ thing, running, ...fit });
 
 export const movement = (
   thing: string,
@@ -54,14 +53,12 @@ export const condition = (
   passable?: 'passable',
 ): Condition => ({ text, sensor, well, passable: passable !== undefined });
 
-export const trio = (
-  thing: string,
-  sensor: Sensor,
-  one: string,
-  acted: string,
-  trip: string,
-  noTrip: string,
-): Trio => ({ thing, sensor, one, acted: word(thing, acted), trip: word(thing, trip), noTrip });
+export const trio = (thing: string, sensor: Sensor, one: string, trip: string): Trio => ({
+  thing,
+  sensor,
+  one,
+  trip: word(thing, trip),
+});
 
 export const delayed = (
   thing: string,
@@ -77,3 +74,6 @@ export const delayed = (
   late: { text: full(thing, late), meaning },
   idle: full(thing, idle),
 });
+
+/** What hangs on one timer as well as on its own: one step of a start after the other, in any plant. */
+export const nextStep = delayed('Next step', '~ called for', '~ not called for', '~ on', '~ off', 'neutral');

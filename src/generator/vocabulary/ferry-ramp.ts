@@ -1,5 +1,5 @@
 /** A ferry berth: the ramp, its hydraulics, barriers, pumps and signals. */
-import { chain, condition, delayed, movement, signal, trio } from './entries.ts';
+import { chain, condition, delayed, drive, movement, signal, trio } from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const ferryRamp: Plant = {
@@ -20,16 +20,13 @@ export const ferryRamp: Plant = {
     signal('Winch brake #', 'limit', '~ lifted/neutral', '~ on/neutral'),
   ],
   drives: [
-    { thing: 'Hydraulic pump #', running: 'running', startsUnloaded: true },
-    { thing: 'Mooring winch #', running: 'hauling', jogs: true },
-    { thing: 'Ballast pump #', running: 'pumping' },
-    { thing: 'Baggage belt #', running: 'running', jogs: true },
-    { thing: 'Waiting room fan #', running: 'running' },
+    drive('Hydraulic pump #', 'running', { startsUnloaded: true }),
+    drive('Mooring winch #', 'hauling', { jogs: true }),
+    drive('Ballast pump #', 'pumping'),
+    drive('Baggage belt #', 'running', { jogs: true }),
+    drive('Waiting room fan #', 'running'),
   ],
-  twoHand: [
-    { thing: 'Rope ferrule press #', running: 'pressing' },
-    { thing: 'Sheet guillotine #', running: 'cutting' },
-  ],
+  twoHand: [drive('Rope ferrule press #', 'pressing'), drive('Sheet guillotine #', 'cutting')],
   movements: [
     movement('Ramp #', ['Raise ~', '~ rising', '~ raised'], ['Lower ~', '~ lowering', '~ landed']),
     movement('Barrier #', ['Raise ~', '~ rising', '~ up'], ['Lower ~', '~ lowering', '~ down']),
@@ -40,13 +37,11 @@ export const ferryRamp: Plant = {
       thing: 'Hydraulic pumps',
       units: ['Hydraulic pump A', 'Hydraulic pump B'],
       demand: 'Oil pressure low',
-      none: 'No hydraulic pump running',
     },
     {
       thing: 'Bilge pumps',
       units: ['Port bilge pump', 'Starboard bilge pump'],
       demand: 'Bilge level high',
-      none: 'No bilge pump running',
     },
   ],
   sumps: [
@@ -83,30 +78,9 @@ export const ferryRamp: Plant = {
     ),
   ],
   trios: [
-    trio(
-      'High level in bilge well #',
-      'float',
-      'Bilge float #@',
-      'High level at float #@/abnormal',
-      'High level trip, bilge well #/emergency',
-      'No high level trip, bilge well #',
-    ),
-    trio(
-      'Low level in oil tank #',
-      'float',
-      'Oil float #@',
-      'Low level at float #@/abnormal',
-      'Low level trip, oil tank #/emergency',
-      'No low level trip, oil tank #',
-    ),
-    trio(
-      'Swell at berth #',
-      'contact',
-      'Swell sensor #@',
-      'High swell at sensor #@/abnormal',
-      'Swell trip, berth #/abnormal',
-      'No swell trip, berth #',
-    ),
+    trio('High level in bilge well #', 'float', 'Bilge float #@', 'High level trip, bilge well #/emergency'),
+    trio('Low level in oil tank #', 'float', 'Oil float #@', 'Low level trip, oil tank #/emergency'),
+    trio('Swell at berth #', 'contact', 'Swell sensor #@', 'Swell trip, berth #/abnormal'),
   ],
   startsLate: [
     delayed('Barrier #', '~ called down', '~ not called down', '~ goes down', '~ stays up'),

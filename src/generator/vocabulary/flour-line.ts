@@ -1,5 +1,5 @@
 /** Milling: elevators, screws, sifters, bins, filters. */
-import { chain, condition, delayed, movement, signal, trio } from './entries.ts';
+import { chain, condition, delayed, drive, movement, signal, trio } from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const flourLine: Plant = {
@@ -20,17 +20,14 @@ export const flourLine: Plant = {
     signal('Damping tank #', 'float', '~ low/abnormal', '~ not low/normal'),
   ],
   drives: [
-    { thing: 'Bucket elevator #', running: 'running' },
-    { thing: 'Screw conveyor #', running: 'running', jogs: true },
-    { thing: 'Roller mill #', running: 'grinding', startsUnloaded: true },
-    { thing: 'Sifter #', running: 'sifting' },
-    { thing: 'Sack belt #', running: 'running', jogs: true },
-    { thing: 'Filter fan #', running: 'running', startsUnloaded: true },
+    drive('Bucket elevator #', 'running'),
+    drive('Screw conveyor #', 'running', { jogs: true }),
+    drive('Roller mill #', 'grinding', { startsUnloaded: true }),
+    drive('Sifter #', 'sifting'),
+    drive('Sack belt #', 'running', { jogs: true }),
+    drive('Filter fan #', 'running', { startsUnloaded: true }),
   ],
-  twoHand: [
-    { thing: 'Sack press #', running: 'pressing' },
-    { thing: 'Bale clamp #', running: 'clamping' },
-  ],
+  twoHand: [drive('Sack press #', 'pressing'), drive('Bale clamp #', 'clamping')],
   movements: [
     movement('Slide #', ['Open ~', '~ opening', '~ open'], ['Shut ~', '~ shutting', '~ shut']),
     movement(
@@ -45,13 +42,11 @@ export const flourLine: Plant = {
       thing: 'Blowers',
       units: ['Blower A', 'Blower B'],
       demand: 'Air pressure low',
-      none: 'No blower running',
     },
     {
       thing: 'Filter fans',
       units: ['East filter fan', 'West filter fan'],
       demand: 'Mill running',
-      none: 'No filter fan running',
     },
   ],
   sumps: [
@@ -78,30 +73,9 @@ export const flourLine: Plant = {
     ]),
   ],
   trios: [
-    trio(
-      'High level in bin #',
-      'contact',
-      'Bin probe #@',
-      'High level at probe #@/abnormal',
-      'High level trip, bin #/abnormal',
-      'No high level trip, bin #',
-    ),
-    trio(
-      'Sparks in duct #',
-      'contact',
-      'Spark sensor #@',
-      'Spark at sensor #@/abnormal',
-      'Spark trip, duct #/emergency',
-      'No spark trip, duct #',
-    ),
-    trio(
-      'Bearings of mill #',
-      'contact',
-      'Bearing sensor #@',
-      'Bearing hot at sensor #@/abnormal',
-      'Bearing trip, mill #/abnormal',
-      'No bearing trip, mill #',
-    ),
+    trio('High level in bin #', 'contact', 'Bin probe #@', 'High level trip, bin #/abnormal'),
+    trio('Sparks in duct #', 'contact', 'Spark sensor #@', 'Spark trip, duct #/emergency'),
+    trio('Bearings of mill #', 'contact', 'Bearing sensor #@', 'Bearing trip, mill #/abnormal'),
   ],
   startsLate: [
     delayed('Bucket elevator #', 'Elevator # called for', 'Elevator # not called for', '~ runs', '~ stopped'),

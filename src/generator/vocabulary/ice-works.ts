@@ -1,5 +1,5 @@
 /** Making and storing ice: compressors, brine, crushers, cold stores. */
-import { chain, condition, delayed, movement, signal, trio } from './entries.ts';
+import { chain, condition, delayed, drive, movement, signal, trio } from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const iceWorks: Plant = {
@@ -20,16 +20,13 @@ export const iceWorks: Plant = {
     signal('Ice bin #', 'limit', '~ full/neutral', '~ not full/neutral'),
   ],
   drives: [
-    { thing: 'Compressor #', running: 'running', startsUnloaded: true },
-    { thing: 'Brine pump #', running: 'pumping', startsUnloaded: true },
-    { thing: 'Ice crusher #', running: 'crushing', jogs: true },
-    { thing: 'Block saw #', running: 'cutting', startsUnloaded: true },
-    { thing: 'Store conveyor #', running: 'running', jogs: true },
+    drive('Compressor #', 'running', { startsUnloaded: true }),
+    drive('Brine pump #', 'pumping', { startsUnloaded: true }),
+    drive('Ice crusher #', 'crushing', { jogs: true }),
+    drive('Block saw #', 'cutting', { startsUnloaded: true }),
+    drive('Store conveyor #', 'running', { jogs: true }),
   ],
-  twoHand: [
-    { thing: 'Block guillotine #', running: 'cutting' },
-    { thing: 'Flake press #', running: 'pressing' },
-  ],
+  twoHand: [drive('Block guillotine #', 'cutting'), drive('Flake press #', 'pressing')],
   movements: [
     movement('Block crane #', ['Raise ~', '~ raising', '~ at top'], ['Lower ~', '~ lowering', '~ at bottom']),
     movement('Store door #', ['Open ~', '~ opening', '~ open'], ['Shut ~', '~ shutting', '~ shut']),
@@ -40,13 +37,11 @@ export const iceWorks: Plant = {
       thing: 'Brine pumps',
       units: ['Brine pump A', 'Brine pump B'],
       demand: 'Store warm',
-      none: 'No brine pump running',
     },
     {
       thing: 'Condenser fans',
       units: ['Condenser fan A', 'Condenser fan B'],
       demand: 'Condenser pressure high',
-      none: 'No condenser fan running',
     },
   ],
   sumps: [
@@ -73,30 +68,9 @@ export const iceWorks: Plant = {
     ]),
   ],
   trios: [
-    trio(
-      'Gas in plant room #',
-      'contact',
-      'Gas sensor #@',
-      'Gas at sensor #@/abnormal',
-      'Gas trip, plant room #/emergency',
-      'No gas trip, plant room #',
-    ),
-    trio(
-      'Level in suction trap #',
-      'float',
-      'Trap float #@',
-      'High level at float #@/abnormal',
-      'High level trip, suction trap #/emergency',
-      'No high level trip, suction trap #',
-    ),
-    trio(
-      'Freezing of brine circuit #',
-      'contact',
-      'Brine thermostat #@',
-      'Too cold at thermostat #@/abnormal',
-      'Freezing trip, brine #/abnormal',
-      'No freezing trip, brine #',
-    ),
+    trio('Gas in plant room #', 'contact', 'Gas sensor #@', 'Gas trip, plant room #/emergency'),
+    trio('Level in suction trap #', 'float', 'Trap float #@', 'High level trip, suction trap #/emergency'),
+    trio('Freezing of brine circuit #', 'contact', 'Brine thermostat #@', 'Freezing trip, brine #/abnormal'),
   ],
   startsLate: [
     delayed('Compressor #', 'Store # warm', 'Store # cold', '~ runs', '~ off'),

@@ -6,6 +6,7 @@ import { nursery } from './nursery.ts';
 import type { Plant } from './types.ts';
 
 export { BUTTON_COLOURS, LAMP_COLOURS, type Meaning, type Purpose } from './colours.ts';
+export { nextStep } from './entries.ts';
 export type * from './types.ts';
 
 export const plants: readonly Plant[] = [nursery, iceWorks, ferryRamp, flourLine];

@@ -1,5 +1,5 @@
 /** Growing plants under glass: vents, fans, screens, irrigation, potting. */
-import { chain, condition, delayed, movement, signal, trio } from './entries.ts';
+import { chain, condition, delayed, drive, movement, signal, trio } from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const nursery: Plant = {
@@ -20,16 +20,13 @@ export const nursery: Plant = {
     signal('Water filter #', 'contact', '~ choked/abnormal', '~ clear/normal'),
   ],
   drives: [
-    { thing: 'Vent fan #', running: 'running', startsUnloaded: true },
-    { thing: 'Misting pump #', running: 'running' },
-    { thing: 'Feed mixer #', running: 'mixing', jogs: true },
-    { thing: 'Potting line #', running: 'running', jogs: true },
-    { thing: 'Tray washer #', running: 'washing', jogs: true },
+    drive('Vent fan #', 'running', { startsUnloaded: true }),
+    drive('Misting pump #', 'running'),
+    drive('Feed mixer #', 'mixing', { jogs: true }),
+    drive('Potting line #', 'running', { jogs: true }),
+    drive('Tray washer #', 'washing', { jogs: true }),
   ],
-  twoHand: [
-    { thing: 'Pot press #', running: 'pressing' },
-    { thing: 'Tray clamp #', running: 'clamping' },
-  ],
+  twoHand: [drive('Pot press #', 'pressing'), drive('Tray clamp #', 'clamping')],
   movements: [
     movement('Roof vent #', ['Open ~', '~ opening', '~ open'], ['Close ~', '~ closing', '~ closed']),
     movement('Shade screen #', ['Draw ~', '~ drawing', '~ drawn'], ['Fold ~', '~ folding', '~ folded']),
@@ -45,13 +42,11 @@ export const nursery: Plant = {
       thing: 'Irrigation pumps',
       units: ['Irrigation pump A', 'Irrigation pump B'],
       demand: 'Beds dry',
-      none: 'No irrigation pump running',
     },
     {
       thing: 'Vent fans',
       units: ['North fan', 'South fan'],
       demand: 'Bays warm',
-      none: 'No vent fan running',
     },
   ],
   sumps: [
@@ -78,30 +73,9 @@ export const nursery: Plant = {
     ]),
   ],
   trios: [
-    trio(
-      'Frost in bay #',
-      'contact',
-      'Frost sensor #@',
-      'Frost at sensor #@/abnormal',
-      'Frost trip in bay #/emergency',
-      'No frost trip in bay #',
-    ),
-    trio(
-      'Overflow of water tank #',
-      'float',
-      'Overflow float #@',
-      'Overflow at float #@/abnormal',
-      'Overflow trip of tank #/emergency',
-      'No overflow trip of tank #',
-    ),
-    trio(
-      'Humidity in bay #',
-      'contact',
-      'Humidity switch #@',
-      'Too damp at switch #@/abnormal',
-      'Humidity trip in bay #/abnormal',
-      'No humidity trip in bay #',
-    ),
+    trio('Frost in bay #', 'contact', 'Frost sensor #@', 'Frost trip in bay #/emergency'),
+    trio('Overflow of water tank #', 'float', 'Overflow float #@', 'Overflow trip of tank #/emergency'),
+    trio('Humidity in bay #', 'contact', 'Humidity switch #@', 'Humidity trip in bay #/abnormal'),
   ],
   startsLate: [
     delayed('Roof vent #', 'Rain at vent #', 'No rain at vent #', '~ closes', '~ stays open'),

@@ -53,9 +53,8 @@ export interface Way {
 export interface Pair {
   readonly thing: string;
   readonly units: readonly [string, string];
-  /** What calls for one of them, and what is shown while neither runs. */
+  /** What calls for one of them. */
   readonly demand: string;
-  readonly none: string;
 }
 
 /** A pit that is pumped out between two floats. */
@@ -85,12 +84,10 @@ export interface Condition {
 export interface Trio {
   readonly thing: string;
   readonly sensor: Sensor;
-  /** One of the three, and what is shown when it has acted. */
+  /** One of the three. */
   readonly one: string;
-  readonly acted: Word;
-  /** When two have acted, and until then. */
+  /** When two have acted; until then there is none: `No frost trip in bay 2`. */
   readonly trip: Word;
-  readonly noTrip: string;
 }
 
 /** Something that follows a signal late. */

@@ -6,7 +6,7 @@ import { interchange } from './interchange.ts';
 import { paper } from './paper.ts';
 import { bankProblems } from './problems/banks.ts';
 import { homeworkProblems, interchangeProblems } from './problems/homework.ts';
-import { ruleReasons } from './problems/rules.ts';
+import { ruleReasons, ruleSources } from './problems/rules.ts';
 import { server } from './server/index.ts';
 import { typed } from './typed.ts';
 
@@ -17,6 +17,7 @@ export const english = {
   ...answering,
   problems,
   ruleReasons,
+  ruleSources,
   grading,
   typed,
   paper,

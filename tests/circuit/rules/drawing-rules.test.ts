@@ -15,10 +15,12 @@ describe('the drawing rules', () => {
   it('each have a name of their own, a reason and a source that says where it is from', () => {
     const names = drawingRules.map(({ name }) => name);
     expect(names).toEqual([...new Set(names)]);
-    for (const { name, source } of drawingRules) {
+    for (const { name } of drawingRules) {
       expect(name).toMatch(/^[a-z]+(-[a-z]+)*$/);
       expect(english.ruleReasons[name as keyof typeof english.ruleReasons]).toMatch(/^[A-Z].*\.$/);
-      expect(source).toMatch(/IEC|EN |NFPA|common practice, no source/);
+      expect(english.ruleSources[name as keyof typeof english.ruleSources]).toMatch(
+        /IEC|EN |NFPA|common practice, no source/,
+      );
     }
   });
 
@@ -62,7 +64,6 @@ B:L+  A:N`;
   it('can be given: another floor adds its own, with the same shape', () => {
     const noLamps: Rule<{ says: 'no-lamps'; name: string }> = {
       name: 'no-lamps',
-      source: 'this test',
       check: (_circuit, { devices }) =>
         [...devices.values()]
           .filter(({ device }) => device.kind === 'lamp')

@@ -295,3 +295,28 @@ export const ruleReasons = {
   'green-means-well':
     'Who sees a green lamp for several things looks no further: it is lit only while each of them is in order.',
 };
+
+/** Where each comes from; `common practice, no source` and `from memory` are said. */
+export const ruleSources: Readonly<Record<keyof typeof ruleReasons, string>> = {
+  'designation-twice': 'IEC 81346-1 (from memory)',
+  'terminal-not-there':
+    'EN 50005 (withdrawn; carried on in annexes of IEC 60947-1 and 60947-5-1, from memory)',
+  'terminal-number': 'EN 50005 (withdrawn; carried on in annexes of IEC 60947-1 and 60947-5-1, from memory)',
+  'load-not-connected': 'common practice, no source',
+  'common-unused': 'common practice, no source (terminal functions: EN 50005)',
+  'only-legs-wired': 'common practice, no source (terminal functions: EN 50005)',
+  'supplies-joined': 'common practice, no source',
+  'contact-on-return':
+    'IEC 60204-1, 9.4.3 method a; NFPA 79 the same. Protective devices and isolators exempt: common practice, no source',
+  'wrong-voltage':
+    'IEC 61810-1 and IEC 60947-4-1: coils from 85 % to 110 % of rated voltage (from memory); inputs IEC 61131-2; the same band for other loads: common practice, no source',
+  'short-circuit': 'common practice, no source',
+  'stop-wins':
+    'IEC 60204-1, 9.2: stop functions override the start functions that belong to them (from memory)',
+  'no-restart':
+    'IEC 60204-1, 7.5: no restart by itself when the supply returns, where that is a hazard (from memory)',
+  'locked-both-ways': 'IEC 60204-1, 9.3.4: contactors for opposite motions are interlocked (from memory)',
+  'fails-safe':
+    'IEC 60204-1, 9.4.1: a failure of the control circuit leads to no hazard (from memory); energised to be well: common practice',
+  'green-means-well': 'IEC 60204-1, 10.3.2: green is for the normal condition (from memory)',
+};
