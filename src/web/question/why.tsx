@@ -42,7 +42,7 @@ export function Why({ explanation: { decides, story }, onAbout }: Props) {
         ))}
       </ul>
       {story.length > 0 && (
-        <details class="in-words">
+        <details class="story">
           <summary>{words('first').practise.explained.story}</summary>
           <Steps steps={story} onAbout={onAbout} />
         </details>
