@@ -2,7 +2,7 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
-import { HANGING } from '../support/hanging.ts';
+import { HANGING, NEVER_COMES } from '../support/hanging.ts';
 import { BUNDLED } from './bundled.ts';
 
 const tests = existsSync(BUNDLED.list)
@@ -27,5 +27,6 @@ export default defineConfig({
     server: { deps: { external: [/\/bundled\//] } },
     testTimeout: HANGING,
     hookTimeout: HANGING,
+    expect: { poll: { timeout: NEVER_COMES } },
   },
 });

@@ -143,3 +143,22 @@ A:L+ -S1:13-14 -K2:11-12 -K1:A1-A2 A:L-
     expect(outcome).toEqual({ kind: 'race', devices: ['-K1', '-K2'], ways: 3 });
   });
 });
+
+describe('a changeover on its way', () => {
+  it('has both legs open, so that a relay fed by either may drop: a race, shown with it at rest', () => {
+    const passing = circuitOf(`
+supply A 24 V DC
+-S1 push-button make
+-K1 relay
+-K2 relay 2 poles
+-H1 lamp
+A:L+ -S1:13-14 -K1:A1-A2 A:L-
+A:L+ -K1:11-12 -K2:A1-A2 A:L-
+-K1:14 -K2:11-14 -K2:A1
+A:L+ -K2:21-24 -H1:X1-X2 A:L-`);
+    expect(solve(passing, scenarioOf('')).solution.lamps).toEqual({ '-H1': 'lit' });
+    const { outcome, lamps } = solve(passing, scenarioOf('press -S1')).solution;
+    expect(outcome).toEqual({ kind: 'race', devices: ['-K2'], ways: 2 });
+    expect(lamps).toEqual({ '-H1': 'dark' });
+  });
+});

@@ -12,7 +12,7 @@ import { answerWith, MORNING } from '../support/answers.ts';
 import { nobody } from './nobody.ts';
 
 /** Milliseconds, here. */
-const PATIENCE = 500;
+const PATIENCE = 2_000;
 
 /** What it does with a request: nothing, the head and half of a reply, or an answer. */
 let manner: 'silent' | 'stuck' | ((path: string, body: string) => unknown) = 'silent';
