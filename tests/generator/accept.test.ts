@@ -119,6 +119,19 @@ A:L  -B1:13-14  -H1:X1-X2  -H2:X1-X2  A:N
     });
   });
 
+  it('refuses what isn’t right at the beginning, although an act puts it right', () => {
+    const text = `-B1 field-contact make
+-H1 lamp
+-H2 lamp
+A:L  -H1:X1-X2  -H2:X1-X2  A:N
+-H1:X2  -B1:13-14  A:N
+`;
+    expect(judged(draftOf(text, 'make -B1', { lamps: ['-H1', '-H2'] }))).toMatchObject({
+      reason: 'between',
+      detail: '-H1',
+    });
+  });
+
   it('refuses a coil fed through a lamp, which lands between its limits', () => {
     const text = `-B1 field-contact make
 -H1 lamp 1 W

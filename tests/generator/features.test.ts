@@ -237,6 +237,7 @@ A:L+ -S1:13-14 -K1:A1-A2 A:L-
 A:L+ -K1:11-14 -H1:X1-X2 A:L-
 sheet 2
 A:L+ -S2:13-14 -K1:B1-B2 A:L-
+sheet 3
 A:L+ -K1:11`;
     expect(features(latching).elsewhere).toBe(1);
   });
