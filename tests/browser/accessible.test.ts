@@ -26,7 +26,7 @@ const SCREENS: readonly (readonly [string, (page: Page) => Promise<unknown>])[] 
       await fillIn(page, 1);
       await check(page);
       await page.waitForSelector('.transport');
-      await page.locator('.in-words summary').click();
+      for (const summary of await page.locator('.in-words summary').all()) await summary.click();
       await page.waitForSelector('.in-words li');
     },
   ],

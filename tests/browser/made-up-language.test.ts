@@ -37,7 +37,7 @@ const STEPS: readonly Step[] = [
       await check(page);
       await page.waitForSelector('.transport');
       await page.locator('.transport button').first().click();
-      await page.locator('.in-words summary').click();
+      for (const summary of await page.locator('.in-words summary').all()) await summary.click();
       await page.waitForSelector('.in-words li');
     },
   ],
