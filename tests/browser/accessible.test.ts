@@ -26,7 +26,8 @@ const SCREENS: readonly (readonly [string, (page: Page) => Promise<unknown>])[] 
       await fillIn(page, 1);
       await check(page);
       await page.waitForSelector('.transport');
-      for (const summary of await page.locator('.in-words summary').all()) await summary.click();
+      for (const summary of await page.locator('.in-words summary, .story summary').all())
+        await summary.click();
       await page.waitForSelector('.in-words li');
     },
   ],

@@ -37,7 +37,8 @@ const STEPS: readonly Step[] = [
       await check(page);
       await page.waitForSelector('.transport');
       await page.locator('.transport button').first().click();
-      for (const summary of await page.locator('.in-words summary').all()) await summary.click();
+      for (const summary of await page.locator('.in-words summary, .story summary').all())
+        await summary.click();
       await page.waitForSelector('.in-words li');
     },
   ],
