@@ -105,7 +105,9 @@ describe('an item of a printed paper', () => {
     for (const { printed, asLargeAsCanBe } of items) {
       const { all, drawn } = heights(asLargeAsCanBe);
       const fits = all - 0.3 * drawn <= room.all;
-      expect(paginate([printed], () => room.all)).toHaveLength(fits ? 1 : 2);
+      // Three sheets with the longest words there may be take up to three pages.
+      const pages = paginate([printed], () => room.all).length;
+      expect(fits ? [1] : [2, 3]).toContain(pages);
       if (fits && all > room.all) made++;
       // Where it can't, it is as large as it would be with all the room.
       if (!fits) expect(heights(printed)).toEqual({ all, drawn });
