@@ -13,7 +13,11 @@ const account = { name: 'Nora New', signIn: 'nora.new', password: 'nine potted f
 
 it.each([
   ['/api/join/look', { code: 'x' }, 'At code: eight letters and digits, as on the slip.'],
-  ['/api/join', { ...account, password: 'short' }, 'At password: this text has to have at least 10 characters.'],
+  [
+    '/api/join',
+    { ...account, password: 'short' },
+    'At password: this text has to have at least 10 characters.',
+  ],
   [
     '/api/join',
     { ...account, signIn: '-' },
