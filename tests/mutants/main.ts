@@ -14,6 +14,10 @@ if (name === undefined || !folder) {
   process.stderr.write(`Name one of ${Object.keys(FOLDERS).join(', ')}.\n`);
   process.exit(2);
 }
+if (values.of !== undefined && !/^[1-9]\d{0,5}$/.test(values.of)) {
+  process.stderr.write(`--of takes a whole number from 1, as 40 for every fortieth; not "${values.of}".\n`);
+  process.exit(2);
+}
 // A small part of what tests try at random.
 process.env['POLEWISE_DRAWN'] = '0.02';
 process.env['MUTANTS_OF'] = values.of ?? '1';
