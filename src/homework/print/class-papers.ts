@@ -116,7 +116,7 @@ function printPaper(print: Printing, request: ClassPapersRequest, { name, code, 
   const blocks = items.map((item, index) =>
     itemBlock(pen, words, { number: index + 1, ...item }, WIDTH, {
       most,
-      all: index === 0 ? room(0) - heightOf(before) : room(1),
+      page: index === 0 ? room(0) - heightOf(before) : room(1),
     }),
   );
   const [opening = [], ...others] = blocks;

@@ -43,21 +43,18 @@ const highest = (scene: Scene, row: readonly number[]): number =>
 const nameOf = ({ sheet, title }: SceneSheet, { paper }: Words): string =>
   title ? paper.sheetTitled({ sheet, title }) : paper.sheet(sheet);
 
-/** How much smaller than on its own a drawing may be so that all of it stands on one page with what is asked of it. */
-const SMALLEST = 0.7;
-
-export interface Room {
-  /** How high one sheet may be. */
-  readonly most: number;
-  /** How high all of it may be, to stand on one page with the rest of its item; over several pages where it must be smaller than reads well. */
-  readonly all?: number;
-}
-
 /**
  * The drawing at rest in a width, as large as drawings on paper are (capitals of 2 mm), and smaller only where there is no
- * room for it. Nothing of it depends on a scenario.
+ * room for it; laid out once, at whatever share of that size it is wanted. Nothing of it depends on a scenario.
+ *
+ * @param most - how high one sheet may be
  */
-export function drawingPieces(circuit: Circuit, words: Words, width: number, { most, all }: Room): Piece[] {
+export function drawingPieces(
+  circuit: Circuit,
+  words: Words,
+  width: number,
+  most: number,
+): (share: number) => Piece[] {
   const { scene, rows } = laidOut(words, circuit, width);
   const { picture } = picturesOf(scene);
   const head = scene.sheets.length > 1 ? HEAD : 0;
@@ -69,37 +66,35 @@ export function drawingPieces(circuit: Circuit, words: Words, width: number, { m
       (most - head) / highest(scene, row),
     );
   });
-  const drawn = rows.reduce((sum, row, index) => sum + highest(scene, row) * alone[index]!, 0);
-  const fits = all === undefined ? 1 : (all - rows.length * (head + BETWEEN)) / drawn;
-  const share = fits >= SMALLEST ? Math.min(1, fits) : 1;
-  return rows.flatMap((row, index): Piece[] => {
-    const scale = alone[index]! * share;
-    const height = highest(scene, row) * scale + head;
-    const alt = row
-      .map((sheet) => describe(words, circuit, { sheet: sheetAt(scene, sheet).sheet }))
-      .join(' ');
-    return [
-      {
-        height,
-        tag: 'Figure',
-        alt,
-        draw: (pen: Pen, left: number, y: number) => {
-          let x = left;
-          row.forEach((index, place) => {
-            const drawn = picture(index);
-            if (place > 0) pen.line(x - BETWEEN / 2, y, x - BETWEEN / 2, y + height, 0.4);
-            if (head > 0)
-              pen.write(nameOf(sheetAt(scene, index), words), x + mm(1.5), y + mm(3.2), {
-                size: 7.5,
-                quiet: true,
-              });
-            drawPicture(pen.doc, drawn, PALETTE, { x, y: y + head, scale });
-            x += drawn.width * scale + BETWEEN;
-          });
-          pen.box(left, y, width, height, 0.4);
+  const alts = rows.map((row) =>
+    row.map((sheet) => describe(words, circuit, { sheet: sheetAt(scene, sheet).sheet })).join(' '),
+  );
+  return (share) =>
+    rows.flatMap((row, index): Piece[] => {
+      const scale = alone[index]! * share;
+      const height = highest(scene, row) * scale + head;
+      return [
+        {
+          height,
+          tag: 'Figure',
+          alt: alts[index]!,
+          draw: (pen: Pen, left: number, y: number) => {
+            let x = left;
+            row.forEach((index, place) => {
+              const drawn = picture(index);
+              if (place > 0) pen.line(x - BETWEEN / 2, y, x - BETWEEN / 2, y + height, 0.4);
+              if (head > 0)
+                pen.write(nameOf(sheetAt(scene, index), words), x + mm(1.5), y + mm(3.2), {
+                  size: 7.5,
+                  quiet: true,
+                });
+              drawPicture(pen.doc, drawn, PALETTE, { x, y: y + head, scale });
+              x += drawn.width * scale + BETWEEN;
+            });
+            pen.box(left, y, width, height, 0.4);
+          },
         },
-      },
-      gap(BETWEEN),
-    ];
-  });
+        gap(BETWEEN),
+      ];
+    });
 }

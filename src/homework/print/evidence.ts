@@ -183,7 +183,7 @@ function proofBlock(
       say.drawing({ number, title }),
       say.dated({ day: day(answer.record.at), circuit: short(circuit) }),
     ),
-    ...drawingPieces(question.circuit, words, WIDTH, { most }),
+    ...drawingPieces(question.circuit, words, WIDTH, most)(1),
     gap(mm(1)),
     ...situationPieces(pen, situation, WIDTH, 9),
     textPiece(pen, task, { width: WIDTH, size: 9.5, face: 'bold' }),

@@ -2,8 +2,8 @@
 import type { PublicQuestion } from '../../../shared/question.ts';
 import type { Words } from '../../words/index.ts';
 import { answerSpace } from './answer-space.ts';
-import { drawingPieces, type Room } from './drawing-piece.ts';
-import { type Block, gap, heightOf, type Piece, textPiece } from './flow.ts';
+import { drawingPieces } from './drawing-piece.ts';
+import { type Block, gap, type Piece, paginate, textPiece } from './flow.ts';
 import { mm, type Pen } from './pen.ts';
 
 /** Sentences run on; what has a number stands on a line of its own. */
@@ -61,13 +61,35 @@ export interface ItemToPrint {
   readonly question: PublicQuestion;
 }
 
-/** @param room - how high one sheet of its drawing may be, and all of the item, to stand on one page where that reads well */
+/** How much smaller than on its own a drawing may be so that its item takes fewer pages. */
+const SMALLEST = 0.7;
+/** Halvings of what is left between too large and small enough. */
+const STEPS = 12;
+
+/** The largest share of its size at which the drawing of a block lets it stand on as few pages as the smallest would. */
+function shareFor(block: (share: number) => Block, page: number): number {
+  const pagesAt = (share: number): number => paginate([block(share)], () => page).length;
+  const fewest = pagesAt(SMALLEST);
+  if (pagesAt(1) === fewest) return 1;
+  let [fits, not] = [SMALLEST, 1];
+  for (let step = 0; step < STEPS; step++) {
+    const middle = (fits + not) / 2;
+    if (pagesAt(middle) === fewest) fits = middle;
+    else not = middle;
+  }
+  return fits;
+}
+
+/**
+ * @param most - how high one sheet of its drawing may be
+ * @param page - how high a page is
+ */
 export function itemBlock(
   pen: Pen,
   words: Words,
   { number, marks, question }: ItemToPrint,
   width: number,
-  { most, all }: Room & { readonly all: number },
+  { most, page }: { readonly most: number; readonly page: number },
 ): Block {
   const { circuit, asked } = question;
   const title = head(words, { number, kind: asked.title, subject: circuit.title ?? '', marks }, width);
@@ -85,6 +107,7 @@ export function itemBlock(
     gap(mm(1)),
     ...answerSpace(pen, words, asked, width),
   ];
-  const left = all - heightOf([title, ...below]);
-  return [title, ...drawingPieces(circuit, words, width, { most, all: left }), ...below, gap(mm(5))];
+  const drawing = drawingPieces(circuit, words, width, most);
+  const block = (share: number): Block => [title, ...drawing(share), ...below, gap(mm(5))];
+  return block(shareFor(block, page));
 }
