@@ -21,7 +21,7 @@ export const STATES: Readonly<Record<ItemKind, readonly StateName[]>> = {
 /** States of what gets a part of its voltage. */
 const BETWEEN: ReadonlySet<StateName> = new Set<StateName>(['dim', 'weak', 'undefined']);
 /** States of what never rests. */
-const RESTLESS: ReadonlySet<StateName> = new Set<StateName>(['flashing', 'pulsing', 'changing']);
+export const RESTLESS: ReadonlySet<StateName> = new Set<StateName>(['flashing', 'pulsing', 'changing']);
 
 /** What a load is asked as, by what is read off it. Coils are asked as what they move, inputs point by point. */
 const ASKED_AS: Readonly<Partial<Record<ReadAs, Exclude<ItemKind, 'terminal'>>>> = {

@@ -27,7 +27,6 @@ const OTHERWISE: Readonly<Record<string, readonly string[]>> = {
   'src/drawing/timing/signals.ts': ['lamp'],
   'src/generator/picture.ts': ['inputs'],
   'src/questions/explain/explain-states.ts': ['relay'],
-  'src/questions/kinds/wiring/explain.ts': ['lamp'],
   'src/questions/items.ts': ['flasher', 'lamp', 'relay'],
   'src/questions/kinds/meter/points.ts': ['lamp'],
   'src/solver/readings.ts': ['lamp'],

@@ -1,8 +1,6 @@
 /** Why the relays stand as they stand on which something hangs, from the nearest back to the cause. */
 import type { LoadTrace } from '../../../shared/solution.ts';
-import { stateOf } from '../items.ts';
 import type { ExplanationStep } from '../said.ts';
-import { standpointOf } from '../solving.ts';
 import { type History, isRelay, mechanismsOn } from './history.ts';
 import { relayStands } from './standing.ts';
 
@@ -17,16 +15,14 @@ export function behind(
   traces: readonly LoadTrace[],
   except: readonly number[] = [],
 ): ExplanationStep[] {
-  const { machine, stages } = history;
-  const standpoint = standpointOf(machine, stages[after]!.state);
   const told = new Set(except);
   const steps: ExplanationStep[] = [];
   const tell = (trace: LoadTrace): void => {
     for (const mechanism of mechanismsOn(history, trace)) {
       if (!isRelay(history, mechanism) || told.has(mechanism)) continue;
       told.add(mechanism);
-      const item = machine.plan.mechanisms[mechanism]!.id;
-      const { said, about, traces: own } = relayStands(history, after, { item }, stateOf(standpoint, item));
+      const item = history.machine.plan.mechanisms[mechanism]!.id;
+      const { said, about, traces: own } = relayStands(history, after, { item });
       steps.push({ said, about });
       for (const next of own) tell(next);
     }

@@ -1,8 +1,6 @@
 import type { HintSaid } from '../../words/index.ts';
 import { type Entry, entriesOf, momentAt, type StatesQuestion } from '../entries.ts';
-import { stateOf } from '../items.ts';
 import type { Decision, Explanation } from '../said.ts';
-import { type Standpoint, standpointOf } from '../solving.ts';
 import { behind } from './behind.ts';
 import { type History, historyOf, relevantTo } from './history.ts';
 import { loadStands, loadsOf, relayStands, type Stands } from './standing.ts';
@@ -26,25 +24,18 @@ function goneThrough(question: StatesQuestion): {
 export function decisionOf(
   history: History,
   { key, item, kind, after }: Pick<Entry, 'key' | 'item' | 'kind' | 'after'>,
-  standpoint: Standpoint,
 ): Decision & Pick<Stands, 'said'> {
   const thing = after === history.stages.length - 1 ? { item } : { item, after };
   const tell = kind === 'relay' ? relayStands : loadStands;
-  const { said, about, brief, traces } = tell(history, after, thing, stateOf(standpoint, item));
+  const { said, about, brief, traces } = tell(history, after, thing);
   const own = kind === 'relay' ? [history.machine.mechanismOf.get(item)!] : [];
   return { item: key, said, about, brief, behind: behind(history, after, traces, own) };
 }
 
 export function explainStates(question: StatesQuestion): Explanation {
   const { entries, history, relevant } = goneThrough(question);
-  const standpoints = new Map<number, Standpoint>();
-  const standpointAt = (after: number): Standpoint => {
-    const known = standpoints.get(after) ?? standpointOf(history.machine, history.stages[after]!.state);
-    standpoints.set(after, known);
-    return known;
-  };
   return {
-    decides: entries.map((entry) => decisionOf(history, entry, standpointAt(entry.after))),
+    decides: entries.map((entry) => decisionOf(history, entry)),
     story: storyOf(history, relevant),
   };
 }

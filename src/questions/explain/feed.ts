@@ -2,15 +2,8 @@
 import type { LoadTrace, TraceHop } from '../../../shared/solution.ts';
 import type { PlanSwitch, State } from '../../solver/index.ts';
 import type { ClosedSaid, Feed, FeedPart } from '../../words/index.ts';
-import type { History } from './history.ts';
+import { type History, switchAt } from './history.ts';
 import { hopOf, positionOf } from './wording.ts';
-
-/** The contact that a hop goes through; none where it goes through a load. */
-export const switchAt = ({ machine }: History, { device, enter, leave }: TraceHop): PlanSwitch | undefined =>
-  machine.plan.switches.find(
-    ({ device: name, from, to }) =>
-      name === device && ((from === enter && to === leave) || (from === leave && to === enter)),
-  );
 
 /** Why a contact is closed; nothing of fuses, breakers and isolators, which are closed unless something else is said. */
 function whyClosed(history: History, part: PlanSwitch, state: State, fedBy: number): ClosedSaid | undefined {

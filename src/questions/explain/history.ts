@@ -1,18 +1,19 @@
 /** A scenario gone through act by act: where everything stands after each, and what has moved, in its order. */
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Act, Scenario } from '../../../shared/scenario.ts';
-import type { LoadTrace } from '../../../shared/solution.ts';
+import type { LoadTrace, TraceHop } from '../../../shared/solution.ts';
 import { readAs } from '../../circuit/index.ts';
 import {
   begin,
   copyState,
   doAct,
   type Machine,
+  type PlanSwitch,
   runTimed,
   type State,
   traceLoad,
 } from '../../solver/index.ts';
-import { rightSolver } from '../solving.ts';
+import { rightSolver, type Standpoint, standpointOf } from '../solving.ts';
 import { stopsBefore } from './potential.ts';
 
 export interface Stage {
@@ -32,6 +33,8 @@ export interface History {
   readonly stages: readonly Stage[];
   /** The solver's trace of a load after so many acts, worked out once. */
   readonly trace: (after: number, load: string) => LoadTrace | undefined;
+  /** What can be read after so many acts, worked out once. */
+  readonly standpoint: (after: number) => Standpoint;
 }
 
 /** Ranks of the mechanisms in each act, by when they arrive in the timed run; the act of the start is -1. */
@@ -70,7 +73,13 @@ export function historyOf(circuit: Circuit, scenario: Scenario): History {
     if (!traces.has(key)) traces.set(key, traced(machine, stages[after]!.state, load));
     return traces.get(key);
   };
-  return { circuit, scenario, machine, stages, trace };
+  const standpoints = new Map<number, Standpoint>();
+  const standpoint = (after: number): Standpoint => {
+    const known = standpoints.get(after) ?? standpointOf(machine, stages[after]!.state);
+    standpoints.set(after, known);
+    return known;
+  };
+  return { circuit, scenario, machine, stages, trace, standpoint };
 }
 
 /**
@@ -85,16 +94,17 @@ function traced(machine: Machine, state: State, id: string): LoadTrace | undefin
   return { ...trace, stoppedBy: [...stopsBefore(machine, state, `${load.device}:${load.from}`)] };
 }
 
+/** The contact between two terminals of a device that a hop goes through; none where it goes through a load. */
+export const switchAt = ({ machine }: History, { device, enter, leave }: TraceHop): PlanSwitch | undefined =>
+  machine.plan.switches.find(
+    ({ device: name, from, to }) =>
+      name === device && ((from === enter && to === leave) || (from === leave && to === enter)),
+  );
+
 /** Mechanisms whose contacts are on a traced path, or stop it. */
-export function mechanismsOn({ machine }: History, { path, stoppedBy }: LoadTrace): readonly number[] {
-  const found = new Set<number>();
-  for (const { device, enter, leave } of [...path, ...stoppedBy]) {
-    for (const { device: name, from, to, mechanism } of machine.plan.switches) {
-      const here = (from === enter && to === leave) || (from === leave && to === enter);
-      if (name === device && here && mechanism >= 0) found.add(mechanism);
-    }
-  }
-  return [...found];
+export function mechanismsOn(history: History, { path, stoppedBy }: LoadTrace): readonly number[] {
+  const found = [...path, ...stoppedBy].map((hop) => switchAt(history, hop)?.mechanism ?? -1);
+  return [...new Set(found)].filter((mechanism) => mechanism >= 0);
 }
 
 /** Ids of the coils that move a mechanism. */

@@ -10,6 +10,7 @@ import type {
   StandingSaid,
   StateName,
 } from '../../words/index.ts';
+import { RESTLESS, stateOf } from '../items.ts';
 import type { ExplanationStep } from '../said.ts';
 import { feedOf } from './feed.ts';
 import { coilsOf, type History } from './history.ts';
@@ -109,13 +110,13 @@ function tellingLoad(history: History, item: string, after: number): string {
   return ids.find((id) => history.trace(after, id)?.fed === false) ?? ids[0]!;
 }
 
-const RESTLESS: ReadonlySet<StateName> = new Set<StateName>(['flashing', 'pulsing', 'changing']);
 /** States of what has its whole voltage. */
 const WHOLE: ReadonlySet<StateName> = new Set<StateName>(['lit', 'on', '1']);
 
 /** A lamp, another load, an input. */
-export function loadStands(history: History, after: number, thing: Thing, state: StateName): Stands {
+export function loadStands(history: History, after: number, thing: Thing): Stands {
   const { item } = thing;
+  const state = stateOf(history.standpoint(after), item);
   const load = tellingLoad(history, item, after);
   if (RESTLESS.has(state)) return flashes(history, after, thing, load, state);
   const trace = history.trace(after, load)!;
@@ -142,8 +143,9 @@ export function loadStands(history: History, after: number, thing: Thing, state:
 }
 
 /** A relay, contactor or timer, by its coil. */
-export function relayStands(history: History, after: number, thing: Thing, state: StateName): Stands {
+export function relayStands(history: History, after: number, thing: Thing): Stands {
   const { item } = thing;
+  const state = stateOf(history.standpoint(after), item);
   const { plan, mechanismOf } = history.machine;
   const mechanism = mechanismOf.get(item)!;
   if (RESTLESS.has(state) && plan.mechanisms[mechanism]!.drive !== 'flasher')

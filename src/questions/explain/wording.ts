@@ -3,7 +3,7 @@ import type { Blocker, TraceHop } from '../../../shared/solution.ts';
 import { deviceOf, faultSaid, traitsOf } from '../../circuit/index.ts';
 import type { State } from '../../solver/index.ts';
 import type { Hop, PlaceSaid, Places, PositionSaid, UnfedSaid } from '../../words/index.ts';
-import type { History } from './history.ts';
+import { type History, switchAt } from './history.ts';
 
 export const hopOf = ({ device, enter, leave }: TraceHop): Hop =>
   leave === undefined ? { device, enter } : { device, enter, leave };
@@ -59,13 +59,10 @@ export function placeOpen(history: History, blocker: Blocker, state: State): Pla
   if (because === 'fault') return faultyPlace(history, blocker);
   const contact = { device, enter, leave };
   if (because === 'travelling') return { says: 'travelling', contact };
-  const part = history.machine.plan.switches.find(
-    ({ device: name, from, to }) =>
-      name === device && ((from === enter && to === leave) || (from === leave && to === enter)),
-  )!;
-  return history.machine.plan.mechanisms[part.mechanism]!.drive === 'feed'
+  const { mechanism } = switchAt(history, blocker)!;
+  return history.machine.plan.mechanisms[mechanism]!.drive === 'feed'
     ? { says: 'open', contact }
-    : { says: 'openBecause', contact, position: positionOf(history, part.mechanism, state) };
+    : { says: 'openBecause', contact, position: positionOf(history, mechanism, state) };
 }
 
 /** Several open places, each with its reason. */

@@ -9,7 +9,6 @@ import { stepOf, storyOf } from '../../explain/story.ts';
 import { hopOf, placesOpen, turned } from '../../explain/wording.ts';
 import { liveState } from '../../items.ts';
 import type { Decision, Explanation } from '../../said.ts';
-import { standpointOf } from '../../solving.ts';
 
 /** Where a terminal gets its potential from, or what keeps it away. */
 interface Terminal {
@@ -49,7 +48,7 @@ function brief({ terminal, reach, trace }: Terminal): ExplainingSaid {
 /** One terminal: the pole it is joined to, or what is open between. */
 function decisionOn(history: History, terminal: string): Decision {
   const last = history.stages.at(-1)!;
-  const live = liveState(standpointOf(history.machine, last.state), terminal) === 'live';
+  const live = liveState(history.standpoint(last.after), terminal) === 'live';
   const found = terminalAt(history, terminal, live);
   return {
     item: terminal,

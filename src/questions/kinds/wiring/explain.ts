@@ -8,7 +8,7 @@ import { loadsOf } from '../../explain/standing.ts';
 import { storyOf } from '../../explain/story.ts';
 import { itemKind } from '../../items.ts';
 import type { Explanation, ExplanationStep } from '../../said.ts';
-import { rightSolver, standpointOf } from '../../solving.ts';
+import { rightSolver } from '../../solving.ts';
 import { choiceSaid, completed, loadState, workingChoices } from './choices.ts';
 
 type Wiring = QuestionOf<'wiring'>;
@@ -20,11 +20,10 @@ function told(question: Wiring, choice: number, { acts, load }: Wanted) {
   const scenario: Scenario = { ...question.scenario, acts };
   const history = historyOf(circuit, scenario);
   const after = acts.length;
-  const standpoint = standpointOf(history.machine, history.stages[after]!.state);
   const asked = loadsOf(history, load).map((id) => ({ load: id, after }));
-  const kind = itemKind(circuit, load) ?? 'lamp';
+  const kind = itemKind(circuit, load)!;
   return {
-    ...decisionOf(history, { key: load, item: load, kind, after }, standpoint),
+    ...decisionOf(history, { key: load, item: load, kind, after }),
     story: storyOf(history, relevantTo(history, asked)),
   };
 }
