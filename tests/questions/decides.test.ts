@@ -73,7 +73,8 @@ describe('what decides', () => {
         for (const step of behind) hold(history, step, last, about, counted);
         if (said.says === 'live' || said.says === 'liveThrough')
           holdJoined(history, { from: said.pole, to: said.terminal, by: said.by }, about, counted);
-        if (said.says === 'deadOpen')
+        // A conductor that is off is a place, and no contact.
+        if (said.says === 'deadOpen' && openIn(said).length === said.open.length)
           holdDead(history, { terminal: said.terminal, open: openIn(said) }, about, counted);
       }
     }
