@@ -15,7 +15,7 @@ export {
 export { traitsOf } from './devices/registry.ts';
 export type { Concern, Finding, Found } from './findings.ts';
 export { readCircuitJson } from './json.ts';
-export { type JsonMistake, jsonMistake } from './json-mistake.ts';
+export { type JsonMistake, readJson } from './json-mistake.ts';
 export { LIMITS } from './limits.ts';
 export { nearest } from './nearest.ts';
 export { readActs } from './notation/acts.ts';

@@ -121,3 +121,21 @@ export function jsonMistake(text: string): JsonMistake | undefined {
   const found = at < text.length ? String.fromCodePoint(text.codePointAt(at)!) : undefined;
   return { line: before.length, column: before.at(-1)!.length + 1, found };
 }
+
+/**
+ * Reads with `read`, and looks for the mistake only where that fails: what is JSON is gone through once.
+ *
+ * @throws whatever `read` throws where the text is JSON all the same
+ */
+export function readJson(
+  text: string,
+  read: (text: string) => unknown = JSON.parse,
+): { readonly ok: true; readonly value: unknown } | { readonly ok: false; readonly mistake: JsonMistake } {
+  try {
+    return { ok: true, value: read(text) };
+  } catch (error) {
+    const mistake = jsonMistake(text);
+    if (!mistake) throw error;
+    return { ok: false, mistake };
+  }
+}

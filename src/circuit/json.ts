@@ -2,7 +2,7 @@
 import { type Circuit, circuit as circuitSchema } from '../../shared/circuit.ts';
 import type { Checked, Problem } from '../../shared/problem.ts';
 import { issueSaid } from './issues.ts';
-import { jsonMistake } from './json-mistake.ts';
+import { readJson } from './json-mistake.ts';
 import { LIMITS } from './limits.ts';
 import { problemOf } from './places.ts';
 import { circuitProblem } from './problem-codes.ts';
@@ -37,14 +37,14 @@ export function readCircuitJson(source: unknown): Checked<Circuit> {
       ]);
     }
     const text = source.replace(/^\ufeff/, '');
-    const mistake = jsonMistake(text);
-    if (mistake) {
-      const { found, ...place } = mistake;
+    const read = readJson(text);
+    if (!read.ok) {
+      const { found, ...place } = read.mistake;
       return refused([
         circuitProblem(found === undefined ? { says: 'bad-json.end' } : { says: 'bad-json', found }, place),
       ]);
     }
-    value = JSON.parse(text);
+    value = read.value;
   }
   const parsed = circuitSchema.safeParse(value);
   if (!parsed.success) {

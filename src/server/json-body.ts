@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { FastifyInstance, FastifyRequest } from 'fastify';
-import { jsonMistake } from '../circuit/index.ts';
+import { readJson } from '../circuit/index.ts';
 import { MOST_IN_ANSWER } from './check-answer.ts';
 import { cutJson, type JsonBounds, readPieces } from './json-pieces.ts';
 import { ApiFailure } from './problems.ts';
@@ -15,11 +15,12 @@ const LARGE = 16 * 1024;
  */
 export const BODY_BOUNDS: JsonBounds = { values: 150_000, inPiece: 2 * MOST_IN_ANSWER.values, deep: 32 };
 
-/** Reads a body at once, and finds where it is no JSON. */
+/** Reads a body at once, and finds where it is no JSON; that there is none, `read` says. */
 function readSmall(text: string, read: (text: string) => unknown): unknown {
-  const mistake = text === '' ? undefined : jsonMistake(text);
-  if (!mistake) return read(text);
-  const { found, line, column } = mistake;
+  if (text === '') return read(text);
+  const json = readJson(text, read);
+  if (json.ok) return json.value;
+  const { found, line, column } = json.mistake;
   throw new ApiFailure(
     found === undefined ? { says: 'bad-json.end' } : { says: 'bad-json.at', found, line, column },
   );

@@ -1,7 +1,7 @@
 /** Where a text stops being JSON: against the engine's own reader, which says only whether it does. */
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { jsonMistake } from '../../src/circuit/index.ts';
+import { jsonMistake } from '../../src/circuit/json-mistake.ts';
 
 function isJson(text: string): boolean {
   try {

@@ -6,7 +6,7 @@ import {
   type Question,
   question as questionSchema,
 } from '../../../shared/question.ts';
-import { jsonMistake, readCircuitJson } from '../../circuit/index.ts';
+import { readCircuitJson, readJson } from '../../circuit/index.ts';
 import { checkQuestion, explain, markAnswer, readAnswer, tellMark } from '../../questions/index.ts';
 import { formSaid } from '../../words/form-said.ts';
 import { coreWordsOf } from '../core-words.ts';
@@ -29,9 +29,9 @@ async function readQuestion(
 ): Promise<{ question: Question; answer: Answer | undefined }> {
   const { mark: said } = io.words;
   const text = await readGiven(io, file);
-  const mistake = jsonMistake(text);
-  if (mistake) throw new UsageError(said.noJson({ file, ...mistake }), said.wanted);
-  const value: unknown = JSON.parse(text);
+  const json = readJson(text);
+  if (!json.ok) throw new UsageError(said.noJson({ file, ...json.mistake }), said.wanted);
+  const { value } = json;
   const read = given.safeParse(value);
   if (read.success) return { question: read.data.question, answer: read.data.answer };
   throw new UsageError(said.noQuestion({ file, form: formSaid(read.error.issues[0]!, value) }), said.wanted);
