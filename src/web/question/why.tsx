@@ -20,8 +20,9 @@ function Step({ step: { text, about }, onAbout }: { step: ToldStep; onAbout: Pro
 function Steps({ steps, ...props }: { steps: readonly ToldStep[]; onAbout: Props['onAbout'] }) {
   return (
     <ul>
-      {steps.map((step) => (
-        <li key={step.text}>
+      {steps.map((step, at) => (
+        // The same may happen twice.
+        <li key={at}>
           <Step step={step} {...props} />
         </li>
       ))}
@@ -34,8 +35,8 @@ export function Why({ explanation: { decides, story }, onAbout }: Props) {
   return (
     <div class="why">
       <ul>
-        {decides.map((decision) => (
-          <li key={decision.text}>
+        {decides.map((decision, at) => (
+          <li key={at}>
             <Step step={decision} onAbout={onAbout} />
             {decision.behind.length > 0 && <Steps steps={decision.behind} onAbout={onAbout} />}
           </li>

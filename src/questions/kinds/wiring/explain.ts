@@ -7,7 +7,7 @@ import { historyOf, relevantTo } from '../../explain/history.ts';
 import { loadsOf } from '../../explain/standing.ts';
 import { storyOf } from '../../explain/story.ts';
 import { itemKind } from '../../items.ts';
-import type { Explanation, ExplanationStep } from '../../said.ts';
+import type { Explanation } from '../../said.ts';
 import { rightSolver } from '../../solving.ts';
 import { choiceSaid, completed, loadState, workingChoices } from './choices.ts';
 
@@ -49,11 +49,6 @@ function whyNot(question: Wiring, choice: number, failed: Wanted): ExplainingSai
   return { says: 'not', first, second, number, told: told(question, choice, failed).said };
 }
 
-/** Each statement once. */
-function once(steps: readonly ExplanationStep[]): ExplanationStep[] {
-  return [...new Map(steps.map((step) => [JSON.stringify(step.said), step])).values()];
-}
-
 /** The right choice held against each thing stated; what each of the others would do wrong. */
 export function explainWiring(question: Wiring): Explanation {
   const { solve } = rightSolver();
@@ -84,7 +79,8 @@ export function explainWiring(question: Wiring): Explanation {
         instead,
       },
     ],
-    story: [...once(each.flatMap(({ story }) => story)), ...instead.map(({ step }) => step)],
+    // Of the last, which is also what is shown run through with the mark.
+    story: [...each.at(-1)!.story, ...instead.map(({ step }) => step)],
   };
 }
 
