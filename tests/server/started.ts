@@ -11,7 +11,7 @@ export interface Served {
   readonly child: ChildProcess;
 }
 
-/** Runs `serve` of a compiled program with these options and waits until it is ready; throws what it printed when it ends before. */
+/** Runs `serve` of a compiled program with these options and waits until it has printed all that it says once it is ready; throws what it printed when it ends before. */
 export async function started(
   program: string,
   options: readonly string[],
@@ -32,7 +32,8 @@ export async function started(
   const gone = once(child, 'exit');
   const address = await new Promise<string>((resolve, reject) => {
     child.stdout.on('data', () => {
-      const found = /ready: (http:\S+)/.exec(printed)?.[1];
+      // The lines between these two come piece by piece: the key of a first run, and where answers are kept.
+      const found = /ready: (http:\S+).*Stop with Ctrl-C/s.exec(printed)?.[1];
       if (found) resolve(found);
     });
     void gone.then(([code]) => reject(new Error(`It ended with code ${code}: ${printed}`)));
