@@ -6,9 +6,17 @@
  */
 import type { Plan } from '../solver/index.ts';
 
+/** Switches on the way to a load: one that every way goes through, or several beside and behind one another. */
+export interface Group {
+  readonly switches: readonly number[];
+  readonly series: boolean;
+}
+
 export interface Feeds {
   /** Indices of the switches that feed a load. */
   ofLoad(load: number): readonly number[];
+  /** The same in groups that lie one after the other on the way, the supply's first. */
+  groupsOf(load: number): readonly Group[];
   /** Indices of the mechanisms whose contacts feed a load. */
   mechanismsOf(load: number): ReadonlySet<number>;
 }
@@ -97,27 +105,37 @@ function blocksOf(plan: Plan) {
 
 function makeFeeds(plan: Plan): Feeds {
   const { place, blockAbove, members, tops } = blocksOf(plan);
-  const toNode = (node: number): number[] => {
-    const switches: number[] = [];
+  const toNode = (node: number): Group[] => {
+    const groups: Group[] = [];
     // A return has no place, and above the root there is no block: both end the way.
     for (let here = place[node]!; blockAbove[here]! >= 0; ) {
       const block = blockAbove[here]!;
-      for (const edge of members[block]!) if (edge < plan.switches.length) switches.push(edge);
+      const switches = members[block]!.filter((edge) => edge < plan.switches.length);
+      if (switches.length > 0) groups.push({ switches, series: members[block]!.length === 1 });
       here = tops[block]!;
     }
-    return switches;
+    return groups.reverse();
+  };
+  const groups = new Map<number, readonly Group[]>();
+  const groupsOf = (load: number): readonly Group[] => {
+    const before = groups.get(load);
+    if (before) return before;
+    const { a, b } = plan.loads[load]!;
+    const made = [...toNode(a), ...toNode(b)];
+    groups.set(load, made);
+    return made;
   };
   const known = new Map<number, readonly number[]>();
   const ofLoad = (load: number): readonly number[] => {
     const before = known.get(load);
     if (before) return before;
-    const { a, b } = plan.loads[load]!;
-    const switches = [...new Set([...toNode(a), ...toNode(b)])];
+    const switches = [...new Set(groupsOf(load).flatMap((group) => group.switches))];
     known.set(load, switches);
     return switches;
   };
   return {
     ofLoad,
+    groupsOf,
     mechanismsOf: (load) =>
       new Set(
         ofLoad(load).flatMap((index) =>

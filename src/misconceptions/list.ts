@@ -1,8 +1,10 @@
 /** Every misconception, the most elementary first. */
+import { blockingContactOverlooked } from './blocking-contact-overlooked.misconception.ts';
 import { bothLegsClosed } from './both-legs-closed.misconception.ts';
 import { breakNeverOpens } from './break-never-opens.misconception.ts';
 import { commonReference } from './common-reference.misconception.ts';
 import { contactsBesideCoil } from './contacts-beside-coil.misconception.ts';
+import { delayAddsUp } from './delay-adds-up.misconception.ts';
 import { delaysExchanged } from './delays-exchanged.misconception.ts';
 import { firstPoleOnly } from './first-pole-only.misconception.ts';
 import { inputInverted } from './input-inverted.misconception.ts';
@@ -13,6 +15,7 @@ import { normalIsRunning } from './normal-is-running.misconception.ts';
 import { nothingMoves } from './nothing-moves.misconception.ts';
 import { oneSupply } from './one-supply.misconception.ts';
 import { openContactFollowed } from './open-contact-followed.misconception.ts';
+import { remembersOverLoss } from './remembers-over-loss.misconception.ts';
 import { returnIgnored } from './return-ignored.misconception.ts';
 import { sealForgotten } from './seal-forgotten.misconception.ts';
 import { sealWhereNone } from './seal-where-none.misconception.ts';
@@ -26,13 +29,16 @@ export const MISCONCEPTIONS: readonly Misconception[] = [
   breakNeverOpens,
   bothLegsClosed,
   openContactFollowed,
+  blockingContactOverlooked,
   secondRelayAsDrawn,
   contactsBesideCoil,
   firstPoleOnly,
   sealForgotten,
   sealWhereNone,
+  remembersOverLoss,
   timersInstant,
   delaysExchanged,
+  delayAddsUp,
   latchDropsOut,
   oneSupply,
   lineSideDead,

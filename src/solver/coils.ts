@@ -31,9 +31,16 @@ export function command(machine: Machine, state: State, mechanism: number): void
   state.goal[mechanism] = held ? OPERATED : state.own[mechanism]!;
 }
 
-/** When the first delay of a timer that starts now is over. */
-const dueFrom = (machine: Machine, { now }: State, mechanism: number): number =>
-  now + machine.plan.mechanisms[mechanism]!.delays[0]!;
+/** When the first delay of a timer that starts now is over; what is left of it where it was interrupted and adds up. */
+const dueFrom = (machine: Machine, { now, left }: State, mechanism: number): number =>
+  now + (left?.[mechanism] || machine.plan.mechanisms[mechanism]!.delays[0]!);
+
+/** A timer runs no more. Where it adds up, it is remembered what was left of its time. */
+function interrupt(machine: Machine, { due, left, now }: State, mechanism: number): void {
+  if (left && due[mechanism]! < Infinity && machine.plan.mechanisms[mechanism]!.addsUp)
+    left[mechanism] = due[mechanism]! - now;
+  due[mechanism] = Infinity;
+}
 
 function ownCommand(machine: Machine, state: State, mechanism: number, held: boolean): void {
   const { own, due } = state;
@@ -54,14 +61,14 @@ function ownCommand(machine: Machine, state: State, mechanism: number, held: boo
     case DRIVE['on-delay']:
       if (coil < 0) {
         own[mechanism] = REST;
-        due[mechanism] = Infinity;
+        interrupt(machine, state, mechanism);
       } else if (coil > 0 && own[mechanism] === REST && due[mechanism] === Infinity)
         due[mechanism] = dueFrom(machine, state, mechanism);
       return;
     case DRIVE['off-delay']:
       if (coil > 0) {
         own[mechanism] = OPERATED;
-        due[mechanism] = Infinity;
+        interrupt(machine, state, mechanism);
       } else if (coil < 0 && own[mechanism] === OPERATED && due[mechanism] === Infinity)
         due[mechanism] = dueFrom(machine, state, mechanism);
       return;
@@ -79,7 +86,8 @@ function ownCommand(machine: Machine, state: State, mechanism: number, held: boo
 
 /** A timer that is due changes its command; a flasher starts on its next span. */
 export function timeOut(machine: Machine, state: State, mechanism: number): void {
-  const { own, due } = state;
+  const { own, due, left } = state;
+  if (left) left[mechanism] = 0;
   switch (machine.drive[mechanism]) {
     case DRIVE['on-delay']:
       own[mechanism] = OPERATED;

@@ -22,6 +22,8 @@ export interface PlanMechanism {
   readonly amps?: number;
   /** Never leaves this position (a stuck mechanism, or a misconception that leaves it as drawn). */
   readonly frozenAt?: number;
+  /** A timer that goes on after an interruption from where it stood (only misconceptions do). */
+  readonly addsUp?: boolean;
 }
 
 export interface PlanSwitch {

@@ -20,6 +20,8 @@ export interface State {
   readonly volts: Volts;
   /** When each timer is due, in seconds; Infinity when none runs. */
   readonly due: Float64Array;
+  /** Seconds that each timer has left after an interruption, or 0; only where one adds up. */
+  readonly left: Float64Array | undefined;
   /** Seconds since the scenario began. */
   now: number;
   /** How often timers have fired; see `MOST_FIRINGS`. */
@@ -53,6 +55,7 @@ export function startState(machine: Machine, start: 'live' | 'dead'): State {
     supplyOn,
     volts: newVolts(machine.axes, plan.loads.length),
     due: new Float64Array(at.length).fill(Infinity),
+    left: plan.mechanisms.some(({ addsUp }) => addsUp) ? new Float64Array(at.length) : undefined,
     now: 0,
     firings: 0,
     restless: false,
@@ -73,6 +76,7 @@ export function copyState(state: State): State {
     supplyOn: state.supplyOn.slice(),
     volts: copyVolts(state.volts),
     due: state.due.slice(),
+    left: state.left?.slice(),
     now: state.now,
     firings: state.firings,
     restless: state.restless,
@@ -113,6 +117,7 @@ export function restoreState(into: State, from: State): void {
   put(into.supplyOn, from.supplyOn);
   for (let axis = 0; axis < into.volts.length; axis++) putNumbers(into.volts[axis]!, from.volts[axis]!);
   putNumbers(into.due, from.due);
+  if (into.left && from.left) putNumbers(into.left, from.left);
   into.now = from.now;
   into.firings = from.firings;
   into.restless = from.restless;

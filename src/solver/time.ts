@@ -53,7 +53,7 @@ export class Rounds {
     if (++this.firings < REMEMBER_FROM) return;
     const next = nextDue(state);
     const due = Array.from(state.due, (when) => Math.round((when - next) * 1e7));
-    const key = `${state.at.join()} ${state.goal.join()} ${state.own.join()} ${due.join()}`;
+    const key = `${state.at.join()} ${state.goal.join()} ${state.own.join()} ${due.join()} ${state.left?.join()}`;
     const before = this.seen.get(key);
     this.seen.set(key, next);
     if (before === undefined) return;

@@ -5,18 +5,21 @@ import { feedsOf } from '../../src/misconceptions/feeds.ts';
 import { machineOf, type Plan, planOf } from '../../src/solver/index.ts';
 import { circuitOf } from '../support/written.ts';
 
-/** Switches on some way from a line pole to the load's nodes that comes to no node twice and passes no pole or return. */
-function walked(plan: Plan, load: number): Set<number> {
+/**
+ * Every way from a line pole to one of the load's nodes that comes to no node twice and passes no pole or return: its
+ * switches, in order.
+ */
+function waysTo(plan: Plan, load: number): number[][] {
   const lines = new Set(plan.supplies.flatMap(({ poles }) => poles.slice(0, -1).map(({ node }) => node)));
   const returns = new Set(plan.supplies.map(({ poles }) => poles.at(-1)!.node));
   const links = [
     ...plan.switches.map(({ a, b }, index) => ({ a, b, index })),
     ...plan.joins.map(([a, b]) => ({ a, b, index: -1 })),
   ];
-  const found = new Set<number>();
+  const found: number[][] = [];
   const walk = (here: number, goal: number, seen: readonly number[], used: readonly number[]): void => {
     if (here === goal) {
-      for (const index of used) if (index >= 0) found.add(index);
+      found.push(used.filter((index) => index >= 0));
       return;
     }
     for (const { a, b, index } of links) {
@@ -66,7 +69,8 @@ describe('what feeds a load', () => {
       fc.property(plans, (plan) => {
         const feeds = feedsOf(plan);
         plan.loads.forEach((_, load) => {
-          const expected = sorted(walked(plan, load));
+          const ways = waysTo(plan, load);
+          const expected = sorted(new Set(ways.flat()));
           expect(sorted(feeds.ofLoad(load))).toEqual(expected);
           const mechanisms = expected.map((index) => plan.switches[index]!.mechanism);
           expect(sorted(feeds.mechanismsOf(load))).toEqual(
@@ -78,6 +82,33 @@ describe('what feeds a load', () => {
       { numRuns: 400 },
     );
     expect(some).toBeGreaterThan(400);
+  });
+
+  it('lies in groups one after the other, and what is in series every way goes through, in that order', () => {
+    let inSeries = 0;
+    let beside = 0;
+    fc.assert(
+      fc.property(plans, (plan) => {
+        const feeds = feedsOf(plan);
+        plan.loads.forEach(({ a }, load) => {
+          // From one end only, so that there is one order.
+          const one = { ...plan, loads: plan.loads.map((each) => ({ ...each, b: a })) };
+          const ways = waysTo(one, load);
+          const groups = feedsOf(one).groupsOf(load);
+          const everywhere = (ways[0] ?? []).filter((index) => ways.every((way) => way.includes(index)));
+          const half = groups.slice(0, groups.length / 2);
+          const series = half.flatMap(({ switches, series }) => (series ? switches : []));
+          expect(series).toEqual(everywhere);
+          inSeries += series.length;
+          beside += half.length - series.length;
+          expect(sorted(new Set(feeds.groupsOf(load).flatMap(({ switches }) => switches)))).toEqual(
+            sorted(feeds.ofLoad(load)),
+          );
+        });
+      }),
+      { numRuns: 400 },
+    );
+    expect(Math.min(inSeries, beside)).toBeGreaterThan(50);
   });
 
   it('is not what hangs on the same conductor and leads elsewhere, nor what lies behind the load', () => {

@@ -108,6 +108,9 @@ const LEFT_OUT: readonly (readonly [string, Circuit, Scenario])[] = [
   ['break-never-opens', plain, scenarioOf()],
   ['both-legs-closed', plain, scenarioOf()],
   ['open-contact-followed', plain, scenarioOf()],
+  ['blocking-contact-overlooked', jog, scenarioOf('press -S1')],
+  ['blocking-contact-overlooked', sealed, scenarioOf('press -S1')],
+  ['blocking-contact-overlooked', interlock, scenarioOf('press -S1', '-K1:11-12 welded; -K2:11-12 welded')],
   ['second-relay-as-drawn', interlock, scenarioOf('press -S1')],
   ['second-relay-as-drawn', jog, scenarioOf('press -S1')],
   ['second-relay-as-drawn', sealed, scenarioOf('press -S1')],
@@ -117,8 +120,12 @@ const LEFT_OUT: readonly (readonly [string, Circuit, Scenario])[] = [
   ['first-pole-only', statusPair, scenarioOf('make -B1')],
   ['seal-forgotten', jog, scenarioOf('press -S1; release -S1')],
   ['seal-where-none', sealed, scenarioOf('press -S1; release -S1')],
+  ['remembers-over-loss', sealed, scenarioOf('press -S1; release -S1; fail A')],
+  ['remembers-over-loss', sealed, scenarioOf('press -S1; restore A')],
+  ['remembers-over-loss', twoSupplies, scenarioOf('open -Q1; close -Q2')],
   ['timers-instant', jog, scenarioOf('press -S1')],
   ['delays-exchanged', jog, scenarioOf('press -S1')],
+  ['delay-adds-up', jog, scenarioOf('press -S1')],
   ['latch-drops-out', jog, scenarioOf('press -S1')],
   ['one-supply', plain, scenarioOf('open -F1')],
   ['line-side-dead', plain, scenarioOf()],
@@ -214,6 +221,27 @@ A:L -B1:13-14 -K1:A1-A2 A:N
 A:L -K1:11-14 -K2:A1-A2 A:N
 A:L -K2:15-18 -H1:X1-X2 A:N`);
     expect(foretold('open-contact-followed', on, scenarioOf())).toEqual({ kind: 'no-answer' });
+  });
+
+  it('that adds up a delay goes on doing so over many rounds of a flasher', () => {
+    const on = circuitOf(`
+# Flour line: a flasher interrupts a timer
+supply A 24 V AC
+-K1 flasher 1 s on 1 s off
+-K2 on-delay 19.5 s
+A:L -K1:A1-A2 A:N
+A:L -K1:15-18 -K2:A1-A2 A:N`);
+    // A second of every two: half a second is left after 38 s. The next count begins at 40 s, with the next second on.
+    const operated = (seconds: number): boolean | undefined => {
+      const { plan } = viewOf(byId('delay-adds-up'), on, scenarioOf())!;
+      const machine = machineOf(plan);
+      const { state } = play(machine, scenarioOf(`wait ${seconds} s`));
+      return readState(machine, state).coils['-K2']?.operated;
+    };
+    expect([38.4, 38.6, 39.2, 78.4, 78.6].map(operated)).toEqual([false, true, false, false, true]);
+    const machine = machineOf(planOf(on));
+    const { state } = play(machine, scenarioOf('wait 78.6 s'));
+    expect(readState(machine, state).coils['-K2']?.operated).toBe(false);
   });
 
   it('is ready for many scenarios, in some of which it makes no difference', () => {

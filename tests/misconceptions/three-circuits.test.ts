@@ -78,4 +78,16 @@ describe('a misconception', () => {
     expect(believing(id, told)).toEqual({ ...told.right, ...told.own });
     expect({ ...told.own }).not.toEqual(told.instead);
   });
+
+  it('is an idea of its own: for each two there is a circuit on which they answer differently', () => {
+    const told = THREE_CIRCUITS.flatMap(({ shows, nearly, another }) => [...shows, ...nearly, another]);
+    const ids = MISCONCEPTIONS.map(({ id }) => id);
+    const answered = new Map(ids.map((id) => [id, told.map((on) => JSON.stringify(believing(id, on)))]));
+    for (const one of ids)
+      for (const other of ids) {
+        if (one >= other) continue;
+        const differs = answered.get(one)!.some((answer, at) => answer !== answered.get(other)![at]);
+        expect(differs, `${one} and ${other}`).toBe(true);
+      }
+  });
 });

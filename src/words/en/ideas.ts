@@ -33,6 +33,11 @@ export const ideas = {
     advice:
       'Before going through a make contact, find its coil: the contact is closed only when that relay has operated.',
   },
+  'blocking-contact-overlooked': {
+    idea: 'You took a load to be fed because one contact on its way was closed, and passed over another in series that is open.',
+    advice:
+      'Contacts in series must all be closed. Go along the whole path, contact by contact, and stop at the first that is open: an interlock of another relay, a limit or a trip as much as the button.',
+  },
   'second-relay-as-drawn': {
     idea: 'You stopped after the first relay: a relay that is fed through its contacts was left where it is drawn.',
     advice:
@@ -57,6 +62,11 @@ export const ideas = {
     advice:
       'A relay stays operated only while its coil is fed. Without a make contact of its own across the button, letting go releases it.',
   },
+  'remembers-over-loss': {
+    idea: 'You let the relays come back in when the supply returned, as they were before it was lost.',
+    advice:
+      'Without supply every relay releases, and its seal-in opens with it. When the supply returns, begin as drawn: only what is fed then operates. A latching relay alone stays where it was.',
+  },
   'timers-instant': {
     idea: 'You let a timer move its contacts at once, as a plain relay does.',
     advice:
@@ -66,6 +76,11 @@ export const ideas = {
     idea: 'You took an on-delay for an off-delay, or an off-delay for an on-delay.',
     advice:
       'An on-delay waits before it operates and releases at once. An off-delay operates at once and waits before it releases.',
+  },
+  'delay-adds-up': {
+    idea: 'You let a timer go on after an interruption from where it had stopped, and added up its times.',
+    advice:
+      'An interruption starts the time afresh: an on-delay counts from when its coil was last energised, an off-delay from when it was last switched off.',
   },
   'latch-drops-out': {
     idea: 'You let a latching relay drop out as soon as its coil lost its voltage.',
