@@ -79,12 +79,12 @@ describe('generate', () => {
     expect(prints).toMatchInlineSnapshot(`
       {
         "acknowledged-alarm": "487aa6156e254d2c81baa479c11d89c1 make -B7; press -S7; release -S7; break -B8",
-        "break-only": "c27ef89b0c0e3ae81195192916b0355c hold -K6; make -B2",
+        "break-only": "c27ef89b0c0e3ae81195192916b0355c make -B2; make -B6",
         "duty-standby": "31e9b457381d9ef14f1add2a88f2fb85 press -S104; release -S104; make -B101",
         "flashing": "29c7bb4a218aac2ae7de55eea8e319b8 make -B7",
         "free": "e2d430d945ce847220c53bcd5563ba4a break -B1",
         "healthy-relay": "b605ea87c586ae319c84d9cef19dc51f break -B2",
-        "interlocked": "8e609c349a7d6717c148d474caad8897 press -S6; press -S3; release -S6",
+        "interlocked": "d40c2e0843296f38447c0f00ef19a12b press -S33",
         "jog": "cc79403aa1b4ba3580dbf28132ac213e press -S2; release -S2",
         "lamp-test": "107cce6b1cb6aa5cedfad25b29fb935f make -B10; make -B8; press -S4; release -S4",
         "make-only": "9d810e25b4df6146e8308029e54dd143 make -B11; make -B13; break -B13",
