@@ -4,10 +4,9 @@ import type { Misconception } from './types.ts';
 export const delayAddsUp: Misconception = {
   id: 'delay-adds-up',
   source: 'common practice, no source',
+  // A flasher has two spans and no delay.
   changePlan: (plan) =>
     withMechanisms(plan, (mechanism) =>
-      mechanism.drive === 'on-delay' || mechanism.drive === 'off-delay'
-        ? { ...mechanism, addsUp: true }
-        : mechanism,
+      mechanism.delays.length === 1 ? { ...mechanism, addsUp: true } : mechanism,
     ),
 };

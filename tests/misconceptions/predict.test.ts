@@ -89,6 +89,10 @@ supply B 24 V DC earthed
 -H1 lamp
 A:L -H1:X1-X2 A:N`);
 
+const flashing = circuitOf(`
+supply A 24 V DC
+-K1 flasher 1 s on 1 s off
+A:L+ -K1:A1-A2 A:L-`);
 const fieldLamp = circuitOf(`
 supply A 24 V DC
 -B1 limit-switch break
@@ -126,6 +130,7 @@ const LEFT_OUT: readonly (readonly [string, Circuit, Scenario])[] = [
   ['timers-instant', jog, scenarioOf('press -S1')],
   ['delays-exchanged', jog, scenarioOf('press -S1')],
   ['delay-adds-up', jog, scenarioOf('press -S1')],
+  ['delay-adds-up', flashing, scenarioOf()],
   ['latch-drops-out', jog, scenarioOf('press -S1')],
   ['one-supply', plain, scenarioOf('open -F1')],
   ['line-side-dead', plain, scenarioOf()],
