@@ -275,7 +275,7 @@ B:L+ -F2:1-2 -K1:21-24 B:L-
   });
 
   it('has to have a bank opened', () => {
-    const unopened = practiceHandlers(new Opened(english));
+    const unopened = laterHandlers(new Opened(english), english);
     expect(() => unopened.placing({ answers: [] })).toThrow(RangeError);
   });
 });

@@ -9,6 +9,7 @@ import {
   solveNetwork,
 } from '../../solver/index.ts';
 import type { ShownState } from './shown-state.ts';
+import { waysOf } from './way-lines.ts';
 
 /** Share of a supply's voltage from which a conductor counts as energised. */
 const ENERGISED = 0.01;
@@ -65,10 +66,11 @@ export function readingsShown({
 function picked(
   trace: readonly LoadTrace[],
   loads: readonly string[],
-): Pick<ShownState, 'fed' | 'stoppedBy'> {
+): Pick<ShownState, 'wayOn' | 'stoppedBy'> {
   const asked = trace.filter(({ load }) => loads.includes(load));
+  const paths = asked.filter(({ fed }) => fed).map(({ path }) => path);
   return {
-    fed: asked.filter(({ fed }) => fed).map(({ path }) => path),
+    ...(paths.length > 0 ? { wayOn: (scene) => waysOf(scene, paths) } : {}),
     stoppedBy: asked.filter(({ fed }) => !fed).flatMap(({ stoppedBy }) => stoppedBy),
   };
 }

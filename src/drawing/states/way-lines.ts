@@ -1,19 +1,7 @@
 /** Which pieces of which lines lie on a traced path: the conductors between its stops, and no branch beside them. */
 import type { TraceHop } from '../../../shared/solution.ts';
 import type { Dot, Scene, SceneSymbol, Wire } from '../scene/types.ts';
-
-export interface WayLine {
-  readonly x1: number;
-  readonly y1: number;
-  readonly x2: number;
-  readonly y2: number;
-}
-
-/** By sheet of the scene: the pieces in the direction of the path; and by symbol, the terminals it passes. */
-export interface Way {
-  readonly lines: readonly (readonly WayLine[])[];
-  readonly symbols: ReadonlyMap<string, ReadonlySet<string>>;
-}
+import type { Way, WayLine } from './shown-state.ts';
 
 interface Knot {
   readonly sheet: number;
@@ -163,7 +151,6 @@ function passedBy({ device, ports }: SceneSymbol, through: string, names: readon
 export function waysOf(scene: Scene, paths: readonly (readonly TraceHop[])[]): Way {
   const lines: WayLine[][] = scene.sheets.map(() => []);
   const symbols = new Map<string, Set<string>>();
-  if (paths.length === 0) return { lines, symbols };
   const graph = new Lines(scene);
   for (const path of paths) {
     for (const { device, enter, leave } of path)

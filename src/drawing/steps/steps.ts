@@ -49,7 +49,6 @@ export function stepsOf(
           ...readingsShown(readState(machine, state)),
           positions: positionsOf(machine, at),
           energised: energisedTerminals(machine, at, supplyOn),
-          fed: [],
           stoppedBy: [],
         },
       });

@@ -12,7 +12,7 @@ import {
   tellCaption,
   timingPicture,
 } from '../../drawing/index.ts';
-import { withPlacement } from '../../practice/index.ts';
+import { placing, withPlacement } from '../../practice/index.ts';
 import {
   askQuestion,
   explain,
@@ -140,6 +140,7 @@ export function laterHandlers(held: Opened, words: AnsweringWords): Handlers<Lat
       const picture = timingPicture(words, circuit, scenario, { width: view.width });
       return { svg: svgOf(picture, { theme: view.theme }), width: picture.width, height: picture.height };
     },
+    placing: ({ answers, most }) => placing(held.course.graph, answers, most),
     progress: ({ placement, ...wanted }) =>
       progressOf(words, held.course, withPlacement(held.memory.recalls, placement), wanted),
     planned: ({ placement, ...wanted }) =>

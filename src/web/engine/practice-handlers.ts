@@ -1,12 +1,12 @@
 /** What putting a question needs of the engine; it is there from the beginning. */
-import { courseOf, nextTask, placing, type Task } from '../../practice/index.ts';
+import { courseOf, nextTask, type Task } from '../../practice/index.ts';
 import { askQuestion, tellQuestion } from '../../questions/index.ts';
 import type { Handlers, Prepared, View } from './messages.ts';
 import type { Opened } from './opened.ts';
 import { draw } from './sheets.ts';
 import { circuitAsked, pointsIn } from './shown-circuit.ts';
 
-export type PracticeRequest = 'open' | 'remember' | 'guard' | 'next' | 'show' | 'placing';
+export type PracticeRequest = 'open' | 'remember' | 'guard' | 'next' | 'show';
 
 export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
   const preparedFor = (task: Task, view: View): Prepared => {
@@ -47,6 +47,5 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
       return preparedFor(next.task, view);
     },
     show: ({ task, view }) => preparedFor(task, view),
-    placing: ({ answers, most }) => placing(held.course.graph, answers, most),
   };
 }
