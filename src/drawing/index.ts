@@ -10,6 +10,7 @@ export { type Pictures, picturesOf } from './picture/picture.ts';
 export type { Picture } from './picture/types.ts';
 export type { Scene, SceneSheet, SceneSymbol, SceneText, TextRole } from './scene/types.ts';
 export { shownState } from './states/from-solver.ts';
+export type { PictureState } from './states/picture-state.ts';
 export type { ShownState } from './states/shown-state.ts';
 export { tellCaption } from './steps/caption.ts';
 export { type Step, type Steps, stepsOf } from './steps/steps.ts';

@@ -4,7 +4,8 @@ import { LETTER_SIZE } from '../layout/lettering.ts';
 import { isPolyphase } from '../parts/index.ts';
 import { looksOf, poseOf } from '../scene/pose.ts';
 import type { Scene, SceneSheet, SceneSymbol, SceneText } from '../scene/types.ts';
-import { positionOf, REST, type ShownState, type Way } from '../states/shown-state.ts';
+import type { PictureState, Way } from '../states/picture-state.ts';
+import { positionOf, REST, type ShownState } from '../states/shown-state.ts';
 import { bladeAt, type Stroke, symbolFor } from '../symbols/index.ts';
 import { pathOf, round } from './shapes.ts';
 import { effectsOf, stopMark } from './state-marks.ts';
@@ -200,7 +201,7 @@ export interface Pictures {
 }
 
 /** Pictures of a scene's sheets, at rest unless a state is given. */
-export function picturesOf(scene: Scene, state: ShownState = REST): Pictures {
+export function picturesOf(scene: Scene, state: PictureState = REST): Pictures {
   const way = state.wayOn?.(scene) ?? NO_WAY;
   const live = scene.conductors.map((terminals) =>
     terminals.some((terminal) => state.energised.has(terminal)),

@@ -8,6 +8,7 @@ import {
   type State,
   solveNetwork,
 } from '../../solver/index.ts';
+import type { PictureState } from './picture-state.ts';
 import type { ShownState } from './shown-state.ts';
 import { waysOf } from './way-lines.ts';
 
@@ -66,7 +67,7 @@ export function readingsShown({
 function picked(
   trace: readonly LoadTrace[],
   loads: readonly string[],
-): Pick<ShownState, 'wayOn' | 'stoppedBy'> {
+): Pick<PictureState, 'wayOn' | 'stoppedBy'> {
   const asked = trace.filter(({ load }) => loads.includes(load));
   const paths = asked.filter(({ fed }) => fed).map(({ path }) => path);
   return {
@@ -79,7 +80,7 @@ function picked(
 export function shownState(
   { solution, machine, state }: Solved,
   explain: readonly string[] = [],
-): ShownState {
+): PictureState {
   return {
     ...readingsShown(solution),
     ...placed(machine, state),

@@ -1,19 +1,5 @@
-/** A state as a picture needs it, whoever worked it out. */
+/** A state as it is shown, whoever worked it out. */
 import type { Blocker, InputState, LampState } from '../../../shared/solution.ts';
-import type { Scene } from '../scene/types.ts';
-
-export interface WayLine {
-  readonly x1: number;
-  readonly y1: number;
-  readonly x2: number;
-  readonly y2: number;
-}
-
-/** By sheet of the scene: the pieces in the direction of the path; and by symbol, the terminals it passes. */
-export interface Way {
-  readonly lines: readonly (readonly WayLine[])[];
-  readonly symbols: ReadonlyMap<string, ReadonlySet<string>>;
-}
 
 export interface ShownState {
   /** By mechanism (`-K3`, `-A2:Q1`): the index of its position; undefined while it travels. Those left out are as drawn. */
@@ -26,11 +12,6 @@ export interface ShownState {
   readonly coils: ReadonlyMap<string, boolean>;
   /** By point, `-A1:I1`. */
   readonly inputs: ReadonlyMap<string, InputState>;
-  /**
-   * Where paths run that are to be picked out, each closed from one pole of a supply to the other; absent where none is. Whoever
-   * shows a state without one doesn't need what finds it.
-   */
-  readonly wayOn?: (scene: Scene) => Way;
   /** Open contacts to pick out. */
   readonly stoppedBy: readonly Blocker[];
 }

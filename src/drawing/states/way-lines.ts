@@ -1,7 +1,7 @@
 /** Which pieces of which lines lie on a traced path: the conductors between its stops, and no branch beside them. */
 import type { TraceHop } from '../../../shared/solution.ts';
 import type { Dot, Scene, SceneSymbol, Wire } from '../scene/types.ts';
-import type { Way, WayLine } from './shown-state.ts';
+import type { Way, WayLine } from './picture-state.ts';
 
 interface Knot {
   readonly sheet: number;

@@ -6,7 +6,7 @@ import { picturesOf } from '../picture/picture.ts';
 import { round } from '../picture/shapes.ts';
 import type { Ink, Lettering, Picture, Shape } from '../picture/types.ts';
 import type { Scene, TextRole } from '../scene/types.ts';
-import type { ShownState } from '../states/shown-state.ts';
+import type { PictureState } from '../states/picture-state.ts';
 
 export interface SvgOptions {
   readonly theme?: Theme;
@@ -17,7 +17,7 @@ export interface SvgOptions {
   /** Names the picture for who cannot see it. */
   readonly label?: string;
   /** Shows this state instead of the drawn one. */
-  readonly state?: ShownState;
+  readonly state?: PictureState;
 }
 
 export const FONT = "Helvetica,Arial,'Liberation Sans',sans-serif";

@@ -1,5 +1,5 @@
 import type { Circuit } from '../../../shared/circuit.ts';
-import { drawSvgs, layOut, PROFILES, type Scene, type ShownState } from '../../drawing/index.ts';
+import { drawSvgs, layOut, type PictureState, PROFILES, type Scene } from '../../drawing/index.ts';
 import type { Lettering } from '../../words/index.ts';
 import type { Drawn, View } from './messages.ts';
 import { meterOn } from './meter-place.ts';
@@ -10,7 +10,7 @@ export function sheetsIn(
   words: Lettering,
   circuit: Circuit,
   { width, theme }: View,
-): (state: ShownState) => string[] {
+): (state: PictureState) => string[] {
   const scene = layOut(words, circuit, PROFILES[width]);
   return (state) => drawSvgs(scene, { theme, state });
 }
@@ -19,7 +19,7 @@ export function sheetsIn(
 export function drawLaidOut(
   scene: Scene,
   { theme }: View,
-  state?: ShownState,
+  state?: PictureState,
   points?: readonly [string, string],
 ): Drawn {
   const svgs = drawSvgs(scene, { theme, ...(state ? { state } : {}) });
@@ -44,6 +44,6 @@ export const draw = (
   words: Lettering,
   circuit: Circuit,
   view: View,
-  state?: ShownState,
+  state?: PictureState,
   points?: readonly [string, string],
 ): Drawn => drawLaidOut(layOut(words, circuit, PROFILES[view.width]), view, state, points);
