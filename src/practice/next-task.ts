@@ -9,6 +9,7 @@ import { type Candidate, candidateFor } from './candidate.ts';
 import { growthOf } from './growth.ts';
 import { questionIssued } from './issued.ts';
 import { withPlacement } from './placement.ts';
+import { firstOf, type IdeasLeft } from './telling-apart.ts';
 import type { Course, Task } from './types.ts';
 
 export interface TaskRequest {
@@ -26,6 +27,8 @@ export interface TaskRequest {
   readonly seen: ReadonlySet<string>;
   /** Questions that were issued to the learner, in the order in which they are to be put. */
   readonly issued?: readonly IssuedQuestion[];
+  /** The two wrong ideas of which the last answer to a skill left both open: the next circuit is one on which they differ. */
+  readonly ideasLeft?: (skill: string) => IdeasLeft | undefined;
   /** Only this skill, whatever the memory says. */
   readonly only?: string;
   /** Skills that a plan wants today. */
@@ -68,25 +71,26 @@ function fixedFor(
   return undefined;
 }
 
-function freshFor(request: TaskRequest, skill: string): Candidate | undefined {
+function* freshFor(request: TaskRequest, skill: string): Generator<Candidate> {
   const { course, recalls, seed, number, seen } = request;
   const grown = growthOf(recalls.get(skill) ?? newRecall());
   const { recipes } = course.skills.get(skill)!;
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
     const made = candidateFor(recipes, grown, `${seed}/${number}/${skill}/${attempt}`);
-    if (made && !seen.has(made.circuit)) return made;
+    if (made && !seen.has(made.circuit)) yield made;
   }
-  return undefined;
 }
 
-/** The first of the questions issued for this skill, where there is one. */
-function issuedFor(
+/** Questions issued for this skill, in their order. */
+function* issuedFor(
   { course, seen, issued = [] }: TaskRequest,
   skill: string,
-): (Candidate & { readonly issued: string }) | undefined {
-  const issue = issued.find((each) => each.skill === skill);
-  const made = issue && questionIssued(course.skills.get(skill)!.recipes, issue, seen);
-  return made && { ...made, issued: issue.id };
+): Generator<Candidate & { readonly issued: string }> {
+  for (const issue of issued) {
+    if (issue.skill !== skill) continue;
+    const made = questionIssued(course.skills.get(skill)!.recipes, issue, seen);
+    if (made) yield { ...made, issued: issue.id };
+  }
 }
 
 /**
@@ -108,7 +112,8 @@ export function nextTask(
     const task = { skill, why, question, circuit: fixed.circuit, secondsExpected: secondsExpected(question) };
     return { ok: true, task: because === undefined ? task : { ...task, because } };
   }
-  const fresh = issuedFor(request, skill) ?? freshFor(request, skill);
+  const left = request.ideasLeft?.(skill);
+  const fresh = firstOf(issuedFor(request, skill), left) ?? firstOf(freshFor(request, skill), left);
   if (!fresh) return { ok: false, reason: 'no-circuit', skill };
   return { ok: true, task: { skill, why, ...fresh, secondsExpected: secondsExpected(fresh.question) } };
 }

@@ -15,3 +15,13 @@ export function answerBelieving(question: Question, misconception: string): Answ
   if (!found) throw new RangeError(`There is no misconception ${misconception}.`);
   return kindOf(question.kind).answerBy(question, wrongSolve(found, rightSolver()));
 }
+
+/** Whether somebody who holds the one idea answers a question otherwise than somebody who holds the other. */
+export function answeredApart(question: Question, one: string, other: string): boolean {
+  const answer = answerBelieving(question, one);
+  const otherAnswer = answerBelieving(question, other);
+  if (!answer || !otherAnswer) return false;
+  return kindOf(question.kind)
+    .parts(question, answer, otherAnswer)
+    .parts.some(({ correct }) => !correct);
+}

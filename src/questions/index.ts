@@ -13,8 +13,9 @@ import { rightSolver } from './solving.ts';
 import { tellQuestion } from './told.ts';
 
 export { explain, hintFor, markAnswer } from './answered.ts';
-export { answerBelieving } from './believing.ts';
+export { answerBelieving, answeredApart } from './believing.ts';
 export { circuitsTold } from './circuits-told.ts';
+export { type Earlier, ideasToTell } from './ideas-weighed.ts';
 export { type ItemKind, itemKind, STATES } from './items.ts';
 export type { Kind } from './kind.ts';
 export { readingOf } from './kinds/meter/kind.ts';

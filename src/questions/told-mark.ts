@@ -76,18 +76,23 @@ export function tellExplanation(
 /** An answer that more ideas explain speaks for none of them: who is told of six is told of none. */
 const MOST_IDEAS = 2;
 
-/** A mark with its explanation in words. */
+/**
+ * A mark with its explanation in words.
+ *
+ * @param ideas - those to tell; without, those that the answer by itself speaks for
+ */
 export function tellMark(
   words: Pick<Words, 'answers' | 'ideas' | 'explaining'> & { readonly problems: ProblemSayings },
   { mark, problems }: Marking,
   explanation: Explanation,
+  ideas: readonly string[] = mark.misconceptions.length > MOST_IDEAS ? [] : mark.misconceptions,
 ): ToldMark {
-  const { share, correct, parts, misconceptions } = mark;
+  const { share, correct, parts } = mark;
   return {
     share,
     correct,
     parts: parts.map((part) => tellPart(words, part)),
-    misconceptions: misconceptions.length > MOST_IDEAS ? [] : misconceptions.map((id) => tellIdea(words, id)),
+    misconceptions: ideas.map((id) => tellIdea(words, id)),
     explanation: tellExplanation(words, explanation, parts),
     problems: tellProblems(words, problems),
   };

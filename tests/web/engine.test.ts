@@ -1,9 +1,11 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
+import type { AnswerRecord } from '../../shared/practice.ts';
+import type { Answer, Question } from '../../shared/question.ts';
 import type { Scenario } from '../../shared/scenario.ts';
-import { randomOf } from '../../src/generator/index.ts';
+import { fingerprint, randomOf } from '../../src/generator/index.ts';
 import { lineOf } from '../../src/practice/index.ts';
-import { rightAnswer } from '../../src/questions/index.ts';
+import { answeredApart, rightAnswer } from '../../src/questions/index.ts';
 import { solve } from '../../src/solver/index.ts';
 import { OnOpenPaper } from '../../src/web/engine/guarded.ts';
 import { laterHandlers } from '../../src/web/engine/later-handlers.ts';
@@ -14,6 +16,7 @@ import { english } from '../../src/words/en/core.ts';
 import { everyKind } from '../browser/support/every-kind.ts';
 import { rewritten } from '../generator/renaming.ts';
 import { ownBank } from '../support/own-bank.ts';
+import { BOTH, breaks, lampsAnswered, legs, legsAllLit } from '../support/two-ideas.ts';
 
 const VIEW: View = { width: 'phone', theme: 'light' };
 const AT = 1_760_000_000_000;
@@ -50,7 +53,7 @@ function answered({ task }: Prepared, id: string) {
     help: { hint: false, explanation: false },
     secondsUsed: 20,
   };
-  return engine.judge({ task, given, view: VIEW });
+  return engine.judge({ task, given, earlier: [], view: VIEW });
 }
 
 const skills = ownBank().topics.flatMap((topic) => topic.skills.map(({ id }) => id));
@@ -175,7 +178,7 @@ describe('the engine', () => {
       help: { hint: false, explanation: false },
       secondsUsed: 20,
     };
-    const { circuit, scenario } = engine.judge({ task: wiring, given, view: VIEW });
+    const { circuit, scenario } = engine.judge({ task: wiring, given, earlier: [], view: VIEW });
     const { load, state } = wiring.question.wanted.at(-1)!;
     const shown = solve(circuit, scenario).solution;
     expect({ ...shown.lamps, ...shown.inputs }[load]).toBe(state);
@@ -280,6 +283,54 @@ B:L+ -F2:1-2 -K1:21-24 B:L-
   });
 });
 
+describe('the ideas behind an answer', () => {
+  const answered = (question: Question, id: string, answer: Answer, earlier: readonly AnswerRecord[] = []) =>
+    engine.judge({
+      task: {
+        skill: 'changeover-legs',
+        why: 'due',
+        question,
+        circuit: fingerprint(question.circuit),
+        secondsExpected: 30,
+      },
+      given: {
+        id,
+        learner: 'me',
+        at: AT,
+        answer,
+        help: { hint: false, explanation: false },
+        secondsUsed: 20,
+      },
+      earlier,
+      view: VIEW,
+    });
+  const told = ({ mark }: ReturnType<typeof answered>): string[] => mark.misconceptions.map(({ id }) => id);
+
+  it('are told in the light of the answers before, and kept as this one by itself says', () => {
+    expect(told(answered(legs, 'a', legsAllLit))).toEqual(BOTH);
+    const before = answered(breaks, 'b', lampsAnswered('lit', 'lit', 'lit')).judged.record;
+    const now = answered(legs, 'c', legsAllLit, [before]);
+    expect(told(now)).toEqual(['break-never-opens']);
+    expect(now.judged.mark.misconceptions).toEqual(BOTH);
+    // Drawn anew it is among the answers that are kept, and doesn't speak for itself; those of another skill speak for nothing.
+    expect(told(answered(legs, 'c', legsAllLit, [before, now.judged.record]))).toEqual(['break-never-opens']);
+    expect(told(answered(legs, 'd', legsAllLit, [{ ...before, skill: 'make-contact' }]))).toEqual(BOTH);
+  });
+
+  it('where two are left bring a question that tells them apart, until one is answered', () => {
+    const next = (number: number) => prepared(number, { only: 'changeover-legs' }).task.question;
+    const { record } = answered(breaks, 'first', lampsAnswered('dark', 'lit', 'dark')).judged;
+    engine.remember({ answers: [lineOf(record)] });
+    const numbers = Array.from({ length: 12 }, (_, number) => number);
+    const plain = numbers.filter((number) => answeredApart(next(number), ...BOTH));
+    expect(plain.length).toBeLessThan(numbers.length);
+    answered(legs, 'second', legsAllLit);
+    expect(numbers.filter((number) => answeredApart(next(number), ...BOTH))).toEqual(numbers);
+    answered(legs, 'third', lampsAnswered('dark', 'lit', 'dark', 'lit'));
+    expect(numbers.filter((number) => answeredApart(next(number), ...BOTH))).toEqual(plain);
+  });
+});
+
 describe('circuits of open papers', () => {
   const guarded = OnOpenPaper;
 
@@ -305,7 +356,9 @@ describe('circuits of open papers', () => {
       expect(engine.draw({ circuit, scenario: null, view: VIEW }).sheets.length).toBeGreaterThan(0);
     }
     for (const asked of [task.question, question]) {
-      expect(() => engine.judge({ task: { ...task, question: asked }, given, view: VIEW })).toThrow(guarded);
+      expect(() =>
+        engine.judge({ task: { ...task, question: asked }, given, earlier: [], view: VIEW }),
+      ).toThrow(guarded);
       expect(() => engine.hint({ task: { ...task, question: asked } })).toThrow(guarded);
       expect(() => engine.run({ question: asked, items: [], view: VIEW })).toThrow(guarded);
       expect(() => engine.mark({ question: asked, answer: given.answer })).toThrow(guarded);

@@ -2,7 +2,7 @@
 
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Recalls } from '../../memory/index.ts';
-import { nextTask, summarise } from '../../practice/index.ts';
+import { bothLeft, ideasTold, nextTask, summarise } from '../../practice/index.ts';
 import { coreWordsOf } from '../core-words.ts';
 import type { Io } from '../io.ts';
 import { styleFor } from '../style.ts';
@@ -31,6 +31,8 @@ export async function runDrill(options: DrillOptions, io: Io): Promise<void> {
   let recalls: Recalls = await store.recallsOf(LEARNER);
   const given: AnswerRecord[] = [];
   const recent: string[] = [];
+  const ideasLeft = (wanted: string) =>
+    bothLeft(ideasTold([...before, ...given].filter((record) => record.skill === wanted)));
   for (let number = 0; number < count; number++) {
     const next = nextTask({
       course,
@@ -40,6 +42,7 @@ export async function runDrill(options: DrillOptions, io: Io): Promise<void> {
       number,
       recent,
       seen,
+      ideasLeft,
       placement: settings.placement,
       newADay: settings.newSkillsADay,
       ...(skill ? { only: skill } : {}),
@@ -52,7 +55,7 @@ export async function runDrill(options: DrillOptions, io: Io): Promise<void> {
     const title = course.skills.get(task.skill)?.title ?? task.skill;
     const about = said.about({ skill: title, why: said.why[task.why] });
     const heading = `${style.strong(said.questionOf({ number: number + 1, of: count }))}  ${about}`;
-    const judged = await put(task, heading, { store, recalls }, io);
+    const judged = await put(task, heading, { store, recalls, before: [...before, ...given] }, io);
     if (!judged) break;
     recalls = new Map([...recalls, [task.skill, judged.recall]]);
     given.push(judged.record);

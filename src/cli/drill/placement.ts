@@ -25,7 +25,8 @@ export async function place(options: DrillOptions, io: Io): Promise<Settings> {
   const { placing: said } = io.words.drill;
   const { course, store, seed } = options;
   const style = styleFor(io);
-  const seen = new Set((await store.answersOf(LEARNER)).map(({ circuit }) => circuit));
+  const before = [...(await store.answersOf(LEARNER))];
+  const seen = new Set(before.map(({ circuit }) => circuit));
   const answers: PlacingAnswer[] = [];
   for (;;) {
     const next = placing(course.graph, answers);
@@ -45,18 +46,19 @@ export async function place(options: DrillOptions, io: Io): Promise<Settings> {
     const { task } = made;
     const which = said.questionOf({ number: answers.length + 1, most: MOST_PLACING });
     const heading = `${style.strong(which)}  ${course.skills.get(task.skill)?.title ?? task.skill}`;
-    const judged = await put(task, heading, { store, recalls }, io);
+    const judged = await put(task, heading, { store, recalls, before }, io);
     if (!judged) break;
+    before.push(judged.record);
     seen.add(task.circuit);
     answers.push({ skill: task.skill, right: judged.mark.correct && !judged.record.attempt.help.hint });
     if (placing(course.graph, answers).kind === 'ask' && !(await goesOn(io))) break;
   }
   const found = placing(course.graph, answers, 0);
   const known = found.kind === 'found' ? found.known : [];
-  const before = await store.settingsOf(LEARNER);
+  const had = await store.settingsOf(LEARNER);
   const at = io.now();
   const placement = { at, known: [...known] };
-  const kept = await store.putSettings(LEARNER, changeSettings(before, { placement }, at));
+  const kept = await store.putSettings(LEARNER, changeSettings(had, { placement }, at));
   if (known.length === 0) io.out(`${said.atTheBeginning}\n`);
   else {
     io.out(style.strong(said.known({ known: known.length, of: course.graph.skills.length })));

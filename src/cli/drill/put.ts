@@ -1,8 +1,9 @@
 /** One question put in the terminal: asked, answered, marked, kept. */
 import { nanoid } from 'nanoid';
+import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Answer } from '../../../shared/question.ts';
 import type { Recalls } from '../../memory/index.ts';
-import { type Judged, judge, type Task } from '../../practice/index.ts';
+import { ideasTold, type Judged, judge, type Task } from '../../practice/index.ts';
 import {
   askQuestion,
   blankAnswer,
@@ -63,6 +64,13 @@ async function replyTo(task: Task, words: Words, io: Io): Promise<Reply | undefi
   }
 }
 
+interface Keeping {
+  readonly store: Store;
+  readonly recalls: Recalls;
+  /** The learner's answers so far, in their order. */
+  readonly before: readonly AnswerRecord[];
+}
+
 /**
  * Puts a question under a heading and marks what is answered; the answer is on the disk before its mark is shown.
  * Undefined when the learner stops.
@@ -70,7 +78,7 @@ async function replyTo(task: Task, words: Words, io: Io): Promise<Reply | undefi
 export async function put(
   task: Task,
   heading: string,
-  { store, recalls }: { readonly store: Store; readonly recalls: Recalls },
+  { store, recalls, before }: Keeping,
   io: Io,
 ): Promise<Judged | undefined> {
   const words = await coreWordsOf(io);
@@ -91,7 +99,8 @@ export async function put(
     recalls,
   );
   await store.keepAnswer(judged.record);
-  io.out(`\n${markText(tellMark(words, judged, explain(task.question)), io)}`);
+  const ideas = ideasTold([...before, judged.record]);
+  io.out(`\n${markText(tellMark(words, judged, explain(task.question), ideas), io)}`);
   if (task.because) io.out(`\n${wrapText(task.because, io.columns)}`);
   io.out('');
   return judged;

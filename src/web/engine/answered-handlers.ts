@@ -1,6 +1,6 @@
 /** What a question that stands there needs of the engine: a hint, its mark, the circuit as it stands in the end. */
 import { shownState } from '../../drawing/index.ts';
-import { judge } from '../../practice/index.ts';
+import { bothLeft, ideasTold, judge } from '../../practice/index.ts';
 import { explain, hintFor, loadsAsked, shownWithMark, tellMark } from '../../questions/index.ts';
 import { solve } from '../../solver/index.ts';
 import { type AnsweringWords, say } from '../../words/index.ts';
@@ -18,7 +18,7 @@ export function answeredHandlers(held: Opened, words: AnsweringWords): Handlers<
       checkQuestion(held.guarded, task.question);
       return say(words.hints, hintFor(task.question));
     },
-    judge: ({ task, given, view }) => {
+    judge: ({ task, given, earlier, view }) => {
       checkQuestion(held.guarded, task.question);
       const judged = judge(task, given, held.memory.recalls);
       const { question } = task;
@@ -28,7 +28,11 @@ export function answeredHandlers(held: Opened, words: AnsweringWords): Handlers<
         judged.mark.parts.map(({ item }) => item),
       );
       const state = shownState(solve(circuit, scenario), asked);
-      const mark = tellMark({ ...held.words, ...words }, judged, explain(question));
+      const ideas = ideasTold([...earlier.filter(({ id }) => id !== given.id), judged.record]);
+      const left = bothLeft(ideas);
+      if (left) held.ideasLeft.set(task.skill, left);
+      else held.ideasLeft.delete(task.skill);
+      const mark = tellMark({ ...held.words, ...words }, judged, explain(question), ideas);
       return {
         judged,
         mark,

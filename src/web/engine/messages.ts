@@ -3,6 +3,7 @@ import type { Bank } from '../../../shared/bank.ts';
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { IssuedQuestion } from '../../../shared/issued.ts';
 import type { PlanWishes } from '../../../shared/memory.ts';
+import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { ToldProblem } from '../../../shared/problem.ts';
 import type { Answer, Asked, Question, ToldMark } from '../../../shared/question.ts';
 import type { Act, Fault, Scenario } from '../../../shared/scenario.ts';
@@ -156,7 +157,13 @@ export interface Requests {
   show: { take: { task: Task; view: View }; give: Prepared };
   hint: { take: { task: Task }; give: string };
   judge: {
-    take: { task: Task; given: Given; view: View };
+    take: {
+      task: Task;
+      given: Given;
+      /** The learner's latest answers, this one among them or not, in their order. */
+      earlier: readonly AnswerRecord[];
+      view: View;
+    };
     /** The mark, and the drawing as it stands in the end; the circuit shown, of a wiring the one connected rightly. */
     give: {
       readonly judged: Judged;

@@ -1,4 +1,4 @@
-import type { Course } from '../../practice/index.ts';
+import type { Course, IdeasLeft } from '../../practice/index.ts';
 import type { AskingWords } from '../../words/index.ts';
 import { MemoryKept } from './memory-kept.ts';
 
@@ -7,6 +7,8 @@ export class Opened {
   readonly memory = new MemoryKept();
   /** Circuits of papers that are open, by fingerprint: nothing of them is told here. */
   guarded: ReadonlySet<string> = new Set();
+  /** By skill: two wrong ideas of which its last answer left both open. */
+  readonly ideasLeft = new Map<string, IdeasLeft>();
   private opened: Course | undefined;
   /** What is told, in the language of whoever uses the page. */
   readonly words: AskingWords;

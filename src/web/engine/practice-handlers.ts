@@ -34,9 +34,15 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
       return null;
     },
     next: ({ view, ...wanted }) => {
-      const { course, memory, guarded } = held;
+      const { course, memory, guarded, ideasLeft } = held;
       const seen = guarded.size === 0 ? memory.seen : new Set([...memory.seen, ...guarded]);
-      const next = nextTask({ course, recalls: memory.recalls, seen, ...wanted });
+      const next = nextTask({
+        course,
+        recalls: memory.recalls,
+        seen,
+        ideasLeft: (skill) => ideasLeft.get(skill),
+        ...wanted,
+      });
       if (!next.ok)
         return {
           nothing:

@@ -278,12 +278,21 @@ export class Session {
     }
   }
 
+  /** Marks an answer, in the light of those before it; where they can't be had, by itself. */
+  private async marked(task: Task, given: Given, view: View): Promise<Judgement> {
+    const { engine, local } = this.ground;
+    const earlier = await import('../../local/earlier.ts')
+      .then(({ latestAnswers }) => latestAnswers(local))
+      .catch(() => []);
+    return engine.call('judge', { task, given, earlier, view });
+  }
+
   private async judge(phase: Extract<Phase, { kind: 'asking' }>, given: Given): Promise<void> {
-    const { engine, learner } = this.ground;
+    const { learner } = this.ground;
     const { prepared } = phase;
     const { task } = prepared;
     const view = this.view();
-    const judgement = await engine.call('judge', { task, given, view });
+    const judgement = await this.marked(task, given, view);
     // Kept before it is shown: a mark that has been seen is never lost.
     await learner.keep(judgement.judged.record);
     const placing = this.placing.value;
@@ -331,7 +340,7 @@ export class Session {
       this.phase.value = { ...now, prepared };
       return;
     }
-    const judgement = await engine.call('judge', { task, given: now.given, view });
+    const judgement = await this.marked(task, now.given, view);
     if (this.phase.value.kind !== 'marked' || this.phase.value.prepared !== now.prepared) return;
     this.showMarked({ ...now, prepared, judgement, frames: undefined }, view);
     this.makeReady();
