@@ -11,7 +11,7 @@ export const skillId = z
   .max(64)
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, formName('form.skill'));
 
-/** Something a learner can do or not. It opens when everything in `needs` is held. */
+/** Something a learner can do or not. It opens when everything in `needs` is shown and not forgotten. */
 export const skill = z.strictObject({
   id: skillId,
   title: z.string().min(1).max(120),
@@ -31,10 +31,20 @@ export const grade = z.enum(['lost', 'shaky', 'firm', 'sure']);
 /** What was looked at before answering. */
 export const help = z.strictObject({ hint: z.boolean(), explanation: z.boolean() });
 
+/** What was asked in one question, and how it was answered, in numbers. */
+export const partsCounted = z.strictObject({
+  asked: z.number().int().min(0).max(10_000),
+  right: z.number().int().min(0).max(10_000),
+  /** The greatest chance of somebody who guesses to get all of it right. */
+  luck: z.number().positive().max(1),
+});
+
 /** How one question was answered; all that the grade follows from. */
 export const attempt = z.strictObject({
   /** Share of the part marks, 0 to 1. */
   share: z.number().min(0).max(1),
+  /** Attempts of the first versions don't say it. */
+  parts: partsCounted.optional(),
   help,
   /** From seeing the question to answering it; null where nobody measured (a paper). */
   secondsUsed: z.number().min(0).nullable(),
@@ -65,8 +75,12 @@ export const recall = z.discriminatedUnion('kind', [
     reviews: z.number().int().min(1),
     /** How often it was lost after it had been begun. */
     lapses: z.number().int().min(0),
-    /** Different circuits answered `firm` or `sure` since it was last lost; no more than proving it takes. */
-    provenOn: z.array(circuitId).max(2),
+    /** How many of its last answers in a row were lost. */
+    lostLately: z.number().int().min(0),
+    /** How many times as likely the answers are from somebody who can do it as from somebody who guesses. */
+    evidence: z.number().min(0).max(2000),
+    /** Circuits answered last, the latest last: one of them once more is no evidence. */
+    circuits: z.array(circuitId).max(20),
   }),
 ]);
 
@@ -80,6 +94,7 @@ export const planWishes = z.strictObject({
 export type Skill = Readonly<z.infer<typeof skill>>;
 export type Grade = z.infer<typeof grade>;
 export type Help = Readonly<z.infer<typeof help>>;
+export type PartsCounted = Readonly<z.infer<typeof partsCounted>>;
 export type Attempt = Readonly<z.infer<typeof attempt>>;
 export type SkillAnswer = Readonly<z.infer<typeof skillAnswer>>;
 export type Recall = Readonly<z.infer<typeof recall>>;

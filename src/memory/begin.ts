@@ -1,4 +1,4 @@
-/** The first part of a plan: when each skill is begun, so that what it stands on is held on that day. */
+/** The first part of a plan: when each skill is begun, so that what it stands on is shown and known on that day. */
 import type { Course } from './course.ts';
 
 export interface Limits {
@@ -12,7 +12,7 @@ export interface Limits {
 }
 
 /**
- * Plans the first day of every skill that isn't proven, the earliest possible, in the order of the list (each after what
+ * Plans the first day of every skill that isn't shown, the earliest possible, in the order of the list (each after what
  * it stands on). Where something under it would be half forgotten by then, that is practised first on the same day.
  */
 export function planBeginnings(courses: readonly Course[], limits: Limits): void {

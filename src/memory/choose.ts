@@ -5,12 +5,12 @@
  */
 import type { Skill } from '../../shared/memory.ts';
 import { begunOnDayOf, NEW_A_DAY } from './pace.ts';
-import { isDue, isProven, retrievability, TARGET } from './recall.ts';
+import { isDue, isShown, retrievability, TARGET } from './recall.ts';
 import { type Recalls, recallOf } from './replay.ts';
 import { openSkills, type SkillGraph } from './skills.ts';
 import { turnOf } from './turn.ts';
 
-/** A skill that isn't proven comes back in the same practice, but not for ever: asked so often, it waits for its day. */
+/** A skill that isn't shown, or was lost just now, comes back in the same practice, but not for ever: asked so often, it waits for its day. */
 export const ASKED_AT_MOST = 4;
 
 export interface ChoiceRequest {
@@ -30,7 +30,7 @@ export interface ChoiceRequest {
 }
 
 /**
- * planned: a plan wants it today. due: about to be forgotten. unproven: begun, not yet shown on enough circuits. new.
+ * planned: a plan wants it today. due: about to be forgotten. unproven: begun and not yet shown, or lost just now. new.
  * ahead: nothing needs practice; this one is the next to. none: there is nothing to practise (no skills, or none begun
  * and no new ones allowed).
  */
@@ -77,7 +77,8 @@ function candidates(request: ChoiceRequest): readonly Candidate[] {
     const isNew = recall.kind === 'new';
     if (isNew && !mayBegin(skill)) return [];
     const lastAsked = recent.lastIndexOf(skill);
-    const toProve = !isProven(recall) && recent.filter((asked) => asked === skill).length < ASKED_AT_MOST;
+    const wantsMore = !isShown(recall) || (recall.kind === 'begun' && recall.lostLately > 0);
+    const toProve = wantsMore && recent.filter((asked) => asked === skill).length < ASKED_AT_MOST;
     const urgency = isNew ? [1, place] : [retrievability(recall, at), turnOf(seed, skill)];
     if (planned.has(skill) && (lastAsked < 0 || toProve))
       return [{ kind: 'planned', skill, rank: [lastAsked, ...urgency] }];

@@ -1,8 +1,8 @@
 /** One skill on its way to the assessment: where it stands now and the days it will be practised on. Used by the plan. */
 import type { Skill } from '../../shared/memory.ts';
+import { answersToShow } from './evidence.ts';
 import { afterFirstDay, Cases, type Start } from './expectation.ts';
 import type { Memory } from './model.ts';
-import { PROVEN_ON } from './recall.ts';
 import { type Recalls, recallOf } from './replay.ts';
 import { isFarEnough } from './spacing.ts';
 import { chanceOf, difficultyKept, growthOf, keptStability } from './steps.ts';
@@ -12,8 +12,8 @@ export class Course {
   readonly skill: Skill;
   readonly start: Start;
   /**
-   * Questions on its first day until it is proven, if they go well (where not, the plan of the next day has the rest); 0
-   * for a skill that is proven already.
+   * Questions on its first day until it is shown, if they go well (where not, the plan of the next day has the rest); 0
+   * for a skill that is shown already.
    */
   readonly opening: number;
   private readonly planned: number[] = [];
@@ -21,17 +21,22 @@ export class Course {
   private readonly expected: Cases[] = [];
   private trial = new Cases(1);
 
-  /** A skill as it is at the moment `at`, with no practice planned. */
-  constructor(skill: Skill, recalls: Recalls, at: number) {
+  /**
+   * A skill as it is at the moment `at`, with no practice planned.
+   *
+   * @param most - questions on a day: what doesn't go into the first one, the plans of the days after it have
+   */
+  constructor(skill: Skill, recalls: Recalls, at: number, most = Number.POSITIVE_INFINITY) {
     const recall = recallOf(recalls, skill.id);
     this.skill = skill;
     if (recall.kind === 'new') {
       this.start = { memory: null, last: 0 };
-      this.opening = PROVEN_ON;
+      this.opening = answersToShow(0, 0);
     } else {
       this.start = { memory: recall, last: Math.min(0, (recall.lastAt - at) / DAY) };
-      this.opening = PROVEN_ON - recall.provenOn.length;
+      this.opening = answersToShow(recall.evidence, recall.reviews);
     }
+    this.opening = Math.min(this.opening, Math.max(1, most));
   }
 
   /** Days of practice, counted from today (0), ascending. */
@@ -39,7 +44,7 @@ export class Course {
     return this.planned;
   }
 
-  /** Proven now, or on the first day that is planned for it. */
+  /** Shown now, or on the first day that is planned for it. */
   get isOpened(): boolean {
     return this.opening === 0 || this.planned.length > 0;
   }

@@ -19,7 +19,7 @@ export interface Start {
 
 /**
  * Nobody knows how a first answer will go, so a first day leaves what a shaky one leaves. The later questions of that
- * day prove the skill; at once after the first they change nothing that is reckoned with here.
+ * day show the skill; at once after the first they change nothing that is reckoned with here.
  */
 export const afterFirstDay = (): Memory => memoryAfter(null, 0, 'shaky');
 

@@ -4,12 +4,8 @@
  */
 import type { Attempt, Grade } from '../../shared/memory.ts';
 import type { GradingSaid } from '../words/index.ts';
+import { isLost, rightShare } from './evidence.ts';
 
-/**
- * Below this share of the part marks nothing was remembered. Half of two-valued parts are got by guessing; three out
- * of four or more only five times in sixteen.
- */
-export const PASS_SHARE = 0.75;
 /** Answered faster than this part of the expected time, nobody has read the drawing. Common practice, no source. */
 export const TOO_QUICK = 0.1;
 /** Up to this part of the expected time is fluent. Common practice, no source. */
@@ -37,11 +33,12 @@ export const GRADE_RULES: readonly GradeRule[] = [
     fits: ({ help }) => help.explanation,
   },
   {
-    because: { says: 'below', share: PASS_SHARE },
+    // Of the parts themselves: the marks are put right for guessing already, and once is enough.
+    because: { says: 'below' },
     grade: 'lost',
-    fits: ({ share }) => share < PASS_SHARE,
+    fits: isLost,
   },
-  { because: { says: 'incomplete' }, grade: 'shaky', fits: ({ share }) => share < 1 },
+  { because: { says: 'incomplete' }, grade: 'shaky', fits: (attempt) => rightShare(attempt) < 1 },
   { because: { says: 'hinted' }, grade: 'shaky', fits: ({ help }) => help.hint },
   {
     because: { says: 'tooQuick', share: TOO_QUICK },

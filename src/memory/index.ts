@@ -1,6 +1,7 @@
 /** Memory: what a learner holds, what comes next, and what to do until the assessment. docs/memory.md says how. */
 export { ASKED_AT_MOST, type Choice, type ChoiceRequest, choose } from './choose.ts';
 export { CERTAIN } from './deepen.ts';
+export { MOST_EVIDENCE, PROVEN_AT, ratioOf, SHOWN_AT } from './evidence.ts';
 export { forecast, type Return } from './forecast.ts';
 export { GRADE_RULES, type GradeRule, gradeOf } from './grade.ts';
 export { changeSettings, mergeSettings, notAheadOf, sameSettings } from './merge-settings.ts';
@@ -19,12 +20,21 @@ export {
   isDue,
   isHeld,
   isProven,
+  isShown,
   newRecall,
-  PROVEN_ON,
+  type Reviewed,
   retrievability,
   review,
   TARGET,
 } from './recall.ts';
-export { afterAnswer, countsAt, mergeHistories, type Recalls, recallOf, replay } from './replay.ts';
+export {
+  afterAnswer,
+  countsAt,
+  mergeHistories,
+  type Recalls,
+  recallOf,
+  replay,
+  speaksFor,
+} from './replay.ts';
 export { checkSkills, openSkills, type SkillGraph } from './skills.ts';
 export { GAP_SHARE } from './spacing.ts';

@@ -38,8 +38,8 @@ export interface PlannedDay {
 }
 
 /**
- * What is to be expected of a skill on the day. ready: proven, and remembered well enough. weak: begun, and likely to be
- * below the target. not-begun: there was no room to begin it (its chance is 0) or to prove it.
+ * What is to be expected of a skill on the day. ready: shown, and expected to be right often enough. weak: begun, and likely to be
+ * below the target. not-begun: there was no room to begin it (its chance is 0) or to show it.
  */
 export interface Prospect {
   readonly kind: 'ready' | 'weak' | 'not-begun';
@@ -101,7 +101,7 @@ export function planTowards(request: PlanRequest): Checked<Plan> {
   const free = Array.from({ length: practices }, () => questionsADay);
 
   const skills = request.skills ? withFoundations(graph, request.skills) : graph.skills;
-  const courses = skills.map((skill) => new Course(skill, recalls, at));
+  const courses = skills.map((skill) => new Course(skill, recalls, at, questionsADay));
   const begunToday = begunOnDayOf(graph, recalls, at);
   planBeginnings(courses, { free, questionsADay, newADay, begunToday, target });
   planDeepening(courses, free, on, target);

@@ -1,55 +1,55 @@
 /** The recall state of one learner for one skill: how it changes with a review, and what it says at a moment. */
 import type { BegunRecall, Grade, Recall } from '../../shared/memory.ts';
+import { evidenceAfter, PROVEN_AT, SHOWN_AT, weightOf } from './evidence.ts';
 import { chanceAfter, daysUntil, memoryAfter } from './model.ts';
 import { DAY, daysBetween, SLACK } from './time.ts';
 
 /** The chance of a right answer at which a skill comes back: the one the model's stability is measured by. */
 export const TARGET = 0.9;
 
-/**
- * On how many different circuits a skill is proven. One right answer may be luck (two lamps: one in four); two on
- * different circuits are rarely luck and never the memory of a picture.
- */
-export const PROVEN_ON = 2;
-
 const NEW: Recall = Object.freeze({ kind: 'new' });
 
 /** The state before the first review. */
 export const newRecall = (): Recall => NEW;
 
-/** The circuits a skill is proven on after one more answer. */
-function provenAfter(before: readonly string[], grade: Grade, circuit: string): string[] {
-  switch (grade) {
-    case 'lost':
-      return [];
-    case 'shaky':
-      return [...before];
-    case 'firm':
-    case 'sure':
-      return before.length === PROVEN_ON || before.includes(circuit) ? [...before] : [...before, circuit];
-  }
+/** So many circuits are remembered: of any that were seen none is asked again, so one of longer ago hardly ever comes. */
+const MOST_CIRCUITS = 20;
+
+/** One answer, as much of it as the memory goes by. */
+export interface Reviewed {
+  readonly grade: Grade;
+  /** Milliseconds since 1970. */
+  readonly at: number;
+  readonly circuit: string;
+  /** How many times as likely it is from somebody who can do it as from somebody who guesses: `ratioOf`. */
+  readonly ratio: number;
 }
 
 /**
- * The state after a review graded `grade` at the moment `at` (milliseconds since 1970) on `circuit`.
+ * The state after one more answer.
  *
  * Time never throws. A review that the clock puts before the last one counts as happening at once after it; its moment
  * is kept as given, because the usual reason is a clock that ran ahead and has been put right.
  */
-export function review(recall: Recall, grade: Grade, at: number, circuit: string): BegunRecall {
+export function review(recall: Recall, { grade, at, circuit, ratio }: Reviewed): BegunRecall {
   const before = recall.kind === 'begun' ? recall : null;
   const memory = memoryAfter(before, before ? daysBetween(before.lastAt, at) : 0, grade);
-  const provenOn = provenAfter(before?.provenOn ?? [], grade, circuit);
-  Object.freeze(provenOn);
+  const reviews = (before?.reviews ?? 0) + 1;
+  const known = before?.circuits ?? [];
+  const weight = weightOf(ratio, grade, !known.includes(circuit));
+  const circuits = [...known.filter((each) => each !== circuit), circuit].slice(-MOST_CIRCUITS);
+  Object.freeze(circuits);
   return Object.freeze({
     kind: 'begun',
     stability: memory.stability,
     difficulty: memory.difficulty,
     firstAt: before?.firstAt ?? at,
     lastAt: at,
-    reviews: (before?.reviews ?? 0) + 1,
+    reviews,
     lapses: (before?.lapses ?? 0) + (before && grade === 'lost' ? 1 : 0),
-    provenOn,
+    lostLately: grade === 'lost' ? (before?.lostLately ?? 0) + 1 : 0,
+    evidence: evidenceAfter(before?.evidence ?? 0, reviews, weight),
+    circuits,
   });
 }
 
@@ -71,9 +71,11 @@ export const dueAt = (recall: Recall, target: number = TARGET): number | null =>
 export const isDue = (recall: Recall, at: number, target: number = TARGET): boolean =>
   recall.kind === 'begun' && (dueOf(recall, target) <= at + SLACK || recall.lastAt > at + SLACK);
 
-/** Answered `firm` or `sure` on enough different circuits since it was last lost. */
-export const isProven = (recall: Recall): boolean =>
-  recall.kind === 'begun' && recall.provenOn.length >= PROVEN_ON;
+/** Whether the answers so far are enough to go on to what stands on it. */
+export const isShown = (recall: Recall): boolean => recall.kind === 'begun' && recall.evidence >= SHOWN_AT;
+
+/** Whether the answers so far say that it can be done, beyond luck. */
+export const isProven = (recall: Recall): boolean => recall.kind === 'begun' && recall.evidence >= PROVEN_AT;
 
 /**
  * Whether a learner can do it now: proven, and not forgotten since. Both are needed. The model's first estimate comes
@@ -81,3 +83,7 @@ export const isProven = (recall: Recall): boolean =>
  */
 export const isHeld = (recall: Recall, at: number, target: number = TARGET): boolean =>
   isProven(recall) && retrievability(recall, at) >= target;
+
+/** Whether what stands on it may be begun: shown, and not forgotten since. */
+export const carries = (recall: Recall, at: number, target: number = TARGET): boolean =>
+  isShown(recall) && retrievability(recall, at) >= target;

@@ -3,6 +3,7 @@
  * thrown away and worked out again, on another machine or under a better model.
  */
 import type { BegunRecall, Recall, SkillAnswer } from '../../shared/memory.ts';
+import { ratioOf, weightOf } from './evidence.ts';
 import { gradeOf } from './grade.ts';
 import { newRecall, review } from './recall.ts';
 
@@ -15,8 +16,14 @@ export type Recalls = ReadonlyMap<string, Recall>;
 export const recallOf = (recalls: Recalls, skill: string): Recall => recalls.get(skill) ?? newRecall();
 
 /** The state of a skill after one more of its answers. */
-export const afterAnswer = (recall: Recall, answer: SkillAnswer): BegunRecall =>
-  review(recall, gradeOf(answer.attempt).grade, answer.at, answer.circuit);
+export const afterAnswer = (recall: Recall, { attempt, at, circuit }: SkillAnswer): BegunRecall =>
+  review(recall, { grade: gradeOf(attempt).grade, at, circuit, ratio: ratioOf(attempt) });
+
+/** Whether an answer speaks for its learner being able to do it: all right, without help, on a circuit that is new. */
+export function speaksFor(recall: Recall, { attempt, circuit }: SkillAnswer): boolean {
+  const isFresh = recall.kind === 'new' || !recall.circuits.includes(circuit);
+  return weightOf(ratioOf(attempt), gradeOf(attempt).grade, isFresh) > 1;
+}
 
 /**
  * The states that a whole history leads to: what `afterAnswer` gives, answer by answer. Answers count in the order in

@@ -3,7 +3,7 @@ import type { Skill } from '../../shared/memory.ts';
 import type { Checked, Problem, ProblemPlace } from '../../shared/problem.ts';
 import { findCircles } from './circles.ts';
 import { memoryProblem } from './problem-codes.ts';
-import { isHeld, TARGET } from './recall.ts';
+import { carries, TARGET } from './recall.ts';
 import { type Recalls, recallOf } from './replay.ts';
 
 /** A graph that has been checked. */
@@ -65,7 +65,7 @@ function inOrder(skills: readonly Skill[]): readonly Skill[] {
 
 /**
  * The skills a learner may practise now, in the order of the graph: those begun already, and those of which everything
- * they stand on is held. A skill once begun stays open when something under it is forgotten: then that comes back first.
+ * they stand on is shown and not forgotten. A skill once begun stays open when something under it is forgotten: then that comes back first.
  */
 export function openSkills(
   graph: SkillGraph,
@@ -77,7 +77,7 @@ export function openSkills(
     .filter(
       ({ id, needs }) =>
         recallOf(recalls, id).kind === 'begun' ||
-        needs.every((need) => isHeld(recallOf(recalls, need), at, target)),
+        needs.every((need) => carries(recallOf(recalls, need), at, target)),
     )
     .map(({ id }) => id);
 }

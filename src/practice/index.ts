@@ -6,6 +6,7 @@ export { issuedIn, MOST_CANDIDATES, passedOverFor, questionIssued } from './issu
 export { type Given, historyOf, type Judged, judge } from './judge.ts';
 export { inShort, lineOf } from './line.ts';
 export { nextTask, type TaskRequest } from './next-task.ts';
+export { partsCounted } from './parts-counted.ts';
 export { withPlacement } from './placement.ts';
 export { MOST_PLACING, type Placing, type PlacingAnswer, placing } from './placing.ts';
 export { type SkillResult, type Summary, summarise } from './summary.ts';

@@ -5,6 +5,7 @@ import type { Answer, Mark } from '../../shared/question.ts';
 import { afterAnswer, gradeOf, type Recalls, recallOf } from '../memory/index.ts';
 import { markAnswer } from '../questions/index.ts';
 import type { GradingSaid } from '../words/index.ts';
+import { partsCounted } from './parts-counted.ts';
 import type { Task } from './types.ts';
 
 export interface Given {
@@ -33,7 +34,13 @@ export interface Judged {
 export function judge(task: Task, given: Given, recalls: Recalls): Judged {
   const { id, learner, at, answer, help, secondsUsed } = given;
   const { mark, problems } = markAnswer(task.question, answer);
-  const attempt = { share: mark.share, help, secondsUsed, secondsExpected: task.secondsExpected };
+  const attempt = {
+    share: mark.share,
+    parts: partsCounted(task.question, mark),
+    help,
+    secondsUsed,
+    secondsExpected: task.secondsExpected,
+  };
   const { grade, because } = gradeOf(attempt);
   const { skill, circuit, question } = task;
   const record: AnswerRecord = { id, learner, at, skill, circuit, question, answer, mark, attempt, grade };
@@ -43,4 +50,10 @@ export function judge(task: Task, given: Given, recalls: Recalls): Judged {
 
 /** A record as the history of the memory needs it. */
 export const historyOf = (records: readonly AnswerRecord[]) =>
-  records.map(({ id, skill, circuit, at, attempt }) => ({ id, skill, circuit, at, attempt }));
+  records.map(({ id, skill, circuit, at, question, mark, attempt }) => ({
+    id,
+    skill,
+    circuit,
+    at,
+    attempt: { ...attempt, parts: partsCounted(question, mark) },
+  }));

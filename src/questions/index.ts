@@ -79,6 +79,9 @@ export const readAnswer = (words: Words, question: Question, text: string): Chec
 export const secondsExpected = (question: Question): number =>
   kindOf(question.kind).secondsExpected(question);
 
+/** The greatest chance of somebody who doesn't read the drawing to get all of it right. */
+export const luckWith = (question: Question): number => kindOf(question.kind).luck(question);
+
 /** The circuit and what is done to it, as they are shown with the mark: with the right answer carried out. */
 export function shownWithMark(question: Question): {
   readonly circuit: Circuit;

@@ -56,6 +56,8 @@ export interface Kind<K extends QuestionKind> {
   loads?(question: QuestionOf<K>): readonly string[];
   /** Further circuits of which a mark tells something, besides the one asked about. */
   alsoTold?(question: QuestionOf<K>): readonly (() => Circuit)[];
+  /** The greatest chance of somebody who doesn't read the drawing to get all of it right; see luck.ts. */
+  luck(question: QuestionOf<K>): number;
   /** What somebody who can do it takes, reading included; see time-expected.ts. */
   secondsExpected(question: QuestionOf<K>): number;
 }

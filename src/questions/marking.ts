@@ -12,7 +12,7 @@ import { rightSolver, type Solver, wrongSolve } from './solving.ts';
 /**
  * Right minus wrong: a right part earns a mark, a wrong one costs 1/(choices - 1) of one, one left out costs nothing. Who
  * guesses everything earns nothing on average, so nothing is gained by it; the whole is never below 0. This is the
- * classical correction for guessing of test theory (from memory: Holzinger 1924).
+ * classical correction for guessing of test theory (Frary 1988), and the only one: memory goes by the parts themselves.
  */
 export function shareOf(parts: readonly Part[]): number {
   if (parts.length === 0) return 0;

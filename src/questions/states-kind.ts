@@ -11,6 +11,7 @@ import {
   statesBy,
 } from './entries.ts';
 import type { Kind } from './kind.ts';
+import { luckWithStates } from './luck.ts';
 import type { KindSaid, QuestionSaid } from './said.ts';
 import { timeFor } from './time-expected.ts';
 
@@ -54,6 +55,7 @@ export function statesKind<K extends StatesKind>(
       return states && answerOf(states);
     },
     parts: compareStates,
+    luck: ({ asked }: QuestionFor<K>): number => luckWithStates(asked.length),
     secondsExpected: (question: QuestionFor<K>): number =>
       timeFor(question.circuit, question.scenario, question.asked.length),
   };

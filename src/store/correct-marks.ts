@@ -2,6 +2,7 @@ import type { Kysely, Transaction } from 'kysely';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import { gradeOf } from '../memory/index.ts';
+import { partsCounted } from '../practice/parts-counted.ts';
 import { rebuildRecalls } from './derive-recalls.ts';
 import { shortColumns } from './keep-answers.ts';
 import { lockHistory } from './lock-history.ts';
@@ -22,7 +23,7 @@ async function note(
   learner: string,
   { entry: { number, record }, mark }: Correction,
 ): Promise<void> {
-  const attempt = { ...record.attempt, share: mark.share };
+  const attempt = { ...record.attempt, share: mark.share, parts: partsCounted(record.question, mark) };
   await db
     .updateTable('answers')
     .set({

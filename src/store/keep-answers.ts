@@ -4,6 +4,7 @@ import type { AnswerRecord } from '../../shared/practice.ts';
 import type { Mark } from '../../shared/question.ts';
 import { countsAt, gradeOf } from '../memory/index.ts';
 import { inShort } from '../practice/line.ts';
+import { partsCounted } from '../practice/parts-counted.ts';
 import { chunksOf, groupsOf } from './chunks.ts';
 import { updateRecalls } from './derive-recalls.ts';
 import { lockHistory } from './lock-history.ts';
@@ -36,19 +37,23 @@ interface Numbered {
 }
 
 function numbered(record: AnswerRecord, number: number, found: Found | undefined, latest: number): Numbered {
-  const { circuit, attempt, grade, mark } = record;
   const at = countsAt(record.at, latest);
-  if (!found) return { record, number, at, circuit, attempt, grade, correctedMark: null };
-  const { secondsExpected = attempt.secondsExpected } = found;
-  const marked = { ...attempt, share: found.mark.share, secondsExpected };
+  const { circuit, mark } = found ?? record;
+  const secondsExpected = found?.secondsExpected ?? record.attempt.secondsExpected;
+  const attempt = {
+    ...record.attempt,
+    share: mark.share,
+    parts: partsCounted(record.question, mark),
+    secondsExpected,
+  };
   return {
     record,
     number,
     at,
-    circuit: found.circuit,
-    attempt: marked,
-    grade: gradeOf(marked).grade,
-    correctedMark: sameMark(found.mark, mark) ? null : found.mark,
+    circuit,
+    attempt,
+    grade: gradeOf(attempt).grade,
+    correctedMark: sameMark(mark, record.mark) ? null : mark,
   };
 }
 

@@ -26,13 +26,27 @@ afterEach(() => serving.end());
 const issuedTo = async (person: Person): Promise<readonly IssuedQuestion[]> =>
   (await person.call(homeworkRoutes.issueQuestions, { body: { have: {} } })).issued;
 
-/** Two right answers to issued questions: as many as prove a skill. */
-async function two(person: Person, at = serving.clock.now): Promise<[AnswerRecord, AnswerRecord]> {
-  const [first, second] = await issuedTo(person);
-  const one = answerIssued(course, first!, { id: 'first', learner: person.id, at });
-  const seen = new Set([one.circuit]);
-  return [one, answerIssued(course, second!, { id: 'second', learner: person.id, at, seen })];
+/** As many right answers to issued questions as prove a skill, of whatever kind they are. */
+const ENOUGH = 8;
+
+async function answersOf(
+  person: Person,
+  count: number,
+  at = serving.clock.now,
+): Promise<readonly AnswerRecord[]> {
+  const seen = new Set<string>();
+  return (await issuedTo(person))
+    .filter(({ skill }) => skill === SKILL)
+    .slice(0, count)
+    .map((issue, number) => {
+      const answer = answerIssued(course, issue, { id: `a${number}`, learner: person.id, at, seen });
+      seen.add(answer.circuit);
+      return answer;
+    });
 }
+const enough = (person: Person): Promise<readonly AnswerRecord[]> => answersOf(person, ENOUGH);
+const two = async (person: Person): Promise<readonly [AnswerRecord, AnswerRecord]> =>
+  (await answersOf(person, 2)) as [AnswerRecord, AnswerRecord];
 
 const send = async (person: Person, answers: readonly AnswerRecord[]) =>
   (await person.call(apiRoutes.keepAnswers, { body: { answers } })).results.map(({ result }) => result);
@@ -56,31 +70,33 @@ async function untilTheyEnd(): Promise<void> {
 const NOTHING = { kind: 'not-yet', begun: false };
 
 describe('an answer to a question that was issued', () => {
-  it('proves what it shows, once there are two of them, from when they were given', async () => {
-    const pair = await two(learner);
+  it('proves what it shows, once there are enough of them, from when they were given', async () => {
+    const answers = await enough(learner);
     serving.clock.now += HOUR;
-    expect(await send(learner, pair)).toEqual(['kept', 'kept']);
+    expect(new Set(await send(learner, answers.slice(0, 2)))).toEqual(new Set(['kept']));
+    expect(await cellOf(learner)).toEqual({ kind: 'not-yet', begun: true });
+    expect(new Set(await send(learner, answers))).toEqual(new Set(['already', 'kept']));
     expect(await cellOf(learner)).toMatchObject({ kind: 'held', provenAt: serving.clock.now - HOUR });
   });
 
   it('proves it also by a clock that is some hours wrong, and never before it was issued or after it came', async () => {
-    const [one, second] = await two(learner);
+    const answers = await enough(learner);
     const from = serving.clock.now;
     serving.clock.now += HOUR;
-    await send(learner, [
-      { ...one, at: from - 5 * HOUR },
-      { ...second, at: serving.clock.now + 5 * HOUR },
-    ]);
+    const early = answers.slice(0, 1).map((one) => ({ ...one, at: from - 5 * HOUR }));
+    const late = answers.slice(1).map((one) => ({ ...one, at: serving.clock.now + 5 * HOUR }));
+    await send(learner, [...early, ...late]);
     expect(await cellOf(learner)).toMatchObject({ kind: 'held', provenAt: serving.clock.now });
     const proofs = await serving.store.proofsOf(learner.id);
     expect(proofs.map(({ at, source }) => [at, source])).toEqual([
       [from, 'issued'],
-      [serving.clock.now, 'issued'],
+      ...late.map(() => [serving.clock.now, 'issued']),
     ]);
   });
 
   it('may pass over circuits that its learner has seen', async () => {
-    const [first, second, third] = await issuedTo(learner);
+    const issues = (await issuedTo(learner)).filter(({ skill }) => skill === SKILL);
+    const [first, second] = issues;
     const { recipes } = course.skills.get(SKILL)!;
     const at = serving.clock.now;
     // What would be put first by the second one was answered before, as somebody's own practice.
@@ -91,8 +107,15 @@ describe('an answer to a question that was issued', () => {
     const one = answerIssued(course, second!, { id: 'one', learner: learner.id, at, seen });
     expect(issuedIn(one.question)!.candidate).toBeGreaterThan(0);
     seen.add(one.circuit);
-    const issue = [first!, third!].find((each) => questionIssued(recipes, each, seen))!;
-    await send(learner, [one, answerIssued(course, issue, { id: 'two', learner: learner.id, at, seen })]);
+    await send(learner, [one]);
+    expect((await serving.store.proofsOf(learner.id)).map(({ id }) => id)).toEqual(['one']);
+    const others = [first!, ...issues.slice(2)].flatMap((issue, number) => {
+      if (!questionIssued(recipes, issue, seen)) return [];
+      const other = answerIssued(course, issue, { id: `b${number}`, learner: learner.id, at, seen });
+      seen.add(other.circuit);
+      return [other];
+    });
+    await send(learner, others);
     expect(await cellOf(learner)).toMatchObject({ kind: 'held' });
   });
 });

@@ -7,9 +7,9 @@ import {
   newRecall,
   planTowards,
   replay,
-  review,
   type SkillGraph,
 } from '../../src/memory/index.ts';
+import { reviewAs } from '../memory/arbitraries.ts';
 import { told } from '../support/in-english.ts';
 
 export interface Row {
@@ -72,7 +72,7 @@ export function memoryRows(): readonly Row[] {
   const reviewing = median(15, () => {
     let recall: Recall = newRecall();
     for (let at = 0; at < reviews; at++)
-      recall = review(recall, at % 9 === 0 ? 'lost' : 'firm', START + at * DAY, `c${at}`);
+      recall = reviewAs(recall, at % 9 === 0 ? 'lost' : 'firm', START + at * DAY, `c${at}`);
   });
   const choosing = median(15, () => {
     for (let seed = 0; seed < 100; seed++) choose({ graph, recalls, at: now, recent: ['s1', 's2'], seed });

@@ -11,7 +11,14 @@ const answer = (number: number, day: number, circuit: string, share = 1): SkillA
   skill: 'make-contact',
   circuit,
   at: OPENS + day * DAY,
-  attempt: { share, help: { hint: false, explanation: false }, secondsUsed: null, secondsExpected: 30 },
+  attempt: {
+    share,
+    // A sequence of eight states: 6.6 times as likely as luck, so that three right answers prove a skill.
+    parts: { asked: 8, right: 8 * share, luck: 0.1 },
+    help: { hint: false, explanation: false },
+    secondsUsed: null,
+    secondsExpected: 30,
+  },
 });
 
 const cell = (history: readonly SkillAnswer[], day: number) =>
@@ -24,36 +31,49 @@ describe('the competence matrix', () => {
     expect(cell([answer(1, 0, 'c1')], 0)).toEqual({ kind: 'not-yet', begun: true });
   });
 
-  it('says held once it is proven on two circuits, when that was, and on which', () => {
-    const history = [answer(1, 0, 'c1'), answer(2, 3, 'c2'), answer(3, 4, 'c3')];
+  it('says held once it is proven, when that was, and on which', () => {
+    const history = [answer(1, 0, 'c1'), answer(2, 2, 'c2'), answer(3, 3, 'c3'), answer(4, 4, 'c4')];
+    expect(cell(history.slice(0, 2), 2)).toEqual({ kind: 'not-yet', begun: true });
     expect(cell(history, 4)).toMatchObject({
       kind: 'held',
       provenAt: OPENS + 3 * DAY,
-      provenOn: ['c1', 'c2'],
+      provenOn: ['c1', 'c2', 'c3'],
       lastAt: OPENS + 4 * DAY,
     });
   });
 
   it('counts the same circuit twice as one proof', () => {
-    expect(cell([answer(1, 0, 'c1'), answer(2, 3, 'c1')], 3).kind).toBe('not-yet');
+    const same = [0, 1, 2, 3, 4].map((day) => answer(day, day, 'c1'));
+    expect(cell(same, 4).kind).toBe('not-yet');
+    expect(cell([...same, answer(5, 5, 'c2'), answer(6, 6, 'c3')], 6)).toMatchObject({
+      provenOn: ['c1', 'c2', 'c3'],
+    });
   });
 
   it('says fading when the memory has fallen below the target, and keeps when it was proven', () => {
-    const history = [answer(1, 0, 'c1'), answer(2, 3, 'c2')];
+    const history = [answer(1, 0, 'c1'), answer(2, 2, 'c2'), answer(3, 3, 'c3')];
     const later = cell(history, 400);
     expect(later).toMatchObject({ kind: 'fading', provenAt: OPENS + 3 * DAY });
     expect(later.kind === 'fading' && later.chance).toBeLessThan(0.9);
   });
 
   it('says not yet after it was lost, and when it was proven anew', () => {
-    const lost = [answer(1, 0, 'c1'), answer(2, 3, 'c2'), answer(3, 20, 'c3', 0)];
+    const proven = [answer(1, 0, 'c1'), answer(2, 2, 'c2'), answer(3, 3, 'c3')];
+    const lost = [...proven, answer(4, 20, 'c4', 0), answer(5, 20, 'c5', 0)];
     expect(cell(lost, 20)).toEqual({ kind: 'not-yet', begun: true });
-    const again = [...lost, answer(4, 21, 'c4'), answer(5, 22, 'c5')];
-    expect(cell(again, 22)).toMatchObject({
+    const again = [21, 22, 23, 24].map((day) => answer(day, day, `c${day}`));
+    expect(cell([...lost, ...again], 24)).toMatchObject({
       kind: 'held',
-      provenAt: OPENS + 22 * DAY,
-      provenOn: ['c4', 'c5'],
+      provenAt: OPENS + 24 * DAY,
+      provenOn: ['c21', 'c22', 'c23', 'c24'],
     });
+  });
+
+  it('says after one lost answer what proved it before and since', () => {
+    const proven = [answer(1, 0, 'c1'), answer(2, 2, 'c2'), answer(3, 3, 'c3')];
+    const again = [...proven, answer(4, 20, 'c4', 0), answer(5, 21, 'c5'), answer(6, 22, 'c6')];
+    expect(cell(again.slice(0, 4), 20).kind).toBe('not-yet');
+    expect(cell(again, 22)).toMatchObject({ provenOn: ['c1', 'c2', 'c3', 'c5', 'c6'] });
   });
 
   it('puts practice and homework in order of time, and counts an answer in both once', () => {
@@ -67,12 +87,21 @@ describe('the competence matrix', () => {
   });
 
   it('agrees with the memory about what is held, for every skill and day', () => {
-    const history = [answer(1, 0, 'c1'), answer(2, 3, 'c2'), answer(3, 20, 'c3', 0), answer(4, 25, 'c4')];
+    const history = [
+      answer(1, 0, 'c1'),
+      answer(2, 2, 'c2'),
+      answer(3, 3, 'c3'),
+      answer(4, 20, 'c4', 0),
+      answer(5, 25, 'c5'),
+    ];
+    const standing = new Set<boolean>();
     for (let day = 0; day < 60; day += 3) {
       const before = history.filter(({ at }) => at <= OPENS + day * DAY);
       const held = isHeld(recallOf(replay(before), 'make-contact'), OPENS + day * DAY);
       expect(cell(before, day).kind === 'held').toBe(held);
+      standing.add(held);
     }
+    expect(standing.size).toBe(2);
   });
 
   it('has a column for each skill of the course, in its order', () => {
@@ -87,8 +116,8 @@ describe('refreshers', () => {
     const matrix = competenceMatrix(
       course,
       [
-        { id: 'ada', histories: [[answer(1, 10, 'c1'), answer(2, 13, 'c2')]] },
-        { id: 'ben', histories: [[answer(3, 0, 'c1'), answer(4, 3, 'c2')]] },
+        { id: 'ada', histories: [[answer(1, 10, 'c1'), answer(2, 12, 'c2'), answer(7, 13, 'c3')]] },
+        { id: 'ben', histories: [[answer(3, 0, 'c1'), answer(4, 2, 'c2'), answer(8, 3, 'c3')]] },
         { id: 'cem', histories: [[answer(5, 0, 'c1')]] },
       ],
       OPENS + 20 * DAY,

@@ -66,12 +66,13 @@ describe('the schemas of reports', () => {
     }
     const attempt = {
       share: 1,
+      parts: { asked: 8, right: 8, luck: 0.1 },
       help: { hint: false, explanation: false },
       secondsUsed: null,
       secondsExpected: 60,
     };
     const histories = [
-      ['one', 'two'].map((circuit, day) => ({
+      ['one', 'two', 'three'].map((circuit, day) => ({
         id: circuit,
         skill: 'make-contact',
         circuit,

@@ -13,7 +13,7 @@ import {
   totalOf,
 } from '../../src/homework/index.ts';
 import { replay } from '../../src/memory/index.ts';
-import { historyOf } from '../../src/practice/index.ts';
+import { historyOf, partsCounted } from '../../src/practice/index.ts';
 import { blankAnswer, rightAnswer } from '../../src/questions/index.ts';
 import { CLOSES, course, HOUR, OPENS, places, seats, setOf } from './course.ts';
 
@@ -213,6 +213,7 @@ describe('homework in the memory', () => {
       mark: mark.items[1]!.mark,
       attempt: {
         share: 1,
+        parts: partsCounted(paper.items[1]!.question, mark.items[1]!.mark),
         help: { hint: true, explanation: false },
         secondsUsed: 40,
         secondsExpected: paper.items[1]!.secondsExpected,

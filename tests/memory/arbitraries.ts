@@ -1,7 +1,7 @@
 /** Random answers, histories and skill graphs for the properties. */
 import fc from 'fast-check';
-import type { Attempt, Grade, Skill, SkillAnswer } from '../../shared/memory.ts';
-import { checkSkills, type SkillGraph } from '../../src/memory/index.ts';
+import type { Attempt, BegunRecall, Grade, Recall, Skill, SkillAnswer } from '../../shared/memory.ts';
+import { checkSkills, review, type SkillGraph } from '../../src/memory/index.ts';
 import { told } from '../support/in-english.ts';
 
 export const DAY = 86_400_000;
@@ -10,12 +10,26 @@ export const START = 1_760_000_000_000;
 
 export const arbitraryGrade = fc.constantFrom<Grade>('lost', 'shaky', 'firm', 'sure');
 
-export const arbitraryAttempt: fc.Arbitrary<Attempt> = fc.record({
-  share: fc.oneof(fc.constantFrom(0, 0.5, 0.75, 1), fc.double({ min: 0, max: 1, noNaN: true })),
-  help: fc.record({ hint: fc.boolean(), explanation: fc.boolean() }),
-  secondsUsed: fc.option(fc.double({ min: 0, max: 3600, noNaN: true })),
-  secondsExpected: fc.double({ min: 0.5, max: 600, noNaN: true }),
-});
+/** Answers so telling that two right ones show a skill and three prove it, and one that is lost takes both away. */
+const RATIOS: Readonly<Record<Grade, number>> = { lost: 0.01, shaky: 0.2, firm: 9, sure: 9 };
+
+/** A review of which nothing matters but its grade. */
+export const reviewAs = (recall: Recall, grade: Grade, at: number, circuit: string): BegunRecall =>
+  review(recall, { grade, at, circuit, ratio: RATIOS[grade] });
+
+const arbitraryParts = fc
+  .record({ asked: fc.nat(30), wrong: fc.nat(5), luck: fc.constantFrom(0.1, 0.15, 0.3, 0.5, 1) })
+  .map(({ asked, wrong, luck }) => ({ asked, right: Math.max(0, asked - wrong), luck }));
+
+export const arbitraryAttempt: fc.Arbitrary<Attempt> = fc
+  .record({
+    share: fc.oneof(fc.constantFrom(0, 0.5, 0.75, 1), fc.double({ min: 0, max: 1, noNaN: true })),
+    parts: fc.option(arbitraryParts),
+    help: fc.record({ hint: fc.boolean(), explanation: fc.boolean() }),
+    secondsUsed: fc.option(fc.double({ min: 0, max: 3600, noNaN: true })),
+    secondsExpected: fc.double({ min: 0.5, max: 600, noNaN: true }),
+  })
+  .map(({ parts, ...attempt }) => (parts ? { ...attempt, parts } : attempt));
 
 /** A moment within three years, before or after START. */
 export const arbitraryMoment = fc.integer({ min: START - 300 * DAY, max: START + 800 * DAY });

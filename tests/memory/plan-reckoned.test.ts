@@ -5,9 +5,9 @@ import type { Recall } from '../../shared/memory.ts';
 import { planBeginnings } from '../../src/memory/begin.ts';
 import { Course } from '../../src/memory/course.ts';
 import { CERTAIN, planDeepening } from '../../src/memory/deepen.ts';
-import { review, TARGET } from '../../src/memory/index.ts';
+import { TARGET } from '../../src/memory/index.ts';
 import { chanceAfter, daysUntil, type Memory, memoryAfter } from '../../src/memory/model.ts';
-import { arbitraryGrade, DAY, START, skill } from './arbitraries.ts';
+import { arbitraryGrade, DAY, reviewAs, START, skill } from './arbitraries.ts';
 
 interface Case {
   readonly weight: number;
@@ -76,7 +76,7 @@ const arbitraryRecall: fc.Arbitrary<Recall> = fc
     reviews.reduce<Recall>(
       (recall, [grade], index) => {
         const hours = reviews.slice(index).reduce((sum, [, more]) => sum + more, 0);
-        return review(recall, grade, START - hours * 3_600_000, `c${index}`);
+        return reviewAs(recall, grade, START - hours * 3_600_000, `c${index}`);
       },
       { kind: 'new' },
     ),
@@ -146,12 +146,12 @@ describe('what is expected of a skill', () => {
 
   it('takes two circuits to prove, less what has proven it so far', () => {
     expect(courseOf({ kind: 'new' })).toMatchObject({ opening: 2, isOpened: false });
-    const once = review({ kind: 'new' }, 'firm', START - DAY, 'c1');
+    const once = reviewAs({ kind: 'new' }, 'firm', START - DAY, 'c1');
     expect(courseOf(once)).toMatchObject({ opening: 1, isOpened: false, start: { last: -1 } });
-    expect(courseOf(review(once, 'firm', START, 'c2'))).toMatchObject({ opening: 0, isOpened: true });
+    expect(courseOf(reviewAs(once, 'firm', START, 'c2'))).toMatchObject({ opening: 0, isOpened: true });
     expect(courseOf(once, [3]).isOpened).toBe(true);
     // A clock that ran ahead: it was reviewed now.
-    expect(courseOf(review({ kind: 'new' }, 'firm', START + DAY, 'c1')).start.last).toBe(0);
+    expect(courseOf(reviewAs({ kind: 'new' }, 'firm', START + DAY, 'c1')).start.last).toBe(0);
   });
 
   it('is asked what proves it on its first day, and once on the others', () => {
@@ -207,8 +207,8 @@ describe('the further questions of a plan', () => {
 });
 
 describe('the first days of new skills', () => {
-  const long = review(
-    review({ kind: 'new' }, 'firm', START - 20 * DAY, 'c1'),
+  const long = reviewAs(
+    reviewAs({ kind: 'new' }, 'firm', START - 20 * DAY, 'c1'),
     'firm',
     START - 20 * DAY,
     'c2',

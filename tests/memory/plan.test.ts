@@ -10,12 +10,11 @@ import {
   planTowards,
   replay,
   retrievability,
-  review,
   TARGET,
 } from '../../src/memory/index.ts';
 import { LEAST_STABILITY } from '../../src/memory/model.ts';
 import { told } from '../support/in-english.ts';
-import { arbitraryHistory, arbitrarySkills, DAY, graphOf, START, skill } from './arbitraries.ts';
+import { arbitraryHistory, arbitrarySkills, DAY, graphOf, reviewAs, START, skill } from './arbitraries.ts';
 
 const chain = (length: number, width: number) =>
   graphOf(
@@ -48,7 +47,7 @@ const questionsOn = (plan: Plan): number[] =>
 const daysOf = (plan: Plan, id: string): number[] =>
   plan.days.flatMap(({ practice }, day) => (practice.some(({ skill }) => skill === id) ? [day] : []));
 const proven = (day: number): Recall =>
-  review(review({ kind: 'new' }, 'firm', START + day * DAY, 'c1'), 'firm', START + day * DAY, 'c2');
+  reviewAs(reviewAs({ kind: 'new' }, 'firm', START + day * DAY, 'c1'), 'firm', START + day * DAY, 'c2');
 
 describe('a plan towards an assessment', () => {
   it('has a day for every practice until half a day before it, and none after', () => {
@@ -89,7 +88,7 @@ describe('a plan towards an assessment', () => {
 
   it('goes on with what was begun, however many new ones are allowed and whatever is forgotten under it', () => {
     const graph = graphOf([skill('under'), skill('begun', 'under')]);
-    const once = review({ kind: 'new' }, 'firm', START - DAY, 'c1');
+    const once = reviewAs({ kind: 'new' }, 'firm', START - DAY, 'c1');
     const plan = planOf(request({ graph, recalls: new Map([['begun', once]]), newADay: 0 }));
     expect(plan.days[0]!.practice).toEqual([{ skill: 'begun', questions: 1 }]);
     expect(plan.prospects.map(({ kind }) => kind)).toEqual(['not-begun', 'ready']);
@@ -138,9 +137,9 @@ describe('a plan towards an assessment', () => {
     expect(today!.practice.map(({ skill }) => skill).filter((id) => !recalls.has(id))).toEqual(['s2']);
   });
 
-  it('proves first what was begun and is not proven', () => {
-    const recalls = new Map([['s0', review({ kind: 'new' }, 'lost', START - DAY, 'c1')]]);
-    expect(planOf(request({ recalls })).days[0]!.practice[0]).toEqual({ skill: 's0', questions: 2 });
+  it('shows first what was begun and is not shown', () => {
+    const recalls = new Map([['s0', reviewAs({ kind: 'new' }, 'lost', START - DAY, 'c1')]]);
+    expect(planOf(request({ recalls })).days[0]!.practice[0]).toEqual({ skill: 's0', questions: 3 });
   });
 
   it('refreshes over several days what a new skill stands on, where a day is too short for all of it', () => {

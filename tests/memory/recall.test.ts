@@ -6,15 +6,17 @@ import {
   isDue,
   isHeld,
   isProven,
+  isShown,
   newRecall,
   retrievability,
   review,
   TARGET,
 } from '../../src/memory/index.ts';
-import { arbitraryMoment, arbitraryReview, DAY, START } from './arbitraries.ts';
+import { carries } from '../../src/memory/recall.ts';
+import { arbitraryMoment, arbitraryReview, DAY, reviewAs, START } from './arbitraries.ts';
 
 const reviewed = (reviews: readonly (readonly [Grade, number, string])[]): Recall =>
-  reviews.reduce<Recall>((recall, [grade, at, circuit]) => review(recall, grade, at, circuit), newRecall());
+  reviews.reduce<Recall>((recall, [grade, at, circuit]) => reviewAs(recall, grade, at, circuit), newRecall());
 
 const arbitraryRecall = fc
   .array(arbitraryReview, { minLength: 1, maxLength: 12 })
@@ -57,14 +59,14 @@ describe('recall', () => {
   it('leaves the state before a review as it was', () => {
     const before = reviewed([['firm', START, 'c1']]);
     const copy = structuredClone(before);
-    review(before, 'sure', START + DAY, 'c2');
+    reviewAs(before, 'sure', START + DAY, 'c2');
     expect(before).toEqual(copy);
   });
 
   it('takes a review that the clock puts before the last one as following at once, and keeps its moment', () => {
-    const ahead = review(newRecall(), 'firm', START + 900 * DAY, 'c1');
-    const putRight = review(ahead, 'firm', START, 'c2');
-    const atOnce = review(ahead, 'firm', START + 900 * DAY, 'c2');
+    const ahead = reviewAs(newRecall(), 'firm', START + 900 * DAY, 'c1');
+    const putRight = reviewAs(ahead, 'firm', START, 'c2');
+    const atOnce = reviewAs(ahead, 'firm', START + 900 * DAY, 'c2');
     expect(putRight).toEqual({ ...atOnce, lastAt: START });
     expect(retrievability(putRight, START + DAY)).toBeLessThan(1);
   });
@@ -96,7 +98,7 @@ describe('recall', () => {
     fc.assert(
       fc.property(arbitraryRecall, arbitraryReview, (recall, { grade, circuit }) => {
         const at = START + 900 * DAY;
-        const after = review(recall, grade, at, circuit);
+        const after = reviewAs(recall, grade, at, circuit);
         expect(dueAt(after)!).toBeGreaterThanOrEqual(at + DAY);
         expect(isDue(after, at + 17 * 3_600_000)).toBe(false);
       }),
@@ -119,7 +121,7 @@ describe('recall', () => {
     fc.assert(
       fc.property(arbitraryRecall, arbitraryReview, (recall, { at, circuit }) => {
         const grades: readonly Grade[] = ['lost', 'shaky', 'firm', 'sure'];
-        const dues = grades.map((grade) => dueAt(review(recall, grade, at, circuit))!);
+        const dues = grades.map((grade) => dueAt(reviewAs(recall, grade, at, circuit))!);
         expect(dues).toEqual(dues.toSorted((one, other) => one - other));
       }),
     );
@@ -156,65 +158,76 @@ describe('recall', () => {
 });
 
 describe('held', () => {
-  it('takes two different circuits, answered firm or sure', () => {
-    expect(isProven(reviewed([['sure', START, 'c1']]))).toBe(false);
-    expect(
-      isProven(
-        reviewed([
-          ['sure', START, 'c1'],
-          ['sure', START, 'c1'],
-        ]),
-      ),
-    ).toBe(false);
-    expect(
-      isProven(
-        reviewed([
-          ['sure', START, 'c1'],
-          ['shaky', START, 'c2'],
-        ]),
-      ),
-    ).toBe(false);
-    expect(
-      isProven(
-        reviewed([
-          ['sure', START, 'c1'],
-          ['firm', START, 'c2'],
-        ]),
-      ),
-    ).toBe(true);
+  const three: readonly (readonly [Grade, number, string])[] = [
+    ['firm', START, 'c1'],
+    ['sure', START, 'c2'],
+    ['firm', START, 'c3'],
+  ];
+
+  it('takes answers on different circuits that are together a hundred times as likely as luck', () => {
+    const first = (count: number): Recall => reviewed(three.slice(0, count));
+    expect([0, 1, 2, 3].map((count) => isShown(first(count)))).toEqual([false, false, true, true]);
+    expect([0, 1, 2, 3].map((count) => isProven(first(count)))).toEqual([false, false, false, true]);
+    expect(isHeld(first(3), START)).toBe(true);
   });
 
-  it('stays proven when a later answer is shaky, and on the circuits that proved it', () => {
-    const proved: (readonly [Grade, number, string])[] = [
-      ['firm', START, 'c1'],
-      ['sure', START, 'c2'],
-    ];
-    const later = reviewed([...proved, ['shaky', START, 'c3'], ['firm', START, 'c4']]);
+  it('counts the same circuit once, and a shaky answer never for it', () => {
+    const same = three.map(([grade, at]) => [grade, at, 'c1'] as const);
+    expect(isShown(reviewed([...same, ...same]))).toBe(false);
+    const once = reviewed([three[0]!]);
+    const weight = (recall: Recall): number => (recall.kind === 'begun' ? recall.evidence : 0);
+    expect(weight(reviewAs(once, 'firm', START, 'c1'))).toBeCloseTo(weight(once) + 1 / 6, 9);
+    // All right with help: nothing for it, and nothing against it.
+    const helped = review(once, { grade: 'shaky', at: START, circuit: 'c2', ratio: 9 });
+    expect(weight(helped)).toBeCloseTo(weight(once) + 1 / 6, 9);
+    expect(weight(review(once, { grade: 'lost', at: START, circuit: 'c1', ratio: 0.1 }))).toBeLessThan(0.5);
+  });
+
+  it('knows a circuit that was answered wrongly as well', () => {
+    const lost = reviewed([['lost', START, 'c1']]);
+    expect(isShown(reviewAs(reviewAs(lost, 'sure', START, 'c1'), 'sure', START, 'c1'))).toBe(false);
+  });
+
+  it('remembers the last twenty circuits, each once', () => {
+    const names = Array.from({ length: 30 }, (_, at) => `c${at}`);
+    const long = reviewed([...names, 'c25'].map((name) => ['firm', START, name]));
+    expect(long.kind === 'begun' && long.circuits).toEqual([
+      ...names.slice(10).filter((name) => name !== 'c25'),
+      'c25',
+    ]);
+  });
+
+  it('stays proven when a later answer is shaky', () => {
+    const later = reviewed([...three, ['shaky', START, 'c4'], ['firm', START, 'c5']]);
     expect(isProven(later)).toBe(true);
-    expect(later).toMatchObject({ provenOn: ['c1', 'c2'] });
   });
 
   it('is proven afresh after it was lost', () => {
-    const lost = reviewed([
-      ['firm', START, 'c1'],
-      ['firm', START, 'c2'],
-      ['lost', START + DAY, 'c3'],
-    ]);
+    const lost = reviewed([...three, ['lost', START + DAY, 'c4']]);
     expect(isProven(lost)).toBe(false);
-    const once = review(lost, 'firm', START + DAY, 'c1');
-    expect(isProven(once)).toBe(false);
-    expect(isHeld(review(once, 'firm', START + DAY, 'c4'), START + DAY)).toBe(true);
+    const again = reviewAs(lost, 'firm', START + DAY, 'c1');
+    expect(isProven(again)).toBe(false);
+    expect(isHeld(reviewAs(again, 'firm', START + DAY, 'c5'), START + DAY)).toBe(true);
   });
 
-  it('ends when the chance of a right answer falls below the target', () => {
-    const recall = reviewed([
-      ['firm', START, 'c1'],
-      ['firm', START, 'c2'],
-    ]);
+  it('says how many answers in a row were lost', () => {
+    const lostOf = (...grades: Grade[]): number => {
+      const recall = reviewed(grades.map((grade, at) => [grade, START, `c${at}`]));
+      return recall.kind === 'begun' ? recall.lostLately : 0;
+    };
+    expect(lostOf('firm')).toBe(0);
+    expect(lostOf('lost', 'lost', 'shaky', 'lost')).toBe(1);
+    expect(lostOf('lost', 'lost')).toBe(2);
+  });
+
+  it('ends when the chance of a right answer falls below the target, and so does what carries others', () => {
+    const recall = reviewed(three);
     expect(isHeld(recall, START)).toBe(true);
     const later = START + 3 * DAY;
     expect(retrievability(recall, later)).toBeLessThan(TARGET);
     expect(isHeld(recall, later)).toBe(false);
     expect(isHeld(recall, later, 0.8)).toBe(true);
+    expect(carries(recall, START)).toBe(true);
+    expect(carries(recall, later)).toBe(false);
   });
 });

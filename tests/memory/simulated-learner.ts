@@ -5,10 +5,10 @@
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 import type { Grade, Recall } from '../../shared/memory.ts';
-import { choose, planTowards, recallOf, review, type SkillGraph } from '../../src/memory/index.ts';
+import { choose, planTowards, recallOf, type SkillGraph } from '../../src/memory/index.ts';
 import { chanceAfter, type Memory, memoryAfter } from '../../src/memory/model.ts';
 import { told } from '../support/in-english.ts';
-import { DAY, START } from './arbitraries.ts';
+import { DAY, reviewAs, START } from './arbitraries.ts';
 
 export interface Course {
   readonly graph: SkillGraph;
@@ -54,7 +54,7 @@ export class Learner {
           : 'firm';
     const gap = known ? (at - known.at) / DAY : 0;
     this.truth.set(skill, { memory: memoryAfter(known?.memory ?? null, gap, grade), at });
-    this.recalls.set(skill, review(recallOf(this.recalls, skill), grade, at, `c${this.circuits++}`));
+    this.recalls.set(skill, reviewAs(recallOf(this.recalls, skill), grade, at, `c${this.circuits++}`));
   }
 }
 

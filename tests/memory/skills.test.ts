@@ -2,15 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Skill, skillList } from '../../shared/memory.ts';
 import { problem, type ToldProblem } from '../../shared/problem.ts';
-import { checkSkills, isHeld, openSkills, recallOf, replay, review } from '../../src/memory/index.ts';
+import { checkSkills, isHeld, openSkills, recallOf, replay } from '../../src/memory/index.ts';
 import { told } from '../support/in-english.ts';
-import { arbitraryHistory, arbitrarySkills, DAY, graphOf, START, skill } from './arbitraries.ts';
+import { arbitraryHistory, arbitrarySkills, DAY, graphOf, reviewAs, START, skill } from './arbitraries.ts';
 
 const problemsOf = (skills: readonly Skill[]): readonly ToldProblem[] => {
   const checked = checkSkills(skills);
   return checked.ok ? [] : told(checked.problems);
 };
-const heldAt = (at: number) => review(review({ kind: 'new' }, 'firm', at, 'c1'), 'firm', at, 'c2');
+const heldAt = (at: number) => reviewAs(reviewAs({ kind: 'new' }, 'firm', at, 'c1'), 'firm', at, 'c2');
 
 describe('a list of skills', () => {
   it('is put in an order in which each comes after what it stands on', () => {
@@ -119,7 +119,7 @@ describe('an open skill', () => {
   it('stays open once it is begun', () => {
     const recalls = new Map([
       ['base', heldAt(START)],
-      ['next', review({ kind: 'new' }, 'lost', START, 'c1')],
+      ['next', reviewAs({ kind: 'new' }, 'lost', START, 'c1')],
     ]);
     expect(openSkills(graph, recalls, START + 30 * DAY)).toEqual(['base', 'next']);
   });

@@ -4,9 +4,10 @@ import type { Grade, Recall } from '../../shared/memory.ts';
 import { answerRecord } from '../../shared/practice.ts';
 import { question as questionSchema } from '../../shared/question.ts';
 import { fingerprint } from '../../src/generator/index.ts';
-import { isHeld, newRecall, type Recalls, recallOf, replay, review } from '../../src/memory/index.ts';
+import { isHeld, newRecall, type Recalls, recallOf, replay } from '../../src/memory/index.ts';
 import { courseOf, historyOf, judge, nextTask, summarise, type Task } from '../../src/practice/index.ts';
 import { blankAnswer, checkQuestion, rightAnswer } from '../../src/questions/index.ts';
+import { reviewAs } from '../memory/arbitraries.ts';
 
 const AT = Date.UTC(2026, 4, 4, 8);
 const DAY = 86_400_000;
@@ -124,7 +125,7 @@ describe('the next task', () => {
       let at = AT;
       const recall = answers.reduce<Recall>((before, [grade, days], number) => {
         at += days * 24 * 60 * 60_000;
-        return review(before, grade, at, `circuit ${number}`);
+        return reviewAs(before, grade, at, `circuit ${number}`);
       }, newRecall());
       const recalls: Recalls = new Map([['make', recall]]);
       let devices = 0;

@@ -6,7 +6,8 @@ import fc from 'fast-check';
 import { type Card, createEmptyCard, fsrs, type Grade as Number4 } from 'ts-fsrs';
 import { describe, expect, it } from 'vitest';
 import type { BegunRecall, Grade, Recall } from '../../shared/memory.ts';
-import { dueAt, newRecall, replay, retrievability, review } from '../../src/memory/index.ts';
+import { dueAt, newRecall, replay, retrievability } from '../../src/memory/index.ts';
+import { reviewAs } from '../memory/arbitraries.ts';
 
 const DAY = 86_400_000;
 const START = Date.UTC(2026, 0, 5, 8);
@@ -52,7 +53,7 @@ describe('recall', () => {
     let recall: Recall = newRecall();
     grades.forEach((grade, index) => {
       at += gaps[index]! * DAY;
-      recall = review(recall, grade, at, `c${index}`);
+      recall = reviewAs(recall, grade, at, `c${index}`);
     });
     return recall as BegunRecall;
   };
@@ -73,7 +74,7 @@ describe('recall', () => {
   ] as const)(
     'after a first answer that was %s has stability %d and difficulty %d',
     (grade, stability, difficulty) => {
-      const recall = review(newRecall(), grade, START, 'c1');
+      const recall = reviewAs(newRecall(), grade, START, 'c1');
       expect(recall.stability).toBeCloseTo(stability, 8);
       expect(recall.difficulty).toBeCloseTo(difficulty, 8);
     },
@@ -82,7 +83,7 @@ describe('recall', () => {
   // Source: the definition of stability in FSRS: the interval at which the chance is 90 %.
   it('is at 90 % when as many days have passed as its stability', () => {
     for (const grade of GRADES) {
-      const recall = review(newRecall(), grade, START, 'c1');
+      const recall = reviewAs(newRecall(), grade, START, 'c1');
       expect(retrievability(recall, START + recall.stability * DAY)).toBeCloseTo(0.9, 6);
     }
   });
@@ -102,7 +103,7 @@ describe('recall', () => {
         reviews.forEach(({ grade, days }, index) => {
           at += days * DAY;
           card = model.next(card, at, numberOf(grade)).card;
-          recall = review(recall, grade, at, `c${index}`);
+          recall = reviewAs(recall, grade, at, `c${index}`);
         });
         expect(recall).toMatchObject({
           stability: card.stability,
@@ -131,7 +132,7 @@ describe('recall', () => {
         let memory: { stability: number; difficulty: number } | null = null;
         reviews.forEach(({ grade, ms }, index) => {
           at += ms;
-          recall = review(recall, grade, at, `c${index}`);
+          recall = reviewAs(recall, grade, at, `c${index}`);
           memory = model.next_state(memory, ms / DAY, numberOf(grade));
         });
         expect(recall).toMatchObject(memory!);

@@ -45,6 +45,7 @@ vi.mock('../../src/questions/registry.ts', async (original) => {
   const toy = {
     kind: KIND,
     blank: { kind: KIND, states: {} },
+    luck: () => 0.5,
     propose: ({ circuit, scenario, family }: Toy) => ({ kind: KIND, circuit, scenario, family }),
     check: () => [],
     ask: ({ circuit, scenario }: Toy) => ({

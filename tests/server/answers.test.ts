@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { apiRoutes, MOST_ANSWERS } from '../../shared/api.ts';
 import { mergeHistories, replay } from '../../src/memory/index.ts';
+import { historyOf } from '../../src/practice/index.ts';
 import { MOST_IN_ANSWER } from '../../src/server/check-answer.ts';
 import { answerWith, DAY, MORNING } from '../support/answers.ts';
 import { allAnswers, type Serving, serving } from './serving.ts';
@@ -148,13 +149,7 @@ describe('sending answers', () => {
     await Promise.all([server.send(phone.slice(0, 1)), server.send(desk)]);
     await server.send(phone);
     await server.send(desk);
-    const history = [...phone, ...desk].map(({ id, skill, circuit, at, attempt }) => ({
-      id,
-      skill,
-      circuit,
-      at,
-      attempt,
-    }));
+    const history = historyOf([...phone, ...desk]);
     const { recalls } = await server.call(apiRoutes.recalls);
     expect(recalls).toEqual(Object.fromEntries(replay(mergeHistories([history]))));
     expect(await allAnswers(server)).toHaveLength(6);

@@ -7,7 +7,7 @@ import { learnerExport } from '../../shared/api.ts';
 import type { Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import { changeSettings, mergeHistories, replay } from '../../src/memory/index.ts';
-import { lineOf } from '../../src/practice/index.ts';
+import { historyOf, lineOf } from '../../src/practice/index.ts';
 import { openStore, type Store, StoreFailure, type StorePlace } from '../../src/store/index.ts';
 import { migrate } from '../../src/store/migrate.ts';
 import type { Tables } from '../../src/store/schema.ts';
@@ -24,9 +24,6 @@ export interface Database {
   /** The tables themselves, to spoil something in them. */
   tables(place: StorePlace): Kysely<Tables>;
 }
-
-const historyOf = (records: readonly AnswerRecord[]) =>
-  records.map(({ id, skill, circuit, at, attempt }) => ({ id, skill, circuit, at, attempt }));
 
 /** What the memory makes of these answers, in the order of their time. */
 const remembered = (records: readonly AnswerRecord[]): Readonly<Record<string, Recall>> =>
@@ -426,7 +423,9 @@ export function storeContract(name: string, database: Database): void {
         );
         expect(await faultsIn(store)).toEqual([
           "me: What the memory needs of answer 2 (a2) can't be read; its share counts.",
+          "me: The recall state of changeover isn't the one that the answers lead to; rebuilding mends that.",
           "other: What the memory needs of answer 1 (b1) can't be read; its share counts.",
+          "other: The recall state of changeover isn't the one that the answers lead to; rebuilding mends that.",
         ]);
         // Nothing of the history is kept back for it: neither its lines nor what follows from the next answer.
         await store.keepAnswer(answerWith({ id: 'a0', at: MORNING - DAY, share: 0 }));
@@ -536,7 +535,8 @@ export function storeContract(name: string, database: Database): void {
           { record: records[1], correctedMark: half },
           { record: records[2], correctedMark: null },
         ]);
-        const inForce = records.with(1, { ...records[1]!, attempt: { ...records[1]!.attempt, share: 0.5 } });
+        const attempt = { ...records[1]!.attempt, share: 0.5 };
+        const inForce = records.with(1, { ...records[1]!, attempt, mark: half });
         expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(remembered(inForce));
         expect(await store.check()).toEqual([]);
         expect((await store.correctMarks(markAgain)).changed).toEqual([]);
@@ -695,11 +695,46 @@ export function storeContract(name: string, database: Database): void {
       ]);
       expect((await faultsIn(store)).filter((told) => told.includes('recall'))).toEqual([]);
       expect(Object.fromEntries(await store.recallsOf('me'))).toEqual(
-        remembered(records.map((record) => (record.id === 'ahead' ? { ...record, at: arrived } : record))),
+        // By the marks that hold; what the record that can't be read asked, nobody knows.
+        Object.fromEntries(replay(mergeHistories([lines]))),
       );
+      expect(lines.map(({ attempt }) => attempt.parts?.right)).toEqual([2, 1, 0, undefined, 2]);
       // What comes now is believed no further than what had come.
       await store.keepAnswer(answerWith({ id: 'next', at: LATE + DAY }));
       expect((await store.linesAfter('me', 5, 9)).lines.map(({ at }) => at)).toEqual([LATE]);
+      await store.close();
+    });
+
+    it('counts the parts of answers that were kept before anybody did, and has them fetched anew', async () => {
+      const place = await database.fresh();
+      const records = upTo(3).map((day) => answerWith({ id: `a${day}`, at: MORNING + day * DAY }));
+      const wired = {
+        ...records[0]!,
+        id: 'wired',
+        skill: 'wirings',
+        question: { kind: 'wiring', choices: [1, 2, 3, 4] },
+        mark: { ...records[0]!.mark, parts: records[0]!.mark.parts.slice(0, 1) },
+      };
+      const before = { provenOn: ['c1', 'c2'], kind: 'begun', reviews: 3 };
+      await onTables(place, async (db) => {
+        await migrate(db, { upTo: '010-ideas-by-name' });
+        await sql`insert into histories (learner, history, answers) values ('me', 'h', 4)`.execute(db);
+        for (const [at, record] of [...records, wired].entries())
+          await sql`insert into answers (learner, number, id, arrived_at, at, counts_at, skill, circuit, kind, share,
+            grade, attempt_json, record_version, record_json) values ('me', ${at + 1}, ${record.id}, ${record.at},
+            ${record.at}, ${record.at}, ${record.skill}, ${record.circuit}, ${record.question.kind}, 1, ${record.grade},
+            ${JSON.stringify(record.attempt)}, 2, ${JSON.stringify(record)})`.execute(db);
+        await sql`insert into recalls (learner, skill, recall_json)
+          values ('me', 'changeover', ${JSON.stringify(before)})`.execute(db);
+      });
+      const store = await openStore(place, { now: () => LATE });
+      const { lines, corrections } = await store.linesAfter('me', 0, 9);
+      expect(corrections).toBe(1);
+      expect(lines.map(({ attempt }) => attempt.parts)).toEqual([
+        ...records.map(() => ({ asked: 2, right: 2, luck: 0.25 })),
+        { asked: 1, right: 1, luck: 0.3 },
+      ]);
+      expect((await store.recallsOf('me')).get('changeover')).toEqual(remembered(records)['changeover']);
       await store.close();
     });
 

@@ -2,6 +2,7 @@
 import type { Paper, PaperMark, SavedAnswer } from '../../../shared/homework.ts';
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import { gradeOf } from '../../memory/index.ts';
+import { partsCounted } from '../../practice/index.ts';
 
 /**
  * One record for each item that was answered at all; what was left out says nothing of the memory, since time may have run
@@ -24,6 +25,7 @@ export function recordsOf(
     const { skill, circuit, question, secondsExpected } = item;
     const attempt = {
       share: marked.mark.share,
+      parts: partsCounted(question, marked.mark),
       help: { hint: saved.hint, explanation: false },
       secondsUsed: saved.secondsUsed,
       secondsExpected,

@@ -7,8 +7,8 @@ import {
   isProven,
   mergeHistories,
   newRecall,
-  recallOf,
   retrievability,
+  speaksFor,
 } from '../../memory/index.ts';
 import type { Course } from '../../practice/index.ts';
 
@@ -49,38 +49,47 @@ export interface Person {
   readonly histories: readonly (readonly SkillAnswer[])[];
 }
 
+/** Circuits named as what a skill was proven on, the latest of those that spoke for it. */
+const MOST_NAMED = 8;
+/** Below this the evidence speaks against it, and what came before has proven nothing: one right answer leaves more. */
+const SPEAKS_FOR = 0.5;
+
 interface Proven {
   readonly recall: Recall;
   readonly provenAt: number;
+  readonly provenOn: readonly string[];
+}
+
+const NOTHING: Proven = { recall: newRecall(), provenAt: 0, provenOn: [] };
+
+/** How a skill stands after one more of its answers. */
+function after(before: Proven, answer: SkillAnswer): Proven {
+  const recall = afterAnswer(before.recall, answer);
+  if (isProven(recall) && isProven(before.recall)) return { ...before, recall };
+  // Everything that spoke for it since nothing did.
+  const spoken = recall.evidence < SPEAKS_FOR ? [] : before.provenOn;
+  const provenOn = speaksFor(before.recall, answer) ? [...spoken, answer.circuit].slice(-MOST_NAMED) : spoken;
+  return { recall, provenOn, provenAt: isProven(recall) ? answer.at : before.provenAt };
 }
 
 function provenSkills(histories: Person['histories']): ReadonlyMap<string, Proven> {
-  const recalls = new Map<string, Recall>();
-  const proven = new Map<string, number>();
-  for (const answer of mergeHistories(histories)) {
-    const before = recallOf(recalls, answer.skill);
-    const after = afterAnswer(before, answer);
-    recalls.set(answer.skill, after);
-    if (isProven(after) && !isProven(before)) proven.set(answer.skill, answer.at);
-  }
-  return new Map(
-    [...recalls].map(([skill, recall]) => [skill, { recall, provenAt: proven.get(skill) ?? 0 }]),
-  );
+  const skills = new Map<string, Proven>();
+  for (const answer of mergeHistories(histories))
+    skills.set(answer.skill, after(skills.get(answer.skill) ?? NOTHING, answer));
+  return skills;
 }
 
-function competence({ recall, provenAt }: Proven, at: number): Competence {
+function competence({ recall, provenAt, provenOn }: Proven, at: number): Competence {
   if (recall.kind === 'new' || !isProven(recall)) return { kind: 'not-yet', begun: recall.kind === 'begun' };
   return {
     kind: isHeld(recall, at) ? 'held' : 'fading',
     provenAt,
-    provenOn: recall.provenOn,
+    provenOn,
     lastAt: recall.lastAt,
     dueAt: dueAt(recall)!,
     chance: retrievability(recall, at),
   };
 }
-
-const NOTHING: Proven = { recall: newRecall(), provenAt: 0 };
 
 /** The matrix at a moment, over all skills of the course in its order, or over `only` these. */
 export function competenceMatrix(

@@ -9,6 +9,7 @@ import { ofPeople } from './007-of-people.ts';
 import { throttles } from './008-throttles.ts';
 import { countsAt } from './009-counts-at.ts';
 import { ideasByName } from './010-ideas-by-name.ts';
+import { partsCounted } from './011-parts-counted.ts';
 
 /** Every change to the tables, oldest first. One that has been released is never changed again. */
 export const migrations: Readonly<Record<string, Migration>> = {
@@ -22,4 +23,5 @@ export const migrations: Readonly<Record<string, Migration>> = {
   '008-throttles': throttles,
   '009-counts-at': countsAt,
   '010-ideas-by-name': ideasByName,
+  '011-parts-counted': partsCounted,
 };

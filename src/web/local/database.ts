@@ -93,7 +93,7 @@ export class Local {
   private constructor(name: string) {
     this.store = new DeviceStore({
       name,
-      version: 3,
+      version: 4,
       async upgrade(made, from, _to, transaction) {
         if (from < 1) {
           made.createObjectStore('answers', { keyPath: 'id' }).createIndex('by-time', 'at');
@@ -107,6 +107,8 @@ export class Local {
         const [older, short] = await Promise.all([answers.getAll(), lines.getAll()]);
         const records = older.map((answer) => withMarkOfToday(answer) as AnswerRecord);
         const known = new Set(short.map(({ id }) => id));
+        // How the learner stands was told in another form; it comes again, with the answers.
+        await transaction.objectStore('values').delete('ahead');
         // In one go: waiting for each of them takes a hundred times as long.
         await Promise.all([
           ...records.map((record) => answers.put(record)),

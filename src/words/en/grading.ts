@@ -5,13 +5,13 @@ const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 export const grading = {
   explained: 'the explanation was opened before answering',
-  below: ({ share }: { share: number }) => `fewer than ${percent(share)} of the part marks`,
-  incomplete: 'some part marks missing',
-  hinted: 'full marks with a hint',
+  below: 'more than a third of the parts wrong or left out',
+  incomplete: 'some parts wrong or left out',
+  hinted: 'all right with a hint',
   tooQuick: ({ share }: { share: number }) =>
-    `full marks in less than ${percent(share)} of the expected time, too quick to have read the drawing`,
+    `all right in less than ${percent(share)} of the expected time, too quick to have read the drawing`,
   fluent: ({ share }: { share: number }) =>
-    `full marks without help in at most ${percent(share)} of the expected time`,
-  otherwise: 'full marks without help, in any other time or unmeasured',
+    `all right without help in at most ${percent(share)} of the expected time`,
+  otherwise: 'all right without help, in any other time or unmeasured',
 };
 export type GradingSaid = StatementOf<typeof grading>;

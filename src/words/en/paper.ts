@@ -92,7 +92,7 @@ const evidence = {
     supervised: 'It counts only homework that was sat under supervision, by the word of its tutor.',
   },
   means: [
-    'Held: answered wholly right and without help on two different drawings, and by the model of memory not forgotten since. Fading: proven once, and now less than 90 % likely to be answered rightly; a refresher is due. Not yet: not proven, or lost since.',
+    'Held: proven, and by the model of memory not forgotten since. Proven: answered so, on different drawings and without help, that of a hundred people who guess not one would ever get there. Fading: proven once, and now less than 90 % likely to be answered rightly; a refresher is due. Not yet: not proven, or lost since.',
     'It shows that somebody read these drawings rightly on those days. It does not show that somebody can work safely on a panel, and is no authorisation to.',
     'Who sat at the device is known only where somebody was watching. The drawings are made by a program, and the right answers are worked out by its solver.',
   ],
@@ -103,8 +103,11 @@ const evidence = {
   refresherDue: 'Refresher due',
   begun: 'begun',
   notBegun: 'not begun',
-  onDrawings: (numbers: readonly number[]): string => `drawings ${numbers.join(' and ')}`,
-  onCircuits: (circuits: readonly string[]): string => `circuits ${circuits.join(' and ')}`,
+  /** They are numbered one after the other. */
+  onDrawings: (numbers: readonly number[]): string =>
+    numbers.length === 1 ? `drawing ${numbers[0]}` : `drawings ${numbers[0]} to ${numbers.at(-1)}`,
+  onCircuits: (circuits: readonly string[]): string =>
+    circuits.length === 1 ? `circuit ${circuits[0]}` : `circuits ${circuits.join(', ')}`,
   asked: 'Asked',
   answered: 'Answered',
   right: 'Right',

@@ -40,7 +40,9 @@ function* someTasks(
       reviews: 3,
       lapses: 0,
       // Half grown, so that circuits have several sheets.
-      provenOn: ['one', 'another'],
+      lostLately: 0,
+      evidence: 2000,
+      circuits: ['one', 'another'],
     };
     const made = nextTask({
       course,

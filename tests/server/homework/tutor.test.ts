@@ -281,7 +281,7 @@ describe('the report', () => {
     serving = await classServing(2);
     const [one] = serving.learners;
     const params = { class: serving.classId };
-    const first = await serving.issued({ review: 'after-submitting' });
+    const first = await serving.issued({ review: 'after-submitting', items: 10 });
     await handIn(one!, first.set.id, 'right');
     serving.clock.now += HOUR;
     const later = await serving.issued({ opensAt: OPENS + 50 * HOUR });

@@ -5,6 +5,7 @@ import { measuringCautions } from '../../ask/cautions.ts';
 import { situationOf } from '../../ask/situation.ts';
 import { uncertain } from '../../check-states.ts';
 import type { Kind } from '../../kind.ts';
+import { luckWithReading } from '../../luck.ts';
 import { questionProblem } from '../../problem-codes.ts';
 import type { KindSaid } from '../../said.ts';
 import type { Standpoint } from '../../solving.ts';
@@ -83,5 +84,6 @@ export const meterKind: Kind<'meter'> = {
       problems: usable ? [] : [questionProblem({ says: 'answer-not-a-number.given' })],
     };
   },
+  luck: luckWithReading,
   secondsExpected: ({ circuit, scenario }) => timeFor(circuit, scenario, 2),
 };

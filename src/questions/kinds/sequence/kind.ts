@@ -2,6 +2,7 @@ import type { QuestionOf } from '../../../../shared/question.ts';
 import { hasTimers } from '../../ask/situation.ts';
 import { itemKind, stateOf } from '../../items.ts';
 import type { Kind } from '../../kind.ts';
+import { luckWithCourse } from '../../luck.ts';
 import { rightSolver, type Standpoint } from '../../solving.ts';
 import { statesKind } from '../../states-kind.ts';
 
@@ -18,6 +19,7 @@ export const sequence: Kind<'sequence'> = {
     task: ({ circuit }) => ({ says: 'task', timers: hasTimers(circuit) }),
     how: () => ({ says: 'how' }),
   }),
+  luck: ({ asked }) => luckWithCourse(asked.length),
   suits: ({ draft }) => draft.scenario.acts.length > 1,
   counted: ({ asked }) => new Set(asked.map(({ item }) => item)),
   propose({ circuit, scenario, family, lamps, inputs, relays }, random) {

@@ -6,6 +6,7 @@ import { isolatingCautions } from '../../ask/cautions.ts';
 import { situationOf } from '../../ask/situation.ts';
 import { namedItem } from '../../items.ts';
 import type { Kind } from '../../kind.ts';
+import { luckWithChoices } from '../../luck.ts';
 import { questionProblem } from '../../problem-codes.ts';
 import type { KindSaid } from '../../said.ts';
 import { certain, type Solver } from '../../solving.ts';
@@ -105,6 +106,7 @@ export const wiring: Kind<'wiring'> = {
   loads: ({ wanted }) => [...new Set(wanted.map(({ load }) => load))],
   // What each of its choices makes of the circuit.
   alsoTold: (question) => question.choices.map((_, choice) => () => completed(question, choice)),
+  luck: ({ choices }) => luckWithChoices(choices.length),
   secondsExpected: ({ circuit, scenario, wanted, choices }) =>
     timeFor(circuit, { ...scenario, acts: wanted.at(-1)!.acts }, choices.length, wanted.length),
 };

@@ -8,7 +8,7 @@ const { day } = moments;
 export const competence = {
   title: 'Who can do what',
   means:
-    '<strong>Held</strong>: proven on two different circuits and, by the memory model, not forgotten; with the day. <strong>Fading</strong>: proven, and a refresher is due. From homework, and from questions of practice that were issued to the learner; what else was practised proves nothing. It shows that somebody read drawings rightly on those days; it is no authorisation to work on a panel.',
+    '<strong>Held</strong>: proven and, by the memory model, not forgotten; with the day. A skill is proven by answers that of a hundred people who guess not one would ever give. <strong>Fading</strong>: proven, and a refresher is due. From homework, and from questions of practice that were issued to the learner; what else was practised proves nothing. It shows that somebody read drawings rightly on those days; it is no authorisation to work on a panel.',
   proofs: 'Proofs that count',
   anyProof: 'Homework and issued practice',
   supervisedOnly: 'Only what was sat under supervision',
