@@ -30,10 +30,13 @@ interface Network {
 
 const isFeed = (plan: Plan, mechanism: number): boolean => plan.mechanisms[mechanism]!.drive === 'feed';
 
+/** Fuses, breakers and isolators, in: what lies on their two sides hangs together. */
+const feedsIn = (plan: Plan) => plan.switches.filter(({ mechanism }) => isFeed(plan, mechanism));
+
 /** Conductors that are a supply's pole, or behind a fuse, breaker or isolator of one, with the supply's name. */
 function railsOf(plan: Plan): ReadonlyMap<number, string> {
   const joining = new Joining(plan.nodes);
-  for (const { a, b, mechanism } of plan.switches) if (isFeed(plan, mechanism)) joining.join(a, b);
+  for (const { a, b } of feedsIn(plan)) joining.join(a, b);
   const byRoot = new Map<number, string>();
   for (const { poles, name } of plan.supplies)
     for (const { node } of poles) byRoot.set(joining.find(node), name);
@@ -54,7 +57,9 @@ function networksOf(plan: Plan, rails: ReadonlyMap<number, string>): Network[] {
     isFeed(plan, mechanism) || ends[a]! < 2 || ends[b]! < 2 ? [] : [{ a, b, index, load: false }],
   );
   const parts = [...ways, ...plan.loads.map(({ a, b }, index) => ({ a, b, index, load: true }))];
-  for (const { a, b } of parts) if (!rails.has(a) && !rails.has(b)) joining.join(a, b);
+  // What lies behind a contact and a fuse hangs on that contact all the same.
+  for (const { a, b } of [...parts, ...feedsIn(plan)])
+    if (!rails.has(a) && !rails.has(b)) joining.join(a, b);
   const networks = new Map<string, Network>();
   parts.forEach(({ a, b, index, load }, part) => {
     const inner = rails.has(a) ? (rails.has(b) ? undefined : b) : a;
@@ -70,6 +75,7 @@ function networksOf(plan: Plan, rails: ReadonlyMap<number, string>): Network[] {
 function loops(plan: Plan, rails: ReadonlyMap<number, string>, { switches }: Network): number {
   const joining = new Joining(plan.nodes + 1);
   const point = (node: number): number => (rails.has(node) ? plan.nodes : node);
+  for (const { a, b } of feedsIn(plan)) joining.join(point(a), point(b));
   return switches.filter((index) => {
     const { a, b } = plan.switches[index]!;
     return !joining.join(point(a), point(b));

@@ -77,6 +77,39 @@ describe('the features of a question', () => {
     });
   });
 
+  it('are the same with a fuse or a breaker behind a contact as without', () => {
+    const control = (fused: string): string => `
+supply A 24 V AC
+-F1 fuse
+-F2 breaker
+-B1 field-contact make
+-B2 field-contact make
+-K1 relay 2 poles
+-K2 relay 2 poles
+-H1 lamp
+A:L  -F1:1-2  -B1:13-14  -K1:A1-A2  A:N
+-F1:2  -K1:11-14  ${fused}  -B2:13-14  -K2:A1-A2  A:N
+-B2:13  -K2:11-14  -B2:14
+-F1:2  -K2:21-24  -H1:X1-X2  A:N`;
+    const asked = { lamps: ['-H1'], relays: ['-K1', '-K2'] };
+    const plain = features(control('').replace('-F2 breaker\n', ''), asked);
+    // By hand: -B1; -K1, -B2 and the seal of -K2 beside it; -K2.
+    expect(plain).toMatchObject({ levels: 2, contacts: 5 / 3, parallel: 1, memories: 1 });
+    expect(features(control('-F2:1-2'), asked)).toEqual(plain);
+  });
+
+  it('count two ways that come together behind a breaker', () => {
+    const beside = `
+supply A 24 V AC
+-F2 breaker
+-B1 field-contact make
+-B2 field-contact make
+-H1 lamp
+A:L  -B1:13-14  -F2:1-2  -H1:X1-X2  A:N
+A:L  -B2:13-14  -F2:2`;
+    expect(features(beside, { lamps: ['-H1'] })).toMatchObject({ contacts: 2, parallel: 1 });
+  });
+
   it('make up the difficulty, each with its weight', () => {
     const first = accepted(MISTING, WHOLE, ACTS);
     // By docs/generator.md: 2 levels, 1.5 contacts, 1 way beside another, 2 elsewhere, a memory, a timer, 4 acts, 4 asked, 2 told.
