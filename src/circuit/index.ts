@@ -7,6 +7,7 @@ export {
   hasCoil,
   type Load,
   type LoadRole,
+  loadId,
   type Mechanism,
   type ReadAs,
   readAs,

@@ -1,7 +1,13 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Checked } from '../../shared/problem.ts';
 import type { Scenario } from '../../shared/scenario.ts';
-import { readActs, readCircuit, readCircuitJson, readFaults } from '../circuit/index.ts';
+import {
+  readActs,
+  readCircuitJson,
+  readCircuitWithPlaces,
+  readFaults,
+  type TextPlaces,
+} from '../circuit/index.ts';
 import { readGiven } from './files.ts';
 import type { Io } from './io.ts';
 import { reportProblems } from './problems.ts';
@@ -9,6 +15,8 @@ import { reportProblems } from './problems.ts';
 /** What a command was given: a circuit, and what is done to it. */
 export interface GivenCircuit {
   readonly circuit: Circuit;
+  /** Where its parts stand in the notation; absent where it was given as JSON. */
+  readonly places?: TextPlaces;
   readonly scenario: Scenario;
 }
 
@@ -19,8 +27,11 @@ export interface ScenarioOptions {
 }
 
 /** Reads a circuit in the notation or, when the text begins with a brace, in JSON. */
-const readEither = (text: string): Checked<Circuit> =>
-  text.trimStart().startsWith('{') ? readCircuitJson(text) : readCircuit(text);
+function readEither(text: string): Checked<Pick<GivenCircuit, 'circuit' | 'places'>> {
+  if (!text.trimStart().startsWith('{')) return readCircuitWithPlaces(text);
+  const read = readCircuitJson(text);
+  return read.ok ? { ok: true, value: { circuit: read.value } } : read;
+}
 
 /** Reads file, acts and faults; undefined when there are mistakes, all of them told. */
 export async function givenCircuit(
@@ -28,16 +39,17 @@ export async function givenCircuit(
   file: string,
   options: ScenarioOptions,
 ): Promise<GivenCircuit | undefined> {
-  const circuit = readEither(await readGiven(io, file));
-  if (!circuit.ok) {
-    await reportProblems(circuit.problems, file, io);
+  const read = readEither(await readGiven(io, file));
+  if (!read.ok) {
+    await reportProblems(read.problems, file, io);
     return undefined;
   }
-  const acts = readActs(options.do ?? '', circuit.value);
-  const faults = readFaults((options.fault ?? []).join('; '), circuit.value);
+  const { circuit } = read.value;
+  const acts = readActs(options.do ?? '', circuit);
+  const faults = readFaults((options.fault ?? []).join('; '), circuit);
   if (!acts.ok) await reportProblems(acts.problems, '--do', io);
   if (!faults.ok) await reportProblems(faults.problems, '--fault', io);
   if (!acts.ok || !faults.ok) return undefined;
   const start = options.dead ? 'dead' : 'live';
-  return { circuit: circuit.value, scenario: { start, faults: faults.value, acts: acts.value } };
+  return { ...read.value, scenario: { start, faults: faults.value, acts: acts.value } };
 }

@@ -58,8 +58,7 @@ function networksOf(plan: Plan, rails: ReadonlyMap<number, string>): Network[] {
   );
   const parts = [...ways, ...plan.loads.map(({ a, b }, index) => ({ a, b, index, load: true }))];
   // What lies behind a contact and a fuse hangs on that contact all the same.
-  for (const { a, b } of [...parts, ...feedsIn(plan)])
-    if (!rails.has(a) && !rails.has(b)) joining.join(a, b);
+  for (const { a, b } of [...parts, ...feedsIn(plan)]) if (!rails.has(a) && !rails.has(b)) joining.join(a, b);
   const networks = new Map<string, Network>();
   parts.forEach(({ a, b, index, load }, part) => {
     const inner = rails.has(a) ? (rails.has(b) ? undefined : b) : a;

@@ -21,6 +21,7 @@ import { begin } from './play.ts';
 import { type Shown, ShownLamps } from './shown-lamps.ts';
 import { tracerOf } from './trace.ts';
 import { variantOf } from './variant.ts';
+import { whereFed } from './where-fed.ts';
 
 type Loose = Extract<Fault, { kind: 'loose' }>;
 type Burnt = Extract<Fault, { kind: 'open' }>;
@@ -178,7 +179,11 @@ class Chains {
   }
 }
 
-const said = (statement: RuleFound['said']): RuleFound => ({ said: statement, concern: { kind: 'circuit' } });
+/** Placed at the lamp that is to be fed otherwise. */
+const foundAt = (circuit: Circuit, id: string, said: RuleFound['said']): RuleFound => ({
+  said,
+  concern: whereFed(circuit, id),
+});
 
 /** The first failure of its chain under which a lamp that its releasing puts out stays lit. */
 function staysLit(chains: Chains, { relay, wellOut }: Watching, circuit: Circuit): RuleFound[] {
@@ -186,11 +191,12 @@ function staysLit(chains: Chains, { relay, wellOut }: Watching, circuit: Circuit
   for (const fault of chains.faultsOf(relay)) {
     const lamp = lit(chains.with(fault));
     if (lamp !== undefined)
-      return [said({ says: 'fails-safe', lamp, relay, fault: faultSaid(fault, circuit) })];
+      return [foundAt(circuit, lamp, { says: 'fails-safe', lamp, relay, fault: faultSaid(fault, circuit) })];
   }
   for (const supply of chains.suppliesOf(relay)) {
     const lamp = lit(chains.without(supply));
-    if (lamp !== undefined) return [said({ says: 'fails-safe.supply', lamp, relay, supply })];
+    if (lamp !== undefined)
+      return [foundAt(circuit, lamp, { says: 'fails-safe.supply', lamp, relay, supply })];
   }
   return [];
 }
@@ -210,7 +216,8 @@ export const failsSafe: DrawingRule = {
       const { relay, act, wellOn, warningOut, wellOut } = each;
       if (wellOn.length > 0 && warningOut.length > 0)
         return [
-          said({
+          // Here it is the relay that is to be fed otherwise.
+          foundAt(circuit, relay, {
             says: 'fails-safe.reversed',
             relay,
             lamp: wellOn[0]!,

@@ -11,6 +11,7 @@ import { type Plant, plantOf } from './plant.ts';
 import { OPERATED, walkPlant } from './plant-walk.ts';
 import { begin } from './play.ts';
 import { variantOf } from './variant.ts';
+import { whereFed } from './where-fed.ts';
 
 /** The circuit with every contact able to close, its returns left out: what a coil can be fed by. */
 class Ways {
@@ -182,7 +183,7 @@ export const lockedBothWays: DrawingRule = {
                     ...both,
                     acts: done.map((act) => actSaid(act, circuit)),
                   } as const),
-            concern: { kind: 'circuit' } as const,
+            concern: whereFed(circuit, both.free),
           },
         ];
       }),

@@ -10,6 +10,7 @@ import { planOf } from './plan-of.ts';
 import { plantOf } from './plant.ts';
 import { afterAll, OPERATED, REST, type Taken, walkPlant } from './plant-walk.ts';
 import type { State } from './state.ts';
+import { whereFed } from './where-fed.ts';
 
 /**
  * Whether anything outlasts a loss: a latching relay, a contact that releases late, or a relay on a supply that isn't lost.
@@ -96,7 +97,7 @@ export const noRestart: DrawingRule = {
     walkPlant(plant, [...pulses, ...others], (taken) => restarts.look(taken));
     return [...restarts.found.values()].map(({ mover, acts }) => ({
       said: { says: 'no-restart', mover, acts: acts.map((act) => actSaid(act, circuit)) },
-      concern: { kind: 'circuit' },
+      concern: whereFed(circuit, mover),
     }));
   },
 };

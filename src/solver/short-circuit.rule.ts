@@ -1,13 +1,14 @@
 /** A drawing rule that has to be solved: no short circuit in any state that somebody can bring about. */
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Act } from '../../shared/scenario.ts';
-import { actSaid, type CircuitView, type DrawingRule } from '../circuit/index.ts';
+import { actSaid, type CircuitView, type Concern, type DrawingRule } from '../circuit/index.ts';
 import { Joining } from '../graph/index.ts';
 import { actsToTry } from './acts-to-try.ts';
 import { type Machine, machineOf } from './machine.ts';
 import { everyBeginning, everyOutcome, type Standing } from './outcomes.ts';
 import type { Plan } from './plan.ts';
 import { planOf } from './plan-of.ts';
+import type { State } from './state.ts';
 
 /** Standings looked at; a plant with more than that many states of its buttons and field contacts is searched in part. */
 const MOST_STANDINGS = 400;
@@ -23,8 +24,17 @@ function couldShort({ nodes, joins, switches, supplies }: Plan): boolean {
   );
 }
 
-const shortIn = ({ endings }: Standing): boolean =>
-  endings.some(({ states }) => states.some(({ tripped, shorted }) => tripped.length + shorted.length > 0));
+/** A state in which something has tripped, or a supply is short-circuited. */
+const shortIn = ({ endings }: Standing): State | undefined =>
+  endings.flatMap(({ states }) => states).find(({ tripped, shorted }) => tripped.length + shorted.length > 0);
+
+/** What opens, where something does; else the supply. */
+function placeOfShort(circuit: Circuit, { mechanisms }: Plan, { tripped, shorted }: State): Concern {
+  const [opened] = tripped;
+  if (opened === undefined) return { kind: 'supply', index: shorted[0]! };
+  const index = circuit.devices.findIndex(({ name }) => name === mechanisms[opened]!.device);
+  return { kind: 'device', index };
+}
 
 const keyOf = ({ endings }: Standing): string =>
   endings
@@ -37,17 +47,24 @@ const keyOf = ({ endings }: Standing): string =>
     .sort()
     .join(' ');
 
+interface Shorted {
+  readonly acts: readonly Act[];
+  readonly state: State;
+}
+
 /** The shortest list of acts after which something has tripped, in any order of operation; undefined when none is found. */
-function actsToShort(machine: Machine, circuit: Circuit): Act[] | undefined {
+function findShort(machine: Machine, circuit: Circuit): Shorted | undefined {
   const acts = actsToTry(circuit, machine);
   const start = everyBeginning(machine, 'live', LIMITS);
-  if (shortIn(start)) return [];
+  const atOnce = shortIn(start);
+  if (atOnce) return { acts: [], state: atOnce };
   const queue: { standing: Standing; done: Act[] }[] = [{ standing: start, done: [] }];
   const seen = new Set([keyOf(start)]);
   for (const { standing, done } of queue) {
     for (const act of acts) {
       const next = everyOutcome(machine, standing, act, LIMITS);
-      if (shortIn(next)) return [...done, act];
+      const state = shortIn(next);
+      if (state) return { acts: [...done, act], state };
       const key = keyOf(next);
       if (seen.has(key) || seen.size >= MOST_STANDINGS) continue;
       seen.add(key);
@@ -67,15 +84,16 @@ export const shortCircuit: DrawingRule = {
   check(circuit: Circuit, _view: CircuitView) {
     const plan = planOf(circuit);
     if (!couldShort(plan)) return [];
-    const acts = actsToShort(machineOf(plan), circuit);
-    if (!acts) return [];
+    const found = findShort(machineOf(plan), circuit);
+    if (!found) return [];
+    const { acts, state } = found;
     return [
       {
         said:
           acts.length === 0
             ? { says: 'short-circuit.atOnce' }
             : { says: 'short-circuit', acts: acts.map((act) => actSaid(act, circuit)) },
-        concern: { kind: 'circuit' },
+        concern: placeOfShort(circuit, plan, state),
       },
     ];
   },

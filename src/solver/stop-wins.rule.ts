@@ -7,6 +7,7 @@ import type { Machine } from './machine.ts';
 import { moversOf } from './movers.ts';
 import { plantOf } from './plant.ts';
 import { OPERATED, REST, type Taken, walkPlant } from './plant-walk.ts';
+import { whereFed } from './where-fed.ts';
 
 /** A stop and a relay or contactor that it has to do with, as one number. */
 type Pair = number;
@@ -75,7 +76,7 @@ export const stopWins: DrawingRule = {
     if (stops.length === 0) return [];
     return search(circuit, stops).map(({ stop, mover, acts }) => ({
       said: { says: 'stop-wins', stop, mover, acts: acts.map((act) => actSaid(act, circuit)) },
-      concern: { kind: 'circuit' },
+      concern: whereFed(circuit, mover),
     }));
   },
 };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { solution } from '../../shared/solution.ts';
+import { readCircuit } from '../../src/circuit/index.ts';
 import { runCommand } from './fake-io.ts';
 
 const FAN = `# Vent fan 2: running and tripped
@@ -132,5 +133,32 @@ describe('solve', () => {
     const { code, out } = await runCommand(['solve', '--help']);
     expect(code).toBe(0);
     expect(out).toContain('polewise solve fan.txt --do');
+  });
+
+  it('tells what breaks a rule on its line, solved all the same', async () => {
+    const jog = `# Flour line: jog past the stop
+supply A 24 V DC earthed
+-F1 breaker 4 A
+-S1 push-button break
+-S2 push-button make
+-S3 push-button make
+-K1 relay 2 poles
+A:L+ -F1:1-2 -S1:11-12 -S2:13-14 -K1:A1-A2 A:L-
+-S1:12 -K1:11-14 -S2:14
+-F1:2 -S3:13-14 -K1:A1
+`;
+    const { code, out, err } = await runCommand(['solve', 'jog.txt', '--json'], {
+      files: { 'jog.txt': jog },
+    });
+    expect(code).toBe(0);
+    expect(solution.parse(JSON.parse(out)).coils['-K1']).toMatchObject({ operated: false });
+    expect(err).toContain('jog.txt:8:34: -K1 operates although -S1, which stops it otherwise, is actuated');
+    expect(err).toContain('Solved as it is, although that breaks a rule.');
+    // Read from JSON it has no lines; a circuit that keeps the rules says nothing.
+    const read = readCircuit(jog);
+    const json = JSON.stringify(read.ok && read.value);
+    const again = await runCommand(['solve', 'jog.json'], { files: { 'jog.json': json } });
+    expect(again.err).toContain('jog.json: -K1 operates although');
+    expect((await runCommand(['solve', 'fan.txt'], { files })).err).toBe('');
   });
 });

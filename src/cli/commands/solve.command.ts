@@ -46,6 +46,7 @@ export function addSolve(program: Command, io: Io, running: Running): void {
           'polewise solve fan.txt --fault "-K3:14 broken" --json',
         ],
         help.acts(ACTS),
+        help.rules,
         help.exit,
       ),
     )

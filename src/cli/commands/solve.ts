@@ -1,13 +1,15 @@
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Happening, LoadTrace, Solution, TraceHop } from '../../../shared/solution.ts';
-import { actSaid } from '../../circuit/index.ts';
-import { solve } from '../../solver/index.ts';
+import { actSaid, checkRules, problemOf } from '../../circuit/index.ts';
+import { everyRule, solve } from '../../solver/index.ts';
 import type { CommandWords } from '../../words/commands.ts';
 import { say } from '../../words/index.ts';
+import { tellProblem } from '../../words/problems.ts';
 import { coreWordsOf } from '../core-words.ts';
-import { givenCircuit } from '../given-circuit.ts';
+import { type GivenCircuit, givenCircuit } from '../given-circuit.ts';
 import type { Io } from '../io.ts';
 import { outcomeText } from '../outcome-text.ts';
+import { problemText } from '../problems.ts';
 import { type Style, styleFor, wrapText } from '../style.ts';
 
 export interface SolveOptions {
@@ -89,6 +91,16 @@ function solutionText(circuit: Circuit, solution: Solution, io: Io): string {
   return lines.join('\n');
 }
 
+/** Tells what breaks the rules: the circuit is solved all the same, so it goes where problems go. */
+async function tellFindings({ circuit, places }: GivenCircuit, file: string, io: Io): Promise<void> {
+  const findings = checkRules(circuit, everyRule);
+  if (findings.length === 0) return;
+  const words = await coreWordsOf(io);
+  for (const finding of findings)
+    io.err(problemText(tellProblem(words, problemOf(finding, circuit, places)), file, io));
+  io.err(io.words.solve.solvedAsItIs(findings.length));
+}
+
 /** Says what a circuit does; gives the exit code. */
 export async function solveFile(file: string, options: SolveOptions, io: Io): Promise<0 | 1 | 2> {
   const given = await givenCircuit(io, file, options);
@@ -98,5 +110,6 @@ export async function solveFile(file: string, options: SolveOptions, io: Io): Pr
   const { solution } = solve(circuit, scenario, (act) => say(acts, actSaid(act, circuit)));
   if (options.json) io.out(JSON.stringify(solution, null, 2));
   else io.out(solutionText(circuit, solution, io));
+  await tellFindings(given, file, io);
   return solution.outcome.kind === 'undecided' ? 1 : 0;
 }

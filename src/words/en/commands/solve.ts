@@ -36,8 +36,13 @@ export const solve = {
       json: 'print the solution as JSON',
     },
     acts: (acts: readonly string[]) => `Acts: ${acts.join(', ')}.`,
+    rules: 'What breaks a drawing rule or a rule of practice is told beside the solution, among the errors.',
     exit: 'Exit code 0 for every outcome that is certain, 1 for one that could not be decided; 2 for a mistake in the circuit, the acts or the faults.',
   },
+  solvedAsItIs: (count: number) =>
+    count === 1
+      ? 'Solved as it is, although that breaks a rule.'
+      : `Solved as it is, although ${count} things in it break rules.`,
   outcome: ({ strong, outcome }: { strong: Emphasis; outcome: string }) =>
     `${strong('Outcome:')} ${outcome}.`,
   sections: {
