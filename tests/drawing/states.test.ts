@@ -36,6 +36,24 @@ describe('a drawing in a state', () => {
   const circuit = galleryCircuit('vent-fan');
   const scene = layOut(circuit, PROFILES.screen);
 
+  it('has the path to what is asked picked out under its conductors, and arrows over them', () => {
+    const solved = solvedAfter(circuit, '');
+    const lit = Object.entries(solved.solution.lamps).flatMap(([lamp, state]) =>
+      state === 'lit' ? [lamp] : [],
+    );
+    expect(lit.length).toBeGreaterThan(0);
+    const inks = (asked: readonly string[]): Ink[] =>
+      picturesOf(scene, shownState(solved, asked))
+        .picture(0)
+        .items.flatMap((item) => (item.kind === 'shape' ? [item.ink] : []));
+    const shown = inks(lit);
+    // The lines, then the leads of the symbols on them; then conductors, then arrows.
+    expect(shown.filter((ink) => ink === 'fed')).toHaveLength(2);
+    expect(shown.indexOf('fed')).toBeLessThan(shown.indexOf('live'));
+    expect(shown.indexOf('fed-arrow')).toBeGreaterThan(shown.indexOf('live'));
+    expect(inks([]).filter((ink) => ink.startsWith('fed'))).toEqual([]);
+  });
+
   it('at rest is the drawing itself', () => {
     expect(drawSvgs(scene, { state: REST })).toEqual(drawSvgs(scene));
   });

@@ -4,10 +4,10 @@ import { LETTER_SIZE } from '../layout/lettering.ts';
 import { isPolyphase } from '../parts/index.ts';
 import { looksOf, poseOf } from '../scene/pose.ts';
 import type { Scene, SceneSheet, SceneSymbol, SceneText } from '../scene/types.ts';
-import type { PictureState, Way } from '../states/picture-state.ts';
+import type { PickedOut, PictureState } from '../states/picture-state.ts';
 import { positionOf, REST, type ShownState } from '../states/shown-state.ts';
 import { bladeAt, type Stroke, symbolFor } from '../symbols/index.ts';
-import { pathOf, round } from './shapes.ts';
+import { pathOf, round, shape } from './shapes.ts';
 import { effectsOf, stopMark } from './state-marks.ts';
 import type { Group, Ink, Lettering, Picture, Shape } from './types.ts';
 
@@ -26,9 +26,6 @@ function lettering({ role, text, x, y, width, height, anchor }: SceneText): Lett
     anchor,
   };
 }
-
-const shape = (ink: Ink, d: string, net?: number): Shape[] =>
-  d ? [net === undefined ? { kind: 'shape', ink, d } : { kind: 'shape', ink, d, net }] : [];
 
 const inkOf = (stroke: Stroke, live: boolean): Ink => {
   if (stroke.kind !== 'line') return 'symbol';
@@ -104,21 +101,6 @@ function symbolGroup(symbol: SceneSymbol, state: ShownState): Group {
   };
 }
 
-/** The leads and the blade of a symbol that lie on the path picked out. */
-function fedLeads(symbol: SceneSymbol, state: ShownState, passed: ReadonlySet<string> | undefined): string {
-  if (!passed) return '';
-  const pose = poseOf(symbol, positionOf(state, symbol.mechanism));
-  return symbolFor(looksOf(symbol))
-    .strokes(pose)
-    .flatMap((stroke) => {
-      if (stroke.kind !== 'line' || stroke.spot === undefined) return [];
-      return passed.has(symbol.ports[stroke.spot]?.terminal ?? '')
-        ? [pathOf(stroke, symbol.x, symbol.top)]
-        : [];
-    })
-    .join('');
-}
-
 function wireItems({ wires }: SceneSheet, live: (net: number) => boolean): Shape[] {
   const byNet = new Map<number, string>();
   for (const { net, x1, y1, x2, y2 } of wires) {
@@ -126,27 +108,6 @@ function wireItems({ wires }: SceneSheet, live: (net: number) => boolean): Shape
     byNet.set(net, `${byNet.get(net) ?? ''}M${round(x1)} ${round(y1)}${end}`);
   }
   return [...byNet].flatMap(([net, d]) => shape(live(net) ? 'live' : 'wire', d, net));
-}
-
-/** Shorter pieces of a path carry no arrow. */
-const ARROW_FROM = 22;
-
-/** The path picked out: a heavy line under the conductors, with arrows the way the path is told. */
-function fedItems(lines: Way['lines'][number]): { readonly under: Shape[]; readonly over: Shape[] } {
-  const line = lines
-    .map(({ x1, y1, x2, y2 }) => `M${round(x1)} ${round(y1)}L${round(x2)} ${round(y2)}`)
-    .join('');
-  const arrows = lines
-    .filter(({ x1, y1, x2, y2 }) => Math.abs(x2 - x1) + Math.abs(y2 - y1) >= ARROW_FROM)
-    .map(({ x1, y1, x2, y2 }) => {
-      const [dx, dy] = [Math.sign(x2 - x1), Math.sign(y2 - y1)];
-      const [x, y] = [(x1 + x2) / 2, (y1 + y2) / 2];
-      const point = (along: number, across: number): string =>
-        `${round(x + dx * along - dy * across)} ${round(y + dy * along + dx * across)}`;
-      return `M${point(5, 0)}L${point(-4, 4.5)}L${point(-4, -4.5)}Z`;
-    })
-    .join('');
-  return { under: shape('fed', line), over: shape('fed-arrow', arrows) };
 }
 
 /** Dashed lines from one moving part to the next. */
@@ -193,7 +154,7 @@ function lines(sheet: SceneSheet): Shape[] {
   return [...shape('frame-heavy', path(true)), ...shape('frame', path(false))];
 }
 
-const NO_WAY: Way = { lines: [], symbols: new Map() };
+const NOTHING: PickedOut = { under: [], over: [] };
 
 export interface Pictures {
   /** One sheet of the scene, counted from 0. */
@@ -202,7 +163,7 @@ export interface Pictures {
 
 /** Pictures of a scene's sheets, at rest unless a state is given. */
 export function picturesOf(scene: Scene, state: PictureState = REST): Pictures {
-  const way = state.wayOn?.(scene) ?? NO_WAY;
+  const pickedOut = state.pickedOut?.(scene, state);
   const live = scene.conductors.map((terminals) =>
     terminals.some((terminal) => state.energised.has(terminal)),
   );
@@ -215,17 +176,13 @@ export function picturesOf(scene: Scene, state: PictureState = REST): Pictures {
           .filter(({ net }) => isLiveNet(net) === which)
           .map(({ x, y }) => pathOf({ kind: 'circle', at: [0, 0], r: which ? 3.2 : 2.6 }, x, y))
           .join('');
-      const fed = fedItems(way.lines[index] ?? []);
+      const fed = pickedOut?.(index) ?? NOTHING;
       return {
         width: Math.ceil(sheet.width),
         height: Math.ceil(sheet.height),
         items: [
           ...lines(sheet),
           ...fed.under,
-          ...shape(
-            'fed',
-            sheet.symbols.map((symbol) => fedLeads(symbol, state, way.symbols.get(symbol.id))).join(''),
-          ),
           ...wireItems(sheet, isLiveNet),
           ...fed.over,
           ...shape('dot', dots(false)),

@@ -1,5 +1,6 @@
 /** Strokes as SVG path data. */
 import type { Outline } from '../symbols/index.ts';
+import type { Ink, Shape } from './types.ts';
 
 /** A tenth of a unit is finer than any pen. */
 export function round(value: number): string {
@@ -31,3 +32,7 @@ export function pathOf(stroke: Outline, x: number, y: number): string {
     }
   }
 }
+
+/** Nothing where there is nothing to draw. */
+export const shape = (ink: Ink, d: string, net?: number): Shape[] =>
+  d ? [net === undefined ? { kind: 'shape', ink, d } : { kind: 'shape', ink, d, net }] : [];

@@ -8,9 +8,9 @@ import {
   type State,
   solveNetwork,
 } from '../../solver/index.ts';
+import { pickOut } from './picked-out.ts';
 import type { PictureState } from './picture-state.ts';
 import type { ShownState } from './shown-state.ts';
-import { waysOf } from './way-lines.ts';
 
 /** Share of a supply's voltage from which a conductor counts as energised. */
 const ENERGISED = 0.01;
@@ -67,11 +67,11 @@ export function readingsShown({
 function picked(
   trace: readonly LoadTrace[],
   loads: readonly string[],
-): Pick<PictureState, 'wayOn' | 'stoppedBy'> {
+): Pick<PictureState, 'pickedOut' | 'stoppedBy'> {
   const asked = trace.filter(({ load }) => loads.includes(load));
   const paths = asked.filter(({ fed }) => fed).map(({ path }) => path);
   return {
-    ...(paths.length > 0 ? { wayOn: (scene) => waysOf(scene, paths) } : {}),
+    ...(paths.length > 0 ? { pickedOut: pickOut(paths) } : {}),
     stoppedBy: asked.filter(({ fed }) => !fed).flatMap(({ stoppedBy }) => stoppedBy),
   };
 }

@@ -1,7 +1,19 @@
 /** Which pieces of which lines lie on a traced path: the conductors between its stops, and no branch beside them. */
 import type { TraceHop } from '../../../shared/solution.ts';
 import type { Dot, Scene, SceneSymbol, Wire } from '../scene/types.ts';
-import type { Way, WayLine } from './picture-state.ts';
+
+export interface WayLine {
+  readonly x1: number;
+  readonly y1: number;
+  readonly x2: number;
+  readonly y2: number;
+}
+
+/** By sheet of the scene: the pieces in the direction of the path; and by symbol, the terminals it passes. */
+export interface Way {
+  readonly lines: readonly (readonly WayLine[])[];
+  readonly symbols: ReadonlyMap<string, ReadonlySet<string>>;
+}
 
 interface Knot {
   readonly sheet: number;
