@@ -138,7 +138,7 @@ export const competence = z.discriminatedUnion('kind', [
     lastAt: moment,
     /** When a refresher is due. */
     dueAt: z.number(),
-    /** The chance of a right answer now. */
+    /** The share of the marks to be expected now. */
     chance: share,
   }),
   z.strictObject({ kind: z.literal('not-yet'), begun: z.boolean() }),

@@ -77,6 +77,8 @@ export const recall = z.discriminatedUnion('kind', [
     lapses: z.number().int().min(0),
     /** How many of its last answers in a row were lost. */
     lostLately: z.number().int().min(0),
+    /** The shares of the marks that the answers earned, the later ones weighing more. */
+    earned: z.number().min(0).max(20),
     /** How many times as likely the answers are from somebody who can do it as from somebody who guesses. */
     evidence: z.number().min(0).max(2000),
     /** Circuits answered last, the latest last: one of them once more is no evidence. */

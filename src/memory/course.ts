@@ -1,5 +1,6 @@
 /** One skill on its way to the assessment: where it stands now and the days it will be practised on. Used by the plan. */
 import type { Skill } from '../../shared/memory.ts';
+import { abilityAhead, abilityIn } from './ability.ts';
 import { answersToShow } from './evidence.ts';
 import { afterFirstDay, Cases, type Start } from './expectation.ts';
 import type { Memory } from './model.ts';
@@ -16,6 +17,8 @@ export class Course {
    * for a skill that is shown already.
    */
   readonly opening: number;
+  /** The share of the marks to be expected where nothing is forgotten. No more practice is reckoned to change it; a plan of another day knows. */
+  readonly ability: number;
   private readonly planned: number[] = [];
   /** What is expected after so many of its days, as far as it was worked out; a day that comes between undoes what is after. */
   private readonly expected: Cases[] = [];
@@ -32,9 +35,11 @@ export class Course {
     if (recall.kind === 'new') {
       this.start = { memory: null, last: 0 };
       this.opening = answersToShow(0, 0);
+      this.ability = abilityAhead(recalls);
     } else {
       this.start = { memory: recall, last: Math.min(0, (recall.lastAt - at) / DAY) };
       this.opening = answersToShow(recall.evidence, recall.reviews);
+      this.ability = abilityIn(recall);
     }
     this.opening = Math.min(this.opening, Math.max(1, most));
   }

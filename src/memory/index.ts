@@ -1,4 +1,5 @@
 /** Memory: what a learner holds, what comes next, and what to do until the assessment. docs/memory.md says how. */
+export { expectedShare } from './ability.ts';
 export { ASKED_AT_MOST, type Choice, type ChoiceRequest, choose } from './choose.ts';
 export { CERTAIN } from './deepen.ts';
 export { MOST_EVIDENCE, PROVEN_AT, ratioOf, SHOWN_AT } from './evidence.ts';
@@ -7,6 +8,7 @@ export { GRADE_RULES, type GradeRule, gradeOf } from './grade.ts';
 export { changeSettings, mergeSettings, notAheadOf, sameSettings } from './merge-settings.ts';
 export { NEW_A_DAY } from './pace.ts';
 export {
+  ABLE,
   FURTHEST_DAYS,
   type Plan,
   type PlannedDay,

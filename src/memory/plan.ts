@@ -14,6 +14,9 @@ import { DAY } from './time.ts';
 /** The furthest day that is planned for. Before that a plan would leave months empty; what comes due is better. */
 export const FURTHEST_DAYS = 183;
 
+/** Who earns less of the marks than this isn't ready, however lately it was practised. Common practice, no source. */
+export const ABLE = 0.75;
+
 /** The last practice ends this long before the assessment. */
 const REST_BEFORE = DAY / 2;
 
@@ -38,13 +41,15 @@ export interface PlannedDay {
 }
 
 /**
- * What is to be expected of a skill on the day. ready: shown, and expected to be right often enough. weak: begun, and likely to be
- * below the target. not-begun: there was no room to begin it (its chance is 0) or to show it.
+ * What is to be expected of a skill on the day. ready: shown, remembered well enough, and answered well enough so far. weak: begun, and
+ * one of these not. not-begun: there was no room to begin it (its chance is 0) or to show it.
  */
 export interface Prospect {
   readonly kind: 'ready' | 'weak' | 'not-begun';
   readonly skill: string;
-  /** Expected chance of a right answer at the assessment, 0 to 1. */
+  /** How likely it is not to be forgotten at the assessment, 0 to 1. */
+  readonly remembered: number;
+  /** Share of the marks to be expected then: of what is remembered, as much as was earned so far. */
   readonly chance: number;
 }
 
@@ -53,7 +58,7 @@ export interface Plan {
   readonly days: readonly PlannedDay[];
   /** Every skill that was planned for, in the order of the graph. */
   readonly prospects: readonly Prospect[];
-  /** Mean chance over the prospects; 1 where there are none. */
+  /** Mean of the shares over the prospects; 1 where there are none. */
   readonly average: number;
   /** Whether everything will be ready. */
   readonly fits: boolean;
@@ -78,9 +83,15 @@ function problemsOf({ graph, at, wishes, skills = [] }: PlanRequest): readonly P
 }
 
 function prospectOf(course: Course, on: number, target: number): Prospect {
-  const chance = course.prospect(on);
-  const begun = course.isOpened;
-  return { kind: !begun ? 'not-begun' : chance < target ? 'weak' : 'ready', skill: course.skill.id, chance };
+  const remembered = course.prospect(on);
+  const { ability, isOpened } = course;
+  const isReady = remembered >= target && ability >= ABLE;
+  return {
+    kind: !isOpened ? 'not-begun' : isReady ? 'ready' : 'weak',
+    skill: course.skill.id,
+    remembered,
+    chance: remembered * ability,
+  };
 }
 
 /**

@@ -7,6 +7,12 @@ import { DAY, daysBetween, SLACK } from './time.ts';
 /** The chance of a right answer at which a skill comes back: the one the model's stability is measured by. */
 export const TARGET = 0.9;
 
+/**
+ * How much each answer weighs against the one after it, where it counts what they earned: who has learnt it is believed after some
+ * seven answers. Common practice, no source.
+ */
+export const KEPT = 0.85;
+
 const NEW: Recall = Object.freeze({ kind: 'new' });
 
 /** The state before the first review. */
@@ -21,6 +27,8 @@ export interface Reviewed {
   /** Milliseconds since 1970. */
   readonly at: number;
   readonly circuit: string;
+  /** The share of the marks that it earned by itself, without help. */
+  readonly share: number;
   /** How many times as likely it is from somebody who can do it as from somebody who guesses: `ratioOf`. */
   readonly ratio: number;
 }
@@ -31,7 +39,7 @@ export interface Reviewed {
  * Time never throws. A review that the clock puts before the last one counts as happening at once after it; its moment
  * is kept as given, because the usual reason is a clock that ran ahead and has been put right.
  */
-export function review(recall: Recall, { grade, at, circuit, ratio }: Reviewed): BegunRecall {
+export function review(recall: Recall, { grade, at, circuit, share, ratio }: Reviewed): BegunRecall {
   const before = recall.kind === 'begun' ? recall : null;
   const memory = memoryAfter(before, before ? daysBetween(before.lastAt, at) : 0, grade);
   const reviews = (before?.reviews ?? 0) + 1;
@@ -48,6 +56,7 @@ export function review(recall: Recall, { grade, at, circuit, ratio }: Reviewed):
     reviews,
     lapses: (before?.lapses ?? 0) + (before && grade === 'lost' ? 1 : 0),
     lostLately: grade === 'lost' ? (before?.lostLately ?? 0) + 1 : 0,
+    earned: KEPT * (before?.earned ?? 0) + share,
     evidence: evidenceAfter(before?.evidence ?? 0, reviews, weight),
     circuits,
   });

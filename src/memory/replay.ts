@@ -2,7 +2,7 @@
  * From the history of answers to the recall states. A history is the truth and the states follow from it, so they can be
  * thrown away and worked out again, on another machine or under a better model.
  */
-import type { BegunRecall, Recall, SkillAnswer } from '../../shared/memory.ts';
+import type { Attempt, BegunRecall, Recall, SkillAnswer } from '../../shared/memory.ts';
 import { ratioOf, weightOf } from './evidence.ts';
 import { gradeOf } from './grade.ts';
 import { newRecall, review } from './recall.ts';
@@ -15,9 +15,18 @@ export type Recalls = ReadonlyMap<string, Recall>;
 
 export const recallOf = (recalls: Recalls, skill: string): Recall => recalls.get(skill) ?? newRecall();
 
+/** With a hint half of it is the learner's own, after the explanation nothing. Common practice, no source. */
+const ownShare = ({ share, help }: Attempt): number => (help.explanation ? 0 : help.hint ? share / 2 : share);
+
 /** The state of a skill after one more of its answers. */
 export const afterAnswer = (recall: Recall, { attempt, at, circuit }: SkillAnswer): BegunRecall =>
-  review(recall, { grade: gradeOf(attempt).grade, at, circuit, ratio: ratioOf(attempt) });
+  review(recall, {
+    grade: gradeOf(attempt).grade,
+    at,
+    circuit,
+    share: ownShare(attempt),
+    ratio: ratioOf(attempt),
+  });
 
 /** Whether an answer speaks for its learner being able to do it: all right, without help, on a circuit that is new. */
 export function speaksFor(recall: Recall, { attempt, circuit }: SkillAnswer): boolean {

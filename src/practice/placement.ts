@@ -12,7 +12,7 @@ const known = (recall: BegunRecall): BegunRecall =>
 
 /** As if answered once, firmly, on the day of the placement: open above it, and back in a few days to be shown. */
 const placed = (at: number): BegunRecall =>
-  known(review(newRecall(), { grade: 'firm', at, circuit: 'placement', ratio: 1 }));
+  known(review(newRecall(), { grade: 'firm', at, circuit: 'placement', share: 1, ratio: 1 }));
 
 /**
  * The recall states that practice goes by after a placement: what was found known is held until its first review is due.

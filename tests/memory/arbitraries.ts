@@ -13,9 +13,11 @@ export const arbitraryGrade = fc.constantFrom<Grade>('lost', 'shaky', 'firm', 's
 /** Answers so telling that two right ones show a skill and three prove it, and one that is lost takes both away. */
 const RATIOS: Readonly<Record<Grade, number>> = { lost: 0.01, shaky: 0.2, firm: 9, sure: 9 };
 
+const SHARES: Readonly<Record<Grade, number>> = { lost: 0, shaky: 0.5, firm: 1, sure: 1 };
+
 /** A review of which nothing matters but its grade. */
 export const reviewAs = (recall: Recall, grade: Grade, at: number, circuit: string): BegunRecall =>
-  review(recall, { grade, at, circuit, ratio: RATIOS[grade] });
+  review(recall, { grade, at, circuit, share: SHARES[grade], ratio: RATIOS[grade] });
 
 const arbitraryParts = fc
   .record({ asked: fc.nat(30), wrong: fc.nat(5), luck: fc.constantFrom(0.1, 0.15, 0.3, 0.5, 1) })

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { planWishes, type Recall } from '../../shared/memory.ts';
 import { problem } from '../../shared/problem.ts';
 import {
+  expectedShare,
   FURTHEST_DAYS,
   NEW_A_DAY,
   type Plan,
@@ -61,7 +62,9 @@ describe('a plan towards an assessment', () => {
   it('makes everything ready where there is time', () => {
     const plan = planOf(request({}));
     expect(plan.fits).toBe(true);
-    expect(plan.average).toBeGreaterThan(0.97);
+    const remembered = plan.prospects.reduce((sum, prospect) => sum + prospect.remembered, 0);
+    expect(remembered / 6).toBeGreaterThan(0.97);
+    expect(plan.average).toBeGreaterThan(0.92);
     expect(plan.prospects.map(({ kind }) => kind)).toEqual(Array(6).fill('ready'));
   });
 
@@ -75,9 +78,9 @@ describe('a plan towards an assessment', () => {
 
   it('is ready at the target and weak below it', () => {
     const of = request({ questions: 0, recalls: new Map([['s0', proven(-1)]]) });
-    const { chance } = planOf(of).prospects[0]!;
-    expect(planOf({ ...of, target: chance }).prospects[0]!.kind).toBe('ready');
-    expect(planOf({ ...of, target: chance + 1e-9 }).prospects[0]!.kind).toBe('weak');
+    const { remembered } = planOf(of).prospects[0]!;
+    expect(planOf({ ...of, target: remembered }).prospects[0]!.kind).toBe('ready');
+    expect(planOf({ ...of, target: remembered + 1e-9 }).prospects[0]!.kind).toBe('weak');
   });
 
   it('doesn’t ask today what was proven today', () => {
@@ -100,17 +103,20 @@ describe('a plan towards an assessment', () => {
     expect(plan.prospects.find(({ skill }) => skill === 's11')).toEqual({
       kind: 'not-begun',
       skill: 's11',
+      remembered: 0,
       chance: 0,
     });
-    for (const { kind, chance } of plan.prospects) expect(kind === 'ready').toBe(chance >= TARGET);
+    for (const { kind, remembered } of plan.prospects) expect(kind === 'ready').toBe(remembered >= TARGET);
   });
 
   it('plans nothing with no minutes, and says what is then left on the day', () => {
     const held = proven(-1);
     const plan = planOf(request({ questions: 0, recalls: new Map([['s0', held]]) }));
     expect(questionsOn(plan)).toEqual(Array(21).fill(0));
-    const chance = retrievability(held, START + 21 * DAY);
-    expect(plan.prospects[0]).toEqual({ kind: 'weak', skill: 's0', chance });
+    const remembered = retrievability(held, START + 21 * DAY);
+    const chance = expectedShare(held, START + 21 * DAY);
+    expect(plan.prospects[0]).toEqual({ kind: 'weak', skill: 's0', remembered, chance });
+    expect(chance).toBeLessThan(remembered);
   });
 
   it('spaces the reviews of a skill: early ones while it is fresh, the last near the day', () => {

@@ -178,9 +178,11 @@ describe('held', () => {
     const weight = (recall: Recall): number => (recall.kind === 'begun' ? recall.evidence : 0);
     expect(weight(reviewAs(once, 'firm', START, 'c1'))).toBeCloseTo(weight(once) + 1 / 6, 9);
     // All right with help: nothing for it, and nothing against it.
-    const helped = review(once, { grade: 'shaky', at: START, circuit: 'c2', ratio: 9 });
+    const helped = review(once, { grade: 'shaky', at: START, circuit: 'c2', share: 1, ratio: 9 });
     expect(weight(helped)).toBeCloseTo(weight(once) + 1 / 6, 9);
-    expect(weight(review(once, { grade: 'lost', at: START, circuit: 'c1', ratio: 0.1 }))).toBeLessThan(0.5);
+    expect(
+      weight(review(once, { grade: 'lost', at: START, circuit: 'c1', share: 0, ratio: 0.1 })),
+    ).toBeLessThan(0.5);
   });
 
   it('knows a circuit that was answered wrongly as well', () => {

@@ -40,7 +40,9 @@ const line = (id: string, number: number, minute = 1): AnswerLine => ({
 const AHEAD: Ahead = {
   history: 'history-1',
   last: 7,
-  recalls: { 'make-contact': review(newRecall(), { grade: 'firm', at: MORNING, circuit: 'c1', ratio: 5 }) },
+  recalls: {
+    'make-contact': review(newRecall(), { grade: 'firm', at: MORNING, circuit: 'c1', share: 1, ratio: 5 }),
+  },
 };
 
 /** What the server has, how it replies, and what it was asked. */

@@ -3,11 +3,11 @@ import type { Recall, SkillAnswer } from '../../../shared/memory.ts';
 import {
   afterAnswer,
   dueAt,
+  expectedShare,
   isHeld,
   isProven,
   mergeHistories,
   newRecall,
-  retrievability,
   speaksFor,
 } from '../../memory/index.ts';
 import type { Course } from '../../practice/index.ts';
@@ -26,7 +26,7 @@ export type Competence =
       readonly lastAt: number;
       /** When a refresher is due. */
       readonly dueAt: number;
-      /** The chance of a right answer now, 0 to 1. */
+      /** The share of the marks to be expected now, 0 to 1. */
       readonly chance: number;
     }
   | { readonly kind: 'not-yet'; readonly begun: boolean };
@@ -87,7 +87,7 @@ function competence({ recall, provenAt, provenOn }: Proven, at: number): Compete
     provenOn,
     lastAt: recall.lastAt,
     dueAt: dueAt(recall)!,
-    chance: retrievability(recall, at),
+    chance: expectedShare(recall, at),
   };
 }
 

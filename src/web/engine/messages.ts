@@ -98,10 +98,7 @@ export interface SkillProgress {
   readonly topic: string;
   /** shut: what it stands on is not held yet. */
   readonly standing: 'held' | 'fading' | 'begun' | 'open' | 'shut';
-  /**
-   * Chance of a right answer now, 0 to 1. Null until the skill has been proven on enough circuits: just after an answer the
-   * memory model says 1, which of one that was wrong would be a lie.
-   */
+  /** Share of the marks to be expected now, 0 to 1. Null as long as there are too few answers to say. */
   readonly chance: number | null;
   readonly due: number | null;
 }
@@ -112,7 +109,8 @@ export interface Progress {
   readonly plan:
     | {
         readonly days: readonly { readonly at: number; readonly questions: number }[];
-        readonly notReady: readonly string[];
+        /** The weakest first, with the share of the marks to be expected of it. */
+        readonly notReady: readonly { readonly title: string; readonly share: number }[];
         readonly average: number;
       }
     | { readonly problem: string }

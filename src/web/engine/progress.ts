@@ -1,13 +1,14 @@
-import type { PlanWishes } from '../../../shared/memory.ts';
+import type { PlanWishes, Recall } from '../../../shared/memory.ts';
 import {
   dueAt,
+  expectedShare,
   isHeld,
   isProven,
+  isShown,
   openSkills,
   planTowards,
   type Recalls,
   recallOf,
-  retrievability,
 } from '../../memory/index.ts';
 import type { Course } from '../../practice/index.ts';
 import { type ProblemWords, tellProblems } from '../../words/problems.ts';
@@ -24,6 +25,12 @@ function standingOf(
   if (isHeld(recall, at)) return 'held';
   return isProven(recall) ? 'fading' : 'begun';
 }
+
+/** Answers after which what they earned says something, though they don't show the skill. */
+const SOME_ANSWERS = 3;
+
+const saysSomething = (recall: Recall): boolean =>
+  isShown(recall) || (recall.kind === 'begun' && recall.reviews >= SOME_ANSWERS);
 
 interface Wanted {
   readonly at: number;
@@ -60,7 +67,7 @@ export function progressOf(
         title,
         topic: topic.title,
         standing: standingOf(recalls, id, at, open),
-        chance: isProven(recall) ? retrievability(recall, at) : null,
+        chance: saysSomething(recall) ? expectedShare(recall, at) : null,
         due: dueAt(recall),
       };
     }),
@@ -86,7 +93,8 @@ export function progressOf(
       })),
       notReady: prospects
         .filter(({ kind }) => kind !== 'ready')
-        .map(({ skill }) => course.skills.get(skill)?.title ?? skill),
+        .toSorted((one, other) => one.chance - other.chance)
+        .map(({ skill, chance }) => ({ title: course.skills.get(skill)?.title ?? skill, share: chance })),
       average,
     },
   };

@@ -41,6 +41,7 @@ function* someTasks(
       lapses: 0,
       // Half grown, so that circuits have several sheets.
       lostLately: 0,
+      earned: 4,
       evidence: 2000,
       circuits: ['one', 'another'],
     };

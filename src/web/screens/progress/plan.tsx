@@ -71,7 +71,14 @@ export function Plan({ report, now }: { report: Report; now: number }) {
   const busy = plan.days.filter(({ questions }) => questions > 0);
   return (
     <>
-      <p>{plan.notReady.length === 0 ? w.allReady(parts.share(plan.average)) : w.notReady(plan.notReady)}</p>
+      <p>
+        {plan.notReady.length === 0
+          ? w.allReady(parts.share(plan.average))
+          : w.notReady({
+              skills: plan.notReady.map(({ title, share }) => w.weak({ title, share: parts.share(share) })),
+              all: parts.share(plan.average),
+            })}
+      </p>
       <ol class="days">
         {busy.slice(0, 14).map(({ at, questions }) => (
           <li key={at}>

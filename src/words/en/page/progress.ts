@@ -10,10 +10,10 @@ export const progress = {
     caption: 'What you hold now',
     skill: 'Skill',
     stands: 'Stands',
-    chance: 'Right, if asked now',
+    chance: 'Marks, if asked now',
     comesBack: 'Comes back',
     comingBack: { ...comingBack, minutes: () => 'within the hour' },
-    notProven: 'not proven yet',
+    notProven: 'too early to say',
     notBegun: (count: number) =>
       speech.plural(count, { one: '1 skill not begun', other: `${count} skills not begun` }),
     standing: {
@@ -44,9 +44,11 @@ export const progress = {
     newSkillsNote: (usual: number) =>
       `At most so many skills are begun in a day; left empty it is ${usual}. With 0 only what you have begun comes back.`,
     notYet: 'Set a date and the minutes you have, and the days until then are planned.',
-    allReady: (share: string) => `Everything will be ready: about ${share} right to be expected on the day.`,
-    notReady: (skills: readonly string[]) =>
-      `Not everything fits. These will not be ready: ${skills.join('; ')}.`,
+    allReady: (share: string) =>
+      `Everything will be ready: about ${share} of the marks to be expected on the day.`,
+    notReady: ({ skills, all }: { skills: readonly string[]; all: string }) =>
+      `As it has gone so far, about ${all} of the marks are to be expected on the day. These will not be ready: ${skills.join('; ')}.`,
+    weak: ({ title, share }: { title: string; share: string }) => `${title} (about ${share})`,
     today: (questions: number) =>
       speech.plural(questions, { one: 'Today: 1 question', other: `Today: ${questions} questions` }),
     onDay: ({ day, questions }: { day: string; questions: number }) =>
