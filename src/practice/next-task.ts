@@ -1,12 +1,13 @@
 /** The next question: which skill, then a circuit for it that the learner hasn't seen. */
 import type { FixedQuestion } from '../../shared/bank.ts';
 import type { IssuedQuestion } from '../../shared/issued.ts';
+import type { Recall } from '../../shared/memory.ts';
 import type { Placement } from '../../shared/settings.ts';
 import { fingerprint, seedOf } from '../generator/index.ts';
-import { type Choice, choose, newRecall, type Recalls } from '../memory/index.ts';
+import { type Choice, choose, type Recalls, recallOf } from '../memory/index.ts';
 import { secondsExpected } from '../questions/index.ts';
 import { type Candidate, candidateFor } from './candidate.ts';
-import { growthOf } from './growth.ts';
+import { growthOf, LOST_TWICE } from './growth.ts';
 import { questionIssued } from './issued.ts';
 import { withPlacement } from './placement.ts';
 import { firstOf, type IdeasLeft } from './telling-apart.ts';
@@ -56,7 +57,21 @@ function chooseSkill(request: TaskRequest): Choice {
   });
 }
 
-/** What somebody wrote comes first: a skill is begun with a question made for beginning it. */
+/** Between two questions that somebody wrote there are so many fresh ones at least. Common practice, no source. */
+const FRESH_BETWEEN = 4;
+
+/**
+ * Whether a question that somebody wrote comes next, where one is left: the first of a skill, the one after a lost answer, and
+ * one now and then. After two lost answers in a row it is the smallest circuit there is.
+ */
+function wantsWritten(recall: Recall): boolean {
+  if (recall.kind === 'new') return true;
+  return recall.lostLately === 0
+    ? recall.reviews % (FRESH_BETWEEN + 1) === 0
+    : recall.lostLately < LOST_TWICE;
+}
+
+/** The first of those questions that was never put. */
 function fixedFor(
   request: TaskRequest,
   skill: string,
@@ -73,7 +88,7 @@ function fixedFor(
 
 function* freshFor(request: TaskRequest, skill: string): Generator<Candidate> {
   const { course, recalls, seed, number, seen } = request;
-  const grown = growthOf(recalls.get(skill) ?? newRecall());
+  const grown = growthOf(recallOf(recalls, skill));
   const { recipes } = course.skills.get(skill)!;
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
     const made = candidateFor(recipes, grown, `${seed}/${number}/${skill}/${attempt}`);
@@ -81,13 +96,15 @@ function* freshFor(request: TaskRequest, skill: string): Generator<Candidate> {
   }
 }
 
-/** Questions issued for this skill, in their order. */
+/** Questions issued for this skill, in their order; after a lost answer none that are too large for now. */
 function* issuedFor(
-  { course, seen, issued = [] }: TaskRequest,
+  { course, recalls, seen, issued = [] }: TaskRequest,
   skill: string,
 ): Generator<Candidate & { readonly issued: string }> {
+  const recall = recallOf(recalls, skill);
+  const most = recall.kind === 'begun' && recall.lostLately > 0 ? growthOf(recall) : Number.POSITIVE_INFINITY;
   for (const issue of issued) {
-    if (issue.skill !== skill) continue;
+    if (issue.skill !== skill || issue.reviews > most) continue;
     const made = questionIssued(course.skills.get(skill)!.recipes, issue, seen);
     if (made) yield { ...made, issued: issue.id };
   }
@@ -105,14 +122,14 @@ export function nextTask(
   const choice = chooseSkill(request);
   if (choice.kind === 'none') return { ok: false, reason: 'nothing' };
   const { skill, kind: why } = choice;
-  const begun = request.recalls.get(skill)?.kind === 'begun';
-  const fixed = begun ? undefined : fixedFor(request, skill);
+  const left = request.ideasLeft?.(skill);
+  const fixed =
+    !left && wantsWritten(recallOf(request.recalls, skill)) ? fixedFor(request, skill) : undefined;
   if (fixed) {
     const { question, because } = fixed.fixed;
     const task = { skill, why, question, circuit: fixed.circuit, secondsExpected: secondsExpected(question) };
     return { ok: true, task: because === undefined ? task : { ...task, because } };
   }
-  const left = request.ideasLeft?.(skill);
   const fresh = firstOf(issuedFor(request, skill), left) ?? firstOf(freshFor(request, skill), left);
   if (!fresh) return { ok: false, reason: 'no-circuit', skill };
   return { ok: true, task: { skill, why, ...fresh, secondsExpected: secondsExpected(fresh.question) } };

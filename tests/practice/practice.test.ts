@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bank as bankSchema } from '../../shared/bank.ts';
 import type { Grade, Recall } from '../../shared/memory.ts';
@@ -5,9 +6,17 @@ import { answerRecord } from '../../shared/practice.ts';
 import { question as questionSchema } from '../../shared/question.ts';
 import { fingerprint } from '../../src/generator/index.ts';
 import { isHeld, newRecall, type Recalls, recallOf, replay } from '../../src/memory/index.ts';
-import { courseOf, historyOf, judge, nextTask, summarise, type Task } from '../../src/practice/index.ts';
+import {
+  courseOf,
+  growthOf,
+  historyOf,
+  judge,
+  nextTask,
+  summarise,
+  type Task,
+} from '../../src/practice/index.ts';
 import { blankAnswer, checkQuestion, rightAnswer } from '../../src/questions/index.ts';
-import { reviewAs } from '../memory/arbitraries.ts';
+import { arbitraryGrade, reviewAs } from '../memory/arbitraries.ts';
 
 const AT = Date.UTC(2026, 4, 4, 8);
 const DAY = 86_400_000;
@@ -117,6 +126,85 @@ describe('the next task', () => {
 
   it('is none for a skill that there is not', () => {
     expect(nextTask(request({ only: 'juggling' }))).toEqual({ ok: false, reason: 'nothing' });
+  });
+
+  it('is smaller after a lost answer, and one of the smallest after two in a row', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(arbitraryGrade, fc.integer({ min: 0, max: 90 })), { minLength: 1, maxLength: 12 }),
+        (answers) => {
+          let at = AT;
+          let recall: Recall = newRecall();
+          for (const [number, [grade, days]] of answers.entries()) {
+            at += days * DAY;
+            recall = reviewAs(recall, grade, at, `c${number}`);
+          }
+          const before = growthOf(recall);
+          const lost = reviewAs(recall, 'lost', at + DAY, 'x');
+          expect(growthOf(lost)).toBeLessThanOrEqual(Math.max(0, before - 1));
+          expect(growthOf(reviewAs(lost, 'lost', at + DAY, 'y'))).toBe(0);
+        },
+      ),
+    );
+  });
+
+  it('of those issued is none that is too large after a lost answer', () => {
+    const issue = (id: string, reviews: number) => ({
+      id: id.padEnd(21, '0'),
+      skill: 'make',
+      reviews,
+      issuedAt: AT,
+      until: AT + 30 * DAY,
+    });
+    const issued = [issue('large', 6), issue('middle', 3), issue('small', 0)];
+    const issuedAfter = (...grades: Grade[]) => {
+      const recall = grades.reduce<Recall>(
+        (before, grade, number) => reviewAs(before, grade, AT + number * 10 * DAY, `c${number}`),
+        newRecall(),
+      );
+      return taskOf({ recalls: new Map([['make', recall]]), only: 'make', issued }).issued;
+    };
+    expect(issuedAfter('firm')).toBe(issue('large', 6).id);
+    expect(issuedAfter('firm', 'lost')).toBe(issue('small', 0).id);
+  });
+
+  it('is a question that somebody wrote at the beginning, after a lost answer and now and then, while one is left', () => {
+    const question = (name: string) => taskOf({ seed: name, only: 'make' }).question;
+    const questions = ['one', 'two', 'three'].map((id) => ({
+      id,
+      skill: 'make',
+      question: question(id),
+      answer: rightAnswer(question(id)),
+    }));
+    const written = courseOf(bankSchema.parse({ topics: [{ ...bank.topics[0]!, questions }] }));
+    if (!written.ok) throw new Error('refused');
+    const circuits = questions.map((each) => fingerprint(each.question.circuit));
+    /** Which of them comes after answers of these grades; undefined: a fresh one. */
+    const next = (grades: readonly Grade[], seen: readonly string[], left = false): number | undefined => {
+      const recall = grades.reduce<Recall>(
+        (before, grade, number) => reviewAs(before, grade, AT, `c${number}`),
+        newRecall(),
+      );
+      const task = taskOf({
+        course: written.value,
+        recalls: new Map([['make', recall]]),
+        only: 'make',
+        seen: new Set(seen),
+        ...(left ? { ideasLeft: () => ['make-for-break', 'nothing-moves'] as const } : {}),
+      });
+      const at = circuits.indexOf(task.circuit);
+      return at < 0 ? undefined : at;
+    };
+    expect(next([], [])).toBe(0);
+    expect(next(['firm'], circuits.slice(0, 1))).toBeUndefined();
+    expect(next(['firm', 'lost'], circuits.slice(0, 1))).toBe(1);
+    expect(next(['firm', 'lost', 'lost'], circuits.slice(0, 1))).toBeUndefined();
+    expect(next(['firm', 'lost', 'firm'], circuits.slice(0, 2))).toBeUndefined();
+    expect(next(['firm', 'lost', 'firm', 'firm', 'firm'], circuits.slice(0, 2))).toBe(2);
+    // None is put twice.
+    expect(next(['firm', 'lost'], circuits)).toBeUndefined();
+    // Where two ideas are to be told apart, the circuit that does it goes first.
+    expect(next(['firm', 'lost'], circuits.slice(0, 1), true)).toBeUndefined();
   });
 
   it('grows with success, not with practice', () => {
