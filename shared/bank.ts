@@ -35,6 +35,8 @@ export const recipe = z.strictObject({
 export const bankSkill = z.strictObject({
   ...skill.shape,
   recipes: z.array(recipe).min(1).max(20),
+  /** The heading of the section of its topic's lesson that helps most where it goes wrong; left out: the first one. */
+  lesson: z.string().min(1).max(120).optional(),
 });
 
 /** A circuit that the lesson shows and that drawings and questions of the same topic may refer to. */

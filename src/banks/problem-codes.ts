@@ -27,6 +27,7 @@ export const BANK_CODES = [
   'bank-html',
   'bank-link',
   'bank-heading',
+  'bank-unknown-heading',
   'bank-unknown-block',
   'bank-unclosed-block',
   'bank-block-place',

@@ -1,7 +1,7 @@
-import type { Topic } from '../../shared/bank.ts';
+import type { LessonSection, Topic } from '../../shared/bank.ts';
 import type { Checked } from '../../shared/problem.ts';
 import { nearest } from '../circuit/index.ts';
-import { type FrontPlaces, readFrontMatter } from './front/front-matter.ts';
+import { type FrontPlaces, type ReadFront, readFrontMatter } from './front/front-matter.ts';
 import { splitFrontMatter } from './front/split.ts';
 import type { TopicLink } from './lesson/prose.ts';
 import { readLesson } from './lesson/sections.ts';
@@ -44,6 +44,7 @@ export function readPlaced({ file, text }: BankFile, report: BankReport): Placed
   if (front) checkFileName(file, front.matter.id, front.places.positionOf(['id']), report);
   if (!front || !lesson) return undefined;
   const { sections, blocks, links } = lesson;
+  checkLessons(front, sections, report);
   return {
     file,
     topic: {
@@ -67,6 +68,23 @@ export function checkSkillsNamed(
   for (const { skill, position } of skillsNamed)
     if (!known.has(skill))
       report.add({ says: 'bank-unknown-skill', skill, meant: nearest(skill, known) }, position);
+}
+
+const hasText = ({ parts }: LessonSection): boolean => parts.some(({ kind }) => kind === 'text');
+
+/** Reports skills that name a section of the lesson there isn't, or one with nothing to read. */
+function checkLessons(
+  { matter, places }: ReadFront,
+  sections: readonly LessonSection[],
+  report: BankReport,
+): void {
+  const headings = sections.filter(hasText).flatMap(({ title }) => title ?? []);
+  for (const [at, { lesson }] of matter.skills.entries())
+    if (lesson !== undefined && !headings.includes(lesson))
+      report.add(
+        { says: 'bank-unknown-heading', heading: lesson, headings, meant: nearest(lesson, headings) },
+        places.positionOf(['skills', at, 'lesson']),
+      );
 }
 
 function checkFileName(file: string, id: string, position: Position, report: BankReport): void {

@@ -4,6 +4,7 @@ export { growthOf } from './growth.ts';
 export { bothLeft, ideasTold } from './ideas-left.ts';
 export { issuedIn, MOST_CANDIDATES, passedOverFor, questionIssued } from './issued.ts';
 export { type Given, historyOf, type Judged, judge } from './judge.ts';
+export { type LessonFor, lessonFor } from './lesson-for.ts';
 export { inShort, lineOf } from './line.ts';
 export { nextTask, type TaskRequest } from './next-task.ts';
 export { partsCounted } from './parts-counted.ts';
@@ -12,3 +13,4 @@ export { MOST_PLACING, type Placing, type PlacingAnswer, placing } from './placi
 export { type SkillResult, type Summary, summarise } from './summary.ts';
 export type { IdeasLeft } from './telling-apart.ts';
 export type { Course, Task } from './types.ts';
+export { wantsLesson } from './wants-lesson.ts';

@@ -125,6 +125,18 @@ describe('front matter', () => {
     ['one size', 'size: [1, 2]', 'size: ¦[1]', 'bank-value'],
     ['a size that is too large', 'size: [1, 2]', 'size: [1, ¦9]', 'bank-value'],
     ['a share of nothing', 'share: 2', 'share: ¦0', 'bank-value'],
+    [
+      'a section of the lesson that there is not',
+      '    title: The first',
+      '    title: The first\n    lesson: ¦The van',
+      'bank-unknown-heading',
+    ],
+    [
+      'a number as a section of the lesson',
+      '    title: The first',
+      '    title: The first\n    lesson: ¦7',
+      'bank-value',
+    ],
     ['an unknown family', '[break-only, make-only]', '[break-only, ¦mak-only]', 'bank-unknown-family'],
     ['sizes the wrong way round', 'size: [1, 2]', 'size: ¦[2, 1]', 'bank-recipe-size'],
     ['the id of another file', 'id: sample', 'id: ¦example', 'bank-file-name'],

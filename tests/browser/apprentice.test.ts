@@ -12,6 +12,7 @@ import {
   check,
   DESK,
   fillIn,
+  fillInWrongly,
   marked,
   next,
   openPractice,
@@ -35,6 +36,38 @@ async function tabTo(page: Page, fits: string): Promise<void> {
   }
   throw new Error(`the keyboard never reaches ${fits}`);
 }
+
+describe('a skill that goes wrong', () => {
+  it('has its part of the lesson with the mark after two lost answers in a row, and not before', async () => {
+    const { page } = await at.take(PHONE);
+    await openPractice(page, `${at.server.address}/#/practise/make-contact`);
+    const part = page.locator('.lesson-part');
+    for (const wrong of [1, 2, 3]) {
+      await fillInWrongly(page);
+      await check(page);
+      await page.waitForSelector('.transport');
+      if (wrong === 1) {
+        expect(await part.count()).toBe(0);
+      } else {
+        await part.waitFor();
+        expect(await part.locator('h3').textContent()).toBe('A make contact');
+        await part.locator('.board .drawing, .board svg, .board img').first().waitFor();
+        expect(await part.getByRole('link', { name: 'The whole lesson' }).getAttribute('href')).toBe(
+          '#/lessons/make-and-break',
+        );
+        // It doesn't widen the page.
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(360);
+        if (wrong === 2) {
+          // Looked at again, it is still the second.
+          await page.reload();
+          await part.waitFor();
+        }
+      }
+      await next(page);
+      await asking(page);
+    }
+  });
+});
 
 describe('by touch on a phone', () => {
   it('a newcomer answers on the drawing at once, sees why, and finds every screen', async () => {

@@ -64,6 +64,32 @@ describe('drill', () => {
     expect(['firm', 'sure']).toContain(answers[0]!.grade);
   });
 
+  it('shows the part of the lesson that helps after two lost answers in a row to a skill, and not before', async () => {
+    const drilled = (lines: readonly string[]) =>
+      runCommand(
+        [
+          'drill',
+          '--skill',
+          'make-contact',
+          '--count',
+          `${lines.length}`,
+          '--seed',
+          'w',
+          '--data',
+          file('wrong'),
+        ],
+        { lines },
+      );
+    const helps =
+      'That went wrong twice in a row. This part of the lesson helps:\nMake and break: A make contact';
+    expect((await drilled(['pass'])).out).not.toContain('twice in a row');
+    const { out } = await drilled(['pass', 'pass']);
+    expect(out.split(helps)).toHaveLength(3);
+    expect(out).toContain('Next time this skill comes with a smaller circuit.');
+    // Nothing of how a lesson is marked up.
+    expect(out.slice(out.indexOf(helps))).not.toMatch(/\*\*|`|\]\(/);
+  });
+
   it('asks the same learner the same questions for the same seed', async () => {
     const run = async (name: string) =>
       (

@@ -28,6 +28,7 @@ const frontMatter = z.strictObject({
         title: line(120),
         /** A skill that stands on nothing may leave it out. */
         needs: bankSkill.shape.needs.default([]),
+        lesson: line(120).optional(),
       }),
     )
     .min(1)

@@ -9,7 +9,7 @@ import type { FrontTree } from './yaml-tree.ts';
 /** Keys there are, by the key of the list they are in (`''`: the front matter itself). */
 const KEYS: Readonly<Record<string, readonly string[]>> = {
   '': ['id', 'language', 'title', 'summary', 'order', 'skills'],
-  skills: ['id', 'title', 'needs', 'recipes'],
+  skills: ['id', 'title', 'needs', 'recipes', 'lesson'],
   recipes: ['families', 'kinds', 'size', 'share'],
 };
 

@@ -2,10 +2,11 @@
 
 import type { AnswerRecord } from '../../../shared/practice.ts';
 import type { Recalls } from '../../memory/index.ts';
-import { bothLeft, ideasTold, nextTask, summarise } from '../../practice/index.ts';
+import { bothLeft, ideasTold, lessonFor, nextTask, summarise, wantsLesson } from '../../practice/index.ts';
 import { coreWordsOf } from '../core-words.ts';
 import type { Io } from '../io.ts';
 import { styleFor } from '../style.ts';
+import { lessonText } from './lesson-text.ts';
 import type { DrillOptions } from './options.ts';
 import { place, wantsPlacing } from './placement.ts';
 import { goesOn, LEARNER, put } from './put.ts';
@@ -59,6 +60,8 @@ export async function runDrill(options: DrillOptions, io: Io): Promise<void> {
     if (!judged) break;
     recalls = new Map([...recalls, [task.skill, judged.recall]]);
     given.push(judged.record);
+    const lesson = wantsLesson([...before, ...given]) ? lessonFor(course.bank, task.skill) : undefined;
+    if (lesson) io.out(`${lessonText(lesson, io)}\n`);
     recent.push(task.skill);
     seen.add(task.circuit);
     if (number + 1 < count && !(await goesOn(io))) break;

@@ -1,6 +1,6 @@
 /** What a question that stands there needs of the engine: a hint, its mark, the circuit as it stands in the end. */
 import { shownState } from '../../drawing/index.ts';
-import { bothLeft, ideasTold, judge } from '../../practice/index.ts';
+import { bothLeft, ideasTold, judge, wantsLesson } from '../../practice/index.ts';
 import { explain, hintFor, loadsAsked, shownWithMark, tellMark } from '../../questions/index.ts';
 import { solve } from '../../solver/index.ts';
 import { type AnsweringWords, say } from '../../words/index.ts';
@@ -28,7 +28,8 @@ export function answeredHandlers(held: Opened, words: AnsweringWords): Handlers<
         judged.mark.parts.map(({ item }) => item),
       );
       const state = shownState(solve(circuit, scenario), asked);
-      const ideas = ideasTold([...earlier.filter(({ id }) => id !== given.id), judged.record]);
+      const records = [...earlier.filter(({ id }) => id !== given.id), judged.record];
+      const ideas = ideasTold(records);
       const left = bothLeft(ideas);
       if (left) held.ideasLeft.set(task.skill, left);
       else held.ideasLeft.delete(task.skill);
@@ -36,6 +37,7 @@ export function answeredHandlers(held: Opened, words: AnsweringWords): Handlers<
       return {
         judged,
         mark,
+        goesWrong: wantsLesson(records),
         circuit,
         scenario,
         drawn: draw(held.words, circuit, view, state, pointsOf(question)),

@@ -167,6 +167,8 @@ export interface Requests {
       readonly judged: Judged;
       /** Its mark in words. */
       readonly mark: ToldMark;
+      /** Twice in a row at least: its part of the lesson comes with the mark. */
+      readonly goesWrong: boolean;
       readonly drawn: Drawn;
       readonly circuit: Circuit;
       readonly scenario: Scenario;

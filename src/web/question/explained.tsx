@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { ToldMark } from '../../../shared/question.ts';
 import type { Scenario } from '../../../shared/scenario.ts';
@@ -18,10 +19,12 @@ interface Props {
   readonly because?: { readonly text: string; readonly written: Written } | undefined;
   /** Points at devices on the drawing. */
   readonly onAbout: (about: readonly string[]) => void;
+  /** Under the explanation. */
+  readonly children?: ComponentChildren;
 }
 
 /** The idea behind a wrong answer, and why the right one is right. */
-export function Explained({ ground, mark, circuit, scenario, because, onAbout }: Props) {
+export function Explained({ ground, mark, circuit, scenario, because, onAbout, children }: Props) {
   const { explained } = words('first').practise;
   return (
     <div class="explained">
@@ -44,6 +47,7 @@ export function Explained({ ground, mark, circuit, scenario, because, onAbout }:
           {because.text}
         </p>
       )}
+      {children}
       {scenario.acts.some(({ kind }) => kind === 'wait') && (
         <CircuitTiming ground={ground} circuit={circuit} scenario={scenario} />
       )}

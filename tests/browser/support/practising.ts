@@ -1,5 +1,8 @@
 /** What a learner does on the page, waiting for what is seen and never for a time. */
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import type { Question } from '../../../shared/question.ts';
+import { rightAnswer } from '../../../src/questions/index.ts';
 import { NEVER_COMES } from '../../support/hanging.ts';
 import { until } from './until.ts';
 
@@ -52,6 +55,35 @@ export async function fillIn(page: Page, at = 0): Promise<void> {
     if (count > 0) await radios.nth(Math.min(at, count - 1)).check();
     else await items.nth(index).locator('input[type=text]').fill('24');
   }
+}
+
+/** The question that is open, as the device keeps it. */
+const openQuestion = (page: Page): Promise<Question> =>
+  page.evaluate(
+    () =>
+      new Promise<Question>((resolve, reject) => {
+        const opening = indexedDB.open('polewise');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const asked = opening.result.transaction('values').objectStore('values').get('open');
+          asked.onerror = () => reject(asked.error);
+          asked.onsuccess = () => {
+            opening.result.close();
+            resolve((asked.result as { task: { question: Question } }).task.question);
+          };
+        };
+      }),
+  );
+
+/** Answers every state of the question that is open wrongly. */
+export async function fillInWrongly(page: Page): Promise<void> {
+  const right = rightAnswer(await openQuestion(page));
+  if (!('states' in right)) throw new Error('no question that asks for states');
+  const items = page.locator('.talk fieldset.item');
+  const states = Object.values(right.states);
+  expect(await items.count()).toBe(states.length);
+  for (const [index, state] of states.entries())
+    await items.nth(index).locator(`input[type=radio]:not([value="${state}"])`).first().check();
 }
 
 /** Checks what has been answered and waits for the mark. */

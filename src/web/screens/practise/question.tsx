@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Asked, ToldPart } from '../../../../shared/question.ts';
 import { answered, settings } from '../../learner.ts';
 import { DrawingInWords } from '../../parts/drawing-in-words.tsx';
+import { Loaded } from '../../parts/loaded.tsx';
 import { skillWritten } from '../../parts/written.tsx';
 import { answerOf } from '../../question/answer.ts';
 import { AnswerForm } from '../../question/answer-form.tsx';
@@ -12,11 +13,15 @@ import { Talk } from '../../question/talk.tsx';
 import { TitleBlock } from '../../question/title-block.tsx';
 import { useMoment } from '../../question/use-moment.ts';
 import type { Ground } from '../../start.ts';
-import { unbroken, words } from '../../words.ts';
+import { spoken, unbroken, words } from '../../words.ts';
 import { Bar } from './bar.tsx';
 import { Result } from './result.tsx';
 import type { Phase, Session } from './session.ts';
 import { OneSkill, PlacingUnderWay, WhereToBegin } from './where-to-begin.tsx';
+
+const lessonPart = spoken(['lessons'], () =>
+  import('../../question/lesson-part.tsx').then(({ LessonPart }) => LessonPart),
+);
 
 /** In its first questions somebody is told that the drawing itself is answered on. */
 const TOLD_FOR = 3;
@@ -122,7 +127,9 @@ function InWords({
                   : { text: task.because, written: skillWritten(task.skill) }
               }
               onAbout={onAbout}
-            />
+            >
+              {phase.judgement.goesWrong && <Loaded load={lessonPart} ground={ground} skill={task.skill} />}
+            </Marked.Explained>
           )}
         </>
       }

@@ -27,6 +27,13 @@ export const drill = {
     new: 'new',
     ahead: 'ahead of time',
   },
+  /** After two lost answers in a row to one skill. */
+  lesson: {
+    helps: 'That went wrong twice in a row. This part of the lesson helps:',
+    from: ({ lesson, section }: { lesson: string; section: string | null }) =>
+      section === null ? lesson : `${lesson}: ${section}`,
+    smaller: 'Next time this skill comes with a smaller circuit.',
+  },
   questionOf: ({ number, of }: { number: number; of: number }) => `Question ${number} of ${of}`,
   about: ({ skill, why }: { skill: string; why: string }) => `${skill} (${why})`,
   typeAnAnswer: 'Type an answer. ? gives a hint, pass shows the answer, stop ends the practice.',

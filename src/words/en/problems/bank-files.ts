@@ -13,6 +13,8 @@ const KEYS = {
   skills: 'a list of 1 to 50 skills, each with id, title, needs and recipes',
   needs: 'a list of the skills it stands on, such as [make-contact] (20 at most; [] or nothing for none)',
   recipes: 'a list of 1 to 20 recipes, each with families, kinds and size',
+  lesson:
+    'the heading of the section of the lesson that helps with it, as it is written there (120 characters at most)',
   families: 'a list of families of circuits, such as [status-pair] (40 at most)',
   kinds: 'a list of kinds of question, such as [lamp-states]',
   size: 'two whole numbers from 1 to 8, the smallest and the largest circuit, such as [1, 3]',
@@ -226,6 +228,20 @@ export const bankFileProblems = {
     wrong: 'Nothing stands under this heading.',
     right: 'Write something, or leave it out.',
   },
+  /** `headings`: those that there are. */
+  'bank-unknown-heading': ({
+    heading,
+    headings,
+    ...slip
+  }: Slip & { heading: string; headings: readonly string[] }) => ({
+    wrong: `The lesson has no section ${shown(heading)} with text in it.`,
+    right: asMeant(
+      slip,
+      headings.length === 0
+        ? 'Write a section with a heading, or leave the key out.'
+        : `It has these: ${headings.map(shown).join(', ')}.`,
+    ),
+  }),
   'bank-heading.length': ({ most }: { most: number }) => ({
     wrong: `A heading has 1 to ${most} characters.`,
     right: 'Write it like ## The common is always used.',
