@@ -8,6 +8,7 @@ import {
   type Recalls,
   retrievability,
   review,
+  TARGET,
 } from '../../src/memory/index.ts';
 import { DAY, graphOf, START, skill } from './arbitraries.ts';
 
@@ -48,6 +49,9 @@ describe('what is to be expected on the day', () => {
     const plan = planOf(failing);
     expect(plan.of('weak').kind).toBe('weak');
     expect(plan.of('hopeless').kind).toBe('weak');
+    // By the model of forgetting alone both would be ready.
+    expect(plan.of('weak').remembered).toBeGreaterThan(TARGET);
+    expect(plan.of('hopeless').remembered).toBeGreaterThan(TARGET);
     expect(plan.of('weak').chance).toBeLessThan(0.4);
     expect(plan.of('hopeless').chance).toBeLessThan(0.3);
     expect(plan.of('hopeless').chance).toBeLessThan(plan.of('weak').chance);

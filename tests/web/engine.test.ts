@@ -5,7 +5,7 @@ import type { Answer, Question } from '../../shared/question.ts';
 import type { Scenario } from '../../shared/scenario.ts';
 import { fingerprint, randomOf } from '../../src/generator/index.ts';
 import { lineOf } from '../../src/practice/index.ts';
-import { answeredApart, rightAnswer } from '../../src/questions/index.ts';
+import { answeredApart, blankAnswer, rightAnswer } from '../../src/questions/index.ts';
 import { solve } from '../../src/solver/index.ts';
 import { OnOpenPaper } from '../../src/web/engine/guarded.ts';
 import { laterHandlers } from '../../src/web/engine/later-handlers.ts';
@@ -42,6 +42,19 @@ function prepared(number: number, wanted: { only?: string; planned?: readonly st
   });
   if ('nothing' in made) throw new Error(made.nothing);
   return made;
+}
+
+/** Left out whole: lost. */
+function leftOut({ task }: Prepared, id: string, earlier: readonly AnswerRecord[]) {
+  const given = {
+    id,
+    learner: 'me',
+    at: AT,
+    answer: blankAnswer(task.question),
+    help: { hint: false, explanation: false },
+    secondsUsed: 20,
+  };
+  return engine.judge({ task, given, earlier, view: VIEW });
 }
 
 function answered({ task }: Prepared, id: string) {
@@ -112,6 +125,36 @@ describe('the engine', () => {
     expect(begun).toHaveLength(3);
     // One answer each proves nothing yet, so no chance is told.
     expect(begun.map(({ chance }) => chance)).toEqual([null, null, null]);
+  });
+
+  it('says what is to be expected after three answers though they show nothing, and that little of what was lost', () => {
+    const records = [0, 1, 2].map(
+      (number) => leftOut(prepared(number, { only: skills[0]! }), `l${number}`, []).judged.record,
+    );
+    const expected = () => engine.progress({ at: AT, wishes: null, placement: null }).skills[0]!.chance;
+    engine.remember({ answers: records.slice(0, 2).map(lineOf) });
+    expect(expected()).toBeNull();
+    engine.remember({ answers: records.map(lineOf) });
+    expect(expected()).toBeGreaterThan(0);
+    expect(expected()).toBeLessThan(0.5);
+    const wishes = { assessmentAt: AT + 20 * DAY, minutesADay: 30, secondsPerQuestion: 60 };
+    const { plan } = engine.progress({ at: AT, wishes, placement: null });
+    if (!plan || 'problem' in plan) throw new Error('no plan');
+    // The weakest first.
+    const shares = plan.notReady.map(({ share }) => share);
+    expect(shares).toEqual(shares.toSorted((one, other) => one - other));
+    expect(plan.average).toBeLessThan(0.9);
+  });
+
+  it('says of a skill that it goes wrong with the second lost answer in a row, looked at again as well', () => {
+    const [one, two] = [0, 1].map((number) => prepared(number, { only: skills[0]! }));
+    const first = leftOut(one!, 'first', []);
+    expect(first.goesWrong).toBe(false);
+    const earlier = [first.judged.record];
+    expect(leftOut(one!, 'first', earlier).goesWrong).toBe(false);
+    const second = leftOut(two!, 'second', earlier);
+    expect(second.goesWrong).toBe(true);
+    expect(leftOut(two!, 'second', [...earlier, second.judged.record]).goesWrong).toBe(true);
   });
 
   it('gives no circuit twice', () => {

@@ -424,6 +424,23 @@ describe('a device', () => {
     expect(await local.waiting()).toBe(1);
   });
 
+  it('that was told how its learner stands in a form of before forgets it, and is told anew', async () => {
+    const name = `device-${++names}`;
+    const old = await older(name);
+    await new Promise<void>((resolve) => {
+      const kept = old.transaction('values', 'readwrite');
+      const recall = { kind: 'begun', provenOn: ['c1', 'c2'] };
+      kept.objectStore('values').put({ history: 'h', last: 3, recalls: { changeover: recall } }, 'ahead');
+      kept.objectStore('values').put('dark', 'theme');
+      kept.oncomplete = () => resolve();
+    });
+    old.close();
+    const local = await Local.open(name);
+    open.devices.push(local);
+    expect(await local.value('ahead')).toBeUndefined();
+    expect(await local.value('theme')).toBe('dark');
+  });
+
   it('says what is in the way when another tab holds an older store', async () => {
     const name = `device-${++names}`;
     const old = await older(name);
