@@ -35,20 +35,23 @@ const MOST_WRONG = 1 / 3;
 export const rightShare = ({ share, parts }: Pick<Attempt, 'share' | 'parts'>): number =>
   parts ? parts.right / Math.max(1, parts.asked) : share;
 
+const isTooMuch = (wrong: number): boolean => wrong > MOST_WRONG + 1e-9;
+
 export const isLost = (attempt: Pick<Attempt, 'share' | 'parts'>): boolean =>
-  1 - rightShare(attempt) > MOST_WRONG + 1e-9;
+  isTooMuch(1 - rightShare(attempt));
 
-/** The chances of so many wrong parts, 0 to all of them, where each is wrong with this chance. */
-function chancesOfWrong(asked: number, wrong: number): readonly number[] {
-  let chances = [1];
-  for (let part = 0; part < asked; part++)
-    chances = [...chances, 0].map(
-      (chance, count) => chance * (1 - wrong) + (count > 0 ? chances[count - 1]! * wrong : 0),
-    );
-  return chances;
+/** How likely all parts are right, and so many wrong that it is lost, where each is wrong with this chance. */
+function outcomes(asked: number, wrong: number): readonly [whole: number, lost: number] {
+  let chance = 1;
+  for (let part = 0; part < asked; part++) chance *= 1 - wrong;
+  const whole = chance;
+  let lost = 0;
+  for (let count = 0; count <= asked; count++) {
+    if (isTooMuch(count / asked)) lost += chance;
+    chance *= ((asked - count) * wrong) / ((count + 1) * (1 - wrong));
+  }
+  return [whole, lost];
 }
-
-const sum = (numbers: readonly number[]): number => numbers.reduce((total, number) => total + number, 0);
 
 /** How an answer counts: all right, a part or some wrong, lost. */
 interface Ratios {
@@ -61,19 +64,14 @@ interface Ratios {
 const MOST_ASKED = 24;
 
 function workedOut(asked: number, luck: number): Ratios {
-  const knows = chancesOfWrong(asked, SLIPS);
-  const guesses = chancesOfWrong(asked, 0.5);
-  const whole = knows[0]!;
-  // Not all right: whoever guesses as well as the table has it does that with the rest of the chance.
-  const slip = (1 - whole) / (1 - luck);
+  const [whole, knownLost] = outcomes(asked, SLIPS);
   if (whole <= luck) return { whole: 1, slip: 1, lost: 1 };
-  const lost = knows.findIndex((_, wrong) => wrong / asked > MOST_WRONG + 1e-9);
-  const share = sum(guesses.slice(lost)) / (1 - guesses[0]!);
-  return {
-    whole: whole / luck,
-    slip,
-    lost: Math.min(slip, sum(knows.slice(lost)) / ((1 - luck) * share)),
-  };
+  const [tossed, tossedLost] = outcomes(asked, 0.5);
+  // Not all right: whoever guesses as well as the table has it does that with the rest of the chance.
+  const rest = 1 - luck;
+  const slip = (1 - whole) / rest;
+  const lost = Math.min(slip, (knownLost * (1 - tossed)) / (rest * tossedLost));
+  return { whole: whole / luck, slip, lost };
 }
 
 /** The luck where nobody said it: heads or tails. */

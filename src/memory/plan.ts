@@ -14,7 +14,7 @@ import { DAY } from './time.ts';
 /** The furthest day that is planned for. Before that a plan would leave months empty; what comes due is better. */
 export const FURTHEST_DAYS = 183;
 
-/** Who earns less of the marks than this isn't ready, however lately it was practised. Common practice, no source. */
+/** Who has earned less of a skill's marks than this isn't ready, however lately it was practised. Common practice, no source. */
 export const ABLE = 0.75;
 
 /** The last practice ends this long before the assessment. */
@@ -41,7 +41,7 @@ export interface PlannedDay {
 }
 
 /**
- * What is to be expected of a skill on the day. ready: shown, remembered well enough, and answered well enough so far. weak: begun, and
+ * What is to be expected of a skill on the day. ready: shown, remembered well enough, and answered well enough so far if it was begun. weak: begun, and
  * one of these not. not-begun: there was no room to begin it (its chance is 0) or to show it.
  */
 export interface Prospect {
@@ -84,8 +84,9 @@ function problemsOf({ graph, at, wishes, skills = [] }: PlanRequest): readonly P
 
 function prospectOf(course: Course, on: number, target: number): Prospect {
   const remembered = course.prospect(on);
-  const { ability, isOpened } = course;
-  const isReady = remembered >= target && ability >= ABLE;
+  const { ability, isOpened, start } = course;
+  // Of a skill that wasn't begun nobody knows yet how it goes: what is expected of it says so, and it is given its time.
+  const isReady = remembered >= target && (start.memory === null || ability >= ABLE);
   return {
     kind: !isOpened ? 'not-begun' : isReady ? 'ready' : 'weak',
     skill: course.skill.id,

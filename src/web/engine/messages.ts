@@ -110,7 +110,11 @@ export interface Progress {
     | {
         readonly days: readonly { readonly at: number; readonly questions: number }[];
         /** The weakest first, with the share of the marks to be expected of it. */
-        readonly notReady: readonly { readonly title: string; readonly share: number }[];
+        readonly notReady: readonly {
+          readonly skill: string;
+          readonly title: string;
+          readonly share: number;
+        }[];
         readonly average: number;
       }
     | { readonly problem: string }

@@ -94,7 +94,11 @@ export function progressOf(
       notReady: prospects
         .filter(({ kind }) => kind !== 'ready')
         .toSorted((one, other) => one.chance - other.chance)
-        .map(({ skill, chance }) => ({ title: course.skills.get(skill)?.title ?? skill, share: chance })),
+        .map(({ skill, chance }) => ({
+          skill,
+          title: course.skills.get(skill)?.title ?? skill,
+          share: chance,
+        })),
       average,
     },
   };

@@ -61,6 +61,9 @@ export function Wishes({
   );
 }
 
+/** Skills that are named one by one; the rest are counted. */
+const NAMED = 8;
+
 /** What the days until the assessment hold, and what will not be ready. */
 export function Plan({ report, now }: { report: Report; now: number }) {
   const { plan } = report;
@@ -74,11 +77,21 @@ export function Plan({ report, now }: { report: Report; now: number }) {
       <p>
         {plan.notReady.length === 0
           ? w.allReady(parts.share(plan.average))
-          : w.notReady({
-              skills: plan.notReady.map(({ title, share }) => w.weak({ title, share: parts.share(share) })),
-              all: parts.share(plan.average),
-            })}
+          : w.expected(parts.share(plan.average))}
       </p>
+      {plan.notReady.length > 0 && (
+        <>
+          <p>{w.notReady}</p>
+          <ul>
+            {plan.notReady.slice(0, NAMED).map(({ skill, title, share }) => (
+              <li key={skill}>
+                {share > 0 ? w.weak({ title, share: parts.share(share) }) : w.noTime(title)}
+              </li>
+            ))}
+            {plan.notReady.length > NAMED && <li>{w.more(plan.notReady.length - NAMED)}</li>}
+          </ul>
+        </>
+      )}
       <ol class="days">
         {busy.slice(0, 14).map(({ at, questions }) => (
           <li key={at}>

@@ -46,9 +46,12 @@ export const progress = {
     notYet: 'Set a date and the minutes you have, and the days until then are planned.',
     allReady: (share: string) =>
       `Everything will be ready: about ${share} of the marks to be expected on the day.`,
-    notReady: ({ skills, all }: { skills: readonly string[]; all: string }) =>
-      `As it has gone so far, about ${all} of the marks are to be expected on the day. These will not be ready: ${skills.join('; ')}.`,
-    weak: ({ title, share }: { title: string; share: string }) => `${title} (about ${share})`,
+    expected: (share: string) =>
+      `As it has gone so far, about ${share} of the marks are to be expected on the day.`,
+    notReady: 'These will not be ready:',
+    weak: ({ title, share }: { title: string; share: string }) => `${title}: about ${share}`,
+    noTime: (title: string) => `${title}: no time to begin it`,
+    more: (count: number) => speech.plural(count, { one: 'and one more', other: `and ${count} more` }),
     today: (questions: number) =>
       speech.plural(questions, { one: 'Today: 1 question', other: `Today: ${questions} questions` }),
     onDay: ({ day, questions }: { day: string; questions: number }) =>
