@@ -7,7 +7,7 @@ import { learnerExport } from '../../shared/api.ts';
 import type { Recall } from '../../shared/memory.ts';
 import type { AnswerRecord } from '../../shared/practice.ts';
 import { changeSettings, mergeHistories, replay } from '../../src/memory/index.ts';
-import { historyOf, lineOf } from '../../src/practice/index.ts';
+import { historyOf, lineOf, partsCounted } from '../../src/practice/index.ts';
 import { openStore, type Store, StoreFailure, type StorePlace } from '../../src/store/index.ts';
 import { migrate } from '../../src/store/migrate.ts';
 import type { Tables } from '../../src/store/schema.ts';
@@ -24,6 +24,12 @@ export interface Database {
   /** The tables themselves, to spoil something in them. */
   tables(place: StorePlace): Kysely<Tables>;
 }
+
+/** An answer in short as a store has it, which counts its parts. */
+const countedLine = (record: AnswerRecord) => ({
+  ...lineOf(record),
+  attempt: { ...record.attempt, parts: partsCounted(record.question, record.mark) },
+});
 
 /** What the memory makes of these answers, in the order of their time. */
 const remembered = (records: readonly AnswerRecord[]): Readonly<Record<string, Recall>> =>
@@ -302,12 +308,16 @@ export function storeContract(name: string, database: Database): void {
         const { history, last } = await store.entriesAfter('me', 0, 1);
         expect(page).toMatchObject({ history, last, corrections: 0 });
         expect(page.lines).toEqual([
-          { ...lineOf(half), number: 1, correct: false, idea: half.mark.misconceptions[0] },
-          { ...lineOf(right), number: 2, correct: true, idea: null },
+          { ...countedLine(half), number: 1, correct: false, idea: half.mark.misconceptions[0] },
+          { ...countedLine(right), number: 2, correct: true, idea: null },
         ]);
         expect((await store.linesAfter('me', 2, 2)).lines).toEqual([
           {
-            ...lineOf({ ...third, ...found, attempt: { ...third.attempt, share: 1, secondsExpected: 7 } }),
+            ...countedLine({
+              ...third,
+              ...found,
+              attempt: { ...third.attempt, share: 1, secondsExpected: 7 },
+            }),
             number: 3,
           },
         ]);

@@ -7,6 +7,7 @@ import fc from 'fast-check';
 import { afterEach, expect, it } from 'vitest';
 import { apiRoutes } from '../../shared/api.ts';
 import type { Recall } from '../../shared/memory.ts';
+import { partsCounted } from '../../src/practice/index.ts';
 import { MemoryKept } from '../../src/web/engine/memory-kept.ts';
 import { Local } from '../../src/web/local/database.ts';
 import { type Fetch, synchronise } from '../../src/web/local/sync.ts';
@@ -31,7 +32,10 @@ class Device {
   }
 
   async answer(id: string, now: number, rest: { skill: string; share: 0 | 0.5 | 1 }): Promise<void> {
-    await this.local.keep(answerWith({ id, at: now + this.ahead, ...rest }));
+    const record = answerWith({ id, at: now + this.ahead, ...rest });
+    // As the page judges: with its parts counted.
+    const parts = partsCounted(record.question, record.mark);
+    await this.local.keep({ ...record, attempt: { ...record.attempt, parts } });
     const lines = await this.local.lines();
     this.memory.add(lines.filter((line) => line.id === id));
   }
