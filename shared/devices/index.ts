@@ -11,13 +11,14 @@ import { overload } from './overload.ts';
 import { latchingRelay, relay } from './relays.ts';
 import { selector } from './selector.ts';
 import { terminals } from './terminals.ts';
-import { flasher, offDelay, onDelay } from './timers.ts';
+import { flasher, offDelay, onDelay, suppliedOffDelay } from './timers.ts';
 
 export const device = z.discriminatedUnion('kind', [
   relay,
   contactor,
   onDelay,
   offDelay,
+  suppliedOffDelay,
   flasher,
   latchingRelay,
   pushButton,

@@ -17,6 +17,18 @@ export const offDelay = z.strictObject({
   rating,
 });
 
+/**
+ * Off-delay with a permanent supply at A1-A2; the signal comes to its control input, between B1 and A2. Without supply it
+ * releases at once.
+ */
+export const suppliedOffDelay = z.strictObject({
+  kind: z.literal('supplied-off-delay'),
+  ...base,
+  seconds,
+  poles: count(2),
+  rating,
+});
+
 /** Starts with its contacts made for `on` seconds, then at rest for `off` seconds, for as long as it is energised. */
 export const flasher = z.strictObject({
   kind: z.literal('flasher'),

@@ -23,7 +23,9 @@ export interface Pole {
 /** Whatever has a coil and contacts. Each call takes a contact that is not used yet. */
 export interface CoilPart {
   readonly name: string;
+  /** What moves it: its coil, or the control input of what has a supply of its own. */
   readonly coil: Step;
+  readonly supply?: Step;
   pole(): Pole;
   made(): Step;
   rest(): Step;

@@ -7,6 +7,7 @@ export const delaysExchanged: Misconception = {
   changePlan: (plan) =>
     withMechanisms(plan, (mechanism) => {
       if (mechanism.drive === 'on-delay') return { ...mechanism, drive: 'off-delay' };
-      return mechanism.drive === 'off-delay' ? { ...mechanism, drive: 'on-delay' } : mechanism;
+      const late = mechanism.drive === 'off-delay' || mechanism.drive === 'supplied-off-delay';
+      return late ? { ...mechanism, drive: 'on-delay' } : mechanism;
     }),
 };

@@ -52,7 +52,7 @@ function ownCommand(machine: Machine, state: State, mechanism: number, held: boo
       else if (held) own[mechanism] = OPERATED;
       return;
     case DRIVE.latch: {
-      const reset = band(machine, state, machine.resetOf[mechanism]!);
+      const reset = band(machine, state, machine.secondOf[mechanism]!);
       if (coil > 0 && reset <= 0) own[mechanism] = OPERATED;
       else if (reset > 0 && coil <= 0) own[mechanism] = REST;
       else if (held) own[mechanism] = OPERATED;
@@ -65,12 +65,16 @@ function ownCommand(machine: Machine, state: State, mechanism: number, held: boo
       } else if (coil > 0 && own[mechanism] === REST && due[mechanism] === Infinity)
         due[mechanism] = dueFrom(machine, state, mechanism);
       return;
+    case DRIVE['supplied-off-delay']: {
+      const supplied = band(machine, state, machine.secondOf[mechanism]!);
+      if (supplied < 0) {
+        own[mechanism] = REST;
+        due[mechanism] = Infinity;
+      } else if (supplied > 0 || own[mechanism] === OPERATED) releaseLate(machine, state, mechanism, coil);
+      return;
+    }
     case DRIVE['off-delay']:
-      if (coil > 0) {
-        own[mechanism] = OPERATED;
-        interrupt(machine, state, mechanism);
-      } else if (coil < 0 && own[mechanism] === OPERATED && due[mechanism] === Infinity)
-        due[mechanism] = dueFrom(machine, state, mechanism);
+      releaseLate(machine, state, mechanism, coil);
       return;
     case DRIVE.flasher:
       if (coil < 0) {
@@ -84,6 +88,16 @@ function ownCommand(machine: Machine, state: State, mechanism: number, held: boo
   }
 }
 
+/** Operates at once; its time runs from when its coil, or control input, has lost its voltage. */
+function releaseLate(machine: Machine, state: State, mechanism: number, coil: -1 | 0 | 1): void {
+  const { own, due } = state;
+  if (coil > 0) {
+    own[mechanism] = OPERATED;
+    interrupt(machine, state, mechanism);
+  } else if (coil < 0 && own[mechanism] === OPERATED && due[mechanism] === Infinity)
+    due[mechanism] = dueFrom(machine, state, mechanism);
+}
+
 /** A timer that is due changes its command; a flasher starts on its next span. */
 export function timeOut(machine: Machine, state: State, mechanism: number): void {
   const { own, due, left } = state;
@@ -94,6 +108,7 @@ export function timeOut(machine: Machine, state: State, mechanism: number): void
       due[mechanism] = Infinity;
       break;
     case DRIVE['off-delay']:
+    case DRIVE['supplied-off-delay']:
       own[mechanism] = REST;
       due[mechanism] = Infinity;
       break;

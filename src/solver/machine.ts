@@ -4,6 +4,7 @@
  * mechanism is one of the positions in which it is closed. So a changeover on its way has both legs open.
  */
 
+import { isSecond } from '../circuit/anatomy/index.ts';
 import { type Axes, axesOf } from './axes.ts';
 import type { Partition } from './islands.ts';
 import type { Evaluated } from './network-solved.ts';
@@ -16,8 +17,9 @@ export const DRIVE = {
   'on-delay': 2,
   'off-delay': 3,
   flasher: 4,
-  act: 5,
-  feed: 6,
+  'supplied-off-delay': 5,
+  act: 6,
+  feed: 7,
 } as const;
 
 export interface Machine {
@@ -31,9 +33,9 @@ export interface Machine {
   /** Positions in which a switch is closed, as a mask; 255 always, 0 never. */
   readonly closedMask: Uint8Array;
   readonly switchMechanism: Int32Array;
-  /** The coil of a mechanism (its set coil), and the reset coil; -1 where it has none. */
+  /** The coil of a mechanism (set coil, control input), and the second one (reset coil, own supply); -1 where it has none. */
   readonly coilOf: Int32Array;
-  readonly resetOf: Int32Array;
+  readonly secondOf: Int32Array;
   /** Load arrays. Limits in volts; a load without limits has Infinity. */
   readonly loadMechanism: Int32Array;
   readonly operateVolts: Float64Array;
@@ -112,14 +114,14 @@ const ofLoads = once((loads: Plan['loads']) => {
   return { loadMechanism, operateVolts, releaseVolts };
 });
 
-function coilsOf({ mechanisms, loads }: Plan): Pick<Machine, 'coilOf' | 'resetOf'> {
+function coilsOf({ mechanisms, loads }: Plan): Pick<Machine, 'coilOf' | 'secondOf'> {
   const coilOf = new Int32Array(mechanisms.length).fill(-1);
-  const resetOf = new Int32Array(mechanisms.length).fill(-1);
+  const secondOf = new Int32Array(mechanisms.length).fill(-1);
   for (let index = 0; index < loads.length; index++) {
     const { mechanism, role } = loads[index]!;
-    if (mechanism >= 0) (role === 'reset' ? resetOf : coilOf)[mechanism] = index;
+    if (mechanism >= 0) (isSecond(role) ? secondOf : coilOf)[mechanism] = index;
   }
-  return { coilOf, resetOf };
+  return { coilOf, secondOf };
 }
 
 /**

@@ -37,11 +37,12 @@ const OTHERWISE: Readonly<Record<string, readonly string[]>> = {
   'src/questions/explain/potential.ts': ['lamp'],
   'src/words/en/problems/rules.ts': ['lamp', 'sounder', 'valve'],
   // Drives of mechanisms.
-  'src/misconceptions/delays-exchanged.misconception.ts': ['off-delay', 'on-delay'],
+  'src/circuit/anatomy/coil-device.ts': ['supplied-off-delay'],
+  'src/misconceptions/delays-exchanged.misconception.ts': ['off-delay', 'on-delay', 'supplied-off-delay'],
   'src/questions/explain/relay-why.ts': ['flasher', 'off-delay', 'on-delay'],
   'src/questions/explain/standing.ts': ['flasher'],
-  'src/solver/coils.ts': ['off-delay', 'on-delay'],
-  'src/solver/machine.ts': ['off-delay', 'on-delay'],
+  'src/solver/coils.ts': ['off-delay', 'on-delay', 'supplied-off-delay'],
+  'src/solver/machine.ts': ['off-delay', 'on-delay', 'supplied-off-delay'],
   'src/solver/no-restart.rule.ts': ['off-delay'],
   // Families, and the parts of a drawing that they put lines in.
   'src/generator/board.ts': ['inputs'],

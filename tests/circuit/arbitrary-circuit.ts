@@ -105,6 +105,7 @@ const BODIES: Readonly<Record<DeviceKind, fc.Arbitrary<object>>> = {
   }),
   'on-delay': fc.record({ seconds, poles: poles(2), rating }),
   'off-delay': fc.record({ seconds, poles: poles(2), rating }),
+  'supplied-off-delay': fc.record({ seconds, poles: poles(2), rating }),
   flasher: fc.record({ on: seconds, off: seconds, poles: poles(2), rating }),
   'latching-relay': fc.record({ poles: poles(4), rating }),
   'push-button': merged(contactsOnly, colours),

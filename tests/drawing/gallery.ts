@@ -32,7 +32,7 @@ export interface Exhibit {
 }
 
 type Form = SceneSymbol['form'];
-type Trait = Partial<Pick<SceneSymbol, 'actuator' | 'delay' | 'latch' | 'flipped'>>;
+type Trait = Partial<Pick<SceneSymbol, 'actuator' | 'delay' | 'winding' | 'flipped'>>;
 
 const CLOSED_AT_REST: readonly Form[] = ['break', 'main-break', 'fuse', 'heater'];
 
@@ -155,8 +155,9 @@ const FORMS: readonly (readonly [file: string, form: Form, trait?: Trait, termin
   ['coil-slow-operating', 'coil', { delay: 'operate' }],
   ['coil-slow-releasing', 'coil', { delay: 'release' }],
   ['coil-pulsing', 'coil', { delay: 'pulse' }],
-  ['coil-set', 'coil', { latch: 'set' }],
-  ['coil-reset', 'coil', { latch: 'reset' }],
+  ['coil-set', 'coil', { winding: 'set' }],
+  ['coil-reset', 'coil', { winding: 'reset' }],
+  ['coil-control', 'coil', { winding: 'control' }],
   ['lamp', 'lamp'],
   ['sounder', 'sounder'],
   ['valve', 'valve'],

@@ -88,7 +88,7 @@ describe('generate', () => {
         "jog": "cc79403aa1b4ba3580dbf28132ac213e press -S2; release -S2",
         "lamp-test": "107cce6b1cb6aa5cedfad25b29fb935f make -B10; make -B8; press -S4; release -S4",
         "make-only": "9d810e25b4df6146e8308029e54dd143 make -B11; make -B13; break -B13",
-        "off-delay": "6749f012519dc5bc34d36a2a55c5004d break -B3; wait 5 s",
+        "off-delay": "77da9a5d031fef78726c056743a045b3 make -B1; break -B1; wait 9 s; make -B1; break -B1; wait 9 s",
         "on-delay": "13bb19d281a1c30d1cec55fa75655131 make -B91; wait 35 s; break -B91",
         "permissive": "1f8506d06075786611ce3a848016629b make -B1; break -B2; make -B2",
         "pump-out": "9fca5225442026637d2be6a1e6590ac5 make -B1; make -B2; break -B2",

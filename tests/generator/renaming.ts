@@ -2,7 +2,7 @@
 import type { Circuit, Device, Path, Step } from '../../shared/circuit.ts';
 import type { Random } from '../../src/generator/index.ts';
 
-const POLED = new Set(['relay', 'latching-relay', 'on-delay', 'off-delay', 'flasher']);
+const POLED = new Set(['relay', 'latching-relay', 'on-delay', 'off-delay', 'supplied-off-delay', 'flasher']);
 
 /** New names, new texts, other colours, another order of everything, poles exchanged, some paths traced backwards. */
 export function rewritten(random: Random, circuit: Circuit): Circuit {

@@ -59,10 +59,10 @@ describe('start and stop with seal-in (IEC 60204-1: a start by energising, 9.2; 
 });
 
 describe('on-delay and off-delay (International Electrotechnical Vocabulary, IEC 60050)', () => {
-  const timerOf = (panel: Panel, kind: 'on-delay' | 'off-delay') => {
-    const name = panel.one(kind);
-    const device = panel.device(name);
-    return { name, seconds: device.kind === kind ? device.seconds : 0 };
+  const timerOf = (panel: Panel, ...kinds: ('on-delay' | 'off-delay' | 'supplied-off-delay')[]) => {
+    const [name] = kinds.flatMap((kind) => panel.all(kind));
+    const device = panel.device(name!);
+    return { name: name!, kind: device.kind, seconds: 'seconds' in device ? device.seconds : 0 };
   };
   /** The act that energises the timer, and its opposite: the signal may come on a break contact. */
   const signal = (panel: Panel, timer: string) => {
@@ -89,7 +89,7 @@ describe('on-delay and off-delay (International Electrotechnical Vocabulary, IEC
 
   it('an off-delay operates at once and counts from the end of the signal', () => {
     eachPanel('off-delay', [1, 2], (panel) => {
-      const { name, seconds } = timerOf(panel, 'off-delay');
+      const { name, seconds } = timerOf(panel, 'off-delay', 'supplied-off-delay');
       const { begin, end, first } = signal(panel, name);
       const start = first ? [first, begin] : [begin];
       const operated = (...acts: Parameters<Panel['after']>[0]) =>
@@ -99,6 +99,20 @@ describe('on-delay and off-delay (International Electrotechnical Vocabulary, IEC
       expect(operated(wait(3 * seconds), end, wait(0.9 * seconds))).toBe(true);
       expect(operated(wait(3 * seconds), end, wait(1.1 * seconds))).toBe(false);
     });
+  });
+
+  /** IEC 61812-1 has off-delays with and without a supply of their own (from memory). */
+  it('an off-delay that has a supply of its own releases at once without it, another runs its time out', () => {
+    const kinds = new Set<string>();
+    eachPanel('off-delay', [1, 2], (panel) => {
+      const { name, kind, seconds } = timerOf(panel, 'off-delay', 'supplied-off-delay');
+      const { begin, end, first } = signal(panel, name);
+      const lost = [...(first ? [first] : []), begin, end, wait(0.3 * seconds)];
+      const gone = panel.circuit.supplies.map(({ name: supply }) => ({ kind: 'fail', supply }) as const);
+      expect(panel.after([...lost, ...gone]).operated(name)).toBe(kind === 'off-delay');
+      kinds.add(kind);
+    });
+    expect([...kinds].sort()).toEqual(['off-delay', 'supplied-off-delay']);
   });
 });
 

@@ -28,6 +28,12 @@ const TABLE: readonly (readonly [DeviceKind, string, string, string])[] = [
   ],
   ['on-delay', 'on-delay 1 s 2 poles', 'A1 A2 15 16 18 25 26 28', 'EN 50005, from memory'],
   ['off-delay', 'off-delay 1 s', 'A1 A2 15 16 18', 'EN 50005, from memory'],
+  [
+    'supplied-off-delay',
+    'supplied-off-delay 1 s',
+    'A1 A2 B1 15 16 18',
+    'EN 50005; B1: common practice, no source',
+  ],
   ['flasher', 'flasher 1 s on 1 s off', 'A1 A2 15 16 18', 'EN 50005, from memory'],
   ['latching-relay', 'latching-relay', 'A1 A2 B1 B2 11 12 14', 'second coil B1-B2: EN 50005, from memory'],
   ['push-button', 'push-button make', '13 14', 'EN 50005'],

@@ -286,6 +286,39 @@ A:L -K1:15-18 -H1:X1-X2 A:N`);
     );
   });
 
+  it('tells a timer with a supply of its own by its signal, and by its supply where that is gone', () => {
+    const on = circuitOf(`
+# Ice works: crusher fan runs on
+supply A 24 V AC
+-F1 breaker
+-B1 field-contact make
+-K1 supplied-off-delay 5 s
+-H1 lamp
+A:L -F1:1-2 -K1:A1-A2 A:N
+A:L -B1:13-14 -K1:B1-A2
+A:L -K1:15-18 -H1:X1-X2 A:N`);
+    const told = (acts: string): string =>
+      explained({
+        kind: 'relay-states',
+        circuit: on,
+        scenario: scenarioOf(acts),
+        family: 'fixed',
+        asked: ['-K1'],
+      }).at(-1)!;
+    expect(told('make -B1')).toMatch(
+      /^-K1 has operated: its control input has its signal, from A:L through -B1:13-14/,
+    );
+    expect(told('make -B1; break -B1; wait 2 s')).toBe(
+      '-K1 has operated: the signal at its control input is gone (-B1:13-14 is open because -B1 is not actuated), but only 2 s of its 5 s are over.',
+    );
+    expect(told('make -B1; break -B1; wait 6 s')).toBe(
+      '-K1 is at rest: there is no signal at its control input: -B1:13-14 is open because -B1 is not actuated.',
+    );
+    expect(told('make -B1; open -F1')).toMatch(
+      /^-K1 is at rest: it has no supply at A1-A2, so it releases at once: -F1:1-2 is open/,
+    );
+  });
+
   it('tells a latching relay by its last pulse, and what flashes by its flasher', () => {
     const latching = circuitOf(`
 supply A 24 V DC

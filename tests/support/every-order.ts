@@ -121,6 +121,13 @@ export class EveryOrder {
           // Time stands still, so it never gets there.
           if (pull < 0) return { ...part, goal: 0, timing: false };
           return pull > 0 ? { ...part, timing: true } : part;
+        case 'supplied-off-delay': {
+          if (pull < 0) return { ...part, goal: 0, timing: false };
+          if (pull === 0 && part.goal === 0) return part;
+          const signal = band('B1', 'A2');
+          if (signal > 0) return { ...part, goal: 1, timing: false };
+          return signal < 0 && part.goal === 1 ? { ...part, timing: true } : part;
+        }
         case 'off-delay':
           if (pull > 0) return { ...part, goal: 1, timing: false };
           return pull < 0 && part.goal === 1 ? { ...part, timing: true } : part;

@@ -51,6 +51,8 @@ function partsOf(device: Device): { contacts: [string, string][]; loads: [string
     case 'flasher':
     case 'valve':
       return { contacts, loads: [coil] };
+    case 'supplied-off-delay':
+      return { contacts, loads: [coil, ['B1', 'A2']] };
     case 'latching-relay':
       return { contacts, loads: [coil, ['B1', 'B2']] };
     case 'lamp':

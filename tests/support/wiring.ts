@@ -105,6 +105,7 @@ export function contactsOfDevice(device: Device): Contact[] {
       return changeovers(name, device.poles, '124');
     case 'on-delay':
     case 'off-delay':
+    case 'supplied-off-delay':
     case 'flasher':
       return changeovers(name, device.poles, '568');
     case 'contactor':
@@ -168,6 +169,10 @@ function loadsOfDevice(device: Device): Load[] {
     }
     case 'contactor':
       return [load('A1', 'A2', device.rating.volts ** 2 / TYPICAL_WATTS.contactor)];
+    case 'supplied-off-delay': {
+      const ohms = device.rating.volts ** 2 / TYPICAL_WATTS.timer;
+      return [load('B1', 'A2', ohms), load('A1', 'A2', ohms)];
+    }
     case 'on-delay':
     case 'off-delay':
     case 'flasher':

@@ -23,6 +23,21 @@ const winding = (role: LoadRole, from: string, to: string, { rating, watts, limi
   limits,
 });
 
+type Winding = readonly [role: LoadRole, from: string, to: string];
+
+const ONE_COIL: readonly Winding[] = [['coil', 'A1', 'A2']];
+/** What has two: the first is what it is asked by. */
+const WINDINGS: { readonly [D in Drive]?: readonly Winding[] } = {
+  latch: [
+    ['set', 'A1', 'A2'],
+    ['reset', 'B1', 'B2'],
+  ],
+  'supplied-off-delay': [
+    ['control', 'B1', 'A2'],
+    ['supply', 'A1', 'A2'],
+  ],
+};
+
 interface CoilDevice {
   readonly name: string;
   readonly drive: Drive;
@@ -49,12 +64,10 @@ export function coilDevice({
     specs.flatMap((spec, index) =>
       contactsOf(spec, { mechanism: 0, pole: after + index + 1, main, positions: POSITIONS }),
     );
-  const latching = drive === 'latch';
+  const windings = WINDINGS[drive] ?? ONE_COIL;
   return {
     terminals: [
-      'A1',
-      'A2',
-      ...(latching ? ['B1', 'B2'] : []),
+      ...new Set(['A1', 'A2', ...windings.flatMap(([, from, to]) => [from, to])]),
       ...terminalsOf(mains),
       ...terminalsOf(auxiliaries),
     ],
@@ -71,9 +84,7 @@ export function coilDevice({
       },
     ],
     contacts: [...placed(mains, true, 0), ...placed(auxiliaries, false, mains.length)],
-    loads: latching
-      ? [winding('set', 'A1', 'A2', coil), winding('reset', 'B1', 'B2', coil)]
-      : [winding('coil', 'A1', 'A2', coil)],
+    loads: windings.map(([role, from, to]) => winding(role, from, to, coil)),
   };
 }
 

@@ -3,7 +3,7 @@ import type { Device, Supply } from '../../../shared/circuit.ts';
 import { traitsOf } from '../devices/registry.ts';
 import type { Anatomy } from './types.ts';
 
-export { loadId, type ReadAs, readAs } from './roles.ts';
+export { isSecond, loadId, type ReadAs, readAs } from './roles.ts';
 export type { Anatomy, Contact, Drive, Load, LoadRole, Mechanism } from './types.ts';
 
 const known = new WeakMap<Device, Anatomy>();

@@ -9,6 +9,8 @@ export type Drive =
   | 'latch'
   | 'on-delay'
   | 'off-delay'
+  /** As an off-delay by its control input, as long as it is supplied; without its supply at rest. */
+  | 'supplied-off-delay'
   | 'flasher'
   /** By an act only: buttons, selectors, field contacts, overload trips, controller outputs. */
   | 'act'
@@ -51,7 +53,18 @@ export interface Contact {
   readonly main: boolean;
 }
 
-export type LoadRole = 'coil' | 'set' | 'reset' | 'lamp' | 'sounder' | 'valve' | 'motor' | 'input';
+export type LoadRole =
+  | 'coil'
+  | 'set'
+  | 'reset'
+  /** A timer's control input, and its own supply. */
+  | 'control'
+  | 'supply'
+  | 'lamp'
+  | 'sounder'
+  | 'valve'
+  | 'motor'
+  | 'input';
 
 /** A resistive part between two terminals: what a current path is for. */
 export interface Load {

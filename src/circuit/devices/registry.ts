@@ -11,7 +11,7 @@ import { overload } from './overload.ts';
 import { latchingRelay, relay } from './relays.ts';
 import { selector } from './selector.ts';
 import { terminals } from './terminals.ts';
-import { flasher, offDelay, onDelay } from './timers.ts';
+import { flasher, offDelay, onDelay, suppliedOffDelay } from './timers.ts';
 import type { DeviceTraits } from './traits.ts';
 
 export const DEVICES: { readonly [K in DeviceKind]: DeviceTraits<K> } = {
@@ -30,6 +30,7 @@ export const DEVICES: { readonly [K in DeviceKind]: DeviceTraits<K> } = {
   contactor,
   'on-delay': onDelay,
   'off-delay': offDelay,
+  'supplied-off-delay': suppliedOffDelay,
   flasher,
   'latching-relay': latchingRelay,
   lamp,

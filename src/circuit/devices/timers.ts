@@ -7,7 +7,7 @@ import { COIL_STANDS, COIL_VERBS } from './coil-acts.ts';
 import type { DeviceTraits } from './traits.ts';
 
 const timer = (
-  device: DeviceOf<'on-delay' | 'off-delay' | 'flasher'>,
+  device: DeviceOf<'on-delay' | 'off-delay' | 'supplied-off-delay' | 'flasher'>,
   drive: Drive,
   delays: readonly number[],
 ): Anatomy =>
@@ -30,6 +30,11 @@ export const onDelay: DeviceTraits<'on-delay'> = {
 export const offDelay: DeviceTraits<'off-delay'> = {
   ...withCoil,
   anatomy: (device) => timer(device, 'off-delay', [device.seconds]),
+};
+
+export const suppliedOffDelay: DeviceTraits<'supplied-off-delay'> = {
+  ...withCoil,
+  anatomy: (device) => timer(device, 'supplied-off-delay', [device.seconds]),
 };
 
 export const flasher: DeviceTraits<'flasher'> = {

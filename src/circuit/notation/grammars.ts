@@ -36,6 +36,7 @@ export const GRAMMARS: Readonly<Record<DeviceKind, Grammar>> = {
   contactor: grammar([measure('mains', 'main'), auxiliaries, rating, label], { mains: 3, contacts: [] }),
   'on-delay': timer,
   'off-delay': timer,
+  'supplied-off-delay': timer,
   flasher: grammar(
     [phase('on'), phase('off'), poles, rating, label],
     { poles: 1 },

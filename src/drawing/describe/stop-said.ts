@@ -26,6 +26,8 @@ interface Passing {
   readonly onFrom: string | undefined;
 }
 
+const COIL_SAID = { set: 'setCoil', reset: 'resetCoil', control: 'controlInput' } as const;
+
 /** The part with the terminals at which a path comes in and goes on. */
 export function stopSaid(part: Part, { passed, coil, onFrom }: Passing, rename: Rename): StopSaid {
   const { form, delay, text } = part;
@@ -63,7 +65,7 @@ export function stopSaid(part: Part, { passed, coil, onFrom }: Passing, rename: 
       return { says: said, terminal: `${rename(part.device.name)}:${passed[0] ?? ''}` };
     case 'coil':
       return {
-        says: part.latch === 'set' ? 'setCoil' : part.latch === 'reset' ? 'resetCoil' : said,
+        says: part.winding ? COIL_SAID[part.winding] : said,
         ...base,
       };
     default:

@@ -20,7 +20,10 @@ const main =
 
 const amps = ({ amps: rated }: DeviceOf<'fuse' | 'breaker'>): RatingSaid | undefined =>
   rated ? { says: 'amps', amps: rated } : undefined;
-const time = ({ seconds }: DeviceOf<'on-delay' | 'off-delay'>): RatingSaid => ({ says: 'time', seconds });
+const time = ({ seconds }: DeviceOf<'on-delay' | 'off-delay' | 'supplied-off-delay'>): RatingSaid => ({
+  says: 'time',
+  seconds,
+});
 const colour = ({ colour: shown }: DeviceOf<'lamp' | 'push-button'>): RatingSaid | undefined =>
   shown && { says: 'colour', colour: shown };
 
@@ -45,6 +48,7 @@ export const DRAWN: { readonly [K in DeviceKind]: DrawnTraits<K> } = {
   contactor: { letter: ({ mains }, letters) => (letters === 'old' || mains === 0 ? 'K' : 'Q') },
   'on-delay': { letter: always('K'), delay: 'operate', rating: time },
   'off-delay': { letter: always('K'), delay: 'release', rating: time },
+  'supplied-off-delay': { letter: always('K'), delay: 'release', rating: time },
   flasher: {
     letter: always('K'),
     delay: 'pulse',

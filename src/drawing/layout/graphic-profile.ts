@@ -33,14 +33,14 @@ const CONTENT: Readonly<Record<Width, number>> = {
 
 const bodies = new Map<string, Body>();
 
-function bodyOf({ look, form, actuator, delay, latch, spots }: Part): Body {
+function bodyOf({ look, form, actuator, delay, winding, spots }: Part): Body {
   const known = bodies.get(look);
   if (known) return known;
   const { left, right, height } = symbolFor({
     form,
     ...(actuator ? { actuator } : {}),
     ...(delay ? { delay } : {}),
-    ...(latch ? { latch } : {}),
+    ...(winding ? { winding } : {}),
     terminals: spots.length,
     flipped: false,
     above: true,

@@ -55,8 +55,10 @@ function loadPlan(device: Device, anatomy: Anatomy, load: Load): PartPlan {
     spots,
     ways,
     ...(mechanism ? { mechanism } : {}),
-    ...(delay ? { delay } : {}),
-    ...(load.role === 'set' || load.role === 'reset' ? { latch: load.role } : {}),
+    ...(delay && load.role !== 'control' ? { delay } : {}),
+    ...(load.role === 'set' || load.role === 'reset' || load.role === 'control'
+      ? { winding: load.role }
+      : {}),
     coil: loadId(device.name, load),
   };
 }

@@ -1,8 +1,8 @@
 import type { Device } from '../../../shared/circuit.ts';
 import { type PartForm, symbolOf } from '../symbols/registry.ts';
-import type { Actuator, Delay } from './moving.ts';
+import type { Actuator, Delay, Winding } from './moving.ts';
 
-export type { Actuator, Delay, PartForm };
+export type { Actuator, Delay, PartForm, Winding };
 
 /** One terminal of a part, as it stands before the part is turned over. `dx` counts in leg spacings. */
 export interface Spot {
@@ -20,7 +20,7 @@ export interface PartPlan {
   readonly spots: readonly Spot[];
   readonly actuator?: Actuator | undefined;
   readonly delay?: Delay | undefined;
-  readonly latch?: 'set' | 'reset' | undefined;
+  readonly winding?: Winding | undefined;
   /** Of a coil: its name in what is read off a circuit. */
   readonly coil?: string | undefined;
   /** The mechanism that moves it, by its id (`-K3`, `-A2:Q1`). */
@@ -51,7 +51,7 @@ export interface Part extends PartPlan {
 export interface Traits {
   readonly actuator?: Actuator;
   readonly delay?: Delay;
-  readonly latch?: 'set' | 'reset';
+  readonly winding?: Winding;
   readonly coil?: string;
   readonly mechanism?: string;
 }

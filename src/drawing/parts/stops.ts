@@ -48,18 +48,18 @@ const looks = new WeakMap<PartPlan, Pick<Part, 'look' | 'traits'>>();
 function lookOf(plan: PartPlan): Pick<Part, 'look' | 'traits'> {
   let known = looks.get(plan);
   if (!known) {
-    const { form, actuator = '', delay = '', latch = '', spots } = plan;
-    known = { look: `${form} ${actuator} ${delay} ${latch} ${spots.length}`, traits: traitsOf(plan) };
+    const { form, actuator = '', delay = '', winding = '', spots } = plan;
+    known = { look: `${form} ${actuator} ${delay} ${winding} ${spots.length}`, traits: traitsOf(plan) };
     looks.set(plan, known);
   }
   return known;
 }
 
-function traitsOf({ actuator, delay, latch, coil, mechanism }: PartPlan): Traits {
+function traitsOf({ actuator, delay, winding, coil, mechanism }: PartPlan): Traits {
   return {
     ...(actuator ? { actuator } : {}),
     ...(delay ? { delay } : {}),
-    ...(latch ? { latch } : {}),
+    ...(winding ? { winding } : {}),
     ...(coil ? { coil } : {}),
     ...(mechanism ? { mechanism } : {}),
   };
@@ -143,7 +143,7 @@ export function findStops(circuit: Circuit): Stops {
   const partOf = (candidate: Candidate): Part => {
     if (!candidate.part) {
       const plan = trimmed(candidate.plan, (terminal) => candidate.used.includes(terminal));
-      const { form, spots, ways, actuator, delay, latch, coil, mechanism, text } = plan;
+      const { form, spots, ways, actuator, delay, winding, coil, mechanism, text } = plan;
       const { look, traits } = lookOf(plan);
       // All parts have the same fields in the same order, which keeps reading them fast.
       candidate.part = {
@@ -152,7 +152,7 @@ export function findStops(circuit: Circuit): Stops {
         ways,
         actuator,
         delay,
-        latch,
+        winding,
         coil,
         mechanism,
         text,

@@ -2,12 +2,12 @@
 import type { Looks, Pose } from '../symbols/index.ts';
 import type { SceneSymbol } from './types.ts';
 
-export function looksOf({ form, actuator, delay, latch, ports, flipped, top }: SceneSymbol): Looks {
+export function looksOf({ form, actuator, delay, winding, ports, flipped, top }: SceneSymbol): Looks {
   return {
     form,
     ...(actuator ? { actuator } : {}),
     ...(delay ? { delay } : {}),
-    ...(latch ? { latch } : {}),
+    ...(winding ? { winding } : {}),
     terminals: ports.length,
     flipped,
     above: ports[0]?.y === top,

@@ -2,7 +2,7 @@
  * A drawing without a format: what is where, in units of the profile it was laid out for. Everything that a picture, a
  * paper or a terminal shows comes from this, and the circuit can be read back from it.
  */
-import type { Actuator, Delay, PartForm, Way } from '../parts/index.ts';
+import type { Actuator, Delay, PartForm, Way, Winding } from '../parts/index.ts';
 
 export type TextRole =
   /** A reference designation. */
@@ -56,7 +56,7 @@ export interface SceneSymbol {
   readonly flipped: boolean;
   readonly actuator?: Actuator;
   readonly delay?: Delay;
-  readonly latch?: 'set' | 'reset';
+  readonly winding?: Winding;
   /** Of a coil: its name in what is read off a circuit, `-K3`, `-K7:B1`. */
   readonly coil?: string;
   readonly mechanism?: string;

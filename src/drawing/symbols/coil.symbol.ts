@@ -1,4 +1,4 @@
-import type { Delay } from '../parts/moving.ts';
+import type { Delay, Winding } from '../parts/moving.ts';
 import { box, HEIGHT, lead, line, type Stroke, type SymbolArt } from './art.ts';
 import { boxCells, body as inCharacters } from './characters.ts';
 import type { PartSymbol } from './symbol.ts';
@@ -24,8 +24,10 @@ function delayField(delay: Delay): Stroke[] {
   }
 }
 
-/** Coil, S00305; a latching relay's carry S for set and R for reset. */
-const art = (delay: Delay | undefined, latch: 'set' | 'reset' | undefined): SymbolArt => ({
+const LETTER: Readonly<Record<Winding, string>> = { set: 'S', reset: 'R', control: 'C' };
+
+/** Coil, S00305; a latching relay's carry S for set and R for reset, a timer's control input C. */
+const art = (delay: Delay | undefined, winding: Winding | undefined): SymbolArt => ({
   left: delay === 'pulse' ? 29 : delay ? 24 : 15,
   right: 15,
   height: HEIGHT,
@@ -33,25 +35,22 @@ const art = (delay: Delay | undefined, latch: 'set' | 'reset' | undefined): Symb
   strokes: () => [
     ...body,
     ...(delay ? delayField(delay) : []),
-    ...(latch
-      ? [{ kind: 'letter', at: [0, 22], text: latch === 'set' ? 'S' : 'R', size: 11.5 } satisfies Stroke]
-      : []),
+    ...(winding ? [{ kind: 'letter', at: [0, 22], text: LETTER[winding], size: 11.5 } satisfies Stroke] : []),
   ],
 });
 
-/** In characters: a delay T before or after the arrow, a latching relay's S and R. */
+/** In characters: a delay T before or after the arrow, or the letter. */
 const DELAY: Readonly<Record<Delay, string>> = { operate: 'T›', release: '‹T', pulse: 'TT' };
-const LATCH = { set: 'S', reset: 'R' } as const;
 
 export const coil: PartSymbol = {
   sort: 'load',
   said: 'coil',
-  art: ({ delay, latch }) => art(delay, latch),
+  art: ({ delay, winding }) => art(delay, winding),
   effect: ({ coil: name }, { coils }) =>
     name !== undefined && coils.get(name) ? [['lit', box(-14, 14, 14, 30)]] : [],
   cells: boxCells(2, 3),
-  write: inCharacters(({ filled }, { delay, latch }) => [
-    `[${(latch ? LATCH[latch] : delay ? DELAY[delay] : '').padEnd(3, filled)}]`,
+  write: inCharacters(({ filled }, { delay, winding }) => [
+    `[${(winding ? LETTER[winding] : delay ? DELAY[delay] : '').padEnd(3, filled)}]`,
     -2,
   ]),
 };

@@ -1,7 +1,7 @@
 /** What a symbol is to all of the drawing that doesn't know symbols one by one. */
 import type { LampState } from '../../../shared/solution.ts';
 import type { StopSaid } from '../../words/index.ts';
-import type { Actuator, Delay } from '../parts/moving.ts';
+import type { Actuator, Delay, Winding } from '../parts/moving.ts';
 import type { Ink } from '../picture/ink.ts';
 import type { ShownState } from '../states/shown-state.ts';
 import type { Canvas } from '../text/canvas.ts';
@@ -11,7 +11,7 @@ import type { Outline, Point, SymbolArt } from './art.ts';
 export interface Look {
   readonly actuator?: Actuator;
   readonly delay?: Delay;
-  readonly latch?: 'set' | 'reset';
+  readonly winding?: Winding;
   /** Its terminals: a motor has three or six. */
   readonly terminals: number;
   readonly flipped: boolean;
@@ -24,7 +24,7 @@ export interface DrawnSymbol {
   readonly device: string;
   readonly flipped: boolean;
   readonly delay?: Delay;
-  readonly latch?: 'set' | 'reset';
+  readonly winding?: Winding;
   /** Of a coil: its name in a state. */
   readonly coil?: string;
   readonly x: number;

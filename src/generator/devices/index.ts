@@ -10,4 +10,4 @@ export { addOverload } from './overload.ts';
 export { addLatchingRelay, addRelay } from './relays.ts';
 export { addSelector } from './selector.ts';
 export { terminalRow } from './terminals.ts';
-export { addFlasher, addOffDelay, addOnDelay } from './timers.ts';
+export { addFlasher, addOffDelay, addOnDelay, addSuppliedOffDelay } from './timers.ts';

@@ -15,6 +15,8 @@ import { type Delayed, type Meaning, nextStep, type Plant } from '../vocabulary/
 export interface TimedSignal {
   readonly seconds: number;
   readonly toggle: Toggle;
+  /** The supply is lost and comes back. */
+  readonly loss: readonly Act[];
 }
 
 interface Kind {
@@ -46,6 +48,10 @@ export function delayedDraft(
   const chosen = random.sample(entries(plant), count);
   const number = random.int(1, 6);
   const [first] = chosen;
+  const loss: readonly Act[] = [
+    { kind: 'open', device: source.protection },
+    { kind: 'close', device: source.protection },
+  ];
   let before: CoilPart['made'] | undefined;
   const timed = chosen.map((own, index): TimedSignal => {
     const chained = size >= 4 && before !== undefined && index === 1;
@@ -59,6 +65,7 @@ export function delayedDraft(
     const timer = addTimer(board, source, seconds, { poles: 2, text: late });
     const contacts = [makes ? sensor.made() : sensor.rest()];
     if (chained) contacts.push(before!());
+    if (timer.supply) board.line(source, 'control', [timer.supply]);
     board.line(source, 'control', [...random.shuffle(contacts), timer.coil]);
     let follower: CoilPart = timer;
     // A relay on the timer's break contact is at rest once the time is over, and its other leg says so.
@@ -80,7 +87,7 @@ export function delayedDraft(
       board.line(source, 'lamps', [sensor.made(), signal.hop]);
     }
     before = straight ? follower.made : follower.rest;
-    return { seconds, toggle: sensor.toggle };
+    return { seconds, toggle: sensor.toggle, loss };
   });
   maybeSupplyLamp(random, opening, size === 1 ? 0.6 : 0.25);
   return finish(random, board, {

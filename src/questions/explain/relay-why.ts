@@ -115,7 +115,31 @@ function whyAtRest(history: History, after: number, mechanism: number, coil: Coi
   return unfed(history, coil);
 }
 
+/** What has a supply of its own follows its control input as long as it is supplied. */
+function whyBySignal(history: History, after: number, mechanism: number, control: Coil): Why {
+  const operated = history.stages[after]!.state.at[mechanism] === 2;
+  const { frozenAt } = history.machine.plan.mechanisms[mechanism]!;
+  if (operated && history.stages[after]!.state.held[mechanism])
+    return { reason: { says: 'heldByHand' }, traces: [] };
+  if (frozenAt !== undefined) return { reason: { says: 'stuck' }, traces: [] };
+  if (isFed(control) && operated)
+    return {
+      reason: { says: 'controlFed', feed: feedTo(history, control) },
+      traces: [control.told.trace],
+    };
+  const supply = coilAt(history, after, coilsOf(history, mechanism).at(-1)!);
+  if (supply.band < 0 || isFed(control)) {
+    const { reason: why, traces } = unfed(history, supply);
+    return { reason: { says: 'unsupplied', why }, traces };
+  }
+  const { reason: why, traces } = unfed(history, control);
+  return operated
+    ? { reason: { says: 'controlStillReleasing', why, ...timing(history, after, mechanism) }, traces }
+    : { reason: { says: 'controlGone', why }, traces };
+}
+
 function whyWith(history: History, after: number, mechanism: number, coil: Coil): Why {
+  if (coil.load.role === 'control') return whyBySignal(history, after, mechanism, coil);
   const operated = history.stages[after]!.state.at[mechanism] === 2;
   return operated ? whyOperated(history, after, mechanism, coil) : whyAtRest(history, after, mechanism, coil);
 }

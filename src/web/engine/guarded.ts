@@ -2,17 +2,7 @@ import type { Circuit } from '../../../shared/circuit.ts';
 import type { Question } from '../../../shared/question.ts';
 import { fingerprint } from '../../generator/index.ts';
 import { circuitsTold } from '../../questions/index.ts';
-
-/** The circuit stands on a paper that its learner can still work on: it is neither marked nor run. */
-export class OnOpenPaper extends RangeError {
-  /** Its fingerprint. */
-  readonly circuit: string;
-
-  constructor(circuit: string) {
-    super(circuit);
-    this.circuit = circuit;
-  }
-}
+import { OnOpenPaper } from './on-open-paper.ts';
 
 /** @throws OnOpenPaper */
 export function checkCircuit(guarded: ReadonlySet<string>, circuit: Circuit): void {

@@ -1,6 +1,6 @@
 import { answeringWords, askingWords } from '../../words/core.ts';
-import { OnOpenPaper } from './guarded.ts';
 import type { Handlers, Reply, Request, RequestName } from './messages.ts';
+import { OnOpenPaper } from './on-open-paper.ts';
 import { Opened } from './opened.ts';
 import { practiceHandlers } from './practice-handlers.ts';
 

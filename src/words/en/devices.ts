@@ -4,6 +4,7 @@ export const deviceKinds = {
   contactor: 'contactor',
   'on-delay': 'on-delay timer',
   'off-delay': 'off-delay timer',
+  'supplied-off-delay': 'off-delay timer with control input',
   flasher: 'flasher',
   'latching-relay': 'latching relay',
   'push-button': 'push-button',

@@ -86,6 +86,7 @@ const stops = {
   coil: (part: Part): string => `coil ${through(part.through)} of ${device(part.device)}`,
   setCoil: (part: Part): string => `set coil ${through(part.through)} of ${device(part.device)}`,
   resetCoil: (part: Part): string => `reset coil ${through(part.through)} of ${device(part.device)}`,
+  controlInput: (part: Part): string => `control input ${through(part.through)} of ${device(part.device)}`,
   input: (part: Part & { text?: string }): string =>
     `input ${through(part.through)}${point(part)} of ${device(part.device)}`,
   output: (part: Part & { text?: string }): string =>

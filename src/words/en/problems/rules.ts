@@ -9,6 +9,8 @@ const LOADS = {
   coil: 'coil',
   set: 'set coil',
   reset: 'reset coil',
+  control: 'control input',
+  supply: 'supply',
   lamp: 'lamp',
   sounder: 'sounder',
   valve: 'valve',

@@ -39,6 +39,13 @@ export const reasons = {
   latched: 'it is a latching relay and stays where its last pulse put it',
   stillReleasing: ({ why, ...times }: Timing & { why: UnfedSaid }): string =>
     `its coil is off (${say(unfed, why)}), but ${timing(times)}`,
+  controlFed: ({ feed: way }: Fed): string => `its control input has its signal, ${feed(way)}`,
+  controlStillReleasing: ({ why, ...times }: Timing & { why: UnfedSaid }): string =>
+    `the signal at its control input is gone (${say(unfed, why)}), but ${timing(times)}`,
+  controlGone: ({ why }: { why: UnfedSaid }): string =>
+    `there is no signal at its control input: ${say(unfed, why)}`,
+  unsupplied: ({ why }: { why: UnfedSaid }): string =>
+    `it has no supply at A1-A2, so it releases at once: ${say(unfed, why)}`,
   stillHeld: ({ has }: { has: number }): string =>
     `its coil still has ${volts(has)}, which is enough to hold it`,
   stillOperating: ({ feed: way, ...times }: Fed & Timing): string =>
