@@ -94,7 +94,10 @@ export function findNets({ parts, pieces }: Stops): Wiring {
   return collect({ parts, firstPort, partOf, spotOf, used, rails, joins });
 }
 
-/** A terminal that is drawn at several parts (the common of a controller's points) is one terminal still: wired at all of them. */
+/**
+ * A terminal that is drawn at several parts (the common of a controller's points, A2 of a timer with a supply and a control input)
+ * is one terminal still: wired at all of them.
+ */
 function joinSharedTerminals(
   parts: readonly Part[],
   used: Uint8Array,
@@ -103,7 +106,7 @@ function joinSharedTerminals(
 ): void {
   const shared = new Map<string, number[]>();
   for (const { form, index, device, spots } of parts) {
-    if (form !== 'input' && form !== 'output' && form !== 'common') continue;
+    if (form !== 'input' && form !== 'output' && form !== 'common' && form !== 'coil') continue;
     spots.forEach(({ terminal }, spot) => {
       const key = `${device.name}:${terminal}`;
       const at = port(index, spot);

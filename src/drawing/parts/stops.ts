@@ -119,12 +119,14 @@ export function findStops(circuit: Circuit): Stops {
     candidate.used.push(terminal);
     return [{ kind: 'touch', candidate, terminal }];
   };
-  /** The module's common, where it is wired: a point that a path ends at goes on to it. */
+  /** What several parts of a device share, where it is wired: one that a path ends at goes on to it. */
   const commonOf = ({ device, plan }: Candidate): string | undefined => {
-    if (plan.form !== 'input' && plan.form !== 'output') return undefined;
-    const common = candidatesOf(device.name).find((other) => other.plan.form === 'common');
-    const terminal = common?.plan.spots[0]?.terminal;
-    return terminal !== undefined && met.has(`${device.name}:${terminal}`) ? terminal : undefined;
+    if (plan.form !== 'input' && plan.form !== 'output' && plan.form !== 'coil') return undefined;
+    const others = candidatesOf(device.name).filter((other) => other.plan !== plan);
+    return plan.spots.find(
+      ({ terminal }) =>
+        met.has(`${device.name}:${terminal}`) && others.some((other) => hasSpot(other.plan, terminal)),
+    )?.terminal;
   };
   const raw = circuit.paths.flatMap(({ steps }, path) => {
     let stops: Raw[] = [];
@@ -183,8 +185,14 @@ export function findStops(circuit: Circuit): Stops {
     const common = commonOf(step.candidate);
     if (common === undefined) return { kind: 'touch', part: part.index, spot, shared: false };
     const shared = spotOf(part, common);
-    if (spot === shared || !(first || last))
-      return { kind: 'touch', part: part.index, spot, shared: spot === shared };
+    if (spot === shared || !(first || last)) {
+      // Where nothing comes to another terminal of the part, this is what holds it.
+      const { device, plan } = step.candidate;
+      const held = plan.spots.some(
+        ({ terminal }) => terminal !== step.terminal && met.has(`${device.name}:${terminal}`),
+      );
+      return { kind: 'touch', part: part.index, spot, shared: spot === shared && held };
+    }
     return last
       ? { kind: 'hop', part: part.index, enter: spot, leave: shared }
       : { kind: 'hop', part: part.index, enter: shared, leave: spot };

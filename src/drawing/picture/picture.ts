@@ -8,7 +8,7 @@ import type { PickedOut, PictureState } from '../states/picture-state.ts';
 import { positionOf, REST, type ShownState } from '../states/shown-state.ts';
 import { bladeAt, type Stroke, symbolFor } from '../symbols/index.ts';
 import { pathOf, round, shape } from './shapes.ts';
-import { effectsOf, stopMark } from './state-marks.ts';
+import { effectsOf } from './state-marks.ts';
 import type { Group, Ink, Lettering, Picture, Shape } from './types.ts';
 
 /** Capitals are 0.718 of the em high in Helvetica: they stand in the middle of the text's box. */
@@ -86,11 +86,8 @@ function bodyItems(symbol: SceneSymbol, state: ShownState): readonly (Shape | Le
   return items;
 }
 
-function symbolGroup(symbol: SceneSymbol, state: ShownState): Group {
+function symbolGroup(symbol: SceneSymbol, state: ShownState, over: readonly Shape[]): Group {
   const under = effectsOf(symbol, state).flatMap(({ ink, d }) => shape(ink, d));
-  const over = state.stoppedBy
-    .flatMap((blocker) => stopMark(symbol, blocker, state))
-    .flatMap(({ ink, d }) => shape(ink, d));
   const body = bodyItems(symbol, state);
   return {
     kind: 'group',
@@ -154,7 +151,7 @@ function lines(sheet: SceneSheet): Shape[] {
   return [...shape('frame-heavy', path(true)), ...shape('frame', path(false))];
 }
 
-const NOTHING: PickedOut = { under: [], over: [] };
+const NOTHING: PickedOut = { under: [], over: [], on: () => [] };
 
 export interface Pictures {
   /** One sheet of the scene, counted from 0. */
@@ -189,7 +186,7 @@ export function picturesOf(scene: Scene, state: PictureState = REST): Pictures {
           ...shape('live-dot', dots(true)),
           ...linkItems(sheet, state),
           ...markItems(sheet),
-          ...sheet.symbols.map((symbol) => symbolGroup(symbol, state)),
+          ...sheet.symbols.map((symbol) => symbolGroup(symbol, state, fed.on(symbol))),
           ...sheet.texts.map(lettering),
         ],
       };

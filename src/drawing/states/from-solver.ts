@@ -70,10 +70,8 @@ function picked(
 ): Pick<PictureState, 'pickedOut' | 'stoppedBy'> {
   const asked = trace.filter(({ load }) => loads.includes(load));
   const paths = asked.filter(({ fed }) => fed).map(({ path }) => path);
-  return {
-    ...(paths.length > 0 ? { pickedOut: pickOut(paths) } : {}),
-    stoppedBy: asked.filter(({ fed }) => !fed).flatMap(({ stoppedBy }) => stoppedBy),
-  };
+  const stoppedBy = asked.filter(({ fed }) => !fed).flatMap((each) => each.stoppedBy);
+  return { ...(asked.length > 0 ? { pickedOut: pickOut(paths) } : {}), stoppedBy };
 }
 
 /** The state after a scenario. `explain`: loads (`-H1`, `-K3`) whose path, or whose blocking contacts, are picked out. */

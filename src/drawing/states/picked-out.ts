@@ -7,6 +7,7 @@ import type { SceneSymbol } from '../scene/types.ts';
 import { symbolFor } from '../symbols/index.ts';
 import type { PictureState } from './picture-state.ts';
 import { positionOf, type ShownState } from './shown-state.ts';
+import { stopMark } from './stop-mark.ts';
 import { type WayLine, waysOf } from './way-lines.ts';
 
 /** The leads and the blade of a symbol that lie on the path picked out. */
@@ -45,7 +46,7 @@ function fedItems(lines: readonly WayLine[]): { readonly under: Shape[]; readonl
   return { under: shape('fed', line), over: shape('fed-arrow', arrows) };
 }
 
-/** Picks out paths, each closed from one pole of a supply to the other. */
+/** Picks out paths, each closed from one pole of a supply to the other, and the open contacts of the state. */
 export const pickOut =
   (paths: readonly (readonly TraceHop[])[]): NonNullable<PictureState['pickedOut']> =>
   (scene, state) => {
@@ -54,6 +55,10 @@ export const pickOut =
       const { under, over } = fedItems(way.lines[index] ?? []);
       const symbols = scene.sheets[index]?.symbols ?? [];
       const leads = symbols.map((symbol) => fedLeads(symbol, state, way.symbols.get(symbol.id)));
-      return { under: [...under, ...shape('fed', leads.join(''))], over };
+      return {
+        under: [...under, ...shape('fed', leads.join(''))],
+        over,
+        on: (symbol) => state.stoppedBy.flatMap((blocker) => stopMark(symbol, blocker, state)),
+      };
     };
   };
