@@ -21,7 +21,6 @@ function lookedAt(groups: readonly Group[], isByHand: (contact: number) => boole
 
 export const blockingContactOverlooked: Misconception = {
   id: 'blocking-contact-overlooked',
-  source: 'common practice, no source',
   changePlan: (plan, circuit) => {
     const hand = namesOf(circuit, (device) => traitsOf(device).movedBy === 'hand');
     const isByHand = (contact: number): boolean => hand.has(plan.switches[contact]!.device);

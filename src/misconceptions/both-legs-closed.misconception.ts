@@ -3,7 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const bothLegsClosed: Misconception = {
   id: 'both-legs-closed',
-  source: 'common practice, no source',
   changePlan: (plan) =>
     withSwitches(plan, (contact) =>
       contact.changeover && isRelayContact(plan, contact) ? fixedAs(contact, 'closed') : contact,

@@ -3,7 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const breakNeverOpens: Misconception = {
   id: 'break-never-opens',
-  source: 'shown by published training texts and forums',
   changePlan: (plan) =>
     withSwitches(plan, (contact) =>
       contact.form === 'break' && isRelayContact(plan, contact) ? fixedAs(contact, 'closed') : contact,

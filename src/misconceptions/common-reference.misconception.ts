@@ -2,7 +2,6 @@ import type { Misconception } from './types.ts';
 
 export const commonReference: Misconception = {
   id: 'common-reference',
-  source: 'common practice, no source',
   changePlan: (plan) =>
     plan.supplies.every(({ earthed }) => earthed) || plan.supplies.length < 2
       ? undefined

@@ -20,7 +20,6 @@ function sheetsOf(circuit: Circuit): ReadonlyMap<string, number> {
 
 export const contactsBesideCoil: Misconception = {
   id: 'contacts-beside-coil',
-  source: 'shown by published training texts and forums',
   changePlan: (plan, circuit) => {
     const sheets = sheetsOf(circuit);
     const coils = new Map<string, Set<number | undefined>>();

@@ -3,7 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const delayAddsUp: Misconception = {
   id: 'delay-adds-up',
-  source: 'common practice, no source',
   // A flasher has two spans and no delay.
   changePlan: (plan) =>
     withMechanisms(plan, (mechanism) =>

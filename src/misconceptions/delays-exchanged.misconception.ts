@@ -3,7 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const delaysExchanged: Misconception = {
   id: 'delays-exchanged',
-  source: 'common practice, no source',
   changePlan: (plan) =>
     withMechanisms(plan, (mechanism) => {
       if (mechanism.drive === 'on-delay') return { ...mechanism, drive: 'off-delay' };

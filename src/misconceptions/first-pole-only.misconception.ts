@@ -3,7 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const firstPoleOnly: Misconception = {
   id: 'first-pole-only',
-  source: 'common practice, no source',
   changePlan: (plan) => {
     const first = new Map<number, number>();
     for (const { mechanism, pole, main } of plan.switches) {

@@ -4,7 +4,6 @@ import type { Misconception } from './types.ts';
 
 export const inputInverted: Misconception = {
   id: 'input-inverted',
-  source: 'shown by published training texts and forums',
   changePlan: (plan, circuit) => {
     const field = fieldDevices(circuit);
     const feeds = feedsOf(plan);

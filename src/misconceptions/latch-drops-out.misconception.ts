@@ -3,7 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const latchDropsOut: Misconception = {
   id: 'latch-drops-out',
-  source: 'common practice, no source',
   changePlan: (plan) =>
     withMechanisms(plan, (mechanism) =>
       mechanism.drive === 'latch' ? { ...mechanism, drive: 'coil' } : mechanism,

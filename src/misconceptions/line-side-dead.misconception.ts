@@ -3,6 +3,5 @@ import type { Misconception } from './types.ts';
 
 export const lineSideDead: Misconception = {
   id: 'line-side-dead',
-  source: 'common practice, no source',
   changeScenario: (scenario, circuit) => losingAlso(scenario, circuit, (concerned) => concerned, false),
 };

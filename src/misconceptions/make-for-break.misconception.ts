@@ -3,7 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const makeForBreak: Misconception = {
   id: 'make-for-break',
-  source: 'common practice, no source',
   changePlan: (plan) =>
     withSwitches(plan, (contact) => {
       if (!isRelayContact(plan, contact) || contact.fixed) return contact;

@@ -2,7 +2,6 @@ import type { Misconception } from './types.ts';
 
 export const normalIsRunning: Misconception = {
   id: 'normal-is-running',
-  source: 'shown by published training texts and forums',
   changeScenario: (scenario) => {
     // Only the plant's own contacts make and break; buttons are pressed, isolators opened.
     const acts = scenario.acts.filter(({ kind }) => kind !== 'make' && kind !== 'break');

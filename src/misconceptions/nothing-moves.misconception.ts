@@ -3,7 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const nothingMoves: Misconception = {
   id: 'nothing-moves',
-  source: 'shown by published training texts and forums',
   changePlan: (plan) =>
     withMechanisms(plan, (mechanism) =>
       byCoil(mechanism) && mechanism.frozenAt === undefined ? { ...mechanism, frozenAt: 0 } : mechanism,

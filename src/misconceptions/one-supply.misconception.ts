@@ -3,7 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const oneSupply: Misconception = {
   id: 'one-supply',
-  source: 'common practice, no source',
   changeScenario: (scenario, circuit) => {
     const others = (concerned: readonly string[]): readonly string[] =>
       circuit.supplies.map(({ name }) => name).filter((name) => !concerned.includes(name));

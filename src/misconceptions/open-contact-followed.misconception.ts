@@ -3,7 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const openContactFollowed: Misconception = {
   id: 'open-contact-followed',
-  source: 'common practice, no source',
   changePlan: (plan) =>
     withSwitches(plan, (contact) =>
       contact.form === 'make' && isRelayContact(plan, contact) ? fixedAs(contact, 'closed') : contact,

@@ -35,7 +35,6 @@ function lossesMadeGood(acts: readonly Act[]): ReadonlySet<Act> {
 
 export const remembersOverLoss: Misconception = {
   id: 'remembers-over-loss',
-  source: 'common practice, no source',
   // As if the supply had never been away: what was done meanwhile was done with it.
   changeScenario: (scenario) => {
     const over = lossesMadeGood(scenario.acts);

@@ -29,7 +29,6 @@ function reachedFrom(plan: Plan, starts: readonly number[]): ReadonlySet<number>
 
 export const returnIgnored: Misconception = {
   id: 'return-ignored',
-  source: 'common practice, no source',
   changePlan: (plan) => {
     const returns = plan.supplies.map(({ poles }) => poles.at(-1)!.node);
     const behind = reachedFrom(plan, returns);

@@ -4,7 +4,6 @@ import type { Misconception } from './types.ts';
 
 export const sealForgotten: Misconception = {
   id: 'seal-forgotten',
-  source: 'common practice, no source',
   changePlan: (plan) => {
     const feeds = feedsOf(plan);
     const seals = new Set<number>();

@@ -6,7 +6,6 @@ import type { Misconception } from './types.ts';
 
 export const sealWhereNone: Misconception = {
   id: 'seal-where-none',
-  source: 'common practice, no source',
   changePlan: (plan, circuit) => {
     const buttons = namesOf(circuit, (device) => traitsOf(device).momentary === true);
     const feeds = feedsOf(plan);

@@ -43,7 +43,6 @@ function followers(plan: Plan): ReadonlySet<number> {
 
 export const secondRelayAsDrawn: Misconception = {
   id: 'second-relay-as-drawn',
-  source: 'common practice, no source',
   changePlan: (plan) => {
     const left = followers(plan);
     return withMechanisms(plan, (mechanism, index) =>

@@ -3,7 +3,6 @@ import type { Misconception } from './types.ts';
 
 export const timersInstant: Misconception = {
   id: 'timers-instant',
-  source: 'common practice, no source',
   changePlan: (plan) =>
     withMechanisms(plan, (mechanism) =>
       mechanism.delays.length > 0 ? { ...mechanism, drive: 'coil' } : mechanism,

@@ -7,10 +7,8 @@ import type { Plan } from '../solver/index.ts';
  * other. At least one of the two functions is there.
  */
 export interface Misconception {
-  /** Stable: `make-for-break`. Kept in records of answers; the words of the ideas tell it to learners. */
+  /** Stable: `make-for-break`. Kept in records of answers; the words of the ideas tell it to learners, docs/misconceptions.md its source. */
   readonly id: string;
-  /** FACTS-style: a published source, or "common practice, no source". */
-  readonly source: string;
   /** The plan as someone with this idea sees it; undefined when the idea makes no difference to this circuit's plan. */
   readonly changePlan?: (plan: Plan, circuit: Circuit) => Plan | undefined;
   readonly changeScenario?: (scenario: Scenario, circuit: Circuit) => Scenario | undefined;

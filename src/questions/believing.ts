@@ -18,10 +18,9 @@ export function answerBelieving(question: Question, misconception: string): Answ
 
 /** Whether somebody who holds the one idea answers a question otherwise than somebody who holds the other. */
 export function answeredApart(question: Question, one: string, other: string): boolean {
-  const answer = answerBelieving(question, one);
-  const otherAnswer = answerBelieving(question, other);
-  if (!answer || !otherAnswer) return false;
+  const [first, second] = [one, other].map((id) => answerBelieving(question, id));
+  if (!first || !second) return false;
   return kindOf(question.kind)
-    .parts(question, answer, otherAnswer)
+    .parts(question, first, second)
     .parts.some(({ correct }) => !correct);
 }

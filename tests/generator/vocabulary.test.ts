@@ -90,6 +90,7 @@ describe('designations and protection', () => {
       contactor: 'K',
       'on-delay': 'K',
       'off-delay': 'K',
+      'supplied-off-delay': 'K',
       flasher: 'K',
       'latching-relay': 'K',
       lamp: 'H',
