@@ -101,10 +101,14 @@ class Chains {
       return released.map((mover) => {
         const relay = machine.plan.mechanisms[mover]!.id;
         // A lamp that another contact feeds tells of that one, and goes out with its own wire.
-        const wellOut = changes.wellOut.filter((id) =>
-          this.pathTo(id).some(({ device }) => device === relay),
-        );
-        return { ...changes, relay, act, wellOut };
+        const itsOwn = (id: string): boolean => this.pathTo(id).some(({ device }) => device === relay);
+        return {
+          relay,
+          act,
+          wellOn: changes.wellOn,
+          wellOut: changes.wellOut.filter(itsOwn),
+          warningOut: changes.warningOut.filter(itsOwn),
+        };
       });
     });
   }

@@ -22,6 +22,9 @@ const PAST_POLE = 100_000;
 /** A way through another load (series lamps, a back-feed) is taken only where no closed contacts lead there. */
 const THROUGH_LOAD = 1000;
 
+/** A relay's own contact holds it; where something else feeds it as well, that is what it operated by. */
+const THROUGH_OWN_CONTACT = 100;
+
 /** Currents below this share of the load's own are rounding. */
 const SHARE = 1e-6;
 
@@ -200,7 +203,10 @@ export class Feeding {
     const amps = currents.through[load]!;
     const ends = amps > 0 ? { high: a, low: b } : { high: b, low: a };
     const hop = { device, enter: from, leave: to };
-    const round = this.round(ends.low, ends.high, currents, SHARE * Math.abs(amps));
+    const round = this.round(ends.low, ends.high, currents, {
+      least: SHARE * Math.abs(amps),
+      device,
+    });
     if (!round) return undefined;
     const source = round.findLastIndex(({ passes }) => passes !== undefined);
     const { supply, enter, leave } = round[source]!.passes!;
@@ -219,7 +225,13 @@ export class Feeding {
   }
 
   /** The cheapest way on from the low end of a load, with the current, that comes to its high end through a supply. */
-  private round(low: number, high: number, currents: Currents, least: number): Edge[] | undefined {
+  private round(
+    low: number,
+    high: number,
+    currents: Currents,
+    { least, device }: { readonly least: number; readonly device: string },
+  ): Edge[] | undefined {
+    const isOwn = ({ hops }: Edge): boolean => hops?.[0]?.device === device;
     const goals = new Set([high, this.past.get(high) ?? high]);
     const cost = new Map<number, number>([[low, 0]]);
     const cameBy = new Map<number, { from: number; edge: Edge }>();
@@ -235,7 +247,7 @@ export class Feeding {
       }
       for (const edge of this.edges[top.item]!) {
         if (edge.amps && !(edge.amps(currents) > least)) continue;
-        const total = top.cost + edge.cost;
+        const total = top.cost + edge.cost + (isOwn(edge) ? THROUGH_OWN_CONTACT : 0);
         if (total >= (cost.get(edge.to) ?? Infinity)) continue;
         cost.set(edge.to, total);
         cameBy.set(edge.to, { from: top.item, edge });
