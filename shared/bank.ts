@@ -9,7 +9,7 @@ import { formName } from './form-name.ts';
 import { languageTag } from './language-tag.ts';
 import { skill, skillId } from './memory.ts';
 import { answer, question, questionKind } from './question.ts';
-import { scenario } from './scenario.ts';
+import { happens, scenario } from './scenario.ts';
 
 /** The name of a topic (also its file's name), of a circuit in it, of a question in it. */
 export const bankName = z
@@ -28,6 +28,7 @@ export const recipe = z.strictObject({
   families: z.array(z.string().min(1).max(60)).min(1).max(40),
   kinds: z.array(questionKind).min(1),
   size: z.tuple([circuitSize, circuitSize]),
+  happens: happens.optional(),
   share: z.number().positive().max(100).default(1),
 });
 

@@ -52,6 +52,8 @@ export const sheet = z.strictObject({ number: count(99), title: z.string().max(8
 
 export const circuit = z.strictObject({
   title: z.string().max(120).optional(),
+  /** Drawn as it was found: words and colours are what was meant, the wiring is what is. */
+  asFound: z.literal(true).optional(),
   supplies: z.array(supply).min(1).max(8),
   devices: z.array(device).max(2000),
   sheets: z.array(sheet).max(99),

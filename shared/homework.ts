@@ -7,6 +7,7 @@ import { formName } from './form-name.ts';
 import { circuitId, moment, skillId } from './memory.ts';
 import { learnerId } from './practice.ts';
 import { answer, mark, publicQuestion, question, questionKind, toldMark } from './question.ts';
+import { happens } from './scenario.ts';
 
 /** The name of a homework set; made where it is stored. */
 export const homeworkId = z
@@ -24,6 +25,8 @@ export const homeworkPlace = z.strictObject({
   families: z.array(z.string().min(1).max(60)).min(1).max(40),
   /** On the families' own scale. */
   size: z.number().int().min(1).max(8),
+  /** One of these happens in every question; anything may where it is left out. */
+  happens: happens.optional(),
   /** What questions in this place are held to; the tolerance is in docs/homework.md. */
   difficulty: z.number().min(0).max(100),
   marks: z.number().int().min(1).max(100),

@@ -70,6 +70,14 @@ export const scenario = z.strictObject({
   acts: z.array(act).max(200),
 });
 
+/**
+ * What may go wrong in a scenario: a fault that is there from the start, a supply that fails or is switched off, a protective device that
+ * trips. A recipe and a place of homework may ask that one of these happens.
+ */
+export const happening = z.enum(['fault', 'loss', 'trip']);
+export const happens = z.array(happening).min(1).max(3);
+export type Happening = z.infer<typeof happening>;
+
 export type Act = Readonly<z.infer<typeof act>>;
 export type Fault = Readonly<z.infer<typeof fault>>;
 export type Scenario = Readonly<z.infer<typeof scenario>>;

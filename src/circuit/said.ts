@@ -2,6 +2,7 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Act, Fault } from '../../shared/scenario.ts';
 import type { ActSaid, FaultSaid, Named, NamedSupply } from '../words/index.ts';
+import { actsOn } from './acts-on.ts';
 import { anatomyOf } from './anatomy/index.ts';
 import { traitsOf } from './devices/registry.ts';
 import { deviceOf } from './view.ts';
@@ -37,9 +38,35 @@ export function actSaid(act: Act, circuit: Circuit): ActSaid {
     case 'on':
     case 'off':
       return { says: act.kind, output: outputNamed(circuit, act.device, act.point) };
+    case 'open':
+    case 'close':
+      return {
+        says: isFuse(act.device, circuit) ? FUSES[act.kind] : act.kind,
+        device: named(circuit, act.device),
+      };
+    case 'make':
+    case 'break':
+      return { says: actuates(act, circuit) ? 'actuate' : 'goBack', device: named(circuit, act.device) };
     default:
       return { says: act.kind, device: named(circuit, act.device) };
   }
+}
+
+/**
+ * Whether what the plant does to a contact leaves the state that is drawn. The notation goes by what the first contact does; said like
+ * that it would tell what is to be read off the drawing.
+ */
+function actuates({ kind, device }: Extract<Act, { kind: 'make' | 'break' }>, circuit: Circuit): boolean {
+  const found = deviceOf(circuit, device);
+  return found === undefined || actsOn(found)[0]?.kind === kind;
+}
+
+const FUSES = { open: 'takeOut', close: 'putBack' } as const;
+
+/** What stands whole or blown is taken out and put back; a breaker or an isolator is opened and closed. */
+function isFuse(name: string, circuit: Circuit): boolean {
+  const found = deviceOf(circuit, name);
+  return found !== undefined && (traitsOf(found).stands?.includes('blown') ?? false);
 }
 
 /** What is wrong, as a statement. */
@@ -57,10 +84,9 @@ export function faultSaid(fault: Fault, circuit: Circuit): FaultSaid {
     case 'shorted':
       return { says: fault.kind, from: fault.from, to: fault.to };
     case 'blown': {
-      const found = deviceOf(circuit, fault.device);
-      // What stands whole or blown has blown; whatever else opens by itself has tripped.
-      const blows = found && traitsOf(found).stands?.includes('blown');
-      return { says: blows ? 'blown' : 'tripped', device: named(circuit, fault.device) };
+      // Whatever else opens by itself has tripped.
+      const says = isFuse(fault.device, circuit) ? 'blown' : 'tripped';
+      return { says, device: named(circuit, fault.device) };
     }
     case 'stuck':
       return { says: 'stuck', device: named(circuit, fault.device) };

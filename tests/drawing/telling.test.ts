@@ -38,7 +38,7 @@ group('steps in slow motion', () => {
     const { steps, cutOff } = stepsOf(circuit, scenario('make -B1'));
     expect(cutOff).toBe(false);
     expect(steps.filter(({ act }) => act === 0).map(({ caption }) => tellCaption(english, caption))).toEqual([
-      'Make the contact -B1 ("Fan tripped").',
+      '-B1 ("Fan tripped") is actuated.',
       '-B1 is actuated. Coil -K3 is energised.',
       '-K3 picks up: its break contacts open. -H1 ("Fan healthy") goes dark.',
       '-K3 has operated: its make contacts close. -H2 ("Fan tripped") lights.',
@@ -99,8 +99,8 @@ group('timing diagrams', () => {
       '-H3',
     ]);
     expect(acts.map(({ act }) => say(english.acts, act))).toEqual([
-      'make the contact -B1 ("Brine wanted")',
-      'break the contact -B2 ("Flow present")',
+      '-B1 ("Brine wanted") is actuated',
+      '-B2 ("Flow present") is actuated',
     ]);
     const late = signals.find(({ id }) => id === '-K2 contacts')?.changes.find(({ level }) => level === 1);
     expect(late?.ms).toBeGreaterThan(5000);

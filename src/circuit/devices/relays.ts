@@ -14,7 +14,8 @@ const anatomy = (drive: 'coil' | 'latch') => (device: DeviceOf<'relay' | 'latchi
     auxiliaries: changeoverPoles(device.poles),
   });
 
-const withCoil = { verbs: COIL_VERBS, stands: COIL_STANDS } as const;
+/** Plug-in relays have up to four changeovers. */
+const withCoil = { verbs: COIL_VERBS, stands: COIL_STANDS, mostPoles: 4 } as const;
 
 export const relay: DeviceTraits<'relay'> = { ...withCoil, anatomy: anatomy('coil') };
 export const latchingRelay: DeviceTraits<'latching-relay'> = { ...withCoil, anatomy: anatomy('latch') };

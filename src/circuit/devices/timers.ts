@@ -20,7 +20,8 @@ const timer = (
     auxiliaries: changeoverPoles(device.poles, true),
   });
 
-const withCoil = { verbs: COIL_VERBS, stands: COIL_STANDS } as const;
+/** Timing relays have one changeover or two. */
+const withCoil = { verbs: COIL_VERBS, stands: COIL_STANDS, mostPoles: 2 } as const;
 
 export const onDelay: DeviceTraits<'on-delay'> = {
   ...withCoil,

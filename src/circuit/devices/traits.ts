@@ -20,6 +20,8 @@ export interface DeviceTraits<K extends DeviceKind> {
   acts?(device: DeviceOf<K>): readonly Act[];
   /** Who moves its contacts, where that is what they are for: a person, or the plant. */
   readonly movedBy?: 'hand' | 'plant';
+  /** Changeovers that one of its kind may have, where it is bought with several. */
+  readonly mostPoles?: number;
   /** It goes back by itself when it is let go. */
   readonly momentary?: boolean;
   /** Whether this one is there to stop something: what it puts out doesn't run while it is actuated. */

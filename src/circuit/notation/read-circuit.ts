@@ -21,7 +21,7 @@ import { quantityAt } from './quantity.ts';
 import { type Declaration, finishDevice, finishSupply, readDevice, readSupply } from './read-declaration.ts';
 import { readPath } from './read-path.ts';
 import { Report } from './report.ts';
-import { titleOf } from './title.ts';
+import { AS_FOUND, titleOf } from './title.ts';
 import { KINDS } from './words.ts';
 
 export interface ReadCircuit {
@@ -42,6 +42,7 @@ export function readCircuitWithPlaces(text: string): Checked<ReadCircuit> {
   if (!lines) return report.conclude(() => never());
   const draft: CircuitDraft = {
     title: undefined,
+    asFound: false,
     supplies: [],
     devices: [],
     sheets: [],
@@ -68,6 +69,7 @@ function never(): never {
 /** A circuit while its lines are read. */
 interface CircuitDraft {
   title: string | undefined;
+  asFound: boolean;
   readonly supplies: Declaration[];
   readonly devices: Declaration[];
   readonly sheets: Sheet[];
@@ -116,7 +118,9 @@ function readLine(source: string, number: number, draft: CircuitDraft, report: R
   }
   const line = new LineReader(wordsOf(source, number, report), number, source.trimEnd().length + 1, report);
   const first = line.peekWord();
-  if (first === 'supply') {
+  if (trimmed === AS_FOUND) {
+    draft.asFound = true;
+  } else if (first === 'supply') {
     const supply = readSupply(line);
     if (supply) draft.supplies.push(supply);
     else draft.nameless = true;
@@ -143,7 +147,7 @@ function strange(line: LineReader, first: string | undefined): void {
   line.problem(
     first === undefined
       ? { says: 'unknown-line.text' }
-      : { says: 'unknown-line', word: first, meant: nearest(first, ['supply', 'sheet']) },
+      : { says: 'unknown-line', word: first, meant: nearest(first, ['supply', 'sheet', AS_FOUND]) },
   );
 }
 
@@ -237,6 +241,7 @@ function finish(draft: CircuitDraft, report: Report): ReadCircuit | undefined {
   }
   const partial = {
     ...(draft.title === undefined ? {} : { title: draft.title }),
+    ...(draft.asFound ? { asFound: true as const } : {}),
     supplies,
     devices,
     sheets: draft.sheets,

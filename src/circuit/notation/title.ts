@@ -1,9 +1,12 @@
-/** The title of a circuit: the first comment. */
+/** What stands at the head of a circuit: its title, the first comment, and whether it is drawn as it was found. */
 
 import { quote } from './line-words.ts';
 import type { Report } from './report.ts';
 
 const LONGEST = 120;
+
+/** The line that says that a circuit is drawn as it was found. */
+export const AS_FOUND = 'as-found';
 
 /** `comment`: what follows the `#`. An empty comment is no title; one text in quotation marks is exactly that text. */
 export function titleOf(comment: string, line: string, number: number, report: Report): string | undefined {

@@ -5,7 +5,7 @@ import { SUPPLY_GRAMMAR } from './grammar.ts';
 import { GRAMMARS } from './grammars.ts';
 import { quote } from './line-words.ts';
 import type { Option } from './options.ts';
-import { titleLine } from './title.ts';
+import { AS_FOUND, titleLine } from './title.ts';
 import { hasRating } from './words.ts';
 
 type Values = Readonly<Record<string, unknown>>;
@@ -15,12 +15,13 @@ type Values = Readonly<Record<string, unknown>>;
  * alike. What a line may leave out is left out.
  */
 export function writeCircuit(circuit: Circuit): string {
-  const { title, supplies, devices } = circuit;
+  const { title, asFound, supplies, devices } = circuit;
   const rating = defaultRating(supplies);
   const width = Math.max(0, ...devices.map(({ name }) => name.length));
   const blocks = [
     [
       ...(title === undefined ? [] : [titleLine(title)]),
+      ...(asFound ? [AS_FOUND] : []),
       ...supplies.map(supplyLine),
       ...devices.map((device) => deviceLine(device, width, rating)),
     ],

@@ -123,6 +123,7 @@ export function described(
   const several = places.sheets.length > 1;
   const lines: DescribedSaid[] = [
     circuit.title ? { says: 'drawingTitled', title: circuit.title } : { says: 'drawing' },
+    ...(circuit.asFound ? [{ says: 'asFound' } as const] : []),
     ...circuit.supplies.map(supplySaid),
   ];
   for (const { sheet: number, title, columns } of places.sheets) {

@@ -265,7 +265,8 @@ export function layOut(
     if (profile.turned) other ??= new Drawer(words, circuit, profile.turned, rename);
     return other;
   };
-  const title = circuit.title ?? '';
+  const own = circuit.title ?? '';
+  const title = circuit.asFound ? words.lettering.asFound(own) : own;
   const { block } = options;
   const sheets = drawer
     .sheets()

@@ -36,15 +36,17 @@ interface OnDevice {
   readonly device: Named;
 }
 
-/** Acts as instructions: `press -S1 ("Start")`. */
+/** Acts as instructions, `press -S1 ("Start")`; what the plant does, as what happens: `-B1 ("Bin full") is actuated`. */
 export const acts = {
   press: ({ device }: OnDevice): string => `press ${named(device)}`,
   release: ({ device }: OnDevice): string => `release ${named(device)}`,
   turn: ({ device, to }: OnDevice & { to: string }): string => `turn ${named(device)} to ${to}`,
-  make: ({ device }: OnDevice): string => `make the contact ${named(device)}`,
-  break: ({ device }: OnDevice): string => `break the contact ${named(device)}`,
+  actuate: ({ device }: OnDevice): string => `${named(device)} is actuated`,
+  goBack: ({ device }: OnDevice): string => `${named(device)} is no longer actuated`,
   open: ({ device }: OnDevice): string => `open ${named(device)}`,
   close: ({ device }: OnDevice): string => `close ${named(device)}`,
+  takeOut: ({ device }: OnDevice): string => `take out the fuse ${named(device)}`,
+  putBack: ({ device }: OnDevice): string => `put the fuse ${named(device)} back`,
   trip: ({ device }: OnDevice): string => `trip ${named(device)}`,
   reset: ({ device }: OnDevice): string => `reset ${named(device)}`,
   on: ({ output }: { output: Named }): string => `switch the output ${named(output)} on`,

@@ -121,6 +121,7 @@ const POLES: Readonly<Record<string, string>> = { AC: 'L and N', DC: 'L+ and L-'
 /** The drawing for who cannot see it: a line for each supply and each path. */
 const described = {
   drawing: 'Control drawing. Drawn at rest: de-energised and unactuated.',
+  asFound: 'As found: the words are what was meant, the wiring is what is.',
   drawingTitled: ({ title }: { title: string }): string =>
     `Control drawing: ${title}. Drawn at rest: de-energised and unactuated.`,
   supply: ({ volts, current, ...supply }: Named & { volts: number; current: string }): string =>

@@ -14,6 +14,8 @@ export type RatingSaid = StatementOf<typeof ratings>;
 
 export const lettering = {
   ratings,
+  /** Behind the title of what is drawn as it was found. */
+  asFound: (title: string): string => (title === '' ? 'As found' : `${title} (as found)`),
   /** Contacts of a relay that nothing is wired to, by their terminals: `free 21-22-24`. */
   free: (contacts: string): string => `free ${contacts}`,
 };

@@ -26,6 +26,8 @@ export const labelled = ({ name, text }: Named): string => (text ? `${name} "${t
 
 /** The starting state, the faults and what is done, sentence by sentence. */
 export const situation = {
+  asFound:
+    'This is drawn as found: the words are what was meant, the wiring is what is. The two may differ, and it would have to be put right before it is used.',
   drawnAtRest: 'The drawing shows everything at rest.',
   beginsAtRest: 'The drawing shows everything at rest, and that is how it begins.',
   suppliesOn: ({ supplies }: { supplies: number }): string => `${on(supplies)}.`,
@@ -71,6 +73,8 @@ export const cautions = {
     'On site: identify every source, isolate, lock off and keep the key, prove the tester on a known source, test between all conductors and to earth, prove the tester again.',
   measuring:
     'Measuring on live equipment needs a reason, a safe way of doing it, and leads and a tester that are proved and fit for the voltage; where it can be done dead: isolate, lock off, prove dead with a proved tester.',
+  stray:
+    'Between two isolated supplies a meter of high resistance may show a stray voltage, or nothing where both points are live: measure each against its own return.',
   elsewhere: 'Conductors fed from another supply stay live when this one is off.',
   local: 'Follow the local code; work of this kind is for licensed people or under their supervision.',
 };

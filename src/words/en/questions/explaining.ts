@@ -118,7 +118,8 @@ export type PointSaid = StatementOf<typeof points>;
 /** What a meter shows. */
 const readings = {
   samePotential: 'the meter reads 0 V, because both points have the same potential',
-  reads: ({ volts: read }: { volts: number }): string => `the meter reads ${volts(read)}`,
+  reads: ({ volts: read }: { volts: number }): string =>
+    `the meter reads ${read < 0 ? '−' : ''}${volts(read)}`,
   isolated: ({ one, other }: { one: string; other: string }): string =>
     `the meter shows nothing, because supplies ${one} and ${other} are isolated from each other and have no common reference`,
   noReference: 'the meter shows nothing, because the two points have no common reference',
