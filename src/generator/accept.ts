@@ -27,7 +27,7 @@ export type Reason =
   | 'tripped'
   /** A coil, lamp or input lands between its limits. */
   | 'between'
-  /** All lamps and inputs the same: answered by guessing one pattern. */
+  /** All of two or three lamps and inputs the same: answered by guessing one pattern. */
   | 'one-pattern'
   /** All as it was before the first act. */
   | 'as-at-rest'
@@ -61,9 +61,14 @@ export type Acceptance = Accepted | Refused;
 export interface AcceptOptions {
   /** Lets through what is answered by one pattern or stays as it was: a small share, so that neither is excluded. */
   readonly plain: boolean;
+  /** What is asked is how things stand after each act: that they end as they began, or all alike, tells nothing then. */
+  readonly course?: boolean;
   /** How many of the draft's sound scenarios are held against the misconceptions. */
   readonly judged: number;
 }
+
+/** Of so many lamps and inputs all are asked, and one pattern may answer them; of more it is drawn which, and how many of them are on. */
+const FEW = 3;
 
 const refused = (reason: Reason, detail?: string): Refused => ({
   kind: 'refused',
@@ -103,6 +108,10 @@ function between(machine: Machine, state: State): string | undefined {
   return undefined;
 }
 
+/** Something is wrong, or a supply was gone for a while: that things stand as at rest is then worth asking. */
+const mayEndAtRest = ({ faults, acts }: Scenario): boolean =>
+  faults.length > 0 || acts.some(({ kind }) => kind === 'close' || kind === 'restore');
+
 /** The one state in which a standing rests (or flashes, where that is allowed), or why there is none. */
 function settledState(machine: Machine, standing: Standing, mayFlash: boolean): State | Refused {
   const { endings, complete } = standing;
@@ -126,17 +135,27 @@ interface Sound {
   readonly scenario: Scenario;
   readonly rest: Picture;
   readonly after: Picture;
+  /** After each act but the last, where the course is asked for. */
+  readonly between: readonly Picture[];
 }
 
 /** Whether the scenario leads to one readable state that isn't guessed at sight. */
-function soundScenario(bench: Workbench, draft: Draft, scenario: Scenario, plain: boolean): Sound | Refused {
+function soundScenario(
+  bench: Workbench,
+  draft: Draft,
+  scenario: Scenario,
+  { plain, course = false }: AcceptOptions,
+): Sound | Refused {
   const { machine } = bench;
   const mayFlash = draft.ends === 'flashing';
   let standing = bench.beginning;
   const beginning = settledState(machine, standing, mayFlash);
   if (isRefused(beginning)) return beginning;
   let state = beginning;
+  const between: Picture[] = [];
+  let done = 0;
   for (const act of scenario.acts) {
+    if (course && done++ > 0) between.push(bench.read(state));
     standing = bench.after(standing, act);
     const found = settledState(machine, standing, mayFlash);
     if (isRefused(found)) return found;
@@ -144,18 +163,24 @@ function soundScenario(bench: Workbench, draft: Draft, scenario: Scenario, plain
   }
   const rest = bench.read(beginning);
   const after = bench.read(state);
-  if (!plain) {
+  if (course) {
+    const begins = JSON.stringify(rest);
+    if ([...between, after].every((picture) => JSON.stringify(picture) === begins))
+      return refused('as-at-rest');
+  } else if (!plain) {
     const loads = [
       ...after.lamps.map((lamp) => lamp !== 'dark'),
       ...after.inputs.map((input) => input !== '0'),
     ];
-    if (loads.length > 1 && loads.every((on) => on === loads[0])) return refused('one-pattern');
-    if (loadsKey(after) === loadsKey(rest) && scenario.faults.length === 0) return refused('as-at-rest');
+    if (loads.length > 1 && loads.length <= FEW && loads.every((on) => on === loads[0]))
+      return refused('one-pattern');
+    if (loadsKey(after) === loadsKey(rest) && !mayEndAtRest(scenario)) return refused('as-at-rest');
   }
-  return { kind: 'sound', bench, scenario, rest, after };
+  return { kind: 'sound', bench, scenario, rest, after, between };
 }
 
-function judge(draft: Draft, { bench, scenario, rest, after }: Sound): Acceptance {
+/** Which misconceptions see a scenario end otherwise than it does. */
+function toldApart(bench: Workbench, scenario: Scenario, after: Picture) {
   const apart: string[] = [];
   const by = { lamps: [] as string[], inputs: [] as string[], relays: [] as string[] };
   const answers = new Set<string>();
@@ -169,6 +194,15 @@ function judge(draft: Draft, { bench, scenario, rest, after }: Sound): Acceptanc
     if (lamps || inputs) answers.add(loadsKey(picture));
     if (lamps || inputs || relays) apart.push(id);
   }
+  return { apart, by, answers };
+}
+
+function judge(draft: Draft, { bench, scenario, rest, after, between }: Sound): Acceptance {
+  let told = toldApart(bench, scenario, after);
+  // Where the course is asked for, it does to be told apart on the way.
+  for (let acts = between.length; acts > 0 && told.apart.length === 0; acts--)
+    told = toldApart(bench, { ...scenario, acts: scenario.acts.slice(0, acts) }, between[acts - 1]!);
+  const { apart, by, answers } = told;
   if (apart.length === 0) return refused('tells-nothing-apart');
   return {
     kind: 'accepted',
@@ -195,10 +229,10 @@ export const telling = ({ tellsApart, tellsApartBy: { lamps, inputs }, wrongAnsw
  * Judges a draft with each of its scenarios. Nothing about the draft is trusted. Of the scenarios that are sound only the
  * first `options.judged` are held against the misconceptions, which costs most.
  */
-export function accept(draft: Draft, { plain, judged }: AcceptOptions): Acceptance[] {
+export function accept(draft: Draft, options: AcceptOptions): Acceptance[] {
   const benches = new Map<string, Workbench>();
   const found: Acceptance[] = [];
-  let left = judged;
+  let left = options.judged;
   for (const scenario of [draft.scenario, ...draft.others]) {
     if (left === 0) break;
     const key = JSON.stringify(scenario.faults);
@@ -207,7 +241,7 @@ export function accept(draft: Draft, { plain, judged }: AcceptOptions): Acceptan
       bench = workbenchFor(draft, scenario.faults);
       benches.set(key, bench);
     }
-    const sound = soundScenario(bench, draft, scenario, plain);
+    const sound = soundScenario(bench, draft, scenario, options);
     if (sound.kind === 'refused') {
       found.push(sound);
       continue;

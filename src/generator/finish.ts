@@ -6,6 +6,7 @@ import type { Board, Group, Zone } from './board.ts';
 import { terminalRow } from './devices/index.ts';
 import { designations, renamedAct, renamedItem, renamedStep } from './numbering.ts';
 import type { Random } from './random.ts';
+import { addReadouts, type Followers, type Legs } from './readouts.ts';
 import type { Draft } from './types.ts';
 
 export interface Finishing {
@@ -18,6 +19,10 @@ export interface Finishing {
   /** Faults present in the act list of the same place. */
   readonly faults?: readonly (readonly Fault[])[];
   readonly ends?: Draft['ends'];
+  /** The legs that lamps may hang on besides the family's own; both where it is left out. */
+  readonly legs?: Legs;
+  /** Relays that follow the family's own: with size comes depth, not more of the same alone. */
+  readonly followers?: Followers;
 }
 
 const ZONES: readonly Zone[] = ['power', 'control', 'lamps', 'inputs'];
@@ -139,7 +144,8 @@ function asked(circuit: Circuit): Pick<Draft, 'lamps' | 'inputs' | 'relays'> {
 
 /** Finishes a board. */
 export function finish(random: Random, board: Board, wishes: Finishing): Draft {
-  const { family, title, acts, faults = [] } = wishes;
+  const { family, title, acts, faults = [], legs = ['make', 'break'], followers = { count: 0 } } = wishes;
+  addReadouts(random.child('readouts'), board, { legs, followers });
   const groups = ordered(random, board.groups, wishes.sheets);
   const placed = sheeted(groups, wishes.sheets);
   const first = random.chance(0.5) ? 1 : random.int(2, 9);

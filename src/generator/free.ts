@@ -140,7 +140,7 @@ export const free: Family = {
     for (let number = 1; number <= lampCount; number++) {
       const chain = network(random, () => all.relayContact(), random.chance(0.7) ? 1 : 2);
       if (chain.length === 0) break;
-      const lamp = addLamp(board, source, `Output ${number}`, 'neutral');
+      const lamp = addLamp(board, source, `Lamp ${number}`, 'neutral');
       board.line(source, 'lamps', [...chain, lamp.hop]);
     }
     if (toController) {
@@ -162,6 +162,8 @@ export const free: Family = {
       family: free.id,
       title: `${plant.name}: a network of relays, to read`,
       sheets: sheetsFor(random, size),
+      // All its lamps mean nothing by themselves.
+      legs: [],
       acts: severalLists(4, () =>
         random.chance(0.5) ? someOn(random, toggles) : randomActs(random, toggles, random.int(1, 4)),
       ),

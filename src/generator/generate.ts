@@ -1,5 +1,6 @@
 /** From a seed to an accepted question's circuit. The same seed gives the same circuit on every machine. */
 import { type Accepted, accept, keepsRules, type Reason, telling } from './accept.ts';
+import { asFound } from './as-found.ts';
 import { families } from './families/index.ts';
 import { free } from './free.ts';
 import { randomOf } from './random.ts';
@@ -13,6 +14,10 @@ export interface GenerateRequest {
   readonly size: number;
   /** What else is required of it, judged before the best is chosen. */
   readonly want?: (accepted: Accepted) => boolean;
+  /** How things stand after each act is asked, not how they end. */
+  readonly course?: boolean;
+  /** Wired otherwise than its words say, and said to be (as-found.ts). */
+  readonly found?: boolean;
 }
 
 export type Refusals = Readonly<Partial<Record<Reason, number>>>;
@@ -29,6 +34,12 @@ export type Generated =
       readonly refused: Refusals;
     }
   | { readonly ok: false; readonly drafts: number; readonly refused: Refusals };
+
+/**
+ * Share of questions whose drawing is as somebody found it: enough that words can't be trusted, few enough that mostly what is drawn is
+ * what ought to be.
+ */
+export const FOUND_SHARE = 0.2;
 
 /** Drafts tried before giving up. */
 const MOST_DRAFTS = 60;
@@ -60,7 +71,14 @@ export const familyOf = (id: string): Family | undefined =>
  *
  * @throws RangeError when there is no such family: ids are checked where they are read
  */
-export function generate({ seed, family: id, size, want }: GenerateRequest): Generated {
+export function generate({
+  seed,
+  family: id,
+  size,
+  want,
+  found: asItWasFound,
+  course = false,
+}: GenerateRequest): Generated {
   const family = familyOf(id);
   if (!family) throw new RangeError(`no family ${id}`);
   const fitting = Math.min(family.size.max, Math.max(family.size.min, Math.round(size)));
@@ -74,7 +92,9 @@ export function generate({ seed, family: id, size, want }: GenerateRequest): Gen
     const random = randomOf(`${id}/${fitting}/${seed}/${drafts}`);
     const plain = random.chance(PLAIN_SHARE);
     const before = found.length;
-    for (const judged of accept(family.draft(random, { size: fitting }), { plain, judged: JUDGED })) {
+    const meant = family.draft(random, { size: fitting });
+    const draft = asItWasFound ? (asFound(meant, random.child('as-found')) ?? meant) : meant;
+    for (const judged of accept(draft, { plain, course, judged: JUDGED })) {
       if (judged.kind === 'refused') refuse(judged.reason);
       else if (want && !want(judged)) refuse('not-wanted');
       else found.push(judged);

@@ -18,7 +18,14 @@ export { difficultyOf } from './difficulty.ts';
 export { families } from './families/index.ts';
 export { type Features, featuresOf } from './features.ts';
 export { free } from './free.ts';
-export { familyOf, type Generated, type GenerateRequest, generate, type Refusals } from './generate.ts';
+export {
+  FOUND_SHARE,
+  familyOf,
+  type Generated,
+  type GenerateRequest,
+  generate,
+  type Refusals,
+} from './generate.ts';
 export type { Picture } from './picture.ts';
 export { type Random, randomOf, seedOf } from './random.ts';
 export type { Draft, DraftRequest, Family } from './types.ts';

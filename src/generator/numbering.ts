@@ -22,6 +22,23 @@ function next(random: Random, style: Style, last: number, sheet: number): number
   }
 }
 
+/** What is in the field or on a desk was mostly numbered there, in another order than the drawing's. */
+const NUMBERED_ELSEWHERE: ReadonlySet<string> = new Set(['-B', '-S']);
+const ELSEWHERE = 0.7;
+
+/** Exchanges the names of those with the same letter among them. */
+function inAnotherOrder(random: Random, names: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
+  const mixed = new Map(names);
+  for (const letter of NUMBERED_ELSEWHERE) {
+    const own = [...names.keys()].filter((name) => name.replace(/[0-9]/g, '') === letter);
+    const given = random.shuffle(own.map((name) => names.get(name)!));
+    own.forEach((name, index) => {
+      mixed.set(name, given[index]!);
+    });
+  }
+  return mixed;
+}
+
 /** New names for all devices, by first appearance on the paths; devices on no path come last. */
 export function designations(
   random: Random,
@@ -40,7 +57,7 @@ export function designations(
   };
   for (const { sheet, steps } of paths) for (const { device } of steps) give(device, sheet);
   for (const { name } of devices) give(name, paths.at(-1)?.sheet ?? 1);
-  return names;
+  return random.chance(ELSEWHERE) ? inAnotherOrder(random, names) : names;
 }
 
 export const renamedStep = (step: Step, names: ReadonlyMap<string, string>): Step => ({

@@ -5,6 +5,7 @@ import { pickPlant } from './casting.ts';
 import { addLamp, addSource } from './devices/index.ts';
 import type { Source } from './parts.ts';
 import type { Random } from './random.ts';
+import type { Followers } from './readouts.ts';
 import { pickControl } from './sources.ts';
 import type { Plant } from './vocabulary/index.ts';
 
@@ -27,6 +28,9 @@ export function sheetsFor(random: Random, size: number): number {
   if (size <= 4) return random.int(1, 2);
   return random.int(1, 3);
 }
+
+/** Relays that follow others on a drawing of this size. */
+export const followersFor = (size: number): Followers => ({ count: size >= 5 ? 2 : size >= 3 ? 1 : 0 });
 
 /** A lamp across the control supply, now and then: it is lit whatever the relays do. */
 export function maybeSupplyLamp(random: Random, { board, source }: Opening, probability = 0.25): void {

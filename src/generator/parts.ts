@@ -68,4 +68,6 @@ export interface InputsPart {
   readonly source: Source;
   /** The next point, its text beside it. */
   next(text: string): Step;
+  /** How many there are so far. */
+  points(): number;
 }

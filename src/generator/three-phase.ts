@@ -40,8 +40,10 @@ export function starDeltaMotor(
     ...(phase > 0 ? [phase === 1 ? starPoint : endOf(star.mains[phase - 1]!)] : []),
   ]);
   // Delta joins each phase to the far end of another winding: L1 to W2, L2 to U2, L3 to V2.
+  // Its line side is taken from before the main contactor or from behind it: both are built (common practice, no source).
+  const behind = board.random.chance(0.5);
   const closing = feeds.map(([, breaker], phase): readonly Step[] => [
-    endOf(breaker!),
+    endOf(behind ? main.mains[phase]! : breaker!),
     delta.mains[phase]!,
     endOf(windings[(phase + 2) % 3]!),
   ]);

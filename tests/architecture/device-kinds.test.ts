@@ -28,7 +28,7 @@ const OTHERWISE: Readonly<Record<string, readonly string[]>> = {
   'src/generator/picture.ts': ['inputs'],
   'src/questions/explain/explain-states.ts': ['relay'],
   'src/questions/items.ts': ['flasher', 'lamp', 'relay'],
-  'src/questions/kinds/meter/points.ts': ['lamp'],
+  'src/questions/kinds/meter/dirty.ts': ['lamp'],
   'src/solver/readings.ts': ['lamp'],
   'src/solver/tell.ts': ['inputs'],
   'src/words/en/questions/lamp-states.ts': ['lamp'],
@@ -49,6 +49,9 @@ const OTHERWISE: Readonly<Record<string, readonly string[]>> = {
   'src/generator/families/off-delay.family.ts': ['off-delay'],
   'src/generator/families/on-delay.family.ts': ['on-delay'],
   'src/generator/finish.ts': ['inputs', 'lamp'],
+  // What is read off a load.
+  'src/generator/as-found.ts': ['lamp'],
+  'src/generator/readouts.ts': ['lamp'],
   // Terminals: how many a circuit may have, and a motor has.
   'src/circuit/issues.ts': ['terminals'],
   'src/circuit/notation/quantity.ts': ['terminals'],

@@ -78,27 +78,27 @@ describe('generate', () => {
     );
     expect(prints).toMatchInlineSnapshot(`
       {
-        "acknowledged-alarm": "487aa6156e254d2c81baa479c11d89c1 make -B7; press -S7; release -S7; break -B8",
-        "break-only": "c27ef89b0c0e3ae81195192916b0355c make -B2; make -B6",
-        "duty-standby": "31e9b457381d9ef14f1add2a88f2fb85 press -S104; release -S104; make -B101",
-        "flashing": "29c7bb4a218aac2ae7de55eea8e319b8 make -B7",
+        "acknowledged-alarm": "aab5e8138f1b4c992efc6dadf9cb0453 make -B21; press -S21; release -S21; break -B21; make -B21",
+        "break-only": "dea75e3a7b06bef3598bab9975b14c98 hold -K5; make -B7",
+        "duty-standby": "47e73339bc5f6fe82b65fa87d6bf8e4b press -S3; release -S3; make -B2",
+        "flashing": "4d147ccd12f514ddf57099c0b1c55709 make -B1",
         "free": "e2d430d945ce847220c53bcd5563ba4a break -B1",
-        "healthy-relay": "b605ea87c586ae319c84d9cef19dc51f break -B2",
-        "interlocked": "d40c2e0843296f38447c0f00ef19a12b press -S33",
-        "jog": "cc79403aa1b4ba3580dbf28132ac213e press -S2; release -S2",
-        "lamp-test": "107cce6b1cb6aa5cedfad25b29fb935f make -B10; make -B8; press -S4; release -S4",
-        "make-only": "9d810e25b4df6146e8308029e54dd143 make -B11; make -B13; break -B13",
-        "off-delay": "77da9a5d031fef78726c056743a045b3 make -B1; break -B1; wait 9 s; make -B1; break -B1; wait 9 s",
-        "on-delay": "13bb19d281a1c30d1cec55fa75655131 make -B91; wait 35 s; break -B91",
-        "permissive": "1f8506d06075786611ce3a848016629b make -B1; break -B2; make -B2",
-        "pump-out": "9fca5225442026637d2be6a1e6590ac5 make -B1; make -B2; break -B2",
-        "relay-chain": "2dcdcd3e4099d975135320cd829207e9 make -B1",
-        "seal-in": "1d8b4fb46ef9f2ed6c5ddcb135322553 press -S4; release -S4",
-        "star-delta": "bea2e14fc67b3a3c76af41bfa6916cce press -S704; release -S704",
-        "status-pair": "78fbd0d9bd536b409e462910442c90d8 make -B2; break -B2; make -B2",
-        "two-hand": "07ee67e3182fc1ec172f87433b591713 press -S92; wait 0.2 s; press -S91; wait 2 s",
-        "two-out-of-three": "919726bb4e299746b02c0b859105b0ca make -B12; make -B11",
-        "two-supplies": "9e473515c7cc87368f3e6a9801cf3e27 hold -K101; make -B103; free -K101",
+        "healthy-relay": "11dc6d0b727c2d33ea7ed80175082e0c break -B1",
+        "interlocked": "534580209baecfaaaf76085fb431176a press -S6",
+        "jog": "563ed7c6d0ea9fa11a5cd1b50dc88efe press -S1; release -S1",
+        "lamp-test": "876b96432368d385bd06963a334199bb press -S103; turn -S101 Run; make -B103; release -S103",
+        "make-only": "0a3756b89a787c64dacdc202e4a4b011 make -B3; break -B1",
+        "off-delay": "d97a935fb65e5e5dcdc16aa54a036c26 make -B101; break -B101; wait 9 s; make -B101; break -B101; wait 9 s",
+        "on-delay": "d45684851469e849a3af0280b1d6e0af make -B1; wait 12 s",
+        "permissive": "cb09d0026a2bef6be89f2ac42726713b make -B1; break -B3; make -B3",
+        "pump-out": "2d767c3ae909652f501164385a6af5ed make -B503; make -B501; break -B501",
+        "relay-chain": "79d0825d7696106249abad59903d5c19 make -B1",
+        "seal-in": "f9d4a7f75a9dea12bc100393ceaecfec press -S4; release -S4",
+        "star-delta": "6136d7ca608c9d1b1c614eaa3a61f482 press -S202; release -S202",
+        "status-pair": "4b8f171b393d8087ae71ce418a6df5f0 make -B11; break -B11; make -B11",
+        "two-hand": "75efac3992fc64b2cbb7fa8b49d2aa54 press -S1; wait 0.2 s; press -S2; wait 2 s",
+        "two-out-of-three": "cc80e2d3b626794382c380436bf2092e make -B104; make -B105",
+        "two-supplies": "0452c458077f993153a21e5b41151037 hold -K1; make -B4; free -K1",
       }
     `);
   });
@@ -108,16 +108,25 @@ describe('generate', () => {
       "# Ferry ramp: winch brake 5, lamps and controller inputs
       supply A 24 V AC earthed "Control supply, transformer"
       supply B 24 V DC "Controller signals, power supply unit"
-      -F104  fuse 6 A "Control supply"
-      -F102  fuse 2 A "Controller signals"
-      -A102  inputs 3 24V-3 "Controller inputs" "Winch brake 5 on"
+      -F102  fuse 6 A "Control supply"
+      -F103  fuse 2 A "Controller signals"
+      -A102  inputs 6 24V-3 "Controller inputs" "Winch brake 5 on" "Point 2" "Point 3" "Point 4"
       -B102  limit-switch make "Winch brake 5 lifted"
-      -K101  relay 3 poles
-      -H102  lamp white "Winch brake 5 on"
+      -K101  relay 4 poles
+      -H101  lamp white "Winch brake 5 on"
+      -K102  relay 4 poles
+      -H103  lamp white "Lamp 1"
+      -H102  lamp white "Lamp 2"
 
-      B:L+  -F102:1-2  -K101:31-32  -A102:I1-COM  B:L-
-      A:L  -F104:1-2  -K101:21-22  -H102:X1-X2  A:N
-      -F104:2  -B102:13-14  -K101:A1-A2  A:N
+      A:L  -F102:1-2  -B102:13-14  -K101:A1-A2  A:N
+      -F102:2  -K101:11-14  -K102:A1-A2  A:N
+      -F102:2  -K101:21-22  -H101:X1-X2  A:N
+      -F102:2  -K102:41-42  -H102:X1-X2  A:N
+      -F102:2  -K102:31-34  -H103:X1-X2  A:N
+      B:L+  -F103:1-2  -K102:11-14  -A102:I4
+      -F103:2  -K101:31-32  -A102:I1-COM  B:L-
+      -F103:2  -K101:41-44  -A102:I2
+      -F103:2  -K102:21-22  -A102:I3
       "
     `);
   });

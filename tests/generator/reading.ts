@@ -7,6 +7,7 @@ import { families, randomOf } from '../../src/generator/index.ts';
 import { solve } from '../../src/solver/index.ts';
 
 export interface Reading {
+  /** Lamps are those that say something; what hangs on a drawing with a number alone is left out. */
   readonly solution: Solution;
   /** Steady, or what else it comes to. */
   readonly outcome: Solution['outcome']['kind'];
@@ -25,6 +26,20 @@ export interface Panel {
   device(name: string): Device;
   after(acts: readonly Act[], faults?: readonly Fault[]): Reading;
 }
+
+/** Whether a lamp's words say something of the plant. */
+const speaks = (circuit: Circuit, lamp: string): boolean =>
+  !/^Lamp \d+$/.test(circuit.devices.find(({ name }) => name === lamp)?.text ?? '');
+
+/** Relays that something in the field moves; the others follow them. */
+export const watching = ({ circuit: { paths }, all }: Panel): string[] =>
+  all('relay').filter((relay) =>
+    paths.some(
+      ({ steps }) =>
+        steps.some(({ device, enter }) => device === relay && enter === 'A1') &&
+        steps.some(({ device }) => device.startsWith('-B')),
+    ),
+  );
 
 export function panelOf(draft: Draft): Panel {
   const { circuit } = draft;
@@ -45,7 +60,11 @@ export function panelOf(draft: Draft): Panel {
     one,
     device: (name) => circuit.devices.find((device) => device.name === name)!,
     after(acts, faults = []) {
-      const { solution } = solve(circuit, { start: 'live', faults: [...faults], acts: [...acts] });
+      const solved = solve(circuit, { start: 'live', faults: [...faults], acts: [...acts] }).solution;
+      const lamps = Object.fromEntries(
+        Object.entries(solved.lamps).filter(([name]) => speaks(circuit, name)),
+      );
+      const solution = { ...solved, lamps };
       return {
         solution,
         outcome: solution.outcome.kind,

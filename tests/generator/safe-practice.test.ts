@@ -20,15 +20,22 @@ const circuitsOf = (family: string): Circuit[] => {
 
 const litIn = (circuit: Circuit, scenario: Partial<Scenario>): string[] => {
   const { lamps } = solve(circuit, { start: 'live', faults: [], acts: [], ...scenario }).solution;
-  return circuit.devices.flatMap(({ name }) => (lamps[name] === 'lit' ? [name] : [])).sort();
+  // Lamps with a number alone say nothing of the plant.
+  return circuit.devices
+    .flatMap(({ name, text }) => (lamps[name] === 'lit' && !/^Lamp \d+$/.test(text ?? '') ? [name] : []))
+    .sort();
 };
 
 const fieldContacts = (circuit: Circuit) =>
   circuit.devices.filter((device) => /^-B/.test(device.name) && 'contacts' in device);
 
-/** The first path that goes through a device: its sensing chain, coil included. */
+/** The first path that goes through a device and a coil: its sensing chain. */
 const chainOf = (circuit: Circuit, name: string) =>
-  circuit.paths.find(({ steps }) => steps.some(({ device }) => device === name))!.steps;
+  circuit.paths.find(
+    ({ steps }) =>
+      steps.some(({ device }) => device === name) &&
+      steps.some(({ enter, leave }) => enter === 'A1' && leave === 'A2'),
+  )!.steps;
 
 const colourOf = (circuit: Circuit, name: string): string | undefined => {
   const device = circuit.devices.find((each) => each.name === name)!;

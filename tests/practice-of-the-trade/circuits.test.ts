@@ -1,7 +1,7 @@
 /** The circuits everyone is asked about, as the families make them. Common practice, no source. */
 import { describe, expect, it } from 'vitest';
 import { machineOf, meter, planOf, play } from '../../src/solver/index.ts';
-import { actuated, eachPanel, open, type Panel, press } from '../generator/reading.ts';
+import { actuated, eachPanel, open, type Panel, press, watching } from '../generator/reading.ts';
 
 describe('one leg wired', () => {
   it('a lamp on the break leg is lit at rest, dark energised, lit again on release', () => {
@@ -34,7 +34,7 @@ describe('one leg wired', () => {
 describe('status pair on a changeover', () => {
   it('has exactly one lamp of each pair lit, whatever the relays do', () => {
     eachPanel('status-pair', [1, 3, 6], (panel, size) => {
-      const relays = panel.all('relay');
+      const relays = watching(panel);
       const supplyLamps = panel.all('lamp', /^Control supply on$/).length;
       for (let held = 0; held <= relays.length; held++) {
         const acts = relays.slice(0, held).map((device) => ({ kind: 'hold', device }) as const);
@@ -51,7 +51,7 @@ describe('healthy when energised', () => {
     eachPanel('healthy-relay', [2, 4], (panel, size) => {
       const lit = (acts: Parameters<Panel['after']>[0], faults: Parameters<Panel['after']>[1] = []) =>
         panel.after(acts, faults).solution;
-      const relays = panel.all('relay');
+      const relays = watching(panel);
       const healthy = lit([]);
       for (const relay of relays) expect(healthy.coils[relay]!.operated).toBe(true);
       const restLamps = Object.entries(healthy.lamps)
@@ -191,7 +191,7 @@ describe('lamp test', () => {
         // The other way to the same lamp may be the main line: it is the path that holds the lamp, here or just before.
         const lampIn = (at: number) =>
           panel.circuit.paths[at]?.steps.find(({ device }) => device.startsWith('-H'))?.device;
-        return [lampIn(index) ?? lampIn(index - 1)!];
+        return [lampIn(index) ?? lampIn(index - 1)!].filter((lamp) => lamp in after.lamps);
       });
       expect(tested.length).toBeGreaterThan(0);
       for (const lamp of tested) expect(after.lamps[lamp]).toBe('lit');

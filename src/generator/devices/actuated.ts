@@ -5,6 +5,9 @@ import type { ActuatedPart, Toggle } from '../parts.ts';
 import { hop, poleOf } from './coil-part.ts';
 import type { DeviceShelf } from './shelf.ts';
 
+/** Contacts that a button or a field contact may get beyond those its circuit needs. */
+const MOST_CONTACTS = 3;
+
 type Form = ContactSpec['form'];
 
 export function actuated(
@@ -24,6 +27,11 @@ export function actuated(
     return hop(name, from!, to!);
   };
   shelf.add(() => (contacts.length > 0 ? make(contacts) : undefined));
+  shelf.spares.push({
+    by: 'outside',
+    // What isn't on the drawing yet stays off it; the first contact is the one that acts go by.
+    take: (form) => (contacts.length > 0 && contacts.length < MOST_CONTACTS ? plain(form)() : undefined),
+  });
   return {
     name,
     made: plain('make'),

@@ -1,7 +1,7 @@
 /** Hops through a device's contacts, numbered after EN 50005. */
-import type { Step } from '../../../shared/circuit.ts';
+import type { Device, Step } from '../../../shared/circuit.ts';
 import type { CoilPart, Pole, Toggle } from '../parts.ts';
-import type { Random } from '../random.ts';
+import type { DeviceShelf } from './shelf.ts';
 
 export const hop = (device: string, enter: string, leave: string): Step => ({ device, enter, leave });
 
@@ -30,20 +30,42 @@ export interface RelayWish {
   readonly text?: string;
 }
 
-/** A coil with changeover poles, which are handed out in random order. */
+/** How many changeover poles a coil has, and how many it may have come to when the drawing is done. */
+export interface Poles {
+  readonly wished: number;
+  readonly most: number;
+}
+
+/**
+ * A coil with changeover poles, which are handed out in random order. `device` is asked for when the drawing is done, with the number
+ * of poles there are by then: those wished for, and those that were taken besides.
+ */
 export function coilPart(
-  random: Random,
+  shelf: DeviceShelf,
   name: string,
-  poles: number,
+  { wished, most }: Poles,
   digits: typeof RELAY_DIGITS | typeof TIMER_DIGITS,
+  device: (poles: number) => Device,
 ): CoilPart {
-  const free = random.shuffle(Array.from({ length: poles }, (_, index) => index + 1));
-  const pole = (): Pole => {
-    const number = free.shift();
-    if (number === undefined) throw new RangeError(`${name} has no pole left`);
+  const free = shelf.random.shuffle(Array.from({ length: wished }, (_, index) => index + 1));
+  let poles = wished;
+  const numbered = (number: number): Pole => {
     const [common, rest, made] = digits;
     return poleOf(name, [`${number}${common}`, `${number}${rest}`, `${number}${made}`]);
   };
+  const pole = (): Pole => {
+    const number = free.shift();
+    if (number === undefined) throw new RangeError(`${name} has no pole left`);
+    return numbered(number);
+  };
+  shelf.add(() => device(poles));
+  shelf.spares.push({
+    by: 'coil',
+    take(form) {
+      const number = free.shift() ?? (poles < most ? ++poles : undefined);
+      return number === undefined ? undefined : numbered(number)[form === 'make' ? 'made' : 'rest'];
+    },
+  });
   return {
     name,
     coil: hop(name, 'A1', 'A2'),

@@ -22,6 +22,10 @@ export function addContactor(
     const [spec] = free.splice(at, 1);
     return hop(name, spec!.terminals[0]!, spec!.terminals[1]!);
   };
+  shelf.spares.push({
+    by: 'coil',
+    take: (form) => (free.some((spec) => spec.form === form) ? take(form)() : undefined),
+  });
   return {
     name,
     coil: hop(name, 'A1', 'A2'),

@@ -15,8 +15,9 @@ export function addInputs(shelf: DeviceShelf, source: Source, type: DeviceOf<'in
     count: Math.min(16, points.length + spare),
     points,
   }));
-  return {
+  const part: InputsPart = {
     source,
+    points: () => points.length,
     next: (text) => {
       points.push(text);
       const point = { device: name, enter: `I${points.length}` };
@@ -24,4 +25,6 @@ export function addInputs(shelf: DeviceShelf, source: Source, type: DeviceOf<'in
       return points.length === 1 ? { ...point, leave: 'COM' } : point;
     },
   };
+  shelf.inputs.push(part);
+  return part;
 }

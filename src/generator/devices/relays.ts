@@ -2,11 +2,19 @@ import type { CoilPart, LatchingPart, Source } from '../parts.ts';
 import { coilPart, hop, RELAY_DIGITS, type RelayWish } from './coil-part.ts';
 import { type DeviceShelf, textOf } from './shelf.ts';
 
+/** Changeovers of a plug-in relay, at most. */
+const MOST_POLES = 4;
+
 /** A relay; which of its poles is used first is random. */
 export function addRelay(shelf: DeviceShelf, { rating }: Source, { poles, text }: RelayWish): CoilPart {
   const name = shelf.name('K');
-  shelf.add({ kind: 'relay', name, poles, rating, ...textOf(text) });
-  return coilPart(shelf.random, name, poles, RELAY_DIGITS);
+  return coilPart(shelf, name, { wished: poles, most: MOST_POLES }, RELAY_DIGITS, (count) => ({
+    kind: 'relay',
+    name,
+    poles: count,
+    rating,
+    ...textOf(text),
+  }));
 }
 
 export function addLatchingRelay(
@@ -15,6 +23,12 @@ export function addLatchingRelay(
   { poles, text }: RelayWish,
 ): LatchingPart {
   const name = shelf.name('K');
-  shelf.add({ kind: 'latching-relay', name, poles, rating, ...textOf(text) });
-  return { ...coilPart(shelf.random, name, poles, RELAY_DIGITS), reset: hop(name, 'B1', 'B2') };
+  const part = coilPart(shelf, name, { wished: poles, most: MOST_POLES }, RELAY_DIGITS, (count) => ({
+    kind: 'latching-relay',
+    name,
+    poles: count,
+    rating,
+    ...textOf(text),
+  }));
+  return { ...part, reset: hop(name, 'B1', 'B2') };
 }

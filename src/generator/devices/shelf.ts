@@ -1,10 +1,21 @@
 /** Where the devices of a drawing come from, one by one: each gets a provisional designation. */
-import type { Device, Supply } from '../../../shared/circuit.ts';
+import type { Device, Step, Supply } from '../../../shared/circuit.ts';
+import type { InputsPart } from '../parts.ts';
 import type { Random } from '../random.ts';
+
+/** Contacts of a device that nothing uses yet. */
+export interface Spare {
+  /** What moves the contacts: a coil, or somebody and something outside. */
+  readonly by: 'coil' | 'outside';
+  /** One more contact of this form; undefined when there is none. */
+  take(form: 'make' | 'break'): Step | undefined;
+}
 
 export class DeviceShelf {
   readonly supplies: Supply[] = [];
   readonly random: Random;
+  readonly spares: Spare[] = [];
+  readonly inputs: InputsPart[] = [];
   private readonly counts = new Map<string, number>();
   private readonly makers: (() => Device | undefined)[] = [];
 

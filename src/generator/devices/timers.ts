@@ -2,12 +2,21 @@ import type { CoilPart, Source } from '../parts.ts';
 import { coilPart, hop, type RelayWish, TIMER_DIGITS } from './coil-part.ts';
 import { type DeviceShelf, textOf } from './shelf.ts';
 
+/** Changeovers of a timing relay, at most. */
+const MOST_POLES = 2;
+
 const addDelay =
   (kind: 'on-delay' | 'off-delay' | 'supplied-off-delay') =>
   (shelf: DeviceShelf, { rating }: Source, seconds: number, { poles, text }: RelayWish): CoilPart => {
     const name = shelf.name('K');
-    shelf.add({ kind, name, poles, rating, seconds, ...textOf(text) });
-    return coilPart(shelf.random, name, poles, TIMER_DIGITS);
+    return coilPart(shelf, name, { wished: poles, most: MOST_POLES }, TIMER_DIGITS, (count) => ({
+      kind,
+      name,
+      poles: count,
+      rating,
+      seconds,
+      ...textOf(text),
+    }));
   };
 
 export const addOnDelay = addDelay('on-delay');
@@ -27,6 +36,13 @@ export function addFlasher(
   { poles, text }: RelayWish,
 ): CoilPart {
   const name = shelf.name('K');
-  shelf.add({ kind: 'flasher', name, poles, rating, on, off, ...textOf(text) });
-  return coilPart(shelf.random, name, poles, TIMER_DIGITS);
+  return coilPart(shelf, name, { wished: poles, most: MOST_POLES }, TIMER_DIGITS, (count) => ({
+    kind: 'flasher',
+    name,
+    poles: count,
+    rating,
+    on,
+    off,
+    ...textOf(text),
+  }));
 }

@@ -3,7 +3,7 @@ import { someOn } from '../act-lists.ts';
 import { castSignals, isFault, titleOf } from '../casting.ts';
 import { addLamp, addRelay, addSensor, addSource } from '../devices/index.ts';
 import { finish } from '../finish.ts';
-import { open, sheetsFor } from '../opening.ts';
+import { followersFor, open, sheetsFor } from '../opening.ts';
 import { pickControl } from '../sources.ts';
 import type { Family } from '../types.ts';
 
@@ -55,6 +55,7 @@ export const healthyRelay: Family = {
       family: healthyRelay.id,
       title: titleOf(plant, signals[0]!.thing, 'fault relays'),
       sheets: sheetsFor(random, size),
+      followers: followersFor(size),
       acts: cases.map(({ acts }) => acts),
       faults: cases.map(({ faults }) => faults),
     });

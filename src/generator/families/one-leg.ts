@@ -5,7 +5,7 @@ import { castSignals, titleOf } from '../casting.ts';
 import { either } from '../chains.ts';
 import { addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
-import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import { followersFor, maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Random } from '../random.ts';
 import type { Draft } from '../types.ts';
 
@@ -21,7 +21,7 @@ export function oneLegDraft(random: Random, size: number, family: string, leg: '
     const sensor = addSensor(board, signal.sensor, signal.text);
     const relay = addRelay(board, source, { poles: random.int(2, 4) });
     // Over a break contact a relay is energised until its signal comes.
-    const broken = size > 2 && random.chance(0.25);
+    const broken = size > 1 && random.chance(0.5);
     board.line(source, 'control', [broken ? sensor.rest() : sensor.made(), relay.coil]);
     // The lamp says what is so while it is lit.
     const word = (leg === 'rest') === broken ? signal.acted : signal.rest;
@@ -29,12 +29,16 @@ export function oneLegDraft(random: Random, size: number, family: string, leg: '
     board.line(source, 'lamps', [relay[leg](), lamp.hop]);
     return { relay, toggle: random.chance(0.25) ? relay.held : sensor.toggle };
   });
-  if (size > 1) {
-    const [a, b, c] = random.sample(parts, 3);
-    const lamp = addLamp(board, source, 'Group signal', 'neutral');
+  // Over several relays: from size 5 there are two of them, one of them with ways side by side.
+  const groups = size > 4 ? 2 : size > 1 ? 1 : 0;
+  const left = random.shuffle(parts);
+  for (let group = 1; group <= groups; group++) {
+    const [a, b, c] = left.splice(0, 3);
+    const lamp = addLamp(board, source, groups > 1 ? `Group signal ${group}` : 'Group signal', 'neutral');
     const one = a!.relay[leg]();
     const other = b!.relay[leg]();
-    const contacts = random.chance(0.5) ? [one, other] : [either([one], [other])];
+    const beside = group > 1 || random.chance(0.5);
+    const contacts = beside ? [either([one], [other])] : [one, other];
     const third = size > 3 ? [c!.relay[leg]()] : [];
     board.line(source, 'lamps', [...random.shuffle([...contacts, ...third]), lamp.hop]);
   }
@@ -47,6 +51,8 @@ export function oneLegDraft(random: Random, size: number, family: string, leg: '
     family,
     title: titleOf(plant, signals[0]!.thing, 'signal lamps'),
     sheets: sheetsFor(random, size),
+    followers: followersFor(size),
     acts: lists,
+    legs: [leg === 'made' ? 'make' : 'break'],
   });
 }

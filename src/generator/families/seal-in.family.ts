@@ -1,4 +1,4 @@
-import type { Act } from '../../../shared/scenario.ts';
+import type { Act, Fault } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
 import { cast, lower, titleOf } from '../casting.ts';
 import { type Chain, either } from '../chains.ts';
@@ -35,29 +35,32 @@ export const sealIn: Family = {
       : undefined;
     const relay = contacts ? undefined : addRelay(board, source, { poles, text: drive.thing });
     const main = (contacts ?? relay)!;
-    const starts = Array.from({ length: size >= 2 ? 2 : 1 }, (_, index) =>
+    const starts = Array.from({ length: size >= 3 ? 2 : 1 }, (_, index) =>
       addButton(board, `Start ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'start'),
     );
-    const stops = Array.from({ length: size >= 3 ? 2 : 1 }, (_, index) =>
+    const stops = Array.from({ length: size >= 5 ? 2 : 1 }, (_, index) =>
       addButton(board, `Stop ${lower(drive.thing)}${index === 0 ? '' : ' from far end'}`, 'stop'),
     );
     const trips: Toggle[] = [];
-    const series: Chain[number][] = stops.map((stop) => stop.rest());
-    if (size >= 4) {
+    const stopped = stops.map((stop) => stop.rest());
+    const series: Chain[number][] = [...stopped];
+    if (size >= 2) {
       const overload = addOverload(board, `${drive.thing} overload`);
       series.push(overload.rest);
       trips.push(overload.toggle);
       const tripped = addLamp(board, source, `${drive.thing} tripped`, 'abnormal');
       board.line(source, 'lamps', [overload.made, tripped.hop]);
     }
-    if (size >= 5) {
+    if (size >= 4) {
       const stop = addEmergencyStop(board, 'Emergency stop');
       series.unshift(stop.rest());
       trips.push(stop.toggle);
       const pressed = addLamp(board, source, 'Emergency stop pressed', 'emergency');
       board.line(source, 'lamps', [stop.made(), pressed.hop]);
     }
-    const held = either(...random.shuffle([...starts.map((start) => [start.made()]), [main.made()]]));
+    const started = starts.map((start) => start.made());
+    const seal = main.made();
+    const held = either(...random.shuffle([...started, seal].map((contact) => [contact])));
     // Mostly after everything that stops; before it, or between, it does the same.
     const at = random.chance(0.6) ? series.length : random.int(0, series.length - 1);
     board.line(source, 'control', [...series.slice(0, at), held, ...series.slice(at), main.coil]);
@@ -92,6 +95,22 @@ export const sealIn: Family = {
       { kind: 'open', device: source.protection },
       { kind: 'close', device: source.protection },
     ];
+    /** What goes wrong with a seal: its own wire, a stop's, a start's, the coil, a stop that doesn't open. */
+    const broken = (): Fault => {
+      const contact = random.pick([seal, seal, ...stopped, ...started]);
+      const off: Fault = {
+        kind: 'loose',
+        at: `${contact.device}:${random.pick([contact.enter, contact.leave!])}`,
+      };
+      const stop = random.pick(stopped);
+      const welded: Fault = {
+        kind: 'welded',
+        from: `${stop.device}:${stop.enter}`,
+        to: `${stop.device}:${stop.leave}`,
+      };
+      const open: Fault = { kind: 'open', from: `${main.name}:A1`, to: `${main.name}:A2` };
+      return random.pick([off, off, off, welded, open]);
+    };
     const shapes: (() => Act[])[] = [
       start,
       () => [random.pick(starts).toggle.on],
@@ -101,20 +120,19 @@ export const sealIn: Family = {
       () => [...start(), ...stop(), ...start()],
       () => [random.pick(stops).toggle.on, ...start()],
       () => [...start(), random.pick(stops).toggle.on, random.pick(starts).toggle.on],
-      ...(trips.length > 0
-        ? [
-            () => {
-              const trip = random.pick(trips);
-              return [...start(), trip.on, trip.off];
-            },
-          ]
-        : []),
+      ...trips.flatMap((trip) => [
+        () => [...start(), trip.on, trip.off],
+        () => [trip.on, ...start(), trip.off, ...start()],
+      ]),
     ];
+    const lists = severalLists(5, () => random.pick(shapes)());
     return finish(random, board, {
       family: sealIn.id,
       title: titleOf(plant, drive.thing, 'start and stop'),
       sheets: sheetsFor(random, size),
-      acts: severalLists(4, () => random.pick(shapes)()),
+      acts: lists,
+      // One list in a few with something wrong.
+      faults: lists.map(() => (random.chance(0.25) ? [broken()] : [])),
     });
   },
 };

@@ -1,8 +1,8 @@
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
-import { castSignals, titleOf } from '../casting.ts';
+import { castSignals, isFault, titleOf } from '../casting.ts';
 import { addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
-import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
+import { followersFor, maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Family } from '../types.ts';
 
 /** One lamp at rest, the other when the relay has operated: both legs of one changeover, fed through its common. */
@@ -16,13 +16,15 @@ export const statusPair: Family = {
     const toggles = signals.map((signal) => {
       const sensor = addSensor(board, signal.sensor, signal.text);
       const relay = addRelay(board, source, { poles: random.int(1, 4) });
-      board.line(source, 'control', [sensor.made(), relay.coil]);
+      // Over a break contact, where the signal is a fault, the relay is energised while all is well.
+      const broken = size > 1 && isFault(signal) && random.chance(0.85);
+      board.line(source, 'control', [broken ? sensor.rest() : sensor.made(), relay.coil]);
       const pole = relay.pole();
       const rest = addLamp(board, source, signal.rest.text, signal.rest.meaning);
       const acted = addLamp(board, source, signal.acted.text, signal.acted.meaning);
       const legs = random.shuffle([
-        [pole.rest, rest.hop],
-        [pole.made, acted.hop],
+        [broken ? pole.made : pole.rest, rest.hop],
+        [broken ? pole.rest : pole.made, acted.hop],
       ]);
       board.line(source, 'lamps', legs[0]!);
       board.tail(legs[1]!);
@@ -36,6 +38,7 @@ export const statusPair: Family = {
       family: statusPair.id,
       title: titleOf(plant, signals[0]!.thing, 'status lamps'),
       sheets: sheetsFor(random, size),
+      followers: followersFor(size),
       acts: lists,
     });
   },

@@ -3,7 +3,7 @@ import { randomActs, severalLists, someOn } from '../act-lists.ts';
 import { castSignals, isFault, titleOf } from '../casting.ts';
 import { addInputs, addLamp, addRelay, addSensor, addSource } from '../devices/index.ts';
 import { finish } from '../finish.ts';
-import { open, sheetsFor } from '../opening.ts';
+import { followersFor, open, sheetsFor } from '../opening.ts';
 import { pickExtraLowControl, SIGNALS } from '../sources.ts';
 import type { Family } from '../types.ts';
 
@@ -84,6 +84,11 @@ export const twoSupplies: Family = {
       family: twoSupplies.id,
       title: titleOf(plant, cast[0]!.thing, 'lamps and controller inputs'),
       sheets: sheetsFor(random, size),
+      followers: {
+        // One even on the smallest, whose relay has too few poles for enough inputs.
+        count: 1 + followersFor(size).count,
+        ...(lowLevel ? { text: LOW_LEVEL } : {}),
+      },
       acts: lists,
     });
   },
