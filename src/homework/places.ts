@@ -45,7 +45,7 @@ const waysOf = (recipes: readonly Recipe[], kind: QuestionKind | undefined) =>
  * some families make two sorts of questions, and the middle may lie between them.
  */
 function measured(
-  place: Pick<HomeworkPlace, 'kind' | 'families' | 'size'>,
+  place: Pick<HomeworkPlace, 'kind' | 'families' | 'size' | 'happens'>,
   seed: string,
 ): number | undefined {
   const found: number[] = [];
@@ -89,7 +89,12 @@ export function placeFor(
       kinds: [...new Set(waysOf(known.recipes, undefined).map(({ kind }) => kind))],
     });
   const { recipe, kind } = ways[(wish.turn ?? 0) % ways.length]!;
-  const place = { kind, families: recipe.families, size: sizeAt(recipe.size, level) };
+  const place = {
+    kind,
+    families: recipe.families,
+    size: sizeAt(recipe.size, level),
+    ...(recipe.happens ? { happens: recipe.happens } : {}),
+  };
   const difficulty = measured(place, `${seed}/${skill}/${kind}/${place.size}`);
   if (difficulty === undefined)
     return fail({ says: 'homework-no-question', kind, families: recipe.families, size: place.size });

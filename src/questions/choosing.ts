@@ -1,67 +1,114 @@
 /** Which of several things to ask, so that no pattern of answers can be guessed. */
+import type { Circuit } from '../../shared/circuit.ts';
+import { anatomyOf, deviceOf } from '../circuit/index.ts';
 import type { Draft, Random } from '../generator/index.ts';
 import { stateOf } from './items.ts';
 import { rightSolver } from './solving.ts';
 
-/** Share of questions in which everything stands alike where it can: if that never happened, it would be a pattern too. */
-const ALL_ALIKE = 0.12;
+/** Fewer things with two states each are guessed too often. */
+export const FEWEST_ASKED = 3;
+/** As many as that where there are: a guesser has one chance in thirty-two. */
+const ENOUGH = 5;
+const MOST_ASKED = 8;
+/** Tosses until one comes out as there are things to ask. */
+const TOSSES = 8;
 
 /**
- * Chooses among candidates: as many in each state as can be, up to `most`, in the order given. Undefined when they all stand
- * alike and this time they must not.
+ * Chooses among candidates, in the order given: how many of each state there are is drawn as if every one of them had fallen by a toss
+ * of its own, so that no number of them is more likely than a guesser would have it.
  *
  * @param fewest - with fewer candidates there is no question
  */
-export function balanced<T>(
+export function unguessable<T>(
   candidates: readonly T[],
   stateOf: (candidate: T) => string,
   { fewest, most }: { readonly fewest: number; readonly most: number },
   random: Random,
 ): T[] | undefined {
   if (candidates.length < fewest) return undefined;
-  const count = Math.min(candidates.length, random.int(Math.max(fewest, Math.min(4, most)), most));
   const groups = new Map<string, T[]>();
   for (const candidate of random.shuffle(candidates)) {
     const state = stateOf(candidate);
     groups.set(state, [...(groups.get(state) ?? []), candidate]);
   }
-  const large = [...groups.values()].filter((group) => group.length >= fewest);
-  if (random.chance(ALL_ALIKE) && large.length > 0)
-    return inOrder(candidates, random.pick(large).slice(0, count));
-  if (groups.size < 2) return undefined;
-  // Each state in turn gives one, so the rarer is not swamped by the other.
-  const chosen: T[] = [];
-  const left = random.shuffle([...groups.values()]);
-  while (chosen.length < count) {
-    for (const group of left) {
-      const next = group.pop();
-      if (next !== undefined && chosen.length < count) chosen.push(next);
+  const all = Math.min(candidates.length, random.int(Math.max(fewest, Math.min(ENOUGH, most)), most));
+  const states = [...groups.keys()];
+  // Where all stand alike they are asked as seldom as that comes about by tosses.
+  const tosses = states.length > 1 ? TOSSES : 1;
+  for (let tried = 0; tried < tosses; tried++) {
+    // Rather fewer of them than an improbable number of one state.
+    const count = Math.max(fewest, all - Math.floor(tried / 2));
+    const wanted = new Map<string, number>();
+    for (let item = 0; item < count; item++) {
+      const state = random.pick(states.length > 1 ? states : [...states, '']);
+      wanted.set(state, (wanted.get(state) ?? 0) + 1);
     }
+    if ([...wanted].some(([state, number]) => number > (groups.get(state)?.length ?? 0))) continue;
+    const chosen = new Set([...wanted].flatMap(([state, number]) => groups.get(state)!.slice(0, number)));
+    return candidates.filter((candidate) => chosen.has(candidate));
   }
-  return inOrder(candidates, chosen);
+  return undefined;
 }
 
-const inOrder = <T>(candidates: readonly T[], chosen: readonly T[]): T[] => {
-  const set = new Set(chosen);
-  return candidates.filter((candidate) => set.has(candidate));
-};
+/** For each lamp, input or relay that is first on one leg of a changeover: the pole it hangs on, `-K1:1`. */
+function polesOf(
+  { paths, devices }: Pick<Circuit, 'paths' | 'devices'>,
+  items: readonly string[],
+): Map<string, string> {
+  const asked = new Set(items);
+  const poles = new Map<string, string>();
+  const circuit = { devices } as Circuit;
+  for (const { steps } of paths) {
+    const contacts = steps.filter(({ device, leave }) => leave !== undefined && !asked.has(device));
+    const last = contacts.at(-1);
+    const load = steps.find(({ device, enter }) => asked.has(device) || asked.has(`${device}:${enter}`));
+    const device = last && deviceOf(circuit, last.device);
+    if (!last || !load || !device) continue;
+    const contact = anatomyOf(device).contacts.find(
+      ({ from, to, changeover }) =>
+        changeover && [from, to].includes(last.enter) && [from, to].includes(last.leave!),
+    );
+    const item = asked.has(load.device) ? load.device : `${load.device}:${load.enter}`;
+    if (contact?.pole !== undefined) poles.set(item, `${last.device} ${contact.pole}`);
+  }
+  return poles;
+}
 
-const MOST_ASKED = 8;
+/** Without the second of two that hang on the two legs of one pole: who has the one has the other. */
+export function independent(circuit: Circuit, items: readonly string[], random: Random): string[] {
+  const poles = polesOf(circuit, items);
+  const taken = new Set<string>();
+  const kept = new Set(
+    random.shuffle(items).filter((item) => {
+      const pole = poles.get(item);
+      if (pole === undefined) return true;
+      if (taken.has(pole)) return false;
+      taken.add(pole);
+      return true;
+    }),
+  );
+  return items.filter((item) => kept.has(item));
+}
 
-/** Which of a draft's lamps, inputs or relays to ask after its scenario. One alone is asked when there is no other. */
+/** Which of a draft's lamps, inputs or relays to ask after its scenario; undefined where there are too few to ask. */
 export function chooseItems(
   { circuit, scenario }: Pick<Draft, 'circuit' | 'scenario'>,
   items: readonly string[],
   random: Random,
 ): string[] | undefined {
-  if (items.length < 2) return items.length === 0 ? undefined : [...items];
+  const candidates = independent(circuit, items, random);
+  if (candidates.length < FEWEST_ASKED) return undefined;
   const standpoint = rightSolver().solve(circuit, scenario);
   return (
     standpoint &&
-    balanced(items, (item) => stateOf(standpoint, item), { fewest: 2, most: MOST_ASKED }, random)
+    unguessable(
+      candidates,
+      (item) => stateOf(standpoint, item),
+      { fewest: FEWEST_ASKED, most: MOST_ASKED },
+      random,
+    )
   );
 }
 
-/** One thing, or several that don't all stand alike: of those the kinds ask, now and then only ones that do. */
-export const worthAsking = (states: readonly string[]): boolean =>
-  states.length === 1 || states.some((state) => state !== states[0]);
+/** Enough of them to be asked about. */
+export const worthAsking = (states: readonly string[]): boolean => states.length >= FEWEST_ASKED;

@@ -11,10 +11,12 @@ import { KINDS, kindOf } from './registry.ts';
 import type { QuestionSaid } from './said.ts';
 import { rightSolver } from './solving.ts';
 import { tellQuestion } from './told.ts';
+import { UNLETTERED_SHARE, unlettered } from './unlettered.ts';
 
 export { explain, hintFor, markAnswer } from './answered.ts';
 export { answerBelieving, answeredApart } from './believing.ts';
 export { circuitsTold } from './circuits-told.ts';
+export { oneHappens } from './happenings.ts';
 export { type Earlier, ideasToTell } from './ideas-weighed.ts';
 export { type ItemKind, itemKind, STATES } from './items.ts';
 export type { Kind } from './kind.ts';
@@ -37,7 +39,9 @@ export function proposeQuestion(
 ): Question | undefined {
   for (const kind of random.shuffle(kinds)) {
     const question = KINDS[kind].propose(draft, random.child(kind));
-    if (question && checkQuestion(question).length === 0) return question;
+    if (!question || checkQuestion(question).length > 0) continue;
+    const plain = !question.circuit.asFound && random.child('words').chance(UNLETTERED_SHARE);
+    return plain ? { ...question, circuit: unlettered(question.circuit) } : question;
   }
   return undefined;
 }
@@ -99,6 +103,10 @@ export const loadsAsked = (question: Question, items: readonly string[]): string
 /** Whether an accepted draft can be asked about in a kind; tells most of those that can't, at no cost. */
 export const suits = (accepted: Accepted, kind: QuestionKind): boolean =>
   KINDS[kind].suits?.(accepted) ?? true;
+
+/** Whether every one of these kinds asks how things stand after each act. */
+export const askCourse = (kinds: readonly QuestionKind[]): boolean =>
+  kinds.every((kind) => KINDS[kind].asksCourse ?? false);
 
 /** Whether questions of a kind ask about another circuit than the draft's. */
 export const changesCircuit = (kind: QuestionKind): boolean => KINDS[kind].changesCircuit ?? false;

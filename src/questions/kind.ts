@@ -33,6 +33,8 @@ export interface Kind<K extends QuestionKind> {
   propose(draft: Draft, random: Random): QuestionOf<K> | undefined;
   /** Whether an accepted draft can be asked about at all; tells most of those that can't, at no cost. Any can, without. */
   suits?(accepted: Accepted): boolean;
+  /** How things stand after each act is asked, so an accepted draft need not end in something to ask about. */
+  readonly asksCourse?: true;
   /** The circuit asked about is another than the draft's. */
   readonly changesCircuit?: true;
   /** Lamps, inputs and relays that make it hard; the whole drawing does, without. */

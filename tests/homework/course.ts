@@ -23,7 +23,7 @@ const skills = [
     title: 'Read a status pair',
     needs: ['make-contact'],
     recipes: [
-      recipe(['status-pair'], ['lamp-states', 'relay-states'], [2, 5]),
+      recipe(['status-pair'], ['lamp-states', 'relay-states'], [4, 6]),
       recipe(['status-pair', 'make-only'], ['wiring'], [2, 4]),
     ],
   },
@@ -43,7 +43,7 @@ const skills = [
     id: 'seal-in',
     title: 'Follow a relay that holds itself',
     needs: ['status-lamps'],
-    recipes: [recipe(['seal-in'], ['lamp-states', 'sequence'], [3, 7])],
+    recipes: [recipe(['seal-in'], ['lamp-states', 'sequence'], [1, 7])],
   },
 ];
 

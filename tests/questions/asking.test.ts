@@ -33,7 +33,7 @@ describe('a question in words', () => {
       'No field contact is actuated.',
       'There is a fault: -K2 is stuck at rest.',
       'Then this is done, one after the other:',
-      '1. Make the contact -B1 ("Bin 2 full").',
+      '1. -B1 ("Bin 2 full") is actuated.',
       '2. Let supply B (24 V DC) fail.',
     ]);
     expect(asked.items[0]).toEqual({
@@ -89,8 +89,8 @@ describe('a question in words', () => {
       ['0 -K2', 'at the start: -K2', 'at the start', '-K2'],
       [
         '1 -H1',
-        'after 1 (make the contact -B1 ("Bin 2 full")): -H1 "Bin 2 not full"',
-        'after 1 (make the contact -B1 ("Bin 2 full"))',
+        'after 1 (-B1 ("Bin 2 full") is actuated): -H1 "Bin 2 not full"',
+        'after 1 (-B1 ("Bin 2 full") is actuated)',
         '-H1 "Bin 2 not full"',
       ],
     ]);
@@ -101,7 +101,7 @@ describe('a question in words', () => {
       'Two conductors are not connected yet: the one from -F1:2 and the one to -H1:X1.',
       'This is wanted:',
       '1. -H1 "Bin 2 not full" is lit at the start.',
-      '2. -H1 "Bin 2 not full" is dark after: make the contact -B1 ("Bin 2 full").',
+      '2. -H1 "Bin 2 not full" is dark after: -B1 ("Bin 2 full") is actuated.',
     ]);
     expect(askQuestion(METER).items).toEqual([
       {

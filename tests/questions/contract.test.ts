@@ -36,6 +36,8 @@ import { withOneWrongPart } from './wrong-answers.ts';
 
 /** A few of each where each change is met by them. */
 const COUNT = Math.max(2, drawn(20));
+/** Drafts tried for each question: inputs are on few families' circuits, and live beside dead terminals of one look on few of all. */
+const TRIES = 60;
 /** Few families carry controller inputs. */
 const FEWEST: Readonly<Record<QuestionKind, number>> = {
   'lamp-states': COUNT,
@@ -72,7 +74,7 @@ it('has a kind for every kind of the contract', () => {
 });
 
 describe.each(questionKind.options)('a %s question', (kind) => {
-  const questions = forEachTest(() => freshQuestions(kind, COUNT));
+  const questions = forEachTest(() => freshQuestions(kind, COUNT, TRIES * COUNT));
   const each = (test: (question: Question, about: string) => void): void => {
     for (const question of questions()) test(question, `${question.family}, seed "${question.seed}"`);
   };

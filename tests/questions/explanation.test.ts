@@ -58,7 +58,7 @@ describe('an explanation', () => {
       '-H2 is lit: it is fed from A:L+ through -F1:1-2 and -K3:11-14 (closed: -K3 has operated), and back to A:L-.',
     ]);
     expect(story(question)).toEqual([
-      '1. Make the contact -B1 ("Bin 2 full"): -B1:13-14 makes.',
+      '1. -B1 ("Bin 2 full") is actuated: -B1:13-14 makes.',
       '-K3 operates: its coil is fed from A:L+ through -F1:1-2 and -B1:13-14, and back to A:L-. It breaks -K3:11-12 and makes -K3:11-14.',
     ]);
   });
@@ -207,7 +207,7 @@ A:L+ -K1:11-14 -H1:X1-X2 A:L-`);
     const question = lamps(PUMP, scenarioOf('make -B1', '-K3:A1-A2 shorted'), '-H1');
     expect(explained(question)).toEqual(['-H1 is dark: -F1:1-2 is open.']);
     expect(story(question)).toEqual([
-      '1. Make the contact -B1 ("Bin 2 full"): -B1:13-14 makes.',
+      '1. -B1 ("Bin 2 full") is actuated: -B1:13-14 makes.',
       '-F1 opens by itself: two poles of its supply are joined without a load.',
     ]);
   });
@@ -544,7 +544,7 @@ A:L+ -F1:1-2 -B1:13-14 -K1:A1-A2 A:L-
       '-K1 has operated: its coil is fed from A:L+ through -F1:1-2 and -B1:13-14 (closed: -B1 is actuated), and back to A:L-.',
     ]);
     expect(story(question)).toEqual([
-      '1. Make the contact -B1: -B1:13-14 makes.',
+      '1. -B1 is actuated: -B1:13-14 makes.',
       '-K1 operates: its coil is fed from A:L+ through -F1:1-2 and -B1:13-14, and back to A:L-. It makes -K1:11-14.',
       'Not -K1:11 and -K1:12: under 1, -H1 is lit: it is fed from A:L+ through -F1:1-2 and -K1:11-12 (closed: -K1 has not operated), and back to A:L-.',
       'Not -K1:12 and -K1:14: no contact joins the two legs of a pole; the common -K1:11 is always used.',

@@ -10,7 +10,7 @@ import type { FrontTree } from './yaml-tree.ts';
 const KEYS: Readonly<Record<string, readonly string[]>> = {
   '': ['id', 'language', 'title', 'summary', 'order', 'skills'],
   skills: ['id', 'title', 'needs', 'recipes', 'lesson'],
-  recipes: ['families', 'kinds', 'size', 'share'],
+  recipes: ['families', 'kinds', 'size', 'happens', 'share'],
 };
 
 export function reportShape(issues: readonly core.$ZodIssue[], tree: FrontTree, report: BankReport): void {

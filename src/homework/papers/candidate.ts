@@ -1,8 +1,8 @@
 /** The candidates for a place on one learner's paper: an endless row of questions, each fixed by seed, place and number. */
 import type { HomeworkPlace } from '../../../shared/homework.ts';
 import type { Question } from '../../../shared/question.ts';
-import { fingerprint, generate, randomOf } from '../../generator/index.ts';
-import { changesCircuit, proposeQuestion, suits } from '../../questions/index.ts';
+import { FOUND_SHARE, fingerprint, generate, randomOf } from '../../generator/index.ts';
+import { askCourse, changesCircuit, oneHappens, proposeQuestion, suits } from '../../questions/index.ts';
 import { questionDifficulty } from './difficulty.ts';
 
 export interface Candidate {
@@ -12,7 +12,7 @@ export interface Candidate {
   readonly difficulty: number;
 }
 
-type Recipe = Pick<HomeworkPlace, 'kind' | 'families' | 'size'>;
+type Recipe = Pick<HomeworkPlace, 'kind' | 'families' | 'size' | 'happens'>;
 
 /**
  * Candidate `draw` for the place at `index`; undefined where that draw comes to nothing. Nothing about the difficulty is
@@ -39,7 +39,9 @@ export function candidateFor(
     seed: child,
     family,
     size: place.size,
-    want: (accepted) => suits(accepted, place.kind),
+    found: randomOf(`${child}/as-found`).chance(FOUND_SHARE),
+    course: askCourse([place.kind]),
+    want: (accepted) => suits(accepted, place.kind) && oneHappens(place.happens, accepted.draft),
   });
   if (!made.ok) return undefined;
   const { draft } = made.accepted;

@@ -5,6 +5,7 @@ import type { CautionSaid } from '../../words/index.ts';
 const cautions = (doing: 'isolating' | 'measuring', { supplies }: Circuit): CautionSaid[] => [
   { says: 'noProof' },
   { says: doing },
+  ...(supplies.length > 1 && doing === 'measuring' ? [{ says: 'stray' } as const] : []),
   ...(supplies.length > 1 ? [{ says: 'elsewhere' } as const] : []),
   { says: 'local' },
 ];

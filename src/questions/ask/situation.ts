@@ -44,6 +44,7 @@ function done(acts: readonly Act[], circuit: Circuit): SituationSaid[] {
  */
 export function situationOf(circuit: Circuit, { start, faults, acts }: Scenario): SituationSaid[] {
   return [
+    ...(circuit.asFound ? [{ says: 'asFound' } as const] : []),
     ...started(circuit, start),
     ...faults.map((fault): SituationSaid => ({ says: 'fault', fault: faultSaid(fault, circuit) })),
     ...done(acts, circuit),

@@ -8,8 +8,9 @@ import type { Kind } from '../../kind.ts';
 import { luckWithReading } from '../../luck.ts';
 import { questionProblem } from '../../problem-codes.ts';
 import type { KindSaid } from '../../said.ts';
-import type { Standpoint } from '../../solving.ts';
+import { rightSolver, type Standpoint } from '../../solving.ts';
 import { timeFor } from '../../time-expected.ts';
+import { knownReadings } from './dirty.ts';
 import { proposePoints } from './points.ts';
 import { type Reading, readingSaid, sameReading } from './volts.ts';
 
@@ -23,6 +24,15 @@ export function readingOf(standpoint: Stands, points: readonly [string, string])
   return Math.round(volts * 1000) / 1000 + 0;
 }
 
+/** Readings that are told, so that what a dirty contact takes can be worked out. */
+function toldReadings({ circuit, scenario }: QuestionOf<'meter'>): KindSaid<'meter'>[] {
+  if (!scenario.faults.some(({ kind }) => kind === 'dirty')) return [];
+  const standpoint = rightSolver().solve(circuit, scenario)!;
+  return knownReadings(circuit, scenario, standpoint).map(
+    ({ points: [first, second], volts }): KindSaid<'meter'> => ({ says: 'known', first, second, volts }),
+  );
+}
+
 const isAlternating = ({ circuit }: QuestionOf<'meter'>): boolean =>
   circuit.supplies.every(({ current }) => current !== 'DC');
 
@@ -30,9 +40,11 @@ const isAlternating = ({ circuit }: QuestionOf<'meter'>): boolean =>
 export const meterKind: Kind<'meter'> = {
   kind: 'meter',
   blank: { kind: 'meter' },
+  // Contacts are turned round in it.
+  changesCircuit: true,
   propose({ circuit, scenario, family }, random) {
     const found = proposePoints(circuit, scenario, random);
-    return found && { kind: 'meter', circuit, family, ...found };
+    return found && { kind: 'meter', family, ...found };
   },
   check(question, solver): Problem[] {
     const { nodeOf } = solver.machine(question.circuit, question.scenario).plan;
@@ -43,12 +55,14 @@ export const meterKind: Kind<'meter'> = {
       return [questionProblem({ says: 'question-asked-twice.points' })];
     return uncertain(question, solver);
   },
-  ask({ circuit, scenario, points: [first, second] }) {
+  ask(question) {
+    const { circuit, scenario, points } = question;
+    const [first, second] = points;
     return {
       kind: 'meter',
       form: 'reading',
       situation: situationOf(circuit, scenario),
-      besides: [],
+      besides: toldReadings(question),
       task: { says: 'task', first, second } satisfies KindSaid<'meter'>,
       how: { says: 'how' } satisfies KindSaid<'meter'>,
       items: [

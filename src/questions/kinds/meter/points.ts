@@ -1,124 +1,98 @@
-/** Pairs of points worth measuring between, each for another thing to know about what a meter shows. */
+/**
+ * Pairs of points worth measuring between, each for another thing to know about what a meter shows. Which reading it will be is drawn
+ * before the points are: what is read most often on a drawing, nothing and the whole voltage, would be guessed.
+ */
 import type { Circuit, TerminalRef } from '../../../../shared/circuit.ts';
 import type { Fault, Scenario } from '../../../../shared/scenario.ts';
-import { circuitView, readAs } from '../../../circuit/index.ts';
+import { circuitView } from '../../../circuit/index.ts';
 import type { Random } from '../../../generator/index.ts';
-import { isClosed, meter, traceAll } from '../../../solver/index.ts';
-import { certain, rightSolver, type Standpoint } from '../../solving.ts';
+import { meterIn } from '../../../solver/index.ts';
+import { certain, rightSolver } from '../../solving.ts';
+import { dirtyContacts, knownReadings } from './dirty.ts';
+import { turnedContacts } from './turned.ts';
 
 export interface MeterPoints {
+  readonly circuit: Circuit;
   readonly scenario: Scenario;
   readonly points: [TerminalRef, TerminalRef];
   readonly tolerance: number;
 }
 
 type Pair = readonly [TerminalRef, TerminalRef];
+interface Measured {
+  readonly pair: Pair;
+  /** Readings that look alike on a meter are one. */
+  readonly shown: number;
+}
 
-/** High enough that the lamp behind the contact stays dark: nearly the whole voltage is across the contact. */
-const DIRTY_OHMS = 1_000_000;
 /** Of the largest supply's voltage; a reading is right within it. */
 const TOLERANCE = 0.05;
+/** Share of questions with contacts that take a part of the voltage. */
+const DIRTY_SHARE = 0.95;
+/** How often a circuit in which fewer than two contacts can be soiled is left for another. */
+const FEW_REFUSED = 0.8;
+/** Share of questions that measure at one of those contacts, where there are any. */
+const AT_DIRT = 0.95;
+/** Different readings that a sort of pair has to offer, or it is guessed. */
+const FEWEST_READINGS = 3;
 
-const ref = (device: string, terminal: string): TerminalRef => `${device}:${terminal}`;
+const deviceOf = (point: string): string => point.split(':')[0]!;
+/** Both ends of a contact or a load. */
+const acrossOne = ([first, second]: Pair): boolean => deviceOf(first) === deviceOf(second);
+const atSupply = (pair: Pair): boolean => pair.some((point) => !point.startsWith('-'));
+const anywhere = (pair: Pair): boolean => !acrossOne(pair) && !atSupply(pair);
+const CLEAN_SORTS = [acrossOne, atSupply, anywhere];
 
-/** Both sides of contacts that wires come to, closed ones or open ones. */
-function acrossContacts({ machine, state }: Standpoint, wired: ReadonlySet<string>, closed: boolean): Pair[] {
-  return machine.plan.switches.flatMap(({ device, from, to }, index): Pair[] => {
-    if (from === to || !wired.has(`${device}:${from}`) || !wired.has(`${device}:${to}`)) return [];
-    return isClosed(machine, state.at, index) === closed ? [[ref(device, from), ref(device, to)]] : [];
-  });
-}
-
-function acrossLoads({ machine }: Standpoint, wired: ReadonlySet<string>): Pair[] {
-  return machine.plan.loads.flatMap(({ device, from, to, role }): Pair[] =>
-    role !== 'dirt' &&
-    readAs(role) !== 'winding' &&
-    wired.has(`${device}:${from}`) &&
-    wired.has(`${device}:${to}`)
-      ? [[ref(device, from), ref(device, to)]]
-      : [],
-  );
-}
-
-/** A point against a return: of its own supply, or of another one. */
-function againstReturns(
-  { machine, state }: Standpoint,
-  wired: readonly TerminalRef[],
-  isolated: boolean,
-): Pair[] {
-  const returns = machine.plan.supplies.map(({ name, poles }) => ref(name, poles.at(-1)!.terminal));
-  return wired.flatMap((point) =>
-    returns.flatMap((common): Pair[] => {
-      if (point === common || machine.plan.nodeOf.get(point) === machine.plan.nodeOf.get(common)) return [];
-      return meter(machine, state, point, common).floating === isolated ? [[point, common]] : [];
-    }),
-  );
-}
-
-/** Contacts of relays on the path of a lit lamp. */
-function onLitPaths({ machine, state }: Standpoint): { from: TerminalRef; to: TerminalRef }[] {
-  return traceAll(machine, state).flatMap(({ load, fed, path }) => {
-    const role = machine.plan.loads.find(({ id }) => id === load)?.role;
-    if (!fed || role === undefined || role === 'dirt' || readAs(role) !== 'lamp') return [];
-    return path.flatMap(({ device, enter, leave }) => {
-      const contact = machine.plan.switches.find(
-        (each) =>
-          each.device === device &&
-          [each.from, each.to].includes(enter) &&
-          [each.from, each.to].includes(leave ?? ''),
-      );
-      const drive = contact && machine.plan.mechanisms[contact.mechanism]?.drive;
-      return contact && drive !== 'feed' && drive !== 'act'
-        ? [{ from: ref(device, contact.from), to: ref(device, contact.to) }]
-        : [];
-    });
-  });
-}
-
-/** So that a reading with direct current is a positive one. */
-function turned({ machine, state }: Standpoint, [first, second]: Pair): [TerminalRef, TerminalRef] {
-  const { volts } = meter(machine, state, first, second);
-  return volts < 0 ? [second, first] : [first, second];
-}
-
-/** Whether a reading could be argued about: something between nothing and a part of the voltage. */
-function clear({ machine, state }: Standpoint, [first, second]: Pair, tolerance: number): boolean {
-  const { volts, floating } = meter(machine, state, first, second);
-  return floating || Math.abs(volts) < tolerance / 5 || Math.abs(volts) > 2 * tolerance;
-}
-
-/** Chooses one sort of pair, then one pair; a dirty contact is put in for some. */
-export function proposePoints(circuit: Circuit, scenario: Scenario, random: Random): MeterPoints | undefined {
+/** Chooses where the leads go, after some contacts have been put out of order. */
+export function proposePoints(drawn: Circuit, scenario: Scenario, random: Random): MeterPoints | undefined {
+  const circuit = turnedContacts(drawn, random.child('turned'));
   const solver = rightSolver();
-  const standpoint = solver.solve(circuit, scenario)!;
-  const wired = [...circuitView(circuit).wired];
-  const set = new Set<string>(wired);
+  const clean = solver.solve(circuit, scenario)!;
+  const soiled = random.chance(DIRTY_SHARE);
+  const faults: readonly Fault[] =
+    scenario.faults.length === 0 && soiled ? dirtyContacts(circuit, clean, random.child('dirty')) : [];
+  // With fewer than two there are few readings to choose from.
+  if (soiled && faults.length < 2 && random.chance(FEW_REFUSED)) return undefined;
+  const measured = faults.length > 0 ? { ...scenario, faults: [...faults] } : scenario;
+  const { machine, state } = solver.solve(circuit, measured)!;
+  if (!certain(solver.machine(circuit, measured), measured)) return undefined;
   const volts = Math.max(...circuit.supplies.map((supply) => supply.volts));
   const tolerance = Math.round(TOLERANCE * volts * 100) / 100;
-  const sorts: (() => { pair: Pair; faults?: readonly Fault[] } | undefined)[] = [
-    () => pick(acrossContacts(standpoint, set, false)),
-    () => pick(acrossContacts(standpoint, set, true)),
-    () => pick(acrossLoads(standpoint, set)),
-    () => pick(againstReturns(standpoint, wired, false)),
-    () => (circuit.supplies.length > 1 ? pick(againstReturns(standpoint, wired, true)) : undefined),
-    () => {
-      const contacts = onLitPaths(standpoint);
-      if (contacts.length === 0 || scenario.faults.length > 0) return undefined;
-      const { from, to } = random.pick(contacts);
-      return { pair: [from, to], faults: [{ kind: 'dirty', from, to, ohms: DIRTY_OHMS }] };
-    },
-  ];
-  function pick(pairs: readonly Pair[]): { pair: Pair } | undefined {
-    return pairs.length === 0 ? undefined : { pair: random.pick(pairs) };
-  }
-  for (const sort of random.shuffle(sorts)) {
-    const found = sort();
-    if (!found) continue;
-    const { pair, faults } = found;
-    const measured = faults ? { ...scenario, faults: [...faults] } : scenario;
-    const there = faults ? solver.solve(circuit, measured)! : standpoint;
-    if (!clear(there, pair, tolerance) || !certain(solver.machine(circuit, measured), measured)) continue;
-    return { scenario: measured, points: turned(there, pair), tolerance };
+  const read = meterIn(machine, state);
+  const { nodeOf } = machine.plan;
+  const told = knownReadings(circuit, measured, { machine, state }).map(({ points }) => points);
+  /** Whether it is between the two conductors of a reading that is told. */
+  const isTold = (pair: Pair): boolean =>
+    told.some((points) => pair.every((end) => points.some((point) => nodeOf.get(point) === nodeOf.get(end))));
+  const alternating = circuit.supplies.every(({ current }) => current !== 'DC');
+  const ends = [...circuitView(circuit).wired];
+  const measuredOn = (suits: (pair: Pair) => boolean): Measured[] =>
+    ends.flatMap((first) =>
+      ends.flatMap((second): Measured[] => {
+        const pair: Pair = [first, second];
+        if (nodeOf.get(first) === nodeOf.get(second) || !suits(pair) || isTold(pair)) return [];
+        const { volts: shown, floating } = read(first, second);
+        if (floating) return [{ pair, shown: 0 }];
+        // A reading that could be argued about: something between nothing and a part of the voltage.
+        if (Math.abs(shown) > tolerance / 5 && Math.abs(shown) <= 2 * tolerance) return [];
+        return [{ pair, shown: Math.round((alternating ? Math.abs(shown) : shown) / tolerance / 2) }];
+      }),
+    );
+  const dirtyEnds = new Set(
+    faults.flatMap((fault) => (fault.kind === 'dirty' ? [fault.from, fault.to] : [])),
+  );
+  const atDirt = (pair: Pair): boolean => pair.some((end) => dirtyEnds.has(end));
+  // At a contact that takes a part of the voltage any reading may come; elsewhere hardly another than nothing or the whole.
+  const sorts = random.chance(AT_DIRT)
+    ? [atDirt, ...random.shuffle(CLEAN_SORTS)]
+    : [...random.shuffle(CLEAN_SORTS), atDirt];
+  for (const sort of sorts) {
+    const pairs = measuredOn(sort);
+    const readings = [...new Set(pairs.map(({ shown }) => shown))];
+    if (readings.length < FEWEST_READINGS) continue;
+    const shown = random.pick(readings);
+    const { pair } = random.pick(pairs.filter((each) => each.shown === shown));
+    return { circuit, scenario: measured, points: [...pair], tolerance };
   }
   return undefined;
 }

@@ -20,6 +20,7 @@ export const sequence: Kind<'sequence'> = {
     how: () => ({ says: 'how' }),
   }),
   luck: ({ asked }) => luckWithCourse(asked.length),
+  asksCourse: true,
   suits: ({ draft }) => draft.scenario.acts.length > 1,
   counted: ({ asked }) => new Set(asked.map(({ item }) => item)),
   propose({ circuit, scenario, family, lamps, inputs, relays }, random) {
@@ -38,9 +39,19 @@ export const sequence: Kind<'sequence'> = {
       const course = standpoints.slice(first - 1).map((standpoint) => stateOf(standpoint, item));
       return course.filter((state, index) => index > 0 && state !== course[index - 1]).length;
     };
+    const changesInTime = (item: string): boolean =>
+      scenario.acts.some(
+        ({ kind }, act) =>
+          kind === 'wait' &&
+          act + 1 >= first &&
+          stateOf(standpoints[act]!, item) !== stateOf(standpoints[act + 1]!, item),
+      );
     // What changes on the way is worth following; one that doesn't may be among them.
     const moving = random.shuffle(items.filter((item) => changes(item) > 0));
-    const [most] = moving.toSorted((a, b) => changes(b) - changes(a));
+    // Where a time runs, what it changes is what has to be followed.
+    const [most] = moving.toSorted(
+      (a, b) => Number(changesInTime(b)) - Number(changesInTime(a)) || changes(b) - changes(a),
+    );
     if (most === undefined) return undefined;
     const number = Math.max(1, Math.min(MOST_ITEMS, Math.floor(MOST_ASKED / (count - first + 1))));
     const still = random.chance(0.3)

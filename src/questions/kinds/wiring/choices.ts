@@ -48,7 +48,11 @@ export const loadState = ({ readings }: Standpoint, load: string): string | unde
   readings.lamps[load] ?? readings.loads[load] ?? readings.inputs[load];
 
 /** Whether a completed circuit does all that is wanted. */
-export const satisfied = ({ scenario, wanted }: Wiring, circuit: Circuit, solve: Solve): boolean =>
+export const satisfied = (
+  { scenario, wanted }: Pick<Wiring, 'scenario' | 'wanted'>,
+  circuit: Circuit,
+  solve: Solve,
+): boolean =>
   wanted.every(({ acts, load, state }) => {
     const standpoint = solve(circuit, { ...scenario, acts });
     return standpoint !== undefined && loadState(standpoint, load) === state;

@@ -2,7 +2,7 @@
 import type { Circuit, Path, TerminalRef } from '../../../../shared/circuit.ts';
 import type { QuestionOf } from '../../../../shared/question.ts';
 import type { Scenario } from '../../../../shared/scenario.ts';
-import { anatomyOf, circuitView, deviceOf, entryOf, exitOf } from '../../../circuit/index.ts';
+import { anatomyOf, circuitView, deviceOf, entryOf, exitOf, traitsOf } from '../../../circuit/index.ts';
 import type { Draft, Random } from '../../../generator/index.ts';
 import { certain, rightSolver, type Solve } from '../../solving.ts';
 import { completed, loadState, satisfied } from './choices.ts';
@@ -10,9 +10,12 @@ import { completed, loadState, satisfied } from './choices.ts';
 type Wiring = QuestionOf<'wiring'>;
 type Pair = [TerminalRef, TerminalRef];
 
-const MOST_CHOICES = 5;
-const FEWEST_CHOICES = 3;
+/** Relays among the choices, each with both contacts of a pole. */
+const MOST_RELAYS = 3;
+const FEWEST_RELAYS = 2;
 const MOST_WANTED = 3;
+/** Share of questions in which nothing is wanted of the start, where there is enough else. */
+const LATER = 0.6;
 
 interface Hop {
   readonly path: number;
@@ -53,15 +56,38 @@ function without(circuit: Circuit, { path, step }: Hop): Circuit {
   return { ...circuit, paths };
 }
 
-/** Pairs of terminals of a device's poles: each contact, and the two legs of a changeover. */
-function pairsOf(circuit: Circuit, name: string): Pair[] {
-  const { contacts } = anatomyOf(deviceOf(circuit, name)!);
-  const ref = (terminal: string): TerminalRef => `${name}:${terminal}`;
-  const legs = contacts.flatMap(({ pole, changeover, form, to }) => {
-    const other = contacts.find((each) => each.pole === pole && each.form === 'make');
-    return changeover && form === 'break' && other ? [[ref(to), ref(other.to)] as Pair] : [];
+/** A pole as it is offered: its break contact and its make contact, so that neither the relay nor the leg is told by the choices. */
+type Offered = readonly [Pair, Pair];
+
+/** The poles of a relay: of contactors, whose contacts are apart, a break and a make contact are taken for one. */
+function polesOf(circuit: Circuit, name: string): Offered[] {
+  const contacts = anatomyOf(deviceOf(circuit, name)!).contacts.filter(({ main }) => !main);
+  const pair = ({ from, to }: { from: string; to: string }): Pair => [`${name}:${from}`, `${name}:${to}`];
+  const breaks = contacts.filter(({ form }) => form === 'break');
+  const makes = contacts.filter(({ form }) => form === 'make');
+  return breaks.flatMap((one, index): Offered[] => {
+    const other = one.changeover ? makes.find(({ pole }) => pole === one.pole) : makes[index];
+    return other ? [[pair(one), pair(other)]] : [];
   });
-  return [...contacts.filter(({ main }) => !main).map(({ from, to }): Pair => [ref(from), ref(to)]), ...legs];
+}
+
+/** With all the poles that a plug-in relay may have: how many there are would tell which relay has lost one. */
+const withAllPoles = (circuit: Circuit, name: string): Circuit => ({
+  ...circuit,
+  devices: circuit.devices.map((device) =>
+    device.name === name && 'poles' in device
+      ? { ...device, poles: traitsOf(device).mostPoles ?? device.poles }
+      : device,
+  ),
+});
+
+/** One of the poles of a relay that nothing is wired to. */
+function freePole(circuit: Circuit, name: string, random: Random): Offered | undefined {
+  const { wired } = circuitView(circuit);
+  const free = polesOf(circuit, name).filter((offered) =>
+    offered.flat().every((terminal) => !wired.has(terminal)),
+  );
+  return free.length > 0 ? random.pick(free) : undefined;
 }
 
 /** States of the load at the start and after each act, as act lists that show both of two states, in the order done. */
@@ -70,6 +96,7 @@ function wantedOf(
   scenario: Scenario,
   load: string,
   solve: Solve,
+  random: Random,
 ): Wiring['wanted'] | undefined {
   const all = Array.from({ length: scenario.acts.length + 1 }, (_, after) => {
     const acts = scenario.acts.slice(0, after);
@@ -81,7 +108,9 @@ function wantedOf(
   );
   const changes = plain.filter(({ state }, index) => index === 0 || state !== plain[index - 1]!.state);
   if (changes.length < 2) return undefined;
-  return changes.slice(0, MOST_WANTED) as Wiring['wanted'];
+  // What is so at the start tells which leg it is, wherever relays begin at rest.
+  const later = changes.length > 2 && random.chance(LATER) ? changes.slice(1) : changes;
+  return later.slice(0, MOST_WANTED) as Wiring['wanted'];
 }
 
 export function proposeWiring(draft: Draft, random: Random): Wiring | undefined {
@@ -90,7 +119,7 @@ export function proposeWiring(draft: Draft, random: Random): Wiring | undefined 
   const { solve, machine } = rightSolver();
   if (!certain(machine(circuit, scenario), scenario)) return undefined;
   for (const hop of random.shuffle(hopsOf(circuit, loads))) {
-    const wanted = wantedOf(circuit, scenario, hop.load, solve);
+    const wanted = wantedOf(circuit, scenario, hop.load, solve, random);
     if (!wanted) continue;
     const open = without(circuit, hop);
     const [first, second] = circuit.paths[hop.path]!.steps.slice(hop.step - 1, hop.step + 2).filter(
@@ -104,28 +133,43 @@ export function proposeWiring(draft: Draft, random: Random): Wiring | undefined 
       ends: [exitOf(first!), entryOf(second!)],
       wanted,
     };
-    const works = (pair: Pair): boolean => {
-      const trial = { ...base, choices: [pair, pair] };
+    const works = (on: Circuit, pair: Pair): boolean => {
+      const trial = { ...base, circuit: on, choices: [pair, pair] };
       return satisfied(trial, completed(trial, 0), solve);
     };
-    if (!works(hop.pair)) continue;
-    const { wired } = circuitView(open);
-    const name = hop.pair[0].split(':')[0]!;
-    const same = (pair: Pair): boolean => [...pair].sort().join() === [...hop.pair].sort().join();
-    const own = pairsOf(circuit, name).filter((pair) => !same(pair));
-    const nearest = own.filter((pair) => pair.some((terminal) => hop.pair.includes(terminal)));
-    const others = draft.relays
-      .filter((relay) => relay !== name)
-      .flatMap((relay) => pairsOf(circuit, relay))
-      .filter((pair) => pair.every((terminal) => !wired.has(terminal)));
-    const wrong = [
-      ...random.shuffle(nearest),
-      ...random.shuffle([...own.filter((pair) => !nearest.includes(pair)), ...others]),
-    ]
-      .filter((pair) => !works(pair))
-      .slice(0, MOST_CHOICES - 1);
-    if (wrong.length + 1 < FEWEST_CHOICES) continue;
-    return { ...base, choices: random.shuffle([hop.pair, ...wrong]) };
+    if (!works(open, hop.pair)) continue;
+    if (satisfied(base, open, solve)) continue;
+    const found = withOthers(base, name(hop.pair), draft.relays, works, random);
+    if (found) return found;
   }
   return undefined;
+}
+
+const name = ([first]: Pair): string => first.split(':')[0]!;
+
+/** The question with a free pole of the right relay and one each of others: exactly one contact of them all does what is wanted. */
+function withOthers(
+  base: Omit<Wiring, 'choices'>,
+  own: string,
+  relays: readonly string[],
+  works: (circuit: Circuit, pair: Pair) => boolean,
+  random: Random,
+): Wiring | undefined {
+  let { circuit } = base;
+  const choices: Pair[] = [];
+  let offered = 0;
+  for (const relay of [own, ...random.shuffle(relays.filter((each) => each !== own))]) {
+    if (offered === MOST_RELAYS) break;
+    const grown = withAllPoles(circuit, relay);
+    const pole = freePole(grown, relay, random);
+    const working = pole?.filter((pair) => works(grown, pair)).length;
+    if (!pole || working !== (relay === own ? 1 : 0)) {
+      if (relay === own) return undefined;
+      continue;
+    }
+    circuit = grown;
+    choices.push(...pole);
+    offered++;
+  }
+  return offered < FEWEST_RELAYS ? undefined : { ...base, circuit, choices: random.shuffle(choices) };
 }
