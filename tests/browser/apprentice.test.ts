@@ -211,9 +211,12 @@ describe('by touch on a phone', () => {
     expect(await sheets.count()).toBeGreaterThan(1);
     const here = await signs.allTextContents();
     expect(here).toHaveLength(2);
+    // Sheets have the numbers that the circuit gives them.
+    const numbers = task.question.circuit.sheets.map(({ number }) => number);
+    expect(await sheets.count()).toBe(numbers.length);
     const on: number[] = [];
     for (const [index, sheet] of (await sheets.all()).entries())
-      if ((await sheet.locator('.spot .tag', { hasText: /^1 / }).count()) > 0) on.push(index + 1);
+      if ((await sheet.locator('.spot .tag', { hasText: /^1 / }).count()) > 0) on.push(numbers[index]!);
     expect(here).toEqual([
       expect.stringMatching(new RegExp(`^1 /${on[1]}\\.\\d+$`)),
       expect.stringMatching(new RegExp(`^1 /${on[0]}\\.\\d+$`)),
