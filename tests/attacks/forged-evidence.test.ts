@@ -238,7 +238,7 @@ describe('a supply of questions', () => {
 
 describe('a tutor who asks for supervised proofs only', () => {
   async function homework(supervised: boolean): Promise<void> {
-    const wish = { skills: [SKILL], items: 3, attempts: 1, review: 'after-submitting', supervised };
+    const wish = { skills: [SKILL], items: 5, attempts: 1, review: 'after-submitting', supervised };
     const { set } = await serving.issued(wish);
     const paper = await learner.call(homeworkRoutes.beginPaper, { params: { set: set.id } });
     const answers = await answersTo(serving, paper, 'right');
