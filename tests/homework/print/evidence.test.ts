@@ -129,7 +129,7 @@ describe('evidence for one person', () => {
           expect(text).toContain(`${tellAnswer(english, given!)} ${tellAnswer(english, right)}`);
       }
     }
-    expect(drawing).toBe(12);
+    expect(drawing).toBe(11);
     expect(text).not.toContain(`Drawing ${drawing + 1}:`);
   });
 
