@@ -27,7 +27,7 @@ const ACTS: readonly (readonly [string, Act, string])[] = [
   ['turn -S3 Auto', { kind: 'turn', device: '-S3', to: 'Auto' }, 'turn -S3 ("Mode") to Auto'],
   ['make -B1', { kind: 'make', device: '-B1' }, '-B1 ("Fan tripped") is no longer actuated'],
   ['break -B1', { kind: 'break', device: '-B1' }, '-B1 ("Fan tripped") is actuated'],
-  ['open -F1', { kind: 'open', device: '-F1' }, 'open -F1'],
+  ['open -F1', { kind: 'open', device: '-F1' }, 'take out the fuse -F1'],
   ['close -Q1', { kind: 'close', device: '-Q1' }, 'close -Q1'],
   ['trip -F2', { kind: 'trip', device: '-F2' }, 'trip -F2 ("Conveyor")'],
   ['reset -F2', { kind: 'reset', device: '-F2' }, 'reset -F2 ("Conveyor")'],
