@@ -44,7 +44,11 @@ describe('the answer key', () => {
         const [item, ...others] = askQuestion(question).items;
         const wrong = item!.choices.find((choice) => choice !== right.states[item!.item])!;
         const answer = { ...right, states: { ...right.states, [item!.item]: wrong } } as Answer;
-        const [, gain = '', cost = ''] = /^each right \+([\d.]+), wrong −([\d.]+)$/.exec(each) ?? [];
+        // Where some parts have more choices than others, a wrong one costs by how many it has: `0.17 of 2 or 0.08 of 3`.
+        const [, gain = '', costs = ''] = /^each right \+([\d.]+), wrong −(.+)$/.exec(each) ?? [];
+        const cost = costs.includes(' of ')
+          ? new RegExp(`([\\d.]+) of ${item!.choices.length}\\b`).exec(costs)![1]!
+          : costs;
         const only: Paper = { ...paper, items: [paper.items[index]!] };
         const expected = others.length * Number(gain) - Number(cost);
         // Each figure of the key is rounded to a hundredth.
