@@ -31,7 +31,7 @@ it('are no supply’s own, none on a return, and no two on one conductor; live a
       circuit.supplies.map(({ name, current }) => find(`${name}:${current === 'DC' ? 'L-' : 'N'}`)),
     );
     expect(asked.length).toBeGreaterThanOrEqual(4);
-    expect(asked.length).toBeLessThanOrEqual(7);
+    expect(asked.length).toBeLessThanOrEqual(6);
     expect(new Set(asked.map(find)).size).toBe(asked.length);
     for (const terminal of asked) {
       expect(names.has(terminal.split(':')[0]!)).toBe(false);
