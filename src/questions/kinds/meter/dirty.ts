@@ -65,17 +65,16 @@ export interface Known {
 }
 
 /** What is read across each load that gets a part of its voltage over a dirty contact: who has that works out the rest. */
-export function knownReadings(circuit: Circuit, { faults }: Scenario, { machine, state }: Stands): Known[] {
+export function knownReadings({ faults }: Scenario, { machine, state }: Stands): Known[] {
   if (!faults.some(({ kind }) => kind === 'dirty')) return [];
   const read = meterIn(machine, state);
-  const rated = Math.max(...circuit.supplies.map(({ volts }) => volts));
   return machine.plan.loads.flatMap(({ device, from, to, role, volts: whole }): Known[] => {
     if (role === 'dirt' || !['lamp', 'input'].includes(readAs(role))) return [];
     const points = [ref(device, from), ref(device, to)] as const;
     const { volts, floating } = read(...points);
     const part = Math.abs(volts) / whole;
     return !floating && part > 0.02 && part < 0.98
-      ? [{ points, volts: Number(Math.abs(volts).toFixed(rated < 10 ? 2 : 1)) }]
+      ? [{ points, volts: Number(Math.abs(volts).toFixed(2)) }]
       : [];
   });
 }

@@ -28,7 +28,7 @@ export function readingOf(standpoint: Stands, points: readonly [string, string])
 function toldReadings({ circuit, scenario }: QuestionOf<'meter'>): KindSaid<'meter'>[] {
   if (!scenario.faults.some(({ kind }) => kind === 'dirty')) return [];
   const standpoint = rightSolver().solve(circuit, scenario)!;
-  return knownReadings(circuit, scenario, standpoint).map(
+  return knownReadings(scenario, standpoint).map(
     ({ points: [first, second], volts }): KindSaid<'meter'> => ({ says: 'known', first, second, volts }),
   );
 }

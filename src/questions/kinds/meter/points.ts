@@ -4,9 +4,9 @@
  */
 import type { Circuit, TerminalRef } from '../../../../shared/circuit.ts';
 import type { Fault, Scenario } from '../../../../shared/scenario.ts';
-import { circuitView } from '../../../circuit/index.ts';
+import { anatomyOf, circuitView, deviceOf } from '../../../circuit/index.ts';
 import type { Random } from '../../../generator/index.ts';
-import { meterIn } from '../../../solver/index.ts';
+import { type Machine, meterIn } from '../../../solver/index.ts';
 import { certain, rightSolver } from '../../solving.ts';
 import { dirtyContacts, knownReadings } from './dirty.ts';
 import { turnedContacts } from './turned.ts';
@@ -36,9 +36,19 @@ const AT_DIRT = 0.95;
 /** Different readings that a sort of pair has to offer, or it is guessed. */
 const FEWEST_READINGS = 3;
 
-const deviceOf = (point: string): string => point.split(':')[0]!;
+/** Whether it is known without the drawing what a point has: a supply's pole, what a supply is fed through, a load's end at its return. */
+function isPlain({ plan }: Machine, circuit: Circuit, point: string): boolean {
+  const device = deviceOf(circuit, nameOf(point));
+  if (!device) return true;
+  const { mechanisms, loads } = anatomyOf(device);
+  if (mechanisms.some(({ drive }) => drive === 'feed')) return true;
+  const node = plan.nodeOf.get(point);
+  return loads.length > 0 && plan.supplies.some(({ poles }) => poles.at(-1)!.node === node);
+}
+
+const nameOf = (point: string): string => point.split(':')[0]!;
 /** Both ends of a contact or a load. */
-const acrossOne = ([first, second]: Pair): boolean => deviceOf(first) === deviceOf(second);
+const acrossOne = ([first, second]: Pair): boolean => nameOf(first) === nameOf(second);
 const atSupply = (pair: Pair): boolean => pair.some((point) => !point.startsWith('-'));
 const anywhere = (pair: Pair): boolean => !acrossOne(pair) && !atSupply(pair);
 const CLEAN_SORTS = [acrossOne, atSupply, anywhere];
@@ -60,7 +70,7 @@ export function proposePoints(drawn: Circuit, scenario: Scenario, random: Random
   const tolerance = Math.round(TOLERANCE * volts * 100) / 100;
   const read = meterIn(machine, state);
   const { nodeOf } = machine.plan;
-  const told = knownReadings(circuit, measured, { machine, state }).map(({ points }) => points);
+  const told = knownReadings(measured, { machine, state }).map(({ points }) => points);
   /** Whether it is between the two conductors of a reading that is told. */
   const isTold = (pair: Pair): boolean =>
     told.some((points) => pair.every((end) => points.some((point) => nodeOf.get(point) === nodeOf.get(end))));
@@ -81,7 +91,8 @@ export function proposePoints(drawn: Circuit, scenario: Scenario, random: Random
   const dirtyEnds = new Set(
     faults.flatMap((fault) => (fault.kind === 'dirty' ? [fault.from, fault.to] : [])),
   );
-  const atDirt = (pair: Pair): boolean => pair.some((end) => dirtyEnds.has(end));
+  const atDirt = (pair: Pair): boolean =>
+    pair.some((end) => dirtyEnds.has(end)) && !pair.some((end) => isPlain(machine, circuit, end));
   // At a contact that takes a part of the voltage any reading may come; elsewhere hardly another than nothing or the whole.
   const sorts = random.chance(AT_DIRT)
     ? [atDirt, ...random.shuffle(CLEAN_SORTS)]
