@@ -1,8 +1,8 @@
 /** One fresh question on a skill, or none: everything follows from the seed, so that it can be made again elsewhere. */
 import type { Recipe } from '../../shared/bank.ts';
 import type { Question } from '../../shared/question.ts';
-import { FOUND_SHARE, fingerprint, generate, type Random, randomOf } from '../generator/index.ts';
-import { askCourse, oneHappens, proposeQuestion } from '../questions/index.ts';
+import { AS_FOUND_SHARE, fingerprint, generate, type Random, randomOf } from '../generator/index.ts';
+import { askCourse, mayBeAsFound, oneHappens, proposeQuestion } from '../questions/index.ts';
 import { FULL_GROWTH } from './growth.ts';
 
 export interface Candidate {
@@ -39,7 +39,7 @@ export function candidateFor(recipes: readonly Recipe[], grown: number, seed: st
     size,
     course: askCourse(recipe.kinds),
     want: ({ draft }) => oneHappens(recipe.happens, draft),
-    found: random.child('as-found').chance(FOUND_SHARE),
+    asFound: mayBeAsFound(recipe.kinds) && random.child('as-found').chance(AS_FOUND_SHARE),
   });
   if (!made.ok) return undefined;
   const question = proposeQuestion(made.accepted.draft, recipe.kinds, randomOf(`${seed}/question`));

@@ -108,6 +108,10 @@ export const suits = (accepted: Accepted, kind: QuestionKind): boolean =>
 export const askCourse = (kinds: readonly QuestionKind[]): boolean =>
   kinds.every((kind) => KINDS[kind].asksCourse ?? false);
 
+/** Whether none of these kinds minds a drawing as it was found. */
+export const mayBeAsFound = (kinds: readonly QuestionKind[]): boolean =>
+  kinds.every((kind) => !KINDS[kind].asksWhatIsMeant);
+
 /** Whether questions of a kind ask about another circuit than the draft's. */
 export const changesCircuit = (kind: QuestionKind): boolean => KINDS[kind].changesCircuit ?? false;
 

@@ -35,6 +35,8 @@ export interface Kind<K extends QuestionKind> {
   suits?(accepted: Accepted): boolean;
   /** How things stand after each act is asked, so an accepted draft need not end in something to ask about. */
   readonly asksCourse?: true;
+  /** How something ought to be wired is asked, which a drawing as found doesn't show. */
+  readonly asksWhatIsMeant?: true;
   /** The circuit asked about is another than the draft's. */
   readonly changesCircuit?: true;
   /** Lamps, inputs and relays that make it hard; the whole drawing does, without. */

@@ -1,8 +1,15 @@
 /** The candidates for a place on one learner's paper: an endless row of questions, each fixed by seed, place and number. */
 import type { HomeworkPlace } from '../../../shared/homework.ts';
 import type { Question } from '../../../shared/question.ts';
-import { FOUND_SHARE, fingerprint, generate, randomOf } from '../../generator/index.ts';
-import { askCourse, changesCircuit, oneHappens, proposeQuestion, suits } from '../../questions/index.ts';
+import { AS_FOUND_SHARE, fingerprint, generate, randomOf } from '../../generator/index.ts';
+import {
+  askCourse,
+  changesCircuit,
+  mayBeAsFound,
+  oneHappens,
+  proposeQuestion,
+  suits,
+} from '../../questions/index.ts';
 import { questionDifficulty } from './difficulty.ts';
 
 export interface Candidate {
@@ -39,7 +46,7 @@ export function candidateFor(
     seed: child,
     family,
     size: place.size,
-    found: randomOf(`${child}/as-found`).chance(FOUND_SHARE),
+    asFound: mayBeAsFound([place.kind]) && randomOf(`${child}/as-found`).chance(AS_FOUND_SHARE),
     course: askCourse([place.kind]),
     want: (accepted) => suits(accepted, place.kind) && oneHappens(place.happens, accepted.draft),
   });

@@ -46,6 +46,7 @@ function check(question: Wiring, solver: Solver): Problem[] {
 export const wiring: Kind<'wiring'> = {
   kind: 'wiring',
   blank: { kind: 'wiring' },
+  asksWhatIsMeant: true,
   // Conductors are left out of it.
   changesCircuit: true,
   propose: proposeWiring,

@@ -117,6 +117,8 @@ export function proposeWiring(draft: Draft, random: Random): Wiring | undefined 
   const { circuit, scenario, family } = draft;
   const loads = [...draft.lamps, ...draft.inputs];
   const { solve, machine } = rightSolver();
+  // Which relay is held in by hand would tell which one to wire.
+  if (scenario.acts.some(({ kind }) => kind === 'hold')) return undefined;
   if (!certain(machine(circuit, scenario), scenario)) return undefined;
   for (const hop of random.shuffle(hopsOf(circuit, loads))) {
     const wanted = wantedOf(circuit, scenario, hop.load, solve, random);
