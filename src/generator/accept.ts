@@ -153,9 +153,8 @@ function soundScenario(
   if (isRefused(beginning)) return beginning;
   let state = beginning;
   const between: Picture[] = [];
-  let done = 0;
-  for (const act of scenario.acts) {
-    if (course && done++ > 0) between.push(bench.read(state));
+  for (const [index, act] of scenario.acts.entries()) {
+    if (course && index > 0) between.push(bench.read(state));
     standing = bench.after(standing, act);
     const found = settledState(machine, standing, mayFlash);
     if (isRefused(found)) return found;

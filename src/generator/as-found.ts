@@ -105,7 +105,7 @@ const MISTAKES: readonly Mistake[] = [legsExchanged, lampsExchanged, ledRound];
 const ANOTHER = 0.4;
 
 /** The draft as somebody may have wired it; undefined where it has nothing to be wired wrongly. */
-export function asFound(draft: Draft, random: Random): Draft | undefined {
+export function wiredOtherwise(draft: Draft, random: Random): Draft | undefined {
   let { circuit } = draft;
   const wanted = random.chance(ANOTHER) ? 2 : 1;
   let made = 0;

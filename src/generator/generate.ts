@@ -1,6 +1,6 @@
 /** From a seed to an accepted question's circuit. The same seed gives the same circuit on every machine. */
 import { type Accepted, accept, keepsRules, type Reason, telling } from './accept.ts';
-import { asFound } from './as-found.ts';
+import { wiredOtherwise } from './as-found.ts';
 import { families } from './families/index.ts';
 import { free } from './free.ts';
 import { randomOf } from './random.ts';
@@ -17,7 +17,7 @@ export interface GenerateRequest {
   /** How things stand after each act is asked, not how they end. */
   readonly course?: boolean;
   /** Wired otherwise than its words say, and said to be (as-found.ts). */
-  readonly found?: boolean;
+  readonly asFound?: boolean;
 }
 
 export type Refusals = Readonly<Partial<Record<Reason, number>>>;
@@ -39,7 +39,7 @@ export type Generated =
  * Share of questions whose drawing is as somebody found it: enough that words can't be trusted, few enough that mostly what is drawn is
  * what ought to be.
  */
-export const FOUND_SHARE = 0.2;
+export const AS_FOUND_SHARE = 0.2;
 
 /** Drafts tried before giving up. */
 const MOST_DRAFTS = 60;
@@ -76,7 +76,7 @@ export function generate({
   family: id,
   size,
   want,
-  found: asItWasFound,
+  asFound = false,
   course = false,
 }: GenerateRequest): Generated {
   const family = familyOf(id);
@@ -93,7 +93,7 @@ export function generate({
     const plain = random.chance(PLAIN_SHARE);
     const before = found.length;
     const meant = family.draft(random, { size: fitting });
-    const draft = asItWasFound ? (asFound(meant, random.child('as-found')) ?? meant) : meant;
+    const draft = asFound ? (wiredOtherwise(meant, random.child('as-found')) ?? meant) : meant;
     for (const judged of accept(draft, { plain, course, judged: JUDGED })) {
       if (judged.kind === 'refused') refuse(judged.reason);
       else if (want && !want(judged)) refuse('not-wanted');

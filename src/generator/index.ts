@@ -19,7 +19,7 @@ export { families } from './families/index.ts';
 export { type Features, featuresOf } from './features.ts';
 export { free } from './free.ts';
 export {
-  FOUND_SHARE,
+  AS_FOUND_SHARE,
   familyOf,
   type Generated,
   type GenerateRequest,

@@ -1,6 +1,7 @@
 /**
- * Lamps and inputs that mean nothing by themselves. Those of a family say what they are for, and whoever knows what was done can answer from the words; which
- * contact these hang on only the drawing tells, and with them there are enough that no pattern is guessed.
+ * Lamps and inputs that mean nothing by themselves. Those of a family say what they are for, and whoever knows what was done
+ * can answer from the words; which contact these hang on only the drawing tells, and with them there are enough that no pattern
+ * is guessed.
  */
 import type { Step } from '../../shared/circuit.ts';
 import { anatomyOf, readAs } from '../circuit/index.ts';

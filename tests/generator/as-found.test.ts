@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
 import { checkRules, readCircuit, unsound, writeCircuit } from '../../src/circuit/index.ts';
 import { textProfile } from '../../src/drawing/text/profile.ts';
-import { asFound } from '../../src/generator/as-found.ts';
+import { wiredOtherwise } from '../../src/generator/as-found.ts';
 import { familyOf, generate, randomOf } from '../../src/generator/index.ts';
 import { solve } from '../../src/solver/index.ts';
 import { drawn } from '../support/drawn.ts';
@@ -17,7 +17,7 @@ describe('as found', () => {
   const pairs = Array.from({ length: SEEDS }, (_, seed) => {
     const id = ['status-pair', 'seal-in', 'interlocked', 'relay-chain'][seed % 4]!;
     const draft = familyOf(id)!.draft(randomOf(`meant ${seed}`), { size: 1 + (seed % 5) });
-    return { meant: draft.circuit, found: asFound(draft, randomOf(`found ${seed}`))?.circuit };
+    return { meant: draft.circuit, found: wiredOtherwise(draft, randomOf(`found ${seed}`))?.circuit };
   });
 
   it('has the same devices with the same words, and other conductors', () => {
@@ -31,7 +31,7 @@ describe('as found', () => {
 
   it('has a seal led round the stop among its mistakes: the stop then stops nothing', () => {
     const round = Array.from({ length: 40 }, (_, seed) => {
-      const { circuit } = asFound(
+      const { circuit } = wiredOtherwise(
         familyOf('seal-in')!.draft(randomOf(`seal ${seed}`), { size: 1 }),
         randomOf(`round ${seed}`),
       )!;
@@ -56,7 +56,7 @@ describe('as found', () => {
         seed: `found ${seed}`,
         family: 'status-pair',
         size: 1 + (seed % 4),
-        found: true,
+        asFound: true,
       });
       if (!made.ok) throw new Error(`seed ${seed}`);
       const { circuit, scenario } = made.accepted.draft;
@@ -70,7 +70,7 @@ describe('as found', () => {
   it('is undefined where nothing can be wired wrongly', () => {
     const circuit = circuitOf('supply A 24 V DC\n-H1 lamp\nA:L+ -H1:X1-X2 A:L-');
     const draft = familyOf('make-only')!.draft(randomOf('one'), { size: 1 });
-    expect(asFound({ ...draft, circuit }, randomOf('none'))).toBeUndefined();
+    expect(wiredOtherwise({ ...draft, circuit }, randomOf('none'))).toBeUndefined();
   });
 });
 

@@ -46,7 +46,7 @@ export const healthyRelay: Family = {
     const plain = someOn(random, toggles);
     const cases: { acts: readonly Act[]; faults: readonly Fault[] }[] = random.shuffle([
       { acts: plain, faults: [] },
-      { acts: [...plain, random.pick(toggles).off], faults: [] },
+      { acts: [...plain, random.pick(toggles.filter(({ on }) => plain.includes(on))).off], faults: [] },
       { acts: random.chance(0.5) ? [] : someOn(random, toggles), faults: [broken()] },
       { acts: [lose], faults: [] },
       { acts: [...plain, lose, { kind: 'close', device: source.protection }], faults: [] },

@@ -27,7 +27,7 @@ export function oneLegDraft(random: Random, size: number, family: string, leg: '
     const word = (leg === 'rest') === broken ? signal.acted : signal.rest;
     const lamp = addLamp(board, source, word.text, word.meaning);
     board.line(source, 'lamps', [relay[leg](), lamp.hop]);
-    return { relay, toggle: random.chance(0.25) ? relay.held : sensor.toggle };
+    return { relay, toggle: !broken && random.chance(0.25) ? relay.held : sensor.toggle };
   });
   // Over several relays: from size 5 there are two of them, one of them with ways side by side.
   const groups = size > 4 ? 2 : size > 1 ? 1 : 0;

@@ -28,7 +28,8 @@ export const statusPair: Family = {
       ]);
       board.line(source, 'lamps', legs[0]!);
       board.tail(legs[1]!);
-      return random.chance(0.3) ? relay.held : sensor.toggle;
+      // What is energised already isn't held in by hand.
+      return !broken && random.chance(0.3) ? relay.held : sensor.toggle;
     });
     maybeSupplyLamp(random, opening);
     const lists = severalLists(3, () =>

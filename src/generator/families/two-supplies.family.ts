@@ -58,7 +58,8 @@ export const twoSupplies: Family = {
       const inputPole = relay.pole();
       const onRest = random.chance(0.4);
       board.input(inputs, [onRest ? inputPole.rest : inputPole.made], (onRest ? released : operated).text);
-      return random.chance(0.25) ? relay.held : sensor.toggle;
+      // What is energised already isn't held in by hand.
+      return makes && random.chance(0.25) ? relay.held : sensor.toggle;
     });
     // At 24 V a field contact may also come straight to the controller.
     if (!lowLevel && size >= 2 && random.chance(0.7)) {
