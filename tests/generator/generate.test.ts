@@ -79,7 +79,7 @@ describe('generate', () => {
     expect(prints).toMatchInlineSnapshot(`
       {
         "acknowledged-alarm": "aab5e8138f1b4c992efc6dadf9cb0453 make -B21; press -S21; release -S21; break -B21; make -B21",
-        "break-only": "dea75e3a7b06bef3598bab9975b14c98 hold -K5; make -B7",
+        "break-only": "556bfcad3db747bbe391360ed320c588 hold -K5",
         "duty-standby": "47e73339bc5f6fe82b65fa87d6bf8e4b press -S3; release -S3; make -B2",
         "flashing": "4d147ccd12f514ddf57099c0b1c55709 make -B1",
         "free": "e2d430d945ce847220c53bcd5563ba4a break -B1",
@@ -87,7 +87,7 @@ describe('generate', () => {
         "interlocked": "534580209baecfaaaf76085fb431176a press -S6",
         "jog": "563ed7c6d0ea9fa11a5cd1b50dc88efe press -S1; release -S1",
         "lamp-test": "876b96432368d385bd06963a334199bb press -S103; turn -S101 Run; make -B103; release -S103",
-        "make-only": "0a3756b89a787c64dacdc202e4a4b011 make -B3; break -B1",
+        "make-only": "b2b679026373b595128c2e3e7e9252a2 make -B3; break -B3; break -B1",
         "off-delay": "d97a935fb65e5e5dcdc16aa54a036c26 make -B101; break -B101; wait 9 s; make -B101; break -B101; wait 9 s",
         "on-delay": "d45684851469e849a3af0280b1d6e0af make -B1; wait 12 s",
         "permissive": "cb09d0026a2bef6be89f2ac42726713b make -B1; break -B3; make -B3",

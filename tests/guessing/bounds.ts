@@ -13,12 +13,6 @@ const MOST_RIGHT: Readonly<Record<QuestionKind, number>> = {
   wiring: 0.05,
 };
 
-/** What the best way of guessing still reaches where the bound isn't kept yet: no more than this. docs/guessing.md says why. */
-const REACHED: Partial<Record<QuestionKind, number>> = { 'still-live': 0.21, meter: 0.3, wiring: 0.27 };
-
-/** The bound, or what is reached where that is more. */
-export const heldTo = (kind: QuestionKind, bound: number): number => Math.max(bound, REACHED[kind] ?? 0);
-
 /** @param choices - of a wiring question, on average one in so many */
 export const mostRight = (kind: QuestionKind, choices: number): number =>
   MOST_RIGHT[kind] + (kind === 'wiring' ? choices : 0);

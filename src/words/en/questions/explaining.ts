@@ -3,7 +3,7 @@ import { type StatementOf, say } from '../../statement.ts';
 import { type AnswerSaid, answers } from '../answers.ts';
 import { type ActSaid, acts, time } from '../circuit.ts';
 import { speech } from '../speech.ts';
-import { capital, lowered } from '../text.ts';
+import { capital, lowered, volts as signedVolts } from '../text.ts';
 import { type Moment, moment } from './asking.ts';
 import { type Feed, type FeedPart, feed, parts } from './feeds.ts';
 import { type Hop, hop, type PlaceSaid, type Places, places, placesOpen } from './places.ts';
@@ -118,8 +118,7 @@ export type PointSaid = StatementOf<typeof points>;
 /** What a meter shows. */
 const readings = {
   samePotential: 'the meter reads 0 V, because both points have the same potential',
-  reads: ({ volts: read }: { volts: number }): string =>
-    `the meter reads ${read < 0 ? '−' : ''}${volts(read)}`,
+  reads: ({ volts: read }: { volts: number }): string => `the meter reads ${signedVolts(read)}`,
   isolated: ({ one, other }: { one: string; other: string }): string =>
     `the meter shows nothing, because supplies ${one} and ${other} are isolated from each other and have no common reference`,
   noReference: 'the meter shows nothing, because the two points have no common reference',
