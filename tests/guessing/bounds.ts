@@ -20,9 +20,9 @@ export const mostRight = (kind: QuestionKind, choices: number): number =>
 /** What guessing may earn of the marks, what it loses counted too; and what it still earns where that isn't kept yet. */
 const MOST_NET = 0.2;
 const EARNED: Partial<Record<QuestionKind, number>> = {
-  'still-live': 0.46,
+  'still-live': 0.4,
   'input-states': 0.24,
-  meter: 0.3,
+  meter: 0.21,
   sequence: 0.3,
 };
 export const mostNet = (kind: QuestionKind): number => EARNED[kind] ?? MOST_NET;

@@ -6,7 +6,7 @@ import { solve } from '../../src/solver/index.ts';
 import { askQuestion, markAnswer } from '../support/in-english.ts';
 import { freshQuestions } from './fresh.ts';
 
-const COUNT = 50;
+const COUNT = 100;
 
 const statesOf = (question: Question): string[] => {
   const right = rightAnswer(question);
@@ -27,7 +27,7 @@ const mean = (values: readonly number[]): number =>
 
 const KINDS: readonly QuestionKind[] = ['lamp-states', 'still-live'];
 
-describe.each(KINDS)('fifty %s questions', (kind) => {
+describe.each(KINDS)('a hundred %s questions', (kind) => {
   const several = freshQuestions(kind, COUNT).filter((question) => askQuestion(question).items.length > 1);
 
   it('ask for as much in the one state as in the other, within a third', () => {
@@ -62,7 +62,7 @@ it('of two hundred lamp questions a few have everything in one state: if none ha
   expect(alike / questions.length).toBeLessThan(0.1);
 });
 
-describe('fifty wiring questions', () => {
+describe('a hundred wiring questions', () => {
   const questions = freshQuestions('wiring', COUNT);
 
   it('have the right choice anywhere among the choices', () => {

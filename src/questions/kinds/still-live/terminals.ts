@@ -1,6 +1,6 @@
 /** Which terminals are asked about when something was opened, so that what they look like doesn't tell which are live. */
 import type { Circuit, TerminalRef } from '../../../../shared/circuit.ts';
-import { anatomyOf, circuitView, deviceOf } from '../../../circuit/index.ts';
+import { anatomyOf, circuitView, deviceOf, traitsOf } from '../../../circuit/index.ts';
 import type { Random } from '../../../generator/index.ts';
 import { liveState } from '../../items.ts';
 import type { Standpoint } from '../../solving.ts';
@@ -8,6 +8,14 @@ import type { Standpoint } from '../../solving.ts';
 /** One of what was opened comes besides. */
 const FEWEST = 3;
 const MOST = 5;
+/** Of one look. */
+const MOST_OF_A_LOOK = 3;
+
+/** What is done to a button or a contact in the field tells whether its far side is live. */
+function isActedOn(circuit: Circuit, terminal: TerminalRef): boolean {
+  const device = deviceOf(circuit, terminal.split(':')[0]!);
+  return device !== undefined && traitsOf(device).movedBy !== undefined;
+}
 
 /**
  * Terminals worth asking: wires come to them, none of them is a supply's own or on a return, and no two are on one
@@ -25,38 +33,47 @@ function candidates({ machine }: Standpoint, circuit: Circuit, random: Random): 
     const node = plan.nodeOf.get(terminal);
     const conductor = conductors.of.get(terminal)!;
     if (node === undefined || returns.has(node) || supplies.has(terminal.split(':')[0]!)) return false;
-    if (seen.has(conductor)) return false;
+    if (seen.has(conductor) || isActedOn(circuit, terminal)) return false;
     seen.add(conductor);
     return true;
   });
 }
 
-/** What a terminal is by its device's symbol and its own number: `relay 4` for the make leg of any pole, `lamp X1`. */
+/**
+ * What a terminal is by its device's symbol and its own number: `relay .4` for the make leg of any pole, `contactor 14`, `lamp X1`.
+ * What a contactor's auxiliary contacts do goes by their place, and its main poles stand on both sides of nothing else.
+ */
 function lookOf(circuit: Circuit, terminal: TerminalRef): string {
   const [name, number = ''] = terminal.split(':');
-  const kind = deviceOf(circuit, name!)?.kind;
-  const role = /^\d\d$/.test(number) ? number.at(-1) : /^\d$/.test(number) ? Number(number) % 2 : number;
-  return `${kind} ${role}`;
+  const device = deviceOf(circuit, name!);
+  const pole = device && anatomyOf(device).contacts.find(({ from, to }) => [from, to].includes(number));
+  if (!pole) return `${device?.kind} ${number}`;
+  if (pole.main) return `${device.kind} main ${pole.from === number ? 'in' : 'out'}`;
+  return `${device.kind} ${pole.changeover ? `.${number.at(-1)}` : number}`;
 }
 
 /**
- * Of each look that is live in one place and dead in another one terminal, which of the two by a toss: what a terminal looks like says
- * what it mostly is, and here it says nothing.
+ * Of each look that is live in one place and dead in another a few terminals, each of them live or dead by a toss: what a terminal looks like
+ * says what it mostly is, and here it says nothing.
  */
-function oneOfEachLook(
+function someOfEachLook(
   terminals: readonly TerminalRef[],
   looks: (terminal: TerminalRef) => string,
   state: (terminal: TerminalRef) => string,
   random: Random,
 ): TerminalRef[] {
-  const kept = new Set(
-    [...new Set(terminals.map(looks))].flatMap((look) => {
-      const alike = terminals.filter((terminal) => looks(terminal) === look);
-      const sides = ['live', 'dead'].map((side) => alike.filter((terminal) => state(terminal) === side));
-      return sides.some((side) => side.length === 0) ? [] : [random.pick(random.pick(sides))];
-    }),
-  );
-  return terminals.filter((terminal) => kept.has(terminal));
+  const alike = new Map<string, TerminalRef[]>();
+  for (const terminal of terminals) {
+    const look = looks(terminal);
+    alike.set(look, [...(alike.get(look) ?? []), terminal]);
+  }
+  return [...alike.values()].flatMap((group) => {
+    const [live, dead] = ['live', 'dead'].map((side) =>
+      random.shuffle(group.filter((terminal) => state(terminal) === side)),
+    ) as [TerminalRef[], TerminalRef[]];
+    const count = Math.min(live.length, dead.length, MOST_OF_A_LOOK);
+    return Array.from({ length: count }, () => random.pick([live, dead]).pop()!);
+  });
 }
 
 /** The two sides of what was opened: the one that everybody forgets stays live. */
@@ -79,7 +96,7 @@ export function terminalsFor(
   random: Random,
 ): TerminalRef[] | undefined {
   const state = (terminal: TerminalRef): string => liveState(standpoint, terminal);
-  const terminals = oneOfEachLook(
+  const terminals = someOfEachLook(
     candidates(standpoint, circuit, random),
     (terminal) => lookOf(circuit, terminal),
     state,
