@@ -1,7 +1,7 @@
 import type { Recipe } from '../../shared/bank.ts';
 import type { QuestionKind } from '../../shared/question.ts';
 import { generate, randomOf } from '../generator/index.ts';
-import { askCourse, oneHappens, proposeQuestion } from '../questions/index.ts';
+import { askCourse, mayAsk, proposeQuestion } from '../questions/index.ts';
 import type { PlacedTopic } from './read-topic.ts';
 import type { BankReport } from './report.ts';
 
@@ -18,7 +18,7 @@ function gives(family: string, kind: QuestionKind, { size: [smallest, largest], 
       family,
       size,
       course: askCourse([kind]),
-      want: ({ draft }) => oneHappens(happens, draft),
+      mayAsk: mayAsk([kind], happens),
     });
     if (made.ok && proposeQuestion(made.accepted.draft, [kind], randomOf(seed))) return true;
   }

@@ -44,7 +44,6 @@ export interface Refused {
 
 export interface Accepted {
   readonly kind: 'accepted';
-  /** With the scenario that is to be asked. */
   readonly draft: Draft;
   readonly rest: Picture;
   readonly after: Picture;
@@ -63,8 +62,6 @@ export interface AcceptOptions {
   readonly plain: boolean;
   /** What is asked is how things stand after each act: that they end as they began, or all alike, tells nothing then. */
   readonly course?: boolean;
-  /** How many of the draft's sound scenarios are held against the misconceptions. */
-  readonly judged: number;
 }
 
 /** Of so many lamps and inputs all are asked, and one pattern may answer them; of more it is drawn which, and how many of them are on. */
@@ -128,11 +125,10 @@ function settledState(machine: Machine, standing: Standing, mayFlash: boolean): 
 
 const isRefused = (found: State | Refused): found is Refused => 'kind' in found;
 
-/** A draft with one of its scenarios as far as it is right, before misconceptions are asked. */
+/** A scenario as far as it is right, before misconceptions are asked. */
 interface Sound {
   readonly kind: 'sound';
   readonly bench: Workbench;
-  readonly scenario: Scenario;
   readonly rest: Picture;
   readonly after: Picture;
   /** After each act but the last, where the course is asked for. */
@@ -143,10 +139,10 @@ interface Sound {
 function soundScenario(
   bench: Workbench,
   draft: Draft,
-  scenario: Scenario,
   { plain, course = false }: AcceptOptions,
 ): Sound | Refused {
   const { machine } = bench;
+  const { scenario } = draft;
   const mayFlash = draft.ends === 'flashing';
   let standing = bench.beginning;
   const beginning = settledState(machine, standing, mayFlash);
@@ -175,7 +171,7 @@ function soundScenario(
       return refused('one-pattern');
     if (loadsKey(after) === loadsKey(rest) && !mayEndAtRest(scenario)) return refused('as-at-rest');
   }
-  return { kind: 'sound', bench, scenario, rest, after, between };
+  return { kind: 'sound', bench, rest, after, between };
 }
 
 /** Which misconceptions see a scenario end otherwise than it does. */
@@ -196,7 +192,8 @@ function toldApart(bench: Workbench, scenario: Scenario, after: Picture) {
   return { apart, by, answers };
 }
 
-function judge(draft: Draft, { bench, scenario, rest, after, between }: Sound): Acceptance {
+function judge(draft: Draft, { bench, rest, after, between }: Sound): Acceptance {
+  const { scenario } = draft;
   let told = toldApart(bench, scenario, after);
   // Where the course is asked for, it does to be told apart on the way.
   for (let acts = between.length; acts > 0 && told.apart.length === 0; acts--)
@@ -205,7 +202,7 @@ function judge(draft: Draft, { bench, scenario, rest, after, between }: Sound): 
   if (apart.length === 0) return refused('tells-nothing-apart');
   return {
     kind: 'accepted',
-    draft: { ...draft, scenario, others: [] },
+    draft,
     rest,
     after,
     tellsApart: apart,
@@ -224,29 +221,24 @@ export function keepsRules({ circuit }: Draft): Refused | undefined {
 export const telling = ({ tellsApart, tellsApartBy: { lamps, inputs }, wrongAnswers }: Accepted): number =>
   2 * (new Set([...lamps, ...inputs]).size + wrongAnswers) + tellsApart.length;
 
+/** The draft with each of its scenarios alone. */
+export const eachAsked = (draft: Draft): Draft[] =>
+  [draft.scenario, ...draft.others].map((scenario) => ({ ...draft, scenario, others: [] }));
+
 /**
- * Judges a draft with each of its scenarios. Nothing about the draft is trusted. Of the scenarios that are sound only the
- * first `options.judged` are held against the misconceptions, which costs most.
+ * Judges drafts of one circuit that differ in what is asked, one after the other and only as far as somebody reads on. Nothing
+ * about them is trusted.
  */
-export function accept(draft: Draft, options: AcceptOptions): Acceptance[] {
+export function* accept(asked: Iterable<Draft>, options: AcceptOptions): Generator<Acceptance, void> {
   const benches = new Map<string, Workbench>();
-  const found: Acceptance[] = [];
-  let left = options.judged;
-  for (const scenario of [draft.scenario, ...draft.others]) {
-    if (left === 0) break;
-    const key = JSON.stringify(scenario.faults);
+  for (const draft of asked) {
+    const key = JSON.stringify(draft.scenario.faults);
     let bench = benches.get(key);
     if (!bench) {
-      bench = workbenchFor(draft, scenario.faults);
+      bench = workbenchFor(draft, draft.scenario.faults);
       benches.set(key, bench);
     }
-    const sound = soundScenario(bench, draft, scenario, options);
-    if (sound.kind === 'refused') {
-      found.push(sound);
-      continue;
-    }
-    left--;
-    found.push(judge(draft, sound));
+    const sound = soundScenario(bench, draft, options);
+    yield sound.kind === 'refused' ? sound : judge(draft, sound);
   }
-  return found;
 }

@@ -4,6 +4,7 @@ export {
   type Accepted,
   type AcceptOptions,
   accept,
+  eachAsked,
   keepsRules,
   type Reason,
   type Refused,

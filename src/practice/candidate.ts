@@ -2,7 +2,7 @@
 import type { Recipe } from '../../shared/bank.ts';
 import type { Question } from '../../shared/question.ts';
 import { AS_FOUND_SHARE, fingerprint, generate, type Random, randomOf } from '../generator/index.ts';
-import { askCourse, mayBeAsFound, oneHappens, proposeQuestion } from '../questions/index.ts';
+import { askCourse, mayAsk, mayBeAsFound, proposeQuestion } from '../questions/index.ts';
 import { FULL_GROWTH } from './growth.ts';
 
 export interface Candidate {
@@ -38,7 +38,7 @@ export function candidateFor(recipes: readonly Recipe[], grown: number, seed: st
     family: random.pick(recipe.families),
     size,
     course: askCourse(recipe.kinds),
-    want: ({ draft }) => oneHappens(recipe.happens, draft),
+    mayAsk: mayAsk(recipe.kinds, recipe.happens),
     asFound: mayBeAsFound(recipe.kinds) && random.child('as-found').chance(AS_FOUND_SHARE),
   });
   if (!made.ok) return undefined;

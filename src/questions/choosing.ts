@@ -3,7 +3,7 @@ import type { Circuit } from '../../shared/circuit.ts';
 import { anatomyOf, deviceOf } from '../circuit/index.ts';
 import type { Draft, Random } from '../generator/index.ts';
 import { stateOf } from './items.ts';
-import { rightSolver } from './solving.ts';
+import type { Solver } from './solving.ts';
 
 /** Fewer things with two states each are guessed too often. */
 export const FEWEST_ASKED = 3;
@@ -95,10 +95,11 @@ export function chooseItems(
   { circuit, scenario }: Pick<Draft, 'circuit' | 'scenario'>,
   items: readonly string[],
   random: Random,
+  { solve }: Solver,
 ): string[] | undefined {
   const candidates = independent(circuit, items, random);
   if (candidates.length < FEWEST_ASKED) return undefined;
-  const standpoint = rightSolver().solve(circuit, scenario);
+  const standpoint = solve(circuit, scenario);
   return (
     standpoint &&
     unguessable(
@@ -111,4 +112,4 @@ export function chooseItems(
 }
 
 /** Enough of them to be asked about. */
-export const worthAsking = (states: readonly string[]): boolean => states.length >= FEWEST_ASKED;
+export const worthAsking = (items: readonly string[]): boolean => items.length >= FEWEST_ASKED;

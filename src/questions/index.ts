@@ -3,10 +3,11 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Checked, Problem } from '../../shared/problem.ts';
 import type { Answer, PublicQuestion, Question, QuestionKind } from '../../shared/question.ts';
-import type { Scenario } from '../../shared/scenario.ts';
-import type { Accepted, Draft, Random } from '../generator/index.ts';
+import type { Happening, Scenario } from '../../shared/scenario.ts';
+import type { Draft, Random } from '../generator/index.ts';
 import type { AskingWords, Words } from '../words/index.ts';
 import { readerOf } from './answer/readers.ts';
+import { oneHappens } from './happenings.ts';
 import { KINDS, kindOf } from './registry.ts';
 import type { QuestionSaid } from './said.ts';
 import { rightSolver } from './solving.ts';
@@ -16,7 +17,6 @@ import { UNLETTERED_SHARE, unlettered } from './unlettered.ts';
 export { explain, hintFor, markAnswer } from './answered.ts';
 export { answerBelieving, answeredApart } from './believing.ts';
 export { circuitsTold } from './circuits-told.ts';
-export { oneHappens } from './happenings.ts';
 export { type Earlier, ideasToTell } from './ideas-weighed.ts';
 export { type ItemKind, itemKind, STATES } from './items.ts';
 export type { Kind } from './kind.ts';
@@ -37,9 +37,10 @@ export function proposeQuestion(
   kinds: readonly QuestionKind[],
   random: Random,
 ): Question | undefined {
+  const solver = rightSolver();
   for (const kind of random.shuffle(kinds)) {
-    const question = KINDS[kind].propose(draft, random.child(kind));
-    if (!question || checkQuestion(question).length > 0) continue;
+    const question = KINDS[kind].propose(draft, random.child(kind), solver);
+    if (!question || kindOf(kind).check(question, solver).length > 0) continue;
     const plain = !question.circuit.asFound && random.child('words').chance(UNLETTERED_SHARE);
     return plain ? { ...question, circuit: unlettered(question.circuit) } : question;
   }
@@ -100,9 +101,11 @@ export const loadsAsked = (question: Question, items: readonly string[]): string
   ...new Set(kindOf(question.kind).loads?.(question) ?? items.map((item) => item.split(' ').at(-1)!)),
 ];
 
-/** Whether an accepted draft can be asked about in a kind; tells most of those that can't, at no cost. */
-export const suits = (accepted: Accepted, kind: QuestionKind): boolean =>
-  KINDS[kind].suits?.(accepted) ?? true;
+/** Whether a draft may be asked about in one of the kinds, and one of those things happens; known before anything is solved. */
+export const mayAsk =
+  (kinds: readonly QuestionKind[], happens?: readonly Happening[]) =>
+  (draft: Draft): boolean =>
+    kinds.some((kind) => KINDS[kind].suits?.(draft) ?? true) && oneHappens(happens, draft);
 
 /** Whether every one of these kinds asks how things stand after each act. */
 export const askCourse = (kinds: readonly QuestionKind[]): boolean =>

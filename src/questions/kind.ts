@@ -2,7 +2,7 @@ import type { Circuit } from '../../shared/circuit.ts';
 import type { Problem } from '../../shared/problem.ts';
 import type { AnswerOf, MarkPart, QuestionKind, QuestionOf } from '../../shared/question.ts';
 import type { Scenario } from '../../shared/scenario.ts';
-import type { Accepted, Draft, Random } from '../generator/index.ts';
+import type { Draft, Random } from '../generator/index.ts';
 import type { AnswerSaid } from '../words/index.ts';
 import type { QuestionSaid } from './said.ts';
 import type { Solve, Solver } from './solving.ts';
@@ -30,9 +30,9 @@ export interface Parts {
 export interface Kind<K extends QuestionKind> {
   readonly kind: K;
   /** A good question of this kind on a draft, or undefined when the draft has none. */
-  propose(draft: Draft, random: Random): QuestionOf<K> | undefined;
-  /** Whether an accepted draft can be asked about at all; tells most of those that can't, at no cost. Any can, without. */
-  suits?(accepted: Accepted): boolean;
+  propose(draft: Draft, random: Random, solver: Solver): QuestionOf<K> | undefined;
+  /** Whether a draft can be asked about at all; tells most of those that can't before anything is solved. Any can, without. */
+  suits?(draft: Draft): boolean;
   /** How things stand after each act is asked, so an accepted draft need not end in something to ask about. */
   readonly asksCourse?: true;
   /** How something ought to be wired is asked, which a drawing as found doesn't show. */

@@ -217,7 +217,7 @@ describe('a kind of device added from outside', () => {
       });
       const lamp = draft.circuit.devices.find(({ kind }) => kind === (KIND as string))!.name;
       const place = draft.lamps.indexOf(lamp);
-      const [accepted] = generator.accept(draft, { plain: true, judged: 1 });
+      const [accepted] = generator.accept([draft], { plain: true });
       expect(accepted).toMatchObject({ kind: 'accepted' });
       expect(accepted?.kind === 'accepted' && accepted.after.lamps[place]).toBe(seed % 2 ? 'lit' : 'dark');
       expect(generator.fingerprint(draft.circuit)).toMatch(/\w/);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { keepsRules, telling } from '../../src/generator/accept.ts';
+import { eachAsked, keepsRules, telling } from '../../src/generator/accept.ts';
 import {
   type Acceptance,
   type Accepted,
@@ -35,7 +35,7 @@ function draftOf(
   };
 }
 
-const judged = (draft: Draft, plain = false): Acceptance => accept(draft, { plain, judged: 3 })[0]!;
+const judged = (draft: Draft, plain = false): Acceptance => [...accept([draft], { plain })][0]!;
 
 const PAIR = `-B1 field-contact make
 -K1 relay
@@ -282,17 +282,26 @@ A:L  -H2:X1-X2  A:N
     });
   });
 
-  it('judges each scenario of a draft, and holds only as many as it is told against the misconceptions', () => {
+  it('judges each scenario of a draft, and no further than somebody reads', () => {
     const draft = draftOf(PAIR, 'make -B1', ASKED);
     const hold = { ...draft.scenario, acts: [{ kind: 'hold', device: '-K1' } as const] };
     const back = { ...draft.scenario, acts: [] };
     const several = { ...draft, others: [back, hold] };
-    expect(accept(several, { plain: false, judged: 3 }).map(({ kind }) => kind)).toEqual([
+    const looked: Draft[] = [];
+    function* looking(): Generator<Draft> {
+      for (const each of eachAsked(several)) {
+        looked.push(each);
+        yield each;
+      }
+    }
+    expect([...accept(looking(), { plain: false })].map(({ kind }) => kind)).toEqual([
       'accepted',
       'refused',
       'accepted',
     ]);
-    expect(accept(several, { plain: false, judged: 1 })).toHaveLength(1);
+    looked.length = 0;
+    expect(accept(looking(), { plain: false }).next().value).toMatchObject({ kind: 'accepted' });
+    expect(looked).toHaveLength(1);
   });
 
   it('judges each scenario with its own faults, and hands on a draft with that one alone', () => {
@@ -300,7 +309,9 @@ A:L  -H2:X1-X2  A:N
     const others = ['-K1:11-12 welded', '-B1:13-14 welded', '-K1:A1-A2 open'].map((fault) =>
       scenarioOf('make -B1', fault),
     );
-    const found = accept({ ...draft, scenario: scenarioOf('make -B1'), others }, { plain: true, judged: 9 });
+    const found = [
+      ...accept(eachAsked({ ...draft, scenario: scenarioOf('make -B1'), others }), { plain: true }),
+    ];
     expect(found.map((each) => each.kind === 'accepted' && each.after)).toEqual([
       { lamps: ['dark', 'lit'], inputs: [], relays: ['operated'] },
       { lamps: ['lit', 'dark'], inputs: [], relays: ['operated'] },

@@ -1,5 +1,5 @@
 /** Which misconceptions the circuits of a family tell apart from the right answer, and how often. */
-import { accept, type Family, generate, randomOf } from '../../src/generator/index.ts';
+import { accept, eachAsked, type Family, generate, randomOf } from '../../src/generator/index.ts';
 
 export interface Apart {
   readonly family: string;
@@ -47,7 +47,7 @@ export function apartOf(family: Family, seeds: number): Apart {
     const generated = generate({ seed: `apart-${seed}`, family: family.id, size });
     if (generated.ok) made.push({ ...generated.accepted, drafts: generated.drafts });
     const draft = family.draft(randomOf(`offered-${family.id}-${seed}`), { size });
-    for (const judged of accept(draft, { plain: false, judged: 5 })) {
+    for (const judged of accept(eachAsked(draft), { plain: false })) {
       judgements++;
       if (judged.kind === 'accepted') accepted++;
       if (judged.kind === 'accepted') offered.push(judged.tellsApart);

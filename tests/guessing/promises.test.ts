@@ -6,7 +6,7 @@ import { anatomyOf, deviceOf } from '../../src/circuit/index.ts';
 import { featuresOf, generate } from '../../src/generator/index.ts';
 import { candidateFor } from '../../src/practice/candidate.ts';
 import { FULL_GROWTH } from '../../src/practice/growth.ts';
-import { oneHappens } from '../../src/questions/index.ts';
+import { oneHappens } from '../../src/questions/happenings.ts';
 import { drawn } from '../support/drawn.ts';
 import { ownBank } from '../support/own-bank.ts';
 

@@ -3,7 +3,7 @@ import { questionKind } from '../../../shared/question.ts';
 import { families, generate, randomOf } from '../../generator/index.ts';
 import { newRecall } from '../../memory/index.ts';
 import { nextTask } from '../../practice/index.ts';
-import { askQuestion, proposeQuestion, rightAnswer, tellQuestion } from '../../questions/index.ts';
+import { askQuestion, mayAsk, proposeQuestion, rightAnswer, tellQuestion } from '../../questions/index.ts';
 import { coreWordsOf } from '../core-words.ts';
 import { openCourse } from '../course.ts';
 import { type Io, UsageError } from '../io.ts';
@@ -58,7 +58,7 @@ function fromFamily(
 ): Question {
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
     const child = `${seed}/${attempt}`;
-    const made = generate({ seed: child, family, size });
+    const made = generate({ seed: child, family, size, mayAsk: mayAsk(kinds) });
     if (!made.ok) continue;
     const question = proposeQuestion(made.accepted.draft, kinds, randomOf(`${child}/question`));
     if (question) return { ...question, seed: child };

@@ -2,14 +2,7 @@
 import type { HomeworkPlace } from '../../../shared/homework.ts';
 import type { Question } from '../../../shared/question.ts';
 import { AS_FOUND_SHARE, fingerprint, generate, randomOf } from '../../generator/index.ts';
-import {
-  askCourse,
-  changesCircuit,
-  mayBeAsFound,
-  oneHappens,
-  proposeQuestion,
-  suits,
-} from '../../questions/index.ts';
+import { askCourse, changesCircuit, mayAsk, mayBeAsFound, proposeQuestion } from '../../questions/index.ts';
 import { questionDifficulty } from './difficulty.ts';
 
 export interface Candidate {
@@ -48,7 +41,7 @@ export function candidateFor(
     size: place.size,
     asFound: mayBeAsFound([place.kind]) && randomOf(`${child}/as-found`).chance(AS_FOUND_SHARE),
     course: askCourse([place.kind]),
-    want: (accepted) => suits(accepted, place.kind) && oneHappens(place.happens, accepted.draft),
+    mayAsk: mayAsk([place.kind], place.happens),
   });
   if (!made.ok) return undefined;
   const { draft } = made.accepted;

@@ -8,11 +8,11 @@ export const inputStates: Kind<'input-states'> = {
     task: ({ asked }) => ({ says: 'task', count: asked.length }),
     how: yesAndNo,
   }),
-  suits: ({ after }) => worthAsking(after.inputs),
+  suits: ({ inputs }) => worthAsking(inputs),
   counted: ({ asked }) => new Set(asked),
-  propose(draft, random) {
+  propose(draft, random, solver) {
     const { circuit, scenario, family } = draft;
-    const asked = chooseItems(draft, draft.inputs, random);
+    const asked = chooseItems(draft, draft.inputs, random, solver);
     return asked && { kind: 'input-states', circuit, scenario, family, asked };
   },
 };

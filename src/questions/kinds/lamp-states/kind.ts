@@ -8,11 +8,11 @@ export const lampStates: Kind<'lamp-states'> = {
     task: ({ asked }) => ({ says: 'task', count: asked.length }),
     how: yesAndNo,
   }),
-  suits: ({ after }) => worthAsking(after.lamps),
+  suits: ({ lamps }) => worthAsking(lamps),
   counted: ({ asked }) => new Set(asked),
-  propose(draft, random) {
+  propose(draft, random, solver) {
     const { circuit, scenario, family } = draft;
-    const asked = chooseItems(draft, draft.lamps, random);
+    const asked = chooseItems(draft, draft.lamps, random, solver);
     return asked && { kind: 'lamp-states', circuit, scenario, family, asked };
   },
 };

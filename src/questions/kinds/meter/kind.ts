@@ -42,8 +42,8 @@ export const meterKind: Kind<'meter'> = {
   blank: { kind: 'meter' },
   // Contacts are turned round in it.
   changesCircuit: true,
-  propose({ circuit, scenario, family }, random) {
-    const found = proposePoints(circuit, scenario, random);
+  propose({ circuit, scenario, family }, random, solver) {
+    const found = proposePoints(circuit, scenario, random, solver);
     return found && { kind: 'meter', family, ...found };
   },
   check(question, solver): Problem[] {

@@ -13,11 +13,11 @@ export const relayStates: Kind<'relay-states'> = {
     }),
     how: yesAndNo,
   }),
-  suits: ({ after }) => worthAsking(after.relays),
+  suits: ({ relays }) => worthAsking(relays),
   counted: ({ asked }) => new Set(asked),
-  propose(draft, random) {
+  propose(draft, random, solver) {
     const { circuit, scenario, family } = draft;
-    const asked = chooseItems(draft, draft.relays, random);
+    const asked = chooseItems(draft, draft.relays, random, solver);
     return asked && { kind: 'relay-states', circuit, scenario, family, asked };
   },
 };

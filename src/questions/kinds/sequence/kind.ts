@@ -3,7 +3,7 @@ import { hasTimers } from '../../ask/situation.ts';
 import { itemKind, stateOf } from '../../items.ts';
 import type { Kind } from '../../kind.ts';
 import { luckWithCourse } from '../../luck.ts';
-import { rightSolver, type Standpoint } from '../../solving.ts';
+import type { Standpoint } from '../../solving.ts';
 import { statesKind } from '../../states-kind.ts';
 
 type Asked = QuestionOf<'sequence'>['asked'];
@@ -21,12 +21,11 @@ export const sequence: Kind<'sequence'> = {
   }),
   luck: ({ asked }) => luckWithCourse(asked.length),
   asksCourse: true,
-  suits: ({ draft }) => draft.scenario.acts.length > 1,
+  suits: ({ scenario }) => scenario.acts.length >= FEWEST_ACTS,
   counted: ({ asked }) => new Set(asked.map(({ item }) => item)),
-  propose({ circuit, scenario, family, lamps, inputs, relays }, random) {
+  propose({ circuit, scenario, family, lamps, inputs, relays }, random, { solve }) {
     const count = scenario.acts.length;
     if (count < FEWEST_ACTS) return undefined;
-    const { solve } = rightSolver();
     const standpoints: Standpoint[] = [];
     for (let after = 0; after <= count; after++) {
       const standpoint = solve(circuit, { ...scenario, acts: scenario.acts.slice(0, after) });

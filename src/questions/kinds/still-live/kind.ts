@@ -2,7 +2,7 @@ import type { Act } from '../../../../shared/scenario.ts';
 import { anatomyOf } from '../../../circuit/index.ts';
 import { isolatingCautions } from '../../ask/cautions.ts';
 import type { Kind } from '../../kind.ts';
-import { certain, rightSolver } from '../../solving.ts';
+import { certain } from '../../solving.ts';
 import { statesKind, yesAndNo } from '../../states-kind.ts';
 import { terminalsFor } from './terminals.ts';
 
@@ -13,7 +13,7 @@ export const stillLive: Kind<'still-live'> = {
     how: yesAndNo,
     cautions: ({ circuit }) => isolatingCautions(circuit),
   }),
-  propose({ circuit, scenario, family }, random) {
+  propose({ circuit, scenario, family }, random, solver) {
     const feeds = circuit.devices.filter((device) =>
       anatomyOf(device).mechanisms.some(({ drive }) => drive === 'feed'),
     );
@@ -22,7 +22,6 @@ export const stillLive: Kind<'still-live'> = {
       const open: Act = { kind: 'open', device: name };
       const acted = scenario.acts.some((act) => 'device' in act && act.device === name);
       const asking = acted ? scenario : { ...scenario, acts: [...scenario.acts, open] };
-      const solver = rightSolver();
       const standpoint = solver.solve(circuit, asking);
       if (!standpoint || !certain(solver.machine(circuit, asking), asking)) continue;
       const asked = terminalsFor(standpoint, circuit, name, random);

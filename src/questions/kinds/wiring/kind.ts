@@ -49,6 +49,8 @@ export const wiring: Kind<'wiring'> = {
   asksWhatIsMeant: true,
   // Conductors are left out of it.
   changesCircuit: true,
+  // Which relay is held in by hand would tell which one to wire.
+  suits: ({ scenario: { acts } }) => acts.every(({ kind }) => kind !== 'hold'),
   propose: proposeWiring,
   check,
   ask(question) {

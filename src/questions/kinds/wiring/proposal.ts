@@ -4,7 +4,7 @@ import type { QuestionOf } from '../../../../shared/question.ts';
 import type { Scenario } from '../../../../shared/scenario.ts';
 import { anatomyOf, circuitView, deviceOf, entryOf, exitOf, traitsOf } from '../../../circuit/index.ts';
 import type { Draft, Random } from '../../../generator/index.ts';
-import { certain, rightSolver, type Solve } from '../../solving.ts';
+import { certain, type Solve, type Solver } from '../../solving.ts';
 import { completed, loadState, satisfied } from './choices.ts';
 
 type Wiring = QuestionOf<'wiring'>;
@@ -113,12 +113,9 @@ function wantedOf(
   return later.slice(0, MOST_WANTED) as Wiring['wanted'];
 }
 
-export function proposeWiring(draft: Draft, random: Random): Wiring | undefined {
+export function proposeWiring(draft: Draft, random: Random, { solve, machine }: Solver): Wiring | undefined {
   const { circuit, scenario, family } = draft;
   const loads = [...draft.lamps, ...draft.inputs];
-  const { solve, machine } = rightSolver();
-  // Which relay is held in by hand would tell which one to wire.
-  if (scenario.acts.some(({ kind }) => kind === 'hold')) return undefined;
   if (!certain(machine(circuit, scenario), scenario)) return undefined;
   for (const hop of random.shuffle(hopsOf(circuit, loads))) {
     const wanted = wantedOf(circuit, scenario, hop.load, solve, random);
