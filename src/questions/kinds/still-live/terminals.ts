@@ -5,8 +5,9 @@ import type { Random } from '../../../generator/index.ts';
 import { liveState } from '../../items.ts';
 import type { Standpoint } from '../../solving.ts';
 
-/** One of what was opened comes besides. */
 const FEWEST = 3;
+/** How often one of what was opened comes besides, where there are enough without it. */
+const OWN_END = 0.35;
 const MOST = 5;
 /** Of one look. */
 const MOST_OF_A_LOOK = 3;
@@ -86,7 +87,7 @@ function endsOf(circuit: Circuit, name: string): TerminalRef[] {
 }
 
 /**
- * Terminals to ask about after a device was opened, one of its own among them, in the order of the drawing; undefined where too few can't
+ * Terminals to ask about after a device was opened, now and then one of its own among them, in the order of the drawing; undefined where too few can't
  * be told by their looks.
  */
 export function terminalsFor(
@@ -107,6 +108,7 @@ export function terminalsFor(
   const { conductors, wired } = circuitView(circuit);
   const taken = new Set(asked.map((terminal) => conductors.of.get(terminal)));
   const ends = endsOf(circuit, opened).filter((terminal) => !taken.has(conductors.of.get(terminal)!));
-  const chosen = new Set([...asked, ...random.sample(ends, 1)]);
+  const besides = asked.length === FEWEST || random.chance(OWN_END);
+  const chosen = new Set([...asked, ...(besides ? random.sample(ends, 1) : [])]);
   return [...wired].filter((terminal) => chosen.has(terminal));
 }
