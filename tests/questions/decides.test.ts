@@ -33,12 +33,13 @@ describe('what decides', () => {
           const decision = decides.find((each) => each.item === key)!;
           expect(JSON.stringify(decision.said), about).toContain(item);
           for (const step of [decision, ...decision.behind]) hold(history, step, after, about, counted);
-          hold(history, { ...decision, said: decision.brief }, after, about, counted);
+          hold(history, { ...decision, said: decision.brief }, after, about, counted, true);
         }
       }
       expect(counted.ways).toBeGreaterThan(atLeast(COUNT / 2));
       expect(counted.stops).toBeGreaterThan(atLeast(COUNT / 2));
       expect(counted.cuts).toBeGreaterThan(atLeast(COUNT / 4));
+      expect(counted.series).toBeGreaterThan(atLeast(COUNT / 20));
     },
   );
 
@@ -75,7 +76,12 @@ describe('what decides', () => {
           holdJoined(history, { from: said.pole, to: said.terminal, by: said.by }, about, counted);
         // A conductor that is off is a place, and no contact.
         if (said.says === 'deadOpen' && openIn(said).length === said.open.length)
-          holdDead(history, { terminal: said.terminal, open: openIn(said) }, about, counted);
+          holdDead(
+            history,
+            { terminal: said.terminal, open: openIn(said), besides: said.besides ?? [] },
+            about,
+            counted,
+          );
       }
     }
     expect(counted.ways).toBeGreaterThan(atLeast(COUNT / 2));

@@ -368,6 +368,37 @@ A:L+ -K5:15-18 -H1:X1-X2 A:L-`);
     ]);
   });
 
+  it('tells what is open besides where closing what stops a load wouldn’t feed it', () => {
+    const stopped = lamps(SEALED, scenarioOf('press -S0'), '-H1');
+    expect(explained(stopped)).toEqual([
+      '-H1 is dark: -K1:21-24 is open because -K1 has not operated.',
+      '-K1 is at rest: -S0:21-22 is open because -S0 is pressed; -S1:13-14 and -K1:11-14 are open too.',
+    ]);
+    const failed = lamps(PUMP, scenarioOf('fail A'), '-H1', '-H2');
+    expect(explained(failed)).toEqual([
+      '-H1 is dark: supply A is off.',
+      '-H2 is dark: -K3:11-14 is open because -K3 has not operated; supply A is off too.',
+      '-K3 is at rest: -B1:13-14 is open because -B1 is not actuated; supply A is off too.',
+    ]);
+    // Ways beside one another: one contact of each stops it, and closing any of them would feed it.
+    expect(explained(lamps(SEALED, scenarioOf(), '-H1')).at(-1)).toBe(
+      '-K1 is at rest: -S1:13-14 is open because -S1 is not pressed, and -K1:11-14 is open because -K1 has not operated.',
+    );
+    // What makes it release is what has opened, whatever else is open.
+    expect(story(lamps(SEALED, scenarioOf('press -S1; release -S1; press -S0'), '-H1')).at(-1)).toMatch(
+      /^-K1 releases: -S0:21-22 is open because -S0 is pressed\. /,
+    );
+  });
+
+  it('tells of a conductor that is off that it is, where that isn’t all', () => {
+    const broken = lamps(PUMP, scenarioOf('', '-F1:1 broken; -H2:X2 broken'), '-H2');
+    expect(explained(broken)[0]).toBe(
+      '-H2 is dark: the conductor at -F1:1 is off; -K3:11-14 is open too and the conductor at -H2:X2 is off too.',
+    );
+    const whole = markAnswer(broken, { kind: 'lamp-states', states: { '-H2': 'dark' } });
+    expect(whole.explanation.decides[0]!.text).toBe('-H2 is dark: the conductor at -F1:1 is off.');
+  });
+
   it('points at what is acted on, and at the devices and terminals of each path', () => {
     const question = lamps(PUMP, scenarioOf('make -B1; wait 1 s'), '-H2');
     expect(explanationOf(question).story.map(({ about }) => about)).toEqual([

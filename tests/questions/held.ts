@@ -1,5 +1,6 @@
 /** Sentences of explanations held against the solver's state, and against a network solved another way. */
 import { expect } from 'vitest';
+import type { Blocker } from '../../shared/solution.ts';
 import { randomOf } from '../../src/generator/index.ts';
 import type { History } from '../../src/questions/explain/history.ts';
 import { loadsOf } from '../../src/questions/explain/standing.ts';
@@ -18,9 +19,22 @@ function within<T>(value: unknown, is: (value: object) => boolean): T[] {
 
 const feedsIn = (said: ExplainingSaid): Feed[] =>
   within(said, (value) => 'through' in value && 'back' in value);
-export const openIn = (said: ExplainingSaid): Hop[] =>
-  within<PlaceSaid>(said, (value) => 'says' in value && 'contact' in value).flatMap((place) =>
+const contactsOpen = (value: unknown): Hop[] =>
+  within<PlaceSaid>(value, (each) => 'says' in each && 'contact' in each).flatMap((place) =>
     'contact' in place && !place.says.startsWith('closed') ? [place.contact] : [],
+  );
+
+/** A statement without what is open besides. */
+const withoutBesides = (said: ExplainingSaid): ExplainingSaid =>
+  JSON.parse(JSON.stringify(said, (key, value: unknown) => (key === 'besides' ? undefined : value)));
+
+/** Contacts that are said to be open by themselves. */
+export const openIn = (said: ExplainingSaid): Hop[] => contactsOpen(withoutBesides(said));
+
+/** Places that are said to be open besides. */
+export const besidesIn = (said: ExplainingSaid): PlaceSaid[] =>
+  within<{ besides: readonly PlaceSaid[] }>(said, (value) => 'besides' in value).flatMap(
+    ({ besides }) => besides,
   );
 
 /** How many places are said to be open. */
@@ -86,10 +100,45 @@ function faultsOf({ machine, circuit }: History, item: string, feed: Feed, state
 }
 
 /** Volts between two nodes in a network in which every contact is closed but some. */
-function voltsWithout(
-  { plan }: Machine,
+const voltsWithout = (
+  machine: Machine,
   state: State,
   open: ReadonlySet<number>,
+  pair: readonly [number, number],
+): number => voltsBetween(machine, state, (index) => !open.has(index), pair);
+
+/** Volts between two nodes as everything stands, with some open places closed and supplies on besides. */
+function voltsWith(
+  machine: Machine,
+  state: State,
+  closed: ReadonlySet<number>,
+  supplies: readonly string[],
+  pair: readonly [number, number],
+): number {
+  const { plan } = machine;
+  const on = { ...state, supplyOn: state.supplyOn.slice() };
+  plan.supplies.forEach(({ name }, index) => {
+    if (supplies.includes(name)) on.supplyOn[index] = 1;
+  });
+  // The main contacts of a contactor close together.
+  const poles = new Set(
+    [...closed].flatMap((index) => (plan.switches[index]!.main ? [plan.switches[index]!.mechanism] : [])),
+  );
+  return voltsBetween(
+    machine,
+    on,
+    (index) =>
+      closed.has(index) ||
+      isClosed(machine, state.at, index) ||
+      (plan.switches[index]!.main && poles.has(plan.switches[index]!.mechanism)),
+    pair,
+  );
+}
+
+function voltsBetween(
+  { plan }: Machine,
+  state: State,
+  isShut: (part: number) => boolean,
   [a, b]: readonly [number, number],
 ): number {
   const random = randomOf(`${a} ${b}`);
@@ -99,7 +148,7 @@ function voltsWithout(
     joined: plan.joins.map(([one, other]) => [node(one), node(other)] as const),
     resistors: [
       ...plan.switches.flatMap(({ a, b }, index) =>
-        open.has(index)
+        !isShut(index)
           ? []
           : [{ name: '', from: node(a), to: node(b), ohms: 0.01 + random.int(1, 1000) / 1000 }],
       ),
@@ -155,9 +204,43 @@ export interface Counted {
   ways: number;
   stops: number;
   cuts: number;
+  /** Loads with something open besides. */
+  series: number;
 }
 
-export const nothingYet = (): Counted => ({ ways: 0, stops: 0, cuts: 0 });
+export const nothingYet = (): Counted => ({ ways: 0, stops: 0, cuts: 0, series: 0 });
+
+/** What stops a load, and what is open besides. */
+interface Stops {
+  readonly stoppedBy: readonly Blocker[];
+  readonly besides: readonly Blocker[];
+}
+
+/** Whether a load has voltage with some open places closed, and nothing else. */
+function fedWith({ machine }: History, state: State, blockers: readonly Blocker[], id: string): boolean {
+  const { supplies, loads } = machine.plan;
+  const { a, b, volts } = loads.find((load) => load.id === id)!;
+  const parts = blockers.map((blocker) => partOf(machine, blocker)).filter((part) => part >= 0);
+  const off = supplies.flatMap(({ name }) => (blockers.some(({ device }) => device === name) ? [name] : []));
+  return voltsWith(machine, state, new Set(parts), off, [a, b]) > 1e-4 * volts;
+}
+
+/** Loads of a state that have been held; many things asked hang on one coil. */
+const complete = new WeakMap<State, Set<string>>();
+
+/**
+ * All that is named as open is all that would have to close: with that closed, and nothing else, the load is fed, and with the
+ * first of it closed it is so only where nothing is open besides.
+ */
+function holdComplete(history: History, state: State, load: string, stops: Stops, text: string): void {
+  const { stoppedBy, besides } = stops;
+  const known = complete.get(state) ?? new Set<string>();
+  complete.set(state, known);
+  if (known.has(load)) return;
+  known.add(load);
+  expect(fedWith(history, state, stoppedBy, load), text).toBe(besides.length === 0);
+  expect(fedWith(history, state, [...stoppedBy, ...besides], load), text).toBe(true);
+}
 
 /** Holds one sentence against the state that it is told of: what feeds, what is open, and that it stops what it is said to stop. */
 export function hold(
@@ -166,6 +249,7 @@ export function hold(
   after: number,
   about: string,
   counted: Counted,
+  isBrief = false,
 ): void {
   const { machine, stages } = history;
   const { state } = stages[after]!;
@@ -203,6 +287,15 @@ export function hold(
     }
     const { a, b, volts } = machine.plan.loads.find(({ id }) => id === load)!;
     expect(voltsWithout(machine, state, named, [a, b]), text).toBeLessThan(1e-4 * volts);
+    // Of a motor's windings one is told of, and whoever had it right is told the first alone.
+    if (isBrief || loadsOf(history, item).length > 1) continue;
+    const besides = history.besides(after, load);
+    if (besides.length > 0) counted.series++;
+    expect(besidesIn(said), text).toHaveLength(besides.length);
+    for (const place of besidesIn(said))
+      if ('contact' in place)
+        expect(isClosed(machine, state.at, partOf(machine, place.contact)), text).toBe(false);
+    holdComplete(history, state, load, { stoppedBy: trace.stoppedBy, besides }, text);
   }
 }
 
@@ -226,17 +319,21 @@ export function holdJoined(
   expect(at, `${about}: ${from} to ${to}`).toBe(plan.nodeOf.get(to));
 }
 
-/** Open contacts that keep a terminal dead are open, and with all others closed keep it from a supply that would reach it. */
+/**
+ * Open contacts that keep a terminal dead are open, and with all others closed keep it from a supply that would reach it; with
+ * them and what is open besides closed, and nothing else, it is live.
+ */
 export function holdDead(
   { machine, stages }: History,
-  { terminal, open }: { readonly terminal: string; readonly open: readonly Hop[] },
+  { terminal, open, besides }: { terminal: string; open: readonly Hop[]; besides: readonly PlaceSaid[] },
   about: string,
   counted: Counted,
 ): void {
   const { plan } = machine;
   const { state } = stages.at(-1)!;
   const parts = open.map((contact) => partOf(machine, contact));
-  for (const part of parts) {
+  const further = besides.flatMap((place) => ('contact' in place ? [partOf(machine, place.contact)] : []));
+  for (const part of [...parts, ...further]) {
     counted.stops++;
     expect(isClosed(machine, state.at, part), about).toBe(false);
   }
@@ -248,4 +345,13 @@ export function holdDead(
   });
   counted.cuts++;
   expect(kept.length, about).toBeGreaterThan(0);
+  if (further.length < besides.length) return;
+  if (further.length > 0) counted.series++;
+  const liveWith = (closed: readonly number[]): boolean =>
+    kept.some(
+      ({ supply, poles }) =>
+        voltsWith(machine, state, new Set(closed), [], [at, poles.at(-1)!.node]) > 1e-4 * supply.volts,
+    );
+  expect(liveWith(parts), about).toBe(further.length === 0);
+  expect(liveWith([...parts, ...further]), about).toBe(true);
 }

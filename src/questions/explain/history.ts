@@ -1,7 +1,7 @@
 /** A scenario gone through act by act: where everything stands after each, and what has moved, in its order. */
 import type { Circuit } from '../../../shared/circuit.ts';
 import type { Act, Scenario } from '../../../shared/scenario.ts';
-import type { LoadTrace, TraceHop } from '../../../shared/solution.ts';
+import type { Blocker, LoadTrace, TraceHop } from '../../../shared/solution.ts';
 import { readAs } from '../../circuit/index.ts';
 import {
   begin,
@@ -15,6 +15,7 @@ import {
 } from '../../solver/index.ts';
 import { rightSolver, type Standpoint, standpointOf } from '../solving.ts';
 import { stopsBefore } from './potential.ts';
+import { openBesides } from './series.ts';
 
 export interface Stage {
   /** How many acts have been done. */
@@ -33,6 +34,8 @@ export interface History {
   readonly stages: readonly Stage[];
   /** The solver's trace of a load after so many acts, worked out once. */
   readonly trace: (after: number, load: string) => LoadTrace | undefined;
+  /** What else is open on the way of a load that is stopped, after what its trace names. */
+  readonly besides: (after: number, load: string) => readonly Blocker[];
   /** What can be read after so many acts, worked out once. */
   readonly standpoint: (after: number) => Standpoint;
 }
@@ -73,13 +76,17 @@ export function historyOf(circuit: Circuit, scenario: Scenario): History {
     if (!traces.has(key)) traces.set(key, traced(machine, stages[after]!.state, load));
     return traces.get(key);
   };
+  const besides = (after: number, load: string): readonly Blocker[] => {
+    const { fed = true, stoppedBy = [] } = trace(after, load) ?? {};
+    return fed ? [] : openBesides({ machine, state: stages[after]!.state }, load, stoppedBy, traced);
+  };
   const standpoints = new Map<number, Standpoint>();
   const standpoint = (after: number): Standpoint => {
     const known = standpoints.get(after) ?? standpointOf(machine, stages[after]!.state);
     standpoints.set(after, known);
     return known;
   };
-  return { circuit, scenario, machine, stages, trace, standpoint };
+  return { circuit, scenario, machine, stages, trace, besides, standpoint };
 }
 
 /**

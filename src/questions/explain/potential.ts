@@ -1,6 +1,7 @@
 /** Where a terminal gets its potential from: the pole that closed contacts join it to, or loads, or nothing. */
 import type { Blocker, TraceHop } from '../../../shared/solution.ts';
 import { isClosed, type Machine, machineOf, type State, traceLoad } from '../../solver/index.ts';
+import { openBesides, type Standing } from './series.ts';
 
 export interface Reach {
   /** `A:L`. */
@@ -97,6 +98,34 @@ export function reachOf(machine: Machine, state: State, terminal: string): Reach
   return undefined;
 }
 
+const PROBE = 'between';
+
+/** The machine with a load of next to nothing between a terminal and a supply's return, so that it can be traced. */
+function probed(machine: Machine, state: State, terminal: string, supply: string): Standing {
+  const { plan } = machine;
+  const probe = {
+    id: PROBE,
+    device: PROBE,
+    from: '1',
+    to: '2',
+    a: plan.nodeOf.get(terminal)!,
+    b: plan.supplies.find(({ name }) => name === supply)!.poles.at(-1)!.node,
+    role: 'lamp' as const,
+    siemens: 1e-12,
+    volts: 1,
+    mechanism: -1,
+    dead: false,
+  };
+  const volts = state.volts.map((along) => Float64Array.from([...along, 0]));
+  return { machine: machineOf({ ...plan, loads: [...plan.loads, probe] }), state: { ...state, volts } };
+}
+
+/** What keeps a terminal from a supply, and what is open besides. */
+export interface Kept {
+  readonly stoppedBy: readonly Blocker[];
+  readonly besides: readonly Blocker[];
+}
+
 /**
  * The open contacts that keep a terminal from the line poles of a supply: what the solver's trace says of a load between
  * the terminal and that supply's return.
@@ -107,32 +136,32 @@ export function stoppedAt(
   terminal: string,
   supply: string,
 ): readonly Blocker[] {
-  const { plan } = machine;
-  const common = plan.supplies.find(({ name }) => name === supply)!.poles.at(-1)!.node;
-  const id = 'between';
-  const probe = {
-    id,
-    device: id,
-    from: '1',
-    to: '2',
-    a: plan.nodeOf.get(terminal)!,
-    b: common,
-    role: 'lamp' as const,
-    siemens: 1e-12,
-    volts: 1,
-    mechanism: -1,
-    dead: false,
-  };
-  const probed = machineOf({ ...plan, loads: [...plan.loads, probe] });
-  const volts = state.volts.map((along) => Float64Array.from([...along, 0]));
-  return traceLoad(probed, { ...state, volts }, id)?.stoppedBy ?? [];
+  const probe = probed(machine, state, terminal, supply);
+  return traceLoad(probe.machine, probe.state, PROBE)?.stoppedBy ?? [];
 }
 
 /** As `stoppedAt`, of the first supply that could reach the terminal at all. */
-export function stopsBefore(machine: Machine, state: State, terminal: string): readonly Blocker[] {
+export const stopsBefore = (machine: Machine, state: State, terminal: string): readonly Blocker[] =>
+  keptFrom(machine, state, terminal)?.stoppedBy ?? [];
+
+/** The first supply that could reach a terminal at all, and what keeps it from there; undefined where none could. */
+function keptFrom(
+  machine: Machine,
+  state: State,
+  terminal: string,
+): { readonly supply: string; readonly stoppedBy: readonly Blocker[] } | undefined {
   for (const { name } of machine.plan.supplies) {
-    const found = stoppedAt(machine, state, terminal, name);
-    if (found.length > 0) return found;
+    const stoppedBy = stoppedAt(machine, state, terminal, name);
+    if (stoppedBy.length > 0) return { supply: name, stoppedBy };
   }
-  return [];
+  return undefined;
+}
+
+/** What keeps a dead terminal from the first supply that could reach it: all that is open on the way. */
+export function keptDead(machine: Machine, state: State, terminal: string): Kept {
+  const kept = keptFrom(machine, state, terminal);
+  if (!kept) return { stoppedBy: [], besides: [] };
+  const { supply, stoppedBy } = kept;
+  const standing = probed(machine, state, terminal, supply);
+  return { stoppedBy, besides: openBesides(standing, PROBE, stoppedBy, traceLoad) };
 }

@@ -1,5 +1,5 @@
 /** Why a relay stands where it stands. */
-import type { LoadTrace } from '../../../shared/solution.ts';
+import type { Blocker, LoadTrace } from '../../../shared/solution.ts';
 import { copyState, type PlanLoad, type State, traceLoad, voltsAcross } from '../../solver/index.ts';
 import type { Feed, ReasonSaid, UnfedSaid } from '../../words/index.ts';
 import { feedOf } from './feed.ts';
@@ -16,6 +16,8 @@ export interface Why<Reason = ReasonSaid> {
 interface Moment {
   readonly trace: LoadTrace;
   readonly state: State;
+  /** What is open besides; nothing in a moment that is past. */
+  readonly besides: () => readonly Blocker[];
 }
 
 interface Coil {
@@ -35,7 +37,8 @@ function coilAt(history: History, after: number, id: string): Coil {
   const { operate = Infinity, release = 0 } = load.limits ?? {};
   const share = volts / load.volts;
   const band = share >= operate - 1e-9 ? 1 : share <= release + 1e-9 ? -1 : 0;
-  return { load, volts, told: { trace: history.trace(after, id)!, state }, band };
+  const told: Moment = { trace: history.trace(after, id)!, state, besides: () => history.besides(after, id) };
+  return { load, volts, told, band };
 }
 
 const feedTo = (history: History, { told }: Coil): Feed => feedOf(history, told.trace, told.state);
@@ -58,7 +61,7 @@ function unfed(history: History, coil: Coil): Why<UnfedSaid> {
       reason: { says: 'coilHasOnly', has: volts, rated: load.volts, feed: feedTo(history, coil) },
       traces,
     };
-  return { reason: stopped(history, told.trace.stoppedBy, told.state), traces };
+  return { reason: stopped(history, told.trace.stoppedBy, told.state, told.besides()), traces };
 }
 
 function whyOperated(history: History, after: number, mechanism: number, coil: Coil): Why {
@@ -156,7 +159,8 @@ export function whyMoved(history: History, after: number, mechanism: number): Wh
   state.at[mechanism] = operated ? 1 : 2;
   const trace = traceLoad(machine, state, coil.load.id)!;
   const tells = trace.fed === coil.told.trace.fed && (trace.fed || trace.stoppedBy.length > 0);
-  return whyWith(history, after, mechanism, tells ? { ...coil, told: { trace, state } } : coil);
+  const told = tells ? { trace, state } : coil.told;
+  return whyWith(history, after, mechanism, { ...coil, told: { ...told, besides: () => [] } });
 }
 
 /** Why a mechanism that a coil moves stands where it stands after so many acts. */

@@ -1,22 +1,14 @@
 /** How one lamp, input or relay stands after so many acts, and why: in one statement, and in short. */
 import type { LoadTrace } from '../../../shared/solution.ts';
 import { advance, copyState, type State, traceLoad, voltsAcross } from '../../solver/index.ts';
-import type {
-  ExplainingSaid,
-  Feed,
-  Hop,
-  PlaceSaid,
-  ReasonSaid,
-  StandingSaid,
-  StateName,
-} from '../../words/index.ts';
+import type { ExplainingSaid, Feed, Hop, ReasonSaid, StandingSaid, StateName } from '../../words/index.ts';
 import { RESTLESS, stateOf } from '../items.ts';
 import type { ExplanationStep } from '../said.ts';
 import { feedOf } from './feed.ts';
 import { coilsOf, type History } from './history.ts';
 import { whyRelay } from './relay-why.ts';
 import { stepOf } from './story.ts';
-import { placesOpen, stopped } from './wording.ts';
+import { placeAlone, placesOpen, stopped } from './wording.ts';
 
 /** What is told, and the moment where more than one is asked about. */
 export interface Thing {
@@ -83,14 +75,11 @@ function flashes(history: History, after: number, thing: Thing, load: string, st
 const decides = ({ through, back }: Feed): Hop[] =>
   [...through, ...back].flatMap(({ hops, closed }) => (closed ? hops : []));
 
-/** An open place without its reason. */
-const inShort = (place: PlaceSaid): PlaceSaid =>
-  place.says === 'openBecause' ? { says: 'open', contact: place.contact } : place;
-
 /** The same in short. */
 function briefOf(thing: Thing, state: StateName, why: ReasonSaid): ExplainingSaid {
   const so = { ...thing, state: { says: state } };
-  if (why.says === 'stopped') return { says: 'stands', ...so, why: { ...why, open: why.open.map(inShort) } };
+  if (why.says === 'stopped')
+    return { says: 'stands', ...so, why: { says: 'stopped', open: why.open.map(placeAlone) } };
   if (why.says !== 'fed' && why.says !== 'coilFed') return { says: 'standsSo', ...so };
   const contacts = decides(why.feed);
   return contacts.length > 0 ? { says: 'standsThrough', ...so, contacts } : { says: 'standsSo', ...so };
@@ -127,7 +116,7 @@ export function loadStands(history: History, after: number, thing: Thing): Stand
     ? { says: 'burntThrough' }
     : trace.fed
       ? { says: 'fed', feed: feedOf(history, trace, stage.state) }
-      : stopped(history, trace.stoppedBy, stage.state);
+      : stopped(history, trace.stoppedBy, stage.state, history.besides(after, load));
   const said = { ...thing, state: { says: state }, why };
   return {
     ...stepOf<StandingSaid>(

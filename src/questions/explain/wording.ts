@@ -69,8 +69,30 @@ export function placeOpen(history: History, blocker: Blocker, state: State): Pla
 export const placesOpen = (history: History, blockers: readonly Blocker[], state: State): Places =>
   blockers.map((blocker) => placeOpen(history, blocker, state));
 
-/** Why nothing flows: every place that stops it. */
-export const stopped = (history: History, stoppedBy: readonly Blocker[], state: State): UnfedSaid =>
+/** An open place without its reason. */
+export const placeAlone = (place: PlaceSaid): PlaceSaid =>
+  'contact' in place ? { says: 'open', contact: place.contact } : place;
+
+/** What is open besides, without its reasons; nothing where nothing is. */
+export function openToo(
+  history: History,
+  besides: readonly Blocker[],
+  state: State,
+): { readonly besides?: Places } {
+  return besides.length > 0 ? { besides: placesOpen(history, besides, state).map(placeAlone) } : {};
+}
+
+/** Why nothing flows: every place that stops it, and what is open besides. */
+export const stopped = (
+  history: History,
+  stoppedBy: readonly Blocker[],
+  state: State,
+  besides: readonly Blocker[],
+): UnfedSaid =>
   stoppedBy.length === 0
     ? { says: 'noPath' }
-    : { says: 'stopped', open: placesOpen(history, stoppedBy, state) };
+    : {
+        says: 'stopped',
+        open: placesOpen(history, stoppedBy, state),
+        ...openToo(history, besides, state),
+      };

@@ -4,9 +4,9 @@ import type { ExplainingSaid, HintSaid } from '../../../words/index.ts';
 import { behind } from '../../explain/behind.ts';
 import { waySaid } from '../../explain/feed.ts';
 import { type History, historyOf, mechanismsOn, relevantTo } from '../../explain/history.ts';
-import { type Reach, reachOf, stopsBefore } from '../../explain/potential.ts';
+import { type Kept, keptDead, type Reach, reachOf } from '../../explain/potential.ts';
 import { stepOf, storyOf } from '../../explain/story.ts';
-import { hopOf, placesOpen, turned } from '../../explain/wording.ts';
+import { hopOf, openToo, placesOpen, turned } from '../../explain/wording.ts';
 import { liveState } from '../../items.ts';
 import type { Decision, Explanation } from '../../said.ts';
 
@@ -15,17 +15,18 @@ interface Terminal {
   readonly terminal: string;
   readonly reach: Reach | undefined;
   readonly trace: LoadTrace;
+  readonly besides: Kept['besides'];
 }
 
 function terminalAt({ machine, stages }: History, terminal: string, live: boolean): Terminal {
   const { state } = stages.at(-1)!;
   const reach = reachOf(machine, state, terminal);
   const hops = live && reach ? [...reach.hops].reverse().map(turned) : [];
-  const stoppedBy = live ? [] : [...stopsBefore(machine, state, terminal)];
-  return { terminal, reach, trace: { load: '', fed: live, path: hops, stoppedBy } };
+  const { stoppedBy, besides } = live ? { stoppedBy: [], besides: [] } : keptDead(machine, state, terminal);
+  return { terminal, reach, trace: { load: '', fed: live, path: hops, stoppedBy: [...stoppedBy] }, besides };
 }
 
-function said(history: History, { terminal, reach, trace }: Terminal): ExplainingSaid {
+function said(history: History, { terminal, reach, trace, besides }: Terminal): ExplainingSaid {
   const { state } = history.stages.at(-1)!;
   if (trace.fed && reach) {
     const { pole, loads } = reach;
@@ -33,7 +34,12 @@ function said(history: History, { terminal, reach, trace }: Terminal): Explainin
     return loads.length > 0 ? { says: 'liveThrough', ...joined, loads } : { says: 'live', ...joined };
   }
   if (trace.stoppedBy.length > 0)
-    return { says: 'deadOpen', terminal, open: placesOpen(history, trace.stoppedBy, state) };
+    return {
+      says: 'deadOpen',
+      terminal,
+      open: placesOpen(history, trace.stoppedBy, state),
+      ...openToo(history, besides, state),
+    };
   return reach ? { says: 'deadReturn', terminal, pole: reach.pole } : { says: 'deadAlone', terminal };
 }
 

@@ -6,7 +6,7 @@ import { speech } from '../speech.ts';
 import { capital, lowered, volts as signedVolts } from '../text.ts';
 import { type Moment, moment } from './asking.ts';
 import { type Feed, type FeedPart, feed, parts } from './feeds.ts';
-import { type Hop, hop, type PlaceSaid, type Places, places, placesOpen } from './places.ts';
+import { type Hop, hop, openOneByOne, type PlaceSaid, type Places, places, placesOpen } from './places.ts';
 import { type ReasonSaid, reasons } from './reasons.ts';
 
 const volts = (value: number): string => `${Number(Math.abs(value).toFixed(2))} V`;
@@ -168,8 +168,8 @@ const sayings = {
     sentence(`${live(at)}. It comes through ${speech.and(loads)}`),
   liveFrom: ({ terminal, pole }: Terminal & { pole: string }): string =>
     sentence(`${terminal} is live from ${pole}`),
-  deadOpen: ({ terminal, open }: Terminal & { open: Places }): string =>
-    sentence(`${terminal} is dead: ${placesOpen(open)}`),
+  deadOpen: ({ terminal, open, besides }: Terminal & { open: Places; besides?: Places }): string =>
+    sentence(`${terminal} is dead: ${openOneByOne(open, besides)}`),
   deadReturn: ({ terminal, pole }: Terminal & { pole: string }): string =>
     sentence(`${terminal} is dead: closed contacts and loads join it only to ${pole}`),
   deadAlone: ({ terminal }: Terminal): string =>

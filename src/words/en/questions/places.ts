@@ -89,3 +89,18 @@ export function placesOpen(all: Places): string {
   const last = words.at(-1) ?? '';
   return words.length < 2 ? last : `${words.slice(0, -1).join(', ')}, and ${last}`;
 }
+
+/** Open places further on, without their reasons: `-K2:11-14 and -S1:13-14 are open too`. */
+function openToo(all: Places): string {
+  const contacts = all.flatMap((place) => ('contact' in place ? [hop(place.contact)] : []));
+  const others = all.flatMap((place) => ('contact' in place ? [] : [`${say(places, place)} too`]));
+  const too =
+    contacts.length > 0
+      ? [`${speech.and(contacts)} ${speech.plural(contacts.length, { one: 'is', other: 'are' })} open too`]
+      : [];
+  return speech.and([...too, ...others]);
+}
+
+/** What is open, and what besides. */
+export const openOneByOne = (open: Places, besides: Places = []): string =>
+  besides.length > 0 ? `${placesOpen(open)}; ${openToo(besides)}` : placesOpen(open);

@@ -2,7 +2,7 @@
 import { type StatementOf, say } from '../../statement.ts';
 import { time } from '../circuit.ts';
 import { type Feed, feed } from './feeds.ts';
-import { type Places, placesOpen } from './places.ts';
+import { openOneByOne, type Places } from './places.ts';
 
 const volts = (value: number): string => `${Number(Math.abs(value).toFixed(2))} V`;
 
@@ -24,7 +24,8 @@ const unfed = {
   coilHasOnly: ({ has, rated, feed: way }: Fed & { has: number; rated: number }): string =>
     `its coil has only ${volts(has)} of ${rated} V, ${feed(way)}`,
   noPath: 'no closed path leads from one pole of a supply through it to the other',
-  stopped: ({ open }: { open: Places }): string => placesOpen(open),
+  /** `besides` is open further on: what is open first isn't all that would have to close. */
+  stopped: ({ open, besides }: { open: Places; besides?: Places }): string => openOneByOne(open, besides),
 };
 export type UnfedSaid = StatementOf<typeof unfed>;
 
