@@ -48,6 +48,20 @@ export interface ExplanationStep {
   readonly about: readonly string[];
 }
 
+/** A relay at one point of a scenario, which a statement tells of. */
+export interface ToldOf {
+  readonly relay: string;
+  /** The same text for the same point. */
+  readonly moment: string;
+}
+
+/** A reason, which others may share: why a relay stands as it stands. */
+export interface Reason extends ExplanationStep {
+  readonly of?: ToldOf;
+  /** The relays for which it is a reason; none where it is one for what was asked itself. */
+  readonly under?: readonly string[];
+}
+
 /** What decides how one thing stands that was asked. */
 export interface Decision extends ExplanationStep {
   /** Its key in the mark's parts; absent where it is told whatever was answered. */
@@ -55,7 +69,9 @@ export interface Decision extends ExplanationStep {
   /** For whoever had it right. */
   readonly brief: ExplainingSaid;
   /** Why the relays stand as they stand that it hangs on, back to the cause. */
-  readonly behind: readonly ExplanationStep[];
+  readonly behind: readonly Reason[];
+  /** The relay that was asked about. */
+  readonly of?: ToldOf;
   /** What would have come of answers that are wrong, each by itself. */
   readonly instead?: readonly { readonly given: AnswerSaid; readonly step: ExplanationStep }[];
 }

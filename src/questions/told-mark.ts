@@ -2,7 +2,8 @@
 import type { MarkPart, ToldExplanation, ToldMark, ToldStep, WrongIdea } from '../../shared/question.ts';
 import { type AnswerSaid, say, type Words } from '../words/index.ts';
 import { type ProblemSayings, tellProblems } from '../words/problems.ts';
-import type { Explanation, ExplanationStep, Marking } from './said.ts';
+import { reasonsTold } from './reasons-told.ts';
+import type { Decision, Explanation, ExplanationStep, Marking } from './said.ts';
 
 /** The values of answers that have some. */
 const VALUES: { readonly [says in AnswerSaid['says']]?: Readonly<Record<string, 'number' | 'string'>> } = {
@@ -54,20 +55,17 @@ export function tellExplanation(
   { decides, story }: Explanation,
   parts: readonly MarkPart[],
 ): ToldExplanation {
-  const known = new Set(
-    decides.flatMap(({ item, said }) =>
-      parts.some((part) => part.item === item && part.correct) ? [] : [say(words.explaining, said)],
-    ),
-  );
-  const untold = (step: ToldStep): boolean => !known.has(step.text) && known.add(step.text).size > 0;
+  const partOf = ({ item }: Decision): MarkPart | undefined => parts.find((part) => part.item === item);
+  const reasons = reasonsTold(decides, (decision) => partOf(decision)?.correct !== true);
   return {
-    decides: decides.map(({ item, said, brief, about, behind, instead = [] }) => {
-      const part = parts.find((each) => each.item === item);
+    decides: decides.map((decision) => {
+      const { item, said, brief, about, instead = [] } = decision;
+      const part = partOf(decision);
       const told = { ...(item === undefined ? {} : { item }), about: [...about] };
       if (part?.correct) return { ...told, text: say(words.explaining, brief), behind: [] };
       const answered = instead.flatMap(({ given, step }) => (same(given, part?.given) ? [step] : []));
       const text = say(words.explaining, said);
-      return { ...told, text, behind: tellSteps(words, [...answered, ...behind]).filter(untold) };
+      return { ...told, text, behind: tellSteps(words, [...answered, ...(reasons.get(decision) ?? [])]) };
     }),
     story: tellSteps(words, story),
   };

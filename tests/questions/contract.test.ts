@@ -181,11 +181,26 @@ describe.each(questionKind.options)('a %s question', (kind) => {
     });
   });
 
-  it('tells nothing twice', () => {
+  it('tells nothing twice, and reasons again only with something new among them', () => {
     each((question, about) => {
       const { decides } = markAnswer(question, blankAnswer(question)).explanation;
       const lines = decides.flatMap(({ text, behind }) => [text, ...behind.map((step) => step.text)]);
-      expect(new Set(lines).size, `${about}\n${lines.join('\n')}`).toBe(lines.length);
+      const heads = new Set(decides.map(({ text }) => text));
+      expect(heads.size, about).toBe(decides.length);
+      // What a wiring has to do is told of one thing after the other, each with its reasons.
+      const isHead = (line: string): boolean => heads.has(line) || /^[1-9][0-9]*\. /.test(line);
+      const latest = new Map<string, string>();
+      let at = 0;
+      while (at < lines.length) {
+        const next = lines.findIndex((line, index) => index > at && isHead(line));
+        const told = lines.slice(at, next < 0 ? undefined : next);
+        expect(new Set(told).size, `${about}\n${told.join('\n')}`).toBe(told.length);
+        const reasons = told.slice(1).map((line) => [/^(\S+) /.exec(line)![1]!, line] as const);
+        const news = reasons.filter(([of, line]) => latest.get(of) !== line);
+        expect(reasons.length > 0 && news.length === 0, `${about}\n${lines.join('\n')}`).toBe(false);
+        for (const [of, line] of news) latest.set(of, line);
+        at += told.length;
+      }
     });
   });
 

@@ -1,32 +1,46 @@
 /** Why the relays stand as they stand on which something hangs, from the nearest back to the cause. */
 import type { LoadTrace } from '../../../shared/solution.ts';
-import type { ExplanationStep } from '../said.ts';
+import type { Reason } from '../said.ts';
 import { type History, isRelay, mechanismsOn } from './history.ts';
 import { relayStands } from './standing.ts';
 
+/** What hangs on relays: what was asked, and maybe by which relay it was asked. */
+export interface Hanging {
+  readonly traces: readonly LoadTrace[];
+  /** The relay that was asked about, which isn't a reason of its own. */
+  readonly asked?: string;
+  /** What its moment is called; by itself the number of acts. */
+  readonly moment?: string;
+}
+
 /**
- * One statement for each relay whose contacts are on the traces, or on those of its coil, after so many acts; each relay once.
- *
- * @param except - mechanisms that have been told of
+ * One statement for each relay whose contacts are on the traces, or on those of its coil, after so many acts; each relay once,
+ * with all for which it is a reason.
  */
 export function behind(
   history: History,
   after: number,
-  traces: readonly LoadTrace[],
-  except: readonly number[] = [],
-): ExplanationStep[] {
-  const told = new Set(except);
-  const steps: ExplanationStep[] = [];
-  const tell = (trace: LoadTrace): void => {
+  { traces, asked, moment = String(after) }: Hanging,
+): Reason[] {
+  const { mechanisms } = history.machine.plan;
+  const found = new Map<string, Reason & { readonly under: string[] }>();
+  const tell = (trace: LoadTrace, hanging: string | undefined): void => {
     for (const mechanism of mechanismsOn(history, trace)) {
-      if (!isRelay(history, mechanism) || told.has(mechanism)) continue;
-      told.add(mechanism);
-      const item = history.machine.plan.mechanisms[mechanism]!.id;
-      const { said, about, traces: own } = relayStands(history, after, { item });
-      steps.push({ said, about });
-      for (const next of own) tell(next);
+      const relay = mechanisms[mechanism]!.id;
+      if (!isRelay(history, mechanism) || relay === asked) continue;
+      const known = found.get(relay);
+      const under = hanging === undefined || hanging === asked ? [] : [hanging];
+      if (known) {
+        // Once a reason for what was asked itself, it is that whatever else it is.
+        if (under.length === 0) known.under.length = 0;
+        else if (known.under.length > 0 && relay !== hanging) known.under.push(...under);
+        continue;
+      }
+      const { said, about, traces: own } = relayStands(history, after, { item: relay });
+      found.set(relay, { said, about, of: { relay, moment }, under });
+      for (const next of own) tell(next, relay);
     }
   };
-  for (const trace of traces) tell(trace);
-  return steps;
+  for (const trace of traces) tell(trace, undefined);
+  return [...found.values()];
 }

@@ -1,5 +1,5 @@
 import type { HintSaid } from '../../words/index.ts';
-import { type Entry, entriesOf, momentAt, type StatesQuestion } from '../entries.ts';
+import { byMoments, type Entry, entriesOf, momentAt, type StatesQuestion } from '../entries.ts';
 import type { Decision, Explanation } from '../said.ts';
 import { behind } from './behind.ts';
 import { type History, historyOf, relevantTo } from './history.ts';
@@ -20,22 +20,35 @@ function goneThrough(question: StatesQuestion): {
   return { entries, history, relevant: relevantTo(history, asked) };
 }
 
-/** Why one thing asked stands as it stands; the moment is told where more than the end is asked about. */
+/**
+ * Why one thing asked stands as it stands.
+ *
+ * @param moments - whether more than the end is asked about, so that each is told with its moment
+ * @param moment - what that is called; by itself the number of acts
+ */
 export function decisionOf(
   history: History,
   { key, item, kind, after }: Pick<Entry, 'key' | 'item' | 'kind' | 'after'>,
+  moments: boolean,
+  moment = String(after),
 ): Decision & Pick<Stands, 'said'> {
-  const thing = after === history.stages.length - 1 ? { item } : { item, after };
-  const tell = kind === 'relay' ? relayStands : loadStands;
-  const { said, about, brief, traces } = tell(history, after, thing);
-  const own = kind === 'relay' ? [history.machine.mechanismOf.get(item)!] : [];
-  return { item: key, said, about, brief, behind: behind(history, after, traces, own) };
+  const thing = moments ? { item, after } : { item };
+  const isRelay = kind === 'relay';
+  const { said, about, brief, traces } = (isRelay ? relayStands : loadStands)(history, after, thing);
+  return {
+    item: key,
+    said,
+    about,
+    brief,
+    ...(isRelay ? { of: { relay: item, moment } } : {}),
+    behind: behind(history, after, { traces, moment, ...(isRelay ? { asked: item } : {}) }),
+  };
 }
 
 export function explainStates(question: StatesQuestion): Explanation {
   const { entries, history, relevant } = goneThrough(question);
   return {
-    decides: entries.map((entry) => decisionOf(history, entry)),
+    decides: entries.map((entry) => decisionOf(history, entry, byMoments(question))),
     story: storyOf(history, relevant),
   };
 }

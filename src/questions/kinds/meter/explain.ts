@@ -122,7 +122,7 @@ export function explainMeter(question: QuestionOf<'meter'>): Explanation {
     item: 'volts',
     ...stepOf({ says: 'shows', reading, one, other }, [...points], traces),
     brief: { says: 'showsSo', reading },
-    behind: [...across(history, question, [one, other]), ...behind(history, last.after, traces)],
+    behind: [...across(history, question, [one, other]), ...behind(history, last.after, { traces })],
   };
   return { decides: [decision], story: storyOf(history, relevant) };
 }

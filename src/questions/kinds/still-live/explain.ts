@@ -60,7 +60,7 @@ function decisionOn(history: History, terminal: string): Decision {
     item: terminal,
     ...stepOf(said(history, found), [terminal], [found.trace]),
     brief: brief(found),
-    behind: behind(history, last.after, [found.trace]),
+    behind: behind(history, last.after, { traces: [found.trace] }),
   };
 }
 

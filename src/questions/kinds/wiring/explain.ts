@@ -15,7 +15,7 @@ type Wiring = QuestionOf<'wiring'>;
 type Wanted = Wiring['wanted'][number];
 
 /** What one scenario does to the load in a circuit that is wired through. */
-function told(question: Wiring, choice: number, { acts, load }: Wanted) {
+function told(question: Wiring, choice: number, { acts, load }: Wanted, moment = '') {
   const circuit = completed(question, choice);
   const scenario: Scenario = { ...question.scenario, acts };
   const history = historyOf(circuit, scenario);
@@ -23,7 +23,7 @@ function told(question: Wiring, choice: number, { acts, load }: Wanted) {
   const asked = loadsOf(history, load).map((id) => ({ load: id, after }));
   const kind = itemKind(circuit, load)!;
   return {
-    ...decisionOf(history, { key: load, item: load, kind, after }),
+    ...decisionOf(history, { key: load, item: load, kind, after }, false, moment),
     story: storyOf(history, relevantTo(history, asked)),
   };
 }
@@ -54,7 +54,7 @@ export function explainWiring(question: Wiring): Explanation {
   const { solve } = rightSolver();
   const [right = 0] = workingChoices(question, solve);
   const [first, second] = question.choices[right]!;
-  const each = question.wanted.map((wanted) => told(question, right, wanted));
+  const each = question.wanted.map((wanted, index) => told(question, right, wanted, String(index)));
   const instead = question.choices.flatMap((choice, index) => {
     const failed = question.wanted.find(({ acts, load, state }) => {
       const standpoint = solve(completed(question, index), { ...question.scenario, acts });
