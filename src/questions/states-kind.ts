@@ -3,6 +3,7 @@ import { compareStates } from './answer/compare-states.ts';
 import { situationOf } from './ask/situation.ts';
 import { checkStates } from './check-states.ts';
 import {
+  byMoments,
   entriesOf,
   itemsOf,
   type StatesAnswer,
@@ -43,7 +44,7 @@ export function statesKind<K extends StatesKind>(
     ask: (question: QuestionFor<K>): QuestionSaid => ({
       kind,
       form: 'states',
-      situation: situationOf(question.circuit, question.scenario),
+      situation: situationOf(question.circuit, question.scenario, byMoments(question)),
       besides: [],
       task: task(question),
       how: how(question),

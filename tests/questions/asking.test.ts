@@ -46,6 +46,46 @@ describe('a question in words', () => {
     });
   });
 
+  it('says of a button whether it is still pressed when something is asked', () => {
+    const circuit = circuitOf(`
+supply A 24 V DC
+-S0 emergency-stop break
+-S1 push-button make
+-S2 push-button make
+-K1 relay
+-H1 lamp
+A:L+ -S0:11-12 -S1:13-14 -K1:A1-A2 A:L-
+A:L+ -K1:11-14 -S2:13-14 -H1:X1-X2 A:L-`);
+    const done = (question: Question): string[] =>
+      askQuestion(question).situation.filter((sentence) => /[Pp]ress -|[Rr]elease -/.test(sentence));
+    const lamp = (acts: string): Question => ({
+      ...LAMPS,
+      circuit,
+      scenario: scenarioOf(acts),
+      asked: ['-H1'],
+    });
+    expect(done(lamp('press -S1'))).toEqual(['Then this is done: press -S1 and keep it pressed.']);
+    expect(done(lamp('press -S1; release -S1; press -S2; press -S1; release -S1'))).toEqual([
+      '1. Press -S1.',
+      '2. Release -S1.',
+      '3. Press -S2 and keep it pressed.',
+      '4. Press -S1.',
+      '5. Release -S1.',
+    ]);
+    // Where something is asked after each act it is still pressed then; what stays in by itself is only pressed.
+    const step: Question = {
+      ...STEPS,
+      circuit,
+      scenario: scenarioOf('press -S1; release -S1; press -S0'),
+      asked: [{ after: 1, item: '-H1' }],
+    };
+    expect(done(step)).toEqual(['1. Press -S1 and keep it pressed.', '2. Release -S1.', '3. Press -S0.']);
+    const wanted = { acts: [...scenarioOf('press -S1').acts], load: '-H1', state: 'lit' as const };
+    expect(askQuestion({ ...WIRING, circuit, wanted: [wanted] }).situation.at(-1)).toBe(
+      '1. -H1 is lit after: press -S1 and keep it pressed.',
+    );
+  });
+
   it('says so when it begins dead', () => {
     expect(
       askQuestion({ ...LAMPS, scenario: scenarioOf('close -F1', '', 'dead') }).situation.slice(0, 2),

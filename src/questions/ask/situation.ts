@@ -1,8 +1,9 @@
 /** Starting state, faults and acts. */
 import type { Circuit, Device } from '../../../shared/circuit.ts';
 import type { Act, Scenario } from '../../../shared/scenario.ts';
-import { actSaid, anatomyOf, faultSaid, traitsOf } from '../../circuit/index.ts';
+import { anatomyOf, faultSaid, traitsOf } from '../../circuit/index.ts';
 import type { SituationSaid } from '../../words/index.ts';
+import { actsSaid } from './acts-said.ts';
 
 /** What is left alone at the start, where there is something to leave alone. */
 function rest(circuit: Circuit): SituationSaid[] {
@@ -28,8 +29,8 @@ function started(circuit: Circuit, start: Scenario['start']): SituationSaid[] {
   return [{ says: dead ? 'beginsAtRest' : 'drawnAtRest' }, fed, ...rest(circuit)];
 }
 
-function done(acts: readonly Act[], circuit: Circuit): SituationSaid[] {
-  const [first, ...others] = acts.map((act) => actSaid(act, circuit));
+function done(acts: readonly Act[], circuit: Circuit, eachAsked: boolean): SituationSaid[] {
+  const [first, ...others] = actsSaid(acts, circuit, eachAsked);
   if (!first) return [];
   if (others.length === 0) return [{ says: 'act', act: first }];
   return [
@@ -41,13 +42,19 @@ function done(acts: readonly Act[], circuit: Circuit): SituationSaid[] {
 /**
  * A question always says where it begins. The drawn state and the starting state are two things: the drawing shows breakers
  * and isolators open, and a scenario begins with them closed.
+ *
+ * @param eachAsked - whether something is asked after each act, and not in the end alone
  */
-export function situationOf(circuit: Circuit, { start, faults, acts }: Scenario): SituationSaid[] {
+export function situationOf(
+  circuit: Circuit,
+  { start, faults, acts }: Scenario,
+  eachAsked = false,
+): SituationSaid[] {
   return [
     ...(circuit.asFound ? [{ says: 'asFound' } as const] : []),
     ...started(circuit, start),
     ...faults.map((fault): SituationSaid => ({ says: 'fault', fault: faultSaid(fault, circuit) })),
-    ...done(acts, circuit),
+    ...done(acts, circuit, eachAsked),
   ];
 }
 

@@ -39,6 +39,8 @@ interface OnDevice {
 /** Acts as instructions, `press -S1 ("Start")`; what the plant does, as what happens: `-B1 ("Bin full") is actuated`. */
 export const acts = {
   press: ({ device }: OnDevice): string => `press ${named(device)}`,
+  /** What would come back by itself stays pressed until it is released. */
+  pressAndKeep: ({ device }: OnDevice): string => `press ${named(device)} and keep it pressed`,
   release: ({ device }: OnDevice): string => `release ${named(device)}`,
   turn: ({ device, to }: OnDevice & { to: string }): string => `turn ${named(device)} to ${to}`,
   actuate: ({ device }: OnDevice): string => `${named(device)} is actuated`,

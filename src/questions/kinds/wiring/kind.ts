@@ -1,7 +1,7 @@
 import type { Problem } from '../../../../shared/problem.ts';
 import type { QuestionOf } from '../../../../shared/question.ts';
-import { actSaid } from '../../../circuit/index.ts';
 import type { Wanted } from '../../../words/index.ts';
+import { actsSaid } from '../../ask/acts-said.ts';
 import { isolatingCautions } from '../../ask/cautions.ts';
 import { situationOf } from '../../ask/situation.ts';
 import { namedItem } from '../../items.ts';
@@ -19,7 +19,7 @@ type Wiring = QuestionOf<'wiring'>;
 const wantedSaid = ({ circuit }: Wiring, { acts, load, state }: Wiring['wanted'][number]): Wanted => ({
   load: namedItem(circuit, load),
   state: { says: state },
-  acts: acts.map((act) => actSaid(act, circuit)),
+  acts: actsSaid(acts, circuit),
 });
 
 function check(question: Wiring, solver: Solver): Problem[] {
