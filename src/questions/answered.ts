@@ -2,6 +2,7 @@
 import type { Answer, Question } from '../../shared/question.ts';
 import type { HintSaid } from '../words/index.ts';
 import { explainerOf } from './explain/explainers.ts';
+import { idleIn } from './explain/idle.ts';
 import { markWith } from './marking.ts';
 import { kindOf } from './registry.ts';
 import type { Explanation, Marking } from './said.ts';
@@ -13,5 +14,8 @@ export const markAnswer = (question: Question, answer: Answer): Marking =>
 /** The first thing to look at. It doesn't tell the answer. */
 export const hintFor = (question: Question): HintSaid => explainerOf(question.kind).hint(question);
 
-/** Why the right answer is right. */
-export const explain = (question: Question): Explanation => explainerOf(question.kind).explain(question);
+/** Why the right answer is right, and what of all that is told doesn't matter for it. */
+export function explain(question: Question): Explanation {
+  const explanation = explainerOf(question.kind).explain(question);
+  return { ...explanation, decides: [...explanation.decides, ...idleIn(question, explanation)] };
+}

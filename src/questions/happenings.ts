@@ -8,7 +8,8 @@ const feeds = (circuit: Circuit, name: string): boolean => {
   return device !== undefined && anatomyOf(device).mechanisms.some(({ drive }) => drive === 'feed');
 };
 
-const loses = (circuit: Circuit, act: Act): boolean =>
+/** Whether an act takes a supply away, or what leads on from one. */
+export const loses = (circuit: Circuit, act: Act): boolean =>
   act.kind === 'fail' || (act.kind === 'open' && feeds(circuit, act.device));
 
 const HAPPENED: Readonly<Record<Happening, (circuit: Circuit, scenario: Scenario) => boolean>> = {

@@ -513,6 +513,7 @@ P:L1 -S1:13-14 -H1:X1-X2 P:N`);
     expect(free).toBeNull();
     expect(whyFree).toEqual([
       'The meter shows nothing, because the two points have no common reference: nothing joins -K1:A1 to a supply, so it hangs free, and -F1:1 is on the conductor of A:L+.',
+      'That the conductor at -K1:A1 is off changes nothing of what was asked: without that the same would stand.',
     ]);
     const [none, whyNone] = read(measured('', '', '-F1:2', '-B1:13'));
     expect(none).toBe(0);

@@ -1,7 +1,7 @@
 /** Why things stand as they stand, sentence by sentence, and what to look at first. */
 import { type StatementOf, say } from '../../statement.ts';
 import { type AnswerSaid, answers } from '../answers.ts';
-import { type ActSaid, acts, time } from '../circuit.ts';
+import { type ActSaid, acts, type FaultSaid, faults, time } from '../circuit.ts';
 import { speech } from '../speech.ts';
 import { capital, lowered, volts as signedVolts } from '../text.ts';
 import { type Moment, moment } from './asking.ts';
@@ -125,6 +125,9 @@ const readings = {
 };
 export type ReadingSaid = StatementOf<typeof readings>;
 
+const numbered = (all: readonly { number: number; act: ActSaid }[]): string =>
+  speech.and(all.map(({ number, act }) => `${number} (${say(acts, act)})`));
+
 const sayings = {
   act: ({ number, act, ...moved }: Moves & { number: number; act: ActSaid }): string =>
     `${number}. ${capital(say(acts, act))}: ${moves(moved)}.`,
@@ -174,6 +177,17 @@ const sayings = {
     sentence(`${terminal} is dead: closed contacts and loads join it only to ${pole}`),
   deadAlone: ({ terminal }: Terminal): string =>
     sentence(`${terminal} is dead: nothing joins it to a supply`),
+  idleFault: ({ fault }: { fault: FaultSaid }): string =>
+    `That ${say(faults, fault)} changes nothing of what was asked: without that the same would stand.`,
+  /** Of a contact that is always so. */
+  idleAnyway: ({ fault, closed }: { fault: FaultSaid; closed: boolean }): string =>
+    `That ${say(faults, fault)} changes nothing of what was asked: it would be ${closed ? 'closed' : 'open'} anyway.`,
+  /** What is lost, and comes back. */
+  idleActs: ({ acts: done }: { acts: readonly { number: number; act: ActSaid }[] }): string =>
+    speech.plural(done.length, {
+      one: `Act ${numbered(done)} changes nothing of what was asked: without it the same would stand.`,
+      other: `Acts ${numbered(done)} change nothing of what was asked: without them the same would stand.`,
+    }),
   onSite:
     'On site this is proved, never taken from a drawing: isolate, lock off, prove dead with a proved tester.',
 
