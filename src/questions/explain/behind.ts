@@ -2,6 +2,7 @@
 import type { LoadTrace } from '../../../shared/solution.ts';
 import type { Reason } from '../said.ts';
 import { type History, isRelay, mechanismsOn } from './history.ts';
+import { ledRound } from './led-round.ts';
 import { relayStands } from './standing.ts';
 
 /** What hangs on relays: what was asked, and maybe by which relay it was asked. */
@@ -24,6 +25,14 @@ export function behind(
 ): Reason[] {
   const { mechanisms } = history.machine.plan;
   const found = new Map<string, Reason & { readonly under: string[] }>();
+  // Round which stop a relay is fed is a reason of its own, for that relay.
+  const past = (mechanism: number, under: string[]): void => {
+    const round = ledRound(history, after, mechanism);
+    if (!round) return;
+    const name = `past ${mechanisms[mechanism]!.id}`;
+    const { said, about } = round;
+    found.set(name, { said, about, of: { relay: name, moment }, under });
+  };
   const tell = (trace: LoadTrace, hanging: string | undefined): void => {
     for (const mechanism of mechanismsOn(history, trace)) {
       const relay = mechanisms[mechanism]!.id;
@@ -38,9 +47,12 @@ export function behind(
       }
       const { said, about, traces: own } = relayStands(history, after, { item: relay });
       found.set(relay, { said, about, of: { relay, moment }, under });
+      past(mechanism, [relay]);
       for (const next of own) tell(next, relay);
     }
   };
+  const own = asked === undefined ? undefined : history.machine.mechanismOf.get(asked);
+  if (own !== undefined) past(own, []);
   for (const trace of traces) tell(trace, undefined);
   return [...found.values()];
 }

@@ -151,6 +151,21 @@ const sayings = {
     why: reason,
   }: Thing & { state: AnswerSaid; has: number; rated: number; why: ReasonSaid }): string =>
     sentence(`${item}${when(after)} ${stands(state)} with only ${volts(has)} of ${rated} V: ${why(reason)}`),
+  /** On a drawing as found: a stop that something leads round. */
+  ledRound: ({
+    relay,
+    stop,
+    by,
+    from,
+    to,
+  }: {
+    relay: string;
+    stop: Hop;
+    by: readonly Hop[];
+    from: string;
+    to: string;
+  }): string =>
+    `As found, ${hops(by)} ${speech.plural(by.length, { one: 'leads', other: 'lead' })} from ${from} to ${to} past ${hop(stop)}, so ${relay} stays in although that opens.`,
   /** What decides, without why. */
   standsThrough: ({
     item,
