@@ -6,7 +6,7 @@ import type { Question, QuestionKind } from '../../../shared/question.ts';
 import type { Act, Fault } from '../../../shared/scenario.ts';
 import { actSaid, faultSaid } from '../../circuit/index.ts';
 import { isClosed, type Machine, type State } from '../../solver/index.ts';
-import type { ExplainingSaid } from '../../words/index.ts';
+import type { ExplainingSaid, FaultSaid } from '../../words/index.ts';
 import { loses } from '../happenings.ts';
 import type { Kind } from '../kind.ts';
 import { kindOf } from '../registry.ts';
@@ -99,19 +99,6 @@ function unmentioned(question: Question, explanation: Explanation, idle: Idle): 
   return reasonsOf(other) === reasonsOf(explanation);
 }
 
-function said(question: Question, idle: Idle, stands: 'open' | 'closed' | undefined): ExplainingSaid {
-  const { circuit, scenario } = question;
-  if (idle.kind === 'loss') {
-    const acts = idle.acts.map((index) => ({
-      number: index + 1,
-      act: actSaid(scenario.acts[index]!, circuit),
-    }));
-    return { says: 'idleActs', acts };
-  }
-  const fault = faultSaid(idle.fault, circuit);
-  return stands ? { says: 'idleAnyway', fault, closed: stands === 'closed' } : { says: 'idleFault', fault };
-}
-
 const aboutOf = ({ scenario }: Question, idle: Idle): string[] =>
   idle.kind === 'fault'
     ? Object.entries(idle.fault).flatMap(([name, value]) =>
@@ -122,8 +109,35 @@ const aboutOf = ({ scenario }: Question, idle: Idle): string[] =>
         return 'device' in act ? [act.device] : [];
       });
 
+/** Faults of which no more is to say are told together, everything else by itself. */
+function toldIdle(
+  question: Question,
+  idle: readonly Idle[],
+): { said: ExplainingSaid; of: readonly Idle[] }[] {
+  const { circuit, scenario } = question;
+  const plain: { fault: FaultSaid; of: Idle }[] = [];
+  const told: { said: ExplainingSaid; of: readonly Idle[] }[] = [];
+  for (const each of idle) {
+    if (each.kind === 'loss') {
+      const acts = each.acts.map((index) => ({
+        number: index + 1,
+        act: actSaid(scenario.acts[index]!, circuit),
+      }));
+      told.push({ said: { says: 'idleActs', acts }, of: [each] });
+      continue;
+    }
+    const fault = faultSaid(each.fault, circuit);
+    const stands = anyway(question, each.fault);
+    if (stands) told.push({ said: { says: 'idleAnyway', fault, closed: stands === 'closed' }, of: [each] });
+    else plain.push({ fault, of: each });
+  }
+  if (plain.length === 0) return told;
+  const all = { says: 'idleFaults', all: plain.map(({ fault }) => fault) } as const;
+  return [{ said: all, of: plain.map(({ of }) => of) }, ...told];
+}
+
 /**
- * One sentence for each fault and loss without which everything asked would stand the same. None where they are idle one by one, and
+ * Sentences of the faults and losses without which everything asked would stand the same. None where they are idle one by one, and
  * all of them together are not.
  *
  * @param explanation - what else is told: where that goes by a fault or a loss, there is no more to say about it
@@ -131,10 +145,14 @@ const aboutOf = ({ scenario }: Question, idle: Idle): string[] =>
 export function idleIn(question: Question, explanation: Explanation): Decision[] {
   const idle = toldOf(question).filter((each) => sameWithout(question, [each]));
   if (idle.length > 1 && !sameWithout(question, idle)) return [];
-  return idle.flatMap((each) => {
-    const stands = each.kind === 'fault' ? anyway(question, each.fault) : undefined;
-    if (!stands && !unmentioned(question, explanation, each)) return [];
-    const sentence = said(question, each, stands);
-    return [{ said: sentence, brief: sentence, about: aboutOf(question, each), behind: [] }];
-  });
+  const untold = idle.filter(
+    (each) =>
+      (each.kind === 'fault' && anyway(question, each.fault)) || unmentioned(question, explanation, each),
+  );
+  return toldIdle(question, untold).map(({ said, of }) => ({
+    said,
+    brief: said,
+    about: of.flatMap((each) => aboutOf(question, each)),
+    behind: [],
+  }));
 }

@@ -192,8 +192,8 @@ const sayings = {
     sentence(`${terminal} is dead: closed contacts and loads join it only to ${pole}`),
   deadAlone: ({ terminal }: Terminal): string =>
     sentence(`${terminal} is dead: nothing joins it to a supply`),
-  idleFault: ({ fault }: { fault: FaultSaid }): string =>
-    `That ${say(faults, fault)} changes nothing of what was asked: without that the same would stand.`,
+  idleFaults: ({ all }: { all: readonly FaultSaid[] }): string =>
+    `${capital(speech.and(all.map((fault) => `that ${say(faults, fault)}`)))} ${speech.plural(all.length, { one: 'changes', other: 'change' })} nothing of what was asked: without that the same would stand.`,
   /** Of a contact that is always so. */
   idleAnyway: ({ fault, closed }: { fault: FaultSaid; closed: boolean }): string =>
     `That ${say(faults, fault)} changes nothing of what was asked: it would be ${closed ? 'closed' : 'open'} anyway.`,
