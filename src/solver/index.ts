@@ -11,6 +11,7 @@ export { isFlashing } from './flashing.ts';
 export { greenMeansWell } from './green-means-well.rule.ts';
 export { lockedBothWays } from './locked-both-ways.rule.ts';
 export { type Machine, machineOf } from './machine.ts';
+export { lockedApart } from './meant-apart.ts';
 export { meter, meterIn } from './meter.ts';
 export { isClosed, solveNetwork } from './network.ts';
 export type { Network } from './network-solved.ts';

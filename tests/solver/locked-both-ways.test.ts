@@ -87,4 +87,43 @@ describe('two that lock each other out', () => {
       ),
     ).toEqual([]);
   });
+
+  it('are found where of two directions by relays only one is locked, whether they hold themselves or not', () => {
+    const oneWay = (...seals: readonly string[]) =>
+      found(
+        ...TWO,
+        'A:L+ -F1:1-2 -K2:11-12 -S1:13-14 -K1:A1-A2 A:L-',
+        '-F1:2 -S2:13-14 -K2:A1-A2 A:L-',
+        ...seals,
+      );
+    expect(oneWay()).toEqual(['-K2 with -K1: 1']);
+    expect(oneWay('-K2:12 -K1:21-24 -K1:A1', '-F1:2 -K2:31-34 -K2:A1')).toEqual(['-K2 with -K1: 1']);
+  });
+
+  it('are found where two directions are locked by their buttons alone', () => {
+    const buttons = (...locks: readonly [string, string]) =>
+      found(
+        '-S1 push-button make break',
+        '-S2 push-button make break',
+        '-K1 relay 3 poles',
+        '-K2 relay 3 poles',
+        `A:L+ -F1:1-2 -S2:21-22 ${locks[0]} -S1:13-14 -K1:A1-A2 A:L-`,
+        `-F1:2 -S1:21-22 ${locks[1]} -S2:13-14 -K2:A1-A2 A:L-`,
+      );
+    expect(buttons('', '')).toEqual(['-K2 with -K1: 1', '-K1 with -K2: 1']);
+    expect(buttons('-K2:11-12', '')).toEqual(['-K2 with -K1: 1']);
+    expect(buttons('-K2:11-12', '-K1:11-12')).toEqual([]);
+  });
+
+  it('are not a relay and what is fed by it, though it has a button besides', () => {
+    expect(
+      found(
+        ...TWO,
+        '-S3 push-button break red',
+        'A:L+ -F1:1-2 -S3:11-12 -S1:13-14 -K1:A1-A2 A:L-',
+        '-F1:2 -K1:11-12 -K2:21-24 -S2:13-14 -K2:A1-A2 A:L-',
+        '-S2:13 -K1:31-34 -K2:A1',
+      ),
+    ).toEqual([]);
+  });
 });
