@@ -4,6 +4,7 @@
  */
 import type { Circuit, Device, Step } from '../../shared/circuit.ts';
 import { anatomyOf, readAs } from '../circuit/index.ts';
+import { lockedApart, machineOf, planOf } from '../solver/index.ts';
 import type { Random } from './random.ts';
 import type { Draft } from './types.ts';
 
@@ -103,6 +104,28 @@ const ledRound: Mistake = (circuit, random) => {
 const MISTAKES: readonly Mistake[] = [legsExchanged, lampsExchanged, ledRound];
 /** A second mistake is rarer. */
 const ANOTHER = 0.4;
+/** Places at which a mistake is tried until it is one that may be made. */
+const TRIES = 3;
+
+/** What keeps two directions apart. */
+const locksOf = (circuit: Circuit): readonly string[] =>
+  lockedApart(circuit, machineOf(planOf(circuit))).map((pair) => pair.join());
+
+/**
+ * Paths with a mistake in them that leaves every lock between two directions as it was: nobody is to get used to drawings in which both
+ * can be in at once.
+ */
+function withMistake(mistake: Mistake, circuit: Circuit, random: Random): Paths | undefined {
+  const locks = locksOf(circuit);
+  for (let tried = 0; tried < TRIES; tried++) {
+    const paths = mistake(circuit, random);
+    if (!paths) return undefined;
+    if (locks.length === 0) return paths;
+    const kept = locksOf({ ...circuit, paths });
+    if (locks.every((lock) => kept.includes(lock))) return paths;
+  }
+  return undefined;
+}
 
 /** The draft as somebody may have wired it; undefined where it has nothing to be wired wrongly. */
 export function wiredOtherwise(draft: Draft, random: Random): Draft | undefined {
@@ -110,7 +133,7 @@ export function wiredOtherwise(draft: Draft, random: Random): Draft | undefined 
   const wanted = random.chance(ANOTHER) ? 2 : 1;
   let made = 0;
   for (const mistake of random.shuffle(MISTAKES)) {
-    const paths = made < wanted ? mistake(circuit, random) : undefined;
+    const paths = made < wanted ? withMistake(mistake, circuit, random) : undefined;
     if (!paths) continue;
     circuit = { ...circuit, paths };
     made++;

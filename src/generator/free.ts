@@ -111,9 +111,11 @@ export const free: Family = {
     const feedback = size > 1 && random.chance(0.25);
     const fieldCount = random.int(1, 1 + Math.ceil(size / 2));
     const lampCount = random.int(2, 2 + Math.ceil(size * 0.7));
-    const fields = castSignals(random, plant, fieldCount).map((signal): Field => {
+    // One start at most: relays with a start each, of which one happened to keep the other off, would be two directions locked one way.
+    const start = random.int(0, 2 * fieldCount);
+    const fields = castSignals(random, plant, fieldCount).map((signal, index): Field => {
       const drive = cast(random, plant.drives);
-      const starts = random.chance(0.3);
+      const starts = index === start;
       const part = starts
         ? addButton(board, `Start ${lower(drive.thing)}`, 'start')
         : addSensor(board, signal.sensor, signal.text);

@@ -27,17 +27,29 @@ export const drive = (
   fit: Pick<Drive, 'startsUnloaded' | 'jogs'> = {},
 ): Drive => ({ thing, running, ...fit });
 
-export const movement = (
+/** On the button, while it moves, and at the limit. */
+type Travel = readonly [button: string, doing: string, there: string];
+type Turn = readonly [button: string, doing: string];
+
+function moves(
   thing: string,
-  one: readonly [string, string, string],
-  other: readonly [string, string, string],
-): Movement => {
-  const way = (words: readonly [string, string, string]): Way => {
-    const [button, doing, there] = words.map((text) => full(thing, text));
-    return { button: button!, doing: doing!, there: there! };
-  };
-  return { thing, ways: [way(one), way(other)] };
-};
+  motion: Movement['motion'],
+  words: readonly [Travel | Turn, Travel | Turn],
+): Movement {
+  const way = ([button, doing, there]: Travel | Turn): Way => ({
+    button: full(thing, button),
+    doing: full(thing, doing),
+    ...(there === undefined ? {} : { there: full(thing, there) }),
+  });
+  return { thing, motion, ways: [way(words[0]), way(words[1])] };
+}
+
+export const movement = (thing: string, one: Travel, other: Travel): Movement =>
+  moves(thing, 'travels', [one, other]);
+export const lifting = (thing: string, one: Travel, other: Travel): Movement =>
+  moves(thing, 'lifts', [one, other]);
+export const turning = (thing: string, one: Turn, other: Turn): Movement =>
+  moves(thing, 'turns', [one, other]);
 
 export const chain = (
   thing: string,

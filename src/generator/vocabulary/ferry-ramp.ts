@@ -1,5 +1,5 @@
 /** A ferry berth: the ramp, its hydraulics, barriers, pumps and signals. */
-import { chain, condition, delayed, drive, movement, signal, trio } from './entries.ts';
+import { chain, condition, delayed, drive, lifting, movement, signal, trio, turning } from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const ferryRamp: Plant = {
@@ -21,16 +21,18 @@ export const ferryRamp: Plant = {
   ],
   drives: [
     drive('Hydraulic pump #', 'running', { startsUnloaded: true }),
-    drive('Mooring winch #', 'hauling', { jogs: true }),
+    drive('Mail belt #', 'running', { jogs: true }),
     drive('Ballast pump #', 'pumping'),
     drive('Baggage belt #', 'running', { jogs: true }),
     drive('Waiting room fan #', 'running'),
   ],
   twoHand: [drive('Rope ferrule press #', 'pressing'), drive('Sheet guillotine #', 'cutting')],
   movements: [
-    movement('Ramp #', ['Raise ~', '~ rising', '~ raised'], ['Lower ~', '~ lowering', '~ landed']),
+    turning('Baggage belt #', ['~ aboard', '~ running aboard'], ['~ ashore', '~ running ashore']),
+    turning('Waiting room fan #', ['~ in', '~ blowing in'], ['~ out', '~ blowing out']),
+    lifting('Ramp #', ['Raise ~', '~ rising', '~ raised'], ['Lower ~', '~ lowering', '~ landed']),
     movement('Barrier #', ['Raise ~', '~ rising', '~ up'], ['Lower ~', '~ lowering', '~ down']),
-    movement('Gangway #', ['Run out ~', '~ running out', '~ out'], ['Draw in ~', '~ drawing in', '~ in']),
+    lifting('Gangway #', ['Run out ~', '~ running out', '~ out'], ['Draw in ~', '~ drawing in', '~ in']),
   ],
   pairs: [
     {
@@ -84,7 +86,7 @@ export const ferryRamp: Plant = {
   ],
   startsLate: [
     delayed('Barrier #', '~ called down', '~ not called down', '~ goes down', '~ stays up'),
-    delayed('Ramp #', '~ called down', '~ not called down', 'Lowering valve # open', 'Lowering valve # shut'),
+    delayed('Waiting room fan #', 'Waiting room # warm', 'Waiting room # cool', '~ runs', '~ off'),
     delayed('Bilge well #', '~ high', '~ not high', '~ alarm', 'No alarm at ~', 'abnormal'),
   ],
   runsOn: [

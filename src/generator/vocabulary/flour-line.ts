@@ -1,5 +1,5 @@
 /** Milling: elevators, screws, sifters, bins, filters. */
-import { chain, condition, delayed, drive, movement, signal, trio } from './entries.ts';
+import { chain, condition, delayed, drive, lifting, movement, signal, trio, turning } from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const flourLine: Plant = {
@@ -16,7 +16,7 @@ export const flourLine: Plant = {
     signal('Sifter #', 'contact', '~ tripped/abnormal', '~ healthy/normal'),
     signal('Dust filter #', 'contact', '~ blocked/abnormal', '~ clear/normal'),
     signal('Rotary valve #', 'contact', '~ turning/normal', '~ standing/abnormal'),
-    signal('Duct #', 'contact', 'Spark in ~/emergency', 'No spark in ~/normal'),
+    signal('Bin door #', 'limit', '~ open/abnormal', '~ shut/normal'),
     signal('Damping tank #', 'float', '~ low/abnormal', '~ not low/normal'),
   ],
   drives: [
@@ -30,12 +30,14 @@ export const flourLine: Plant = {
   twoHand: [drive('Sack press #', 'pressing'), drive('Bale clamp #', 'clamping')],
   movements: [
     movement('Slide #', ['Open ~', '~ opening', '~ open'], ['Shut ~', '~ shutting', '~ shut']),
+    turning('Sack belt #', ['~ forward', '~ running forward'], ['~ back', '~ running back']),
+    turning('Reversing screw #', ['~ to mill', '~ running to mill'], ['~ to bins', '~ running to bins']),
     movement(
       'Shuttle belt #',
       ['~ left', '~ going left', '~ at left end'],
       ['~ right', '~ going right', '~ at right end'],
     ),
-    movement('Sack lift #', ['Raise ~', '~ rising', '~ at top'], ['Lower ~', '~ lowering', '~ at bottom']),
+    lifting('Sack lift #', ['Raise ~', '~ rising', '~ at top'], ['Lower ~', '~ lowering', '~ at bottom']),
   ],
   pairs: [
     {
@@ -60,7 +62,7 @@ export const flourLine: Plant = {
       condition('Guard shut', 'limit', 'acted'),
       condition('Bin below not full', 'contact', 'rest', 'passable'),
       condition('Bearing not hot', 'contact', 'rest'),
-      condition('No spark', 'contact', 'rest'),
+      condition('Dust filter clear', 'contact', 'rest'),
       condition('Roll gap set', 'limit', 'acted'),
     ]),
     chain('Bucket elevator #', [
@@ -74,7 +76,12 @@ export const flourLine: Plant = {
   ],
   trios: [
     trio('High level in bin #', 'contact', 'Bin probe #@', 'High level trip, bin #/abnormal'),
-    trio('Sparks in duct #', 'contact', 'Spark sensor #@', 'Spark trip, duct #/emergency'),
+    trio(
+      'Pressure at dust filter #',
+      'contact',
+      'Filter switch #@',
+      'High pressure trip, dust filter #/abnormal',
+    ),
     trio('Bearings of mill #', 'contact', 'Bearing sensor #@', 'Bearing trip, mill #/abnormal'),
   ],
   startsLate: [

@@ -1,5 +1,5 @@
 /** Making and storing ice: compressors, brine, crushers, cold stores. */
-import { chain, condition, delayed, drive, movement, signal, trio } from './entries.ts';
+import { chain, condition, delayed, drive, lifting, movement, signal, trio, turning } from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const iceWorks: Plant = {
@@ -15,7 +15,7 @@ export const iceWorks: Plant = {
     signal('Store door #', 'limit', '~ open/abnormal', '~ shut/normal'),
     signal('Harvest tank #', 'float', '~ full/normal', '~ not full/neutral'),
     signal('Suction trap #', 'float', '~ level high/emergency', '~ level not high/normal'),
-    signal('Plant room', 'contact', 'Gas in plant room/emergency', 'Plant room free of gas/normal'),
+    signal('Brine tank #', 'float', '~ low/abnormal', '~ not low/normal'),
     signal('Oil heater #', 'contact', '~ faulty/abnormal', '~ ready/normal'),
     signal('Ice bin #', 'limit', '~ full/neutral', '~ not full/neutral'),
   ],
@@ -28,9 +28,16 @@ export const iceWorks: Plant = {
   ],
   twoHand: [drive('Block guillotine #', 'cutting'), drive('Flake press #', 'pressing')],
   movements: [
-    movement('Block crane #', ['Raise ~', '~ raising', '~ at top'], ['Lower ~', '~ lowering', '~ at bottom']),
+    turning('Ice crusher #', ['~ forward', '~ turning forward'], ['~ back', '~ turning back']),
+    turning('Store conveyor #', ['~ to store', '~ running to store'], ['~ to quay', '~ running to quay']),
     movement('Store door #', ['Open ~', '~ opening', '~ open'], ['Shut ~', '~ shutting', '~ shut']),
-    movement('Ice skip #', ['Tip ~', '~ tipping', '~ tipped'], ['Return ~', '~ returning', '~ level']),
+    movement(
+      'Harvest rake #',
+      ['Run out ~', '~ running out', '~ out'],
+      ['Draw in ~', '~ drawing in', '~ in'],
+    ),
+    lifting('Block crane #', ['Raise ~', '~ rising', '~ at top'], ['Lower ~', '~ lowering', '~ at bottom']),
+    lifting('Ice skip #', ['Tip ~', '~ tipping', '~ tipped'], ['Return ~', '~ returning', '~ level']),
   ],
   pairs: [
     {
@@ -68,7 +75,7 @@ export const iceWorks: Plant = {
     ]),
   ],
   trios: [
-    trio('Gas in plant room #', 'contact', 'Gas sensor #@', 'Gas trip, plant room #/emergency'),
+    trio('Warmth in store #', 'contact', 'Store thermostat #@', 'High temperature trip, store #/abnormal'),
     trio('Level in suction trap #', 'float', 'Trap float #@', 'High level trip, suction trap #/emergency'),
     trio('Freezing of brine circuit #', 'contact', 'Brine thermostat #@', 'Freezing trip, brine #/abnormal'),
   ],

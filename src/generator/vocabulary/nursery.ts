@@ -1,5 +1,5 @@
 /** Growing plants under glass: vents, fans, screens, irrigation, potting. */
-import { chain, condition, delayed, drive, movement, signal, trio } from './entries.ts';
+import { chain, condition, delayed, drive, lifting, movement, signal, trio, turning } from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const nursery: Plant = {
@@ -30,7 +30,9 @@ export const nursery: Plant = {
   movements: [
     movement('Roof vent #', ['Open ~', '~ opening', '~ open'], ['Close ~', '~ closing', '~ closed']),
     movement('Shade screen #', ['Draw ~', '~ drawing', '~ drawn'], ['Fold ~', '~ folding', '~ folded']),
-    movement('Bench lift #', ['Raise ~', '~ rising', '~ at top'], ['Lower ~', '~ lowering', '~ at bottom']),
+    turning('Vent fan #', ['~ in', '~ blowing in'], ['~ out', '~ blowing out']),
+    turning('Potting belt #', ['~ forward', '~ running forward'], ['~ back', '~ running back']),
+    lifting('Bench lift #', ['Raise ~', '~ rising', '~ at top'], ['Lower ~', '~ lowering', '~ at bottom']),
     movement(
       'Spray boom #',
       ['~ forward', '~ going forward', '~ at far end'],

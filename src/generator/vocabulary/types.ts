@@ -36,17 +36,23 @@ export interface Drive {
   readonly jogs?: true;
 }
 
-/** A machine that moves two ways between two limits. */
+/** A machine that moves two ways. */
 export interface Movement {
   readonly thing: string;
   readonly ways: readonly [Way, Way];
+  /**
+   * `travels`: between two limits. `turns`: without an end, so there is no limit for it. `lifts`: it carries a load or people, so it
+   * moves only while its button is held, and never without its limits.
+   */
+  readonly motion: 'travels' | 'turns' | 'lifts';
 }
 
 export interface Way {
-  /** On the button, beside the contactor and on the lamp while it moves, and at its limit. */
+  /** On the button, beside the contactor and on the lamp while it moves. */
   readonly button: string;
   readonly doing: string;
-  readonly there: string;
+  /** At its limit, where it has one. */
+  readonly there?: string;
 }
 
 /** Two machines of which one is on duty. */
