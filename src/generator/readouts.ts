@@ -94,8 +94,8 @@ function addFollowers(
 /** Relays between the family's own and some of them. */
 export interface Followers {
   readonly count: number;
-  /** Beside each. */
-  readonly text?: string;
+  /** Beside the relay of this name, when the drawing is done. */
+  readonly text?: (name: string) => string | undefined;
 }
 
 export interface ReadoutWishes {

@@ -13,6 +13,11 @@ export interface Feeding {
   readonly amps: readonly number[];
   /** A breaker is too coarse for electronics. */
   readonly fused?: true;
+  /**
+   * One side is bonded. Where neither is, the first fault to earth goes unseen and the second may start a machine, so it would need
+   * insulation monitoring (IEC 60204-1, 9.4.3, from memory), which these drawings don't have.
+   */
+  readonly bonded?: true;
 }
 
 /** Extra-low voltage: up to 50 V AC or 120 V DC (IEC 61140, from memory). */
@@ -24,8 +29,8 @@ const EXTRA_LOW: readonly Feeding[] = [
 
 const CONTROL: readonly Feeding[] = [
   ...EXTRA_LOW,
-  { rating: { volts: 110, current: 'AC' }, source: 'transformer', amps: [1, 2, 4] },
-  { rating: { volts: 230, current: 'AC' }, source: 'transformer', amps: [1, 2, 4] },
+  { rating: { volts: 110, current: 'AC' }, source: 'transformer', amps: [1, 2, 4], bonded: true },
+  { rating: { volts: 230, current: 'AC' }, source: 'transformer', amps: [1, 2, 4], bonded: true },
 ];
 
 /** What a controller's inputs are fed from. */

@@ -85,7 +85,7 @@ describe.each(topics.map((topic): [string, Topic] => [topic.id, topic]))('%s', (
       }
       if (low.length > 0)
         expect(
-          devices.some(({ kind, text }) => kind === 'relay' && text === 'Contacts for low level'),
+          devices.some(({ kind, text }) => kind === 'relay' && /: gold contacts$/.test(text ?? '')),
           title,
         ).toBe(true);
     }

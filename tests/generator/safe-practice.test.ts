@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Act, Fault, Scenario } from '../../shared/scenario.ts';
-import { familyOf, generate } from '../../src/generator/index.ts';
+import { families, familyOf, free, generate } from '../../src/generator/index.ts';
 import { plants } from '../../src/generator/vocabulary/index.ts';
 import { solve } from '../../src/solver/index.ts';
 import { mixedRelays } from '../support/extra-low.ts';
@@ -273,11 +273,45 @@ describe('a supply', () => {
       for (const circuit of circuitsOf(family)) expect(mixedRelays(circuit), circuit.title).toEqual([]);
   });
 
-  it('of 3.3 V is switched by contacts made for low level, and the drawing says so', () => {
-    const low = circuitsOf('two-supplies').filter(({ supplies }) => supplies.some(({ volts }) => volts < 12));
-    expect(low.length).toBeGreaterThan(20);
-    for (const { devices, title } of low)
-      for (const device of devices)
-        if (device.kind === 'relay') expect(device.text, title).toBe('Contacts for low level');
+  it('of 3.3 V is switched by contacts made for low level: a note says so behind the name of each relay that switches it, and of no other', () => {
+    const circuits = circuitsOf('two-supplies');
+    let [noted, plain] = [0, 0];
+    for (const { devices, supplies, paths, title } of circuits) {
+      const low = supplies.find(({ volts }) => volts < 12);
+      // The inputs' own supply feeds nothing but them, each through one contact.
+      const switching = new Set(
+        paths.flatMap(({ steps }) =>
+          low &&
+          steps.some(({ device }) => devices.some(({ kind, name }) => kind === 'inputs' && name === device))
+            ? steps.map(({ device }) => device)
+            : [],
+        ),
+      );
+      for (const { kind, name, text } of devices) {
+        if (kind !== 'relay') continue;
+        if (switching.has(name)) {
+          expect(text, title).toMatch(/^[A-Z][a-z ]+( [1-6])?: gold contacts$/);
+          noted++;
+        } else {
+          expect(text ?? '', title).not.toMatch(/gold|low level/);
+          plain++;
+        }
+      }
+    }
+    expect(noted).toBeGreaterThan(60);
+    expect(plain).toBeGreaterThan(60);
+  });
+
+  // Two earth faults in an unearthed circuit start what nobody started; one alone has to be seen (IEC 60204-1, 9.4.3, from memory).
+  it('of 110 or 230 V has one side earthed: nothing here watches the insulation of one that has not', () => {
+    let high = 0;
+    for (const { id } of [...families, free])
+      for (const { supplies, title } of circuitsOf(id))
+        for (const { volts, current, earthed, name } of supplies) {
+          if (volts <= (current === 'DC' ? 120 : 50)) continue;
+          expect(earthed, `${title} ${name}`).toBe(true);
+          high++;
+        }
+    expect(high).toBeGreaterThan(100);
   });
 });

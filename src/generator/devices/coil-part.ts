@@ -27,7 +27,8 @@ export const heldBy = (name: string): Toggle => ({
 
 export interface RelayWish {
   readonly poles: number;
-  readonly text?: string;
+  /** Beside it; a function is asked when the drawing is done. */
+  readonly text?: string | ((name: string) => string | undefined);
 }
 
 /** How many changeover poles a coil has, and how many it may have come to when the drawing is done. */

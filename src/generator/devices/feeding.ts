@@ -11,9 +11,9 @@ import type { DeviceShelf } from './shelf.ts';
  */
 export function addSource(
   shelf: DeviceShelf,
-  { rating, source, amps, fused }: Feeding,
+  { rating, source, amps, fused, bonded }: Feeding,
   text: string,
-  earthed: boolean = shelf.random.chance(0.6),
+  earthed: boolean = bonded ?? shelf.random.chance(0.6),
 ): Source {
   const name = shelf.supplyName();
   shelf.supplies.push({ name, ...rating, earthed, text: `${text}, ${source}` });

@@ -13,7 +13,7 @@ export function addRelay(shelf: DeviceShelf, { rating }: Source, { poles, text }
     name,
     poles: count,
     rating,
-    ...textOf(text),
+    ...textOf(text, name),
   }));
 }
 
@@ -28,7 +28,7 @@ export function addLatchingRelay(
     name,
     poles: count,
     rating,
-    ...textOf(text),
+    ...textOf(text, name),
   }));
   return { ...part, reset: hop(name, 'B1', 'B2') };
 }

@@ -47,4 +47,10 @@ export class DeviceShelf {
 }
 
 /** The text beside a device, where it has one. */
-export const textOf = (text: string | undefined): { readonly text?: string } => (text ? { text } : {});
+export function textOf(
+  text: string | ((name: string) => string | undefined) | undefined,
+  name = '',
+): { readonly text?: string } {
+  const said = typeof text === 'function' ? text(name) : text;
+  return said ? { text: said } : {};
+}

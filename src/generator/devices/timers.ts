@@ -15,7 +15,7 @@ const addDelay =
       poles: count,
       rating,
       seconds,
-      ...textOf(text),
+      ...textOf(text, name),
     }));
   };
 
@@ -43,6 +43,6 @@ export function addFlasher(
     rating,
     on,
     off,
-    ...textOf(text),
+    ...textOf(text, name),
   }));
 }

@@ -4,7 +4,7 @@ import { castSignals, isFault, titleOf } from '../casting.ts';
 import { addLamp, addRelay, addSensor, addSource } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { followersFor, open, sheetsFor } from '../opening.ts';
-import { pickControl } from '../sources.ts';
+import { pickControl, pickExtraLowControl } from '../sources.ts';
 import type { Family } from '../types.ts';
 
 /**
@@ -16,8 +16,10 @@ export const healthyRelay: Family = {
   size: { min: 1, max: 8 },
   draft(random, { size }) {
     const { plant, board, source } = open(random);
-    const lamps =
-      size === 1 ? source : addSource(board, pickControl(random), 'Lamp supply', !board.supplies[0]!.earthed);
+    // One of the two is earthed, so that they stay isolated from one another; the other is at extra-low voltage.
+    const { earthed } = board.supplies[0]!;
+    const picked = earthed ? pickExtraLowControl(random) : pickControl(random);
+    const lamps = size === 1 ? source : addSource(board, picked, 'Lamp supply', !earthed);
     const signals = castSignals(random, plant, size, isFault);
     const parts = signals.map((signal) => {
       const sensor = addSensor(board, signal.sensor, signal.text);

@@ -1,9 +1,11 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
+import type { Board } from '../board.ts';
 import { castSignals, isFault, titleOf } from '../casting.ts';
 import { addInputs, addLamp, addRelay, addSensor, addSource } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { followersFor, open, sheetsFor } from '../opening.ts';
+import type { Source } from '../parts.ts';
 import { pickExtraLowControl, SIGNALS } from '../sources.ts';
 import type { Family } from '../types.ts';
 
@@ -14,8 +16,18 @@ const INPUTS = [
   { from: SIGNALS.inputs, type: '24V-3' },
 ] as const;
 
-/** Contacts made for power don't clean themselves at 3.3 V: for that a relay has gold on them, or two in parallel (common practice, no source). */
-const LOW_LEVEL = 'Contacts for low level';
+/**
+ * Contacts made for power don't clean themselves at 3.3 V: for that a relay has gold on them, or two in parallel (common practice, no
+ * source). It is noted at the relays that switch such a supply, behind the machine that they are for.
+ */
+const noteAt =
+  ({ groups }: Board, signals: Source, lowLevel: boolean) =>
+  (relay: string) =>
+  (name: string): string | undefined => {
+    const switched = groups.filter(({ source }) => source === signals).flatMap(({ lines }) => lines);
+    const switches = switched.some(({ steps }) => steps.some(({ device }) => device === name));
+    return lowLevel && switches ? `${relay}: gold contacts` : undefined;
+  };
 
 /**
  * One pole of each relay switches lamps on the control supply, another carries a signal of an isolated supply to a
@@ -30,13 +42,11 @@ export const twoSupplies: Family = {
     const signals = addSource(board, from, 'Controller signals', false);
     const lowLevel = from === SIGNALS.electronics;
     const inputs = addInputs(board, signals, type);
+    const noted = noteAt(board, signals, lowLevel);
     const [direct, ...cast] = castSignals(random, plant, size + 1);
     const toggles = cast.map((signal) => {
       const sensor = addSensor(board, signal.sensor, signal.text);
-      const relay = addRelay(board, source, {
-        poles: random.int(2, 4),
-        ...(lowLevel ? { text: LOW_LEVEL } : {}),
-      });
+      const relay = addRelay(board, source, { poles: random.int(2, 4), text: noted(signal.thing) });
       // Only what is a fault when it has acted drops a relay out that is energised while all is well.
       const makes = !isFault(signal) || random.chance(0.5);
       board.line(source, 'control', [makes ? sensor.made() : sensor.rest(), relay.coil]);
@@ -88,7 +98,7 @@ export const twoSupplies: Family = {
       followers: {
         // One even on the smallest, whose relay has too few poles for enough inputs.
         count: 1 + followersFor(size).count,
-        ...(lowLevel ? { text: LOW_LEVEL } : {}),
+        text: noted('Repeater'),
       },
       acts: lists,
     });
