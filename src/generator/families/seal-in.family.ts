@@ -1,3 +1,4 @@
+import type { Step } from '../../../shared/circuit.ts';
 import type { Act, Fault } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
 import { cast, lower, titleOf } from '../casting.ts';
@@ -13,8 +14,64 @@ import {
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
 import type { Toggle } from '../parts.ts';
+import type { Random } from '../random.ts';
 import { statusLamps } from '../status-lamps.ts';
 import type { Family } from '../types.ts';
+
+interface Wiring {
+  readonly coil: string;
+  readonly seal: Step;
+  readonly starts: readonly Step[];
+  readonly stops: readonly Step[];
+}
+
+/** The start buttons that start something: pressed while nothing that stops is held or tripped. */
+function startedBy(acts: readonly Act[], starts: readonly Step[], halting: readonly string[]): Set<string> {
+  const held = new Set<string>();
+  const started = new Set<string>();
+  for (const act of acts) {
+    if (!('device' in act)) continue;
+    const on = act.kind === 'press' || act.kind === 'trip';
+    if (!halting.includes(act.device)) {
+      if (on && held.size === 0 && starts.some(({ device }) => device === act.device))
+        started.add(act.device);
+    } else if (on) held.add(act.device);
+    else held.delete(act.device);
+  }
+  return started;
+}
+
+/**
+ * What goes wrong with a seal: its own wire, a stop's, a start's, the coil, a stop that doesn't open. Only what these acts need is
+ * missed: nothing shows of a start that nobody presses, or of a seal while the start is held.
+ */
+function wrongIn(
+  random: Random,
+  acts: readonly Act[],
+  { coil, seal, starts, stops }: Wiring,
+  halting: readonly string[],
+): Fault[] {
+  const started = startedBy(acts, starts, halting);
+  if (started.size === 0) return [];
+  const letGo = acts.some((act) => act.kind === 'release' && started.has(act.device));
+  const pressed = starts.filter(({ device }) => started.has(device));
+  const contact = random.pick([...(letGo ? [seal, seal] : []), ...stops, ...pressed]);
+  const off: Fault = {
+    kind: 'loose',
+    at: `${contact.device}:${random.pick([contact.enter, contact.leave!])}`,
+  };
+  const welded = stops
+    .filter(({ device }) => acts.some((act) => act.kind === 'press' && act.device === device))
+    .map(
+      ({ device, enter, leave }): Fault => ({
+        kind: 'welded',
+        from: `${device}:${enter}`,
+        to: `${device}:${leave}`,
+      }),
+    );
+  const open: Fault = { kind: 'open', from: `${coil}:A1`, to: `${coil}:A2` };
+  return [random.pick([off, off, off, open, ...welded])];
+}
 
 /**
  * Holds after start is let go, stops, and stays off after a loss of supply: a start works by energising, a stop by
@@ -95,22 +152,11 @@ export const sealIn: Family = {
       { kind: 'open', device: source.protection },
       { kind: 'close', device: source.protection },
     ];
-    /** What goes wrong with a seal: its own wire, a stop's, a start's, the coil, a stop that doesn't open. */
-    const broken = (): Fault => {
-      const contact = random.pick([seal, seal, ...stopped, ...started]);
-      const off: Fault = {
-        kind: 'loose',
-        at: `${contact.device}:${random.pick([contact.enter, contact.leave!])}`,
-      };
-      const stop = random.pick(stopped);
-      const welded: Fault = {
-        kind: 'welded',
-        from: `${stop.device}:${stop.enter}`,
-        to: `${stop.device}:${stop.leave}`,
-      };
-      const open: Fault = { kind: 'open', from: `${main.name}:A1`, to: `${main.name}:A2` };
-      return random.pick([off, off, off, welded, open]);
-    };
+    const wiring = { coil: main.name, seal, starts: started, stops: stopped };
+    const halting = [
+      ...stops.map(({ name }) => name),
+      ...trips.map(({ on }) => ('device' in on ? on.device : '')),
+    ];
     const shapes: (() => Act[])[] = [
       start,
       () => [random.pick(starts).toggle.on],
@@ -132,7 +178,7 @@ export const sealIn: Family = {
       sheets: sheetsFor(random, size),
       acts: lists,
       // One list in a few with something wrong.
-      faults: lists.map(() => (random.chance(0.25) ? [broken()] : [])),
+      faults: lists.map((acts) => (random.chance(0.3) ? wrongIn(random, acts, wiring, halting) : [])),
     });
   },
 };
