@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Recipe } from '../../shared/bank.ts';
 import type { Question } from '../../shared/question.ts';
-import { anatomyOf, deviceOf } from '../../src/circuit/index.ts';
+import { anatomyOf, deviceOf, readAs } from '../../src/circuit/index.ts';
 import { featuresOf, generate } from '../../src/generator/index.ts';
 import { candidateFor } from '../../src/practice/candidate.ts';
 import { FULL_GROWTH } from '../../src/practice/growth.ts';
@@ -40,6 +40,28 @@ describe('what is promised', () => {
         shareOf(questions, (question) => oneHappens([happening], question)),
         happening,
       ).toBeGreaterThan(0.2);
+  });
+
+  it('of a starter with power and control: terminals of the power are asked in every question, and most of them', () => {
+    const questions = questionsOf('live-with-power-paths');
+    expect(questions.length).toBeGreaterThan(0.9 * COUNT);
+    const shares = questions.map(({ circuit, ...question }) => {
+      const asked = 'asked' in question ? question.asked.map(String) : [];
+      const power = asked.filter((item) => {
+        const [name = '', terminal = ''] = item.split(':');
+        const { contacts, loads } = anatomyOf(deviceOf(circuit, name)!);
+        const feeds = circuit.devices.some(
+          (device) => device.name === name && 'poles' in device && device.poles === 3,
+        );
+        return (
+          loads.some(({ role, from, to }) => readAs(role) === 'winding' && [from, to].includes(terminal)) ||
+          contacts.some(({ main, from, to }) => (main || feeds) && [from, to].includes(terminal))
+        );
+      });
+      return power.length / asked.length;
+    });
+    expect(Math.min(...shares)).toBeGreaterThan(0);
+    expect(shares.reduce((sum, share) => sum + share, 0) / shares.length).toBeGreaterThan(0.5);
   });
 
   it('of changeover legs: something that hangs on one is asked', () => {

@@ -150,7 +150,7 @@ describe('star-delta', () => {
       star: panel.one('contactor', / star$/),
       delta: panel.one('contactor', / delta$/),
       main: panel.one('contactor', / main$/),
-      motor: panel.one('motor'),
+      motor: panel.one('motor', /^(?!Cooling fan)/),
       seconds: device.kind === 'on-delay' ? device.seconds : 0,
     };
   };

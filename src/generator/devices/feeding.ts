@@ -30,15 +30,20 @@ export function addSource(
   };
 }
 
-/** A three-phase supply with a breaker in its three poles. `volts` is between two of them. */
-export function addMains(
-  shelf: DeviceShelf,
-  volts: number,
-): { readonly name: string; readonly feeds: readonly (readonly Step[])[] } {
+/** A three-phase supply; `volts` is between two of its poles. */
+export function addMains(shelf: DeviceShelf, volts: number): string {
   const name = shelf.supplyName();
   shelf.supplies.push({ name, volts, current: '3AC', earthed: true, text: 'Power' });
+  return name;
+}
+
+/** A breaker in the three poles of a supply: each of its ways, from the supply's pole on. */
+export function addMainsBreaker(
+  shelf: DeviceShelf,
+  mains: string,
+  { amps, text }: { readonly amps: number; readonly text: string },
+): readonly (readonly [Step, Step])[] {
   const breaker = shelf.name('F');
-  shelf.add({ kind: 'breaker', name: breaker, poles: 3, amps: 16, text: 'Power' });
-  const feeds = mainHops(breaker, 3).map((pole, phase) => [{ device: name, enter: `L${phase + 1}` }, pole]);
-  return { name, feeds };
+  shelf.add({ kind: 'breaker', name: breaker, poles: 3, amps, text });
+  return mainHops(breaker, 3).map((pole, phase) => [{ device: mains, enter: `L${phase + 1}` }, pole]);
 }

@@ -2,7 +2,7 @@
 export { addButton, addEmergencyStop } from './buttons.ts';
 export { addContactor } from './contactor.ts';
 export { addInputs } from './controller.ts';
-export { addMains, addSource } from './feeding.ts';
+export { addMains, addMainsBreaker, addSource } from './feeding.ts';
 export { addSensor } from './field-contacts.ts';
 export { addLamp, addSounder, addValve } from './loads.ts';
 export { addMotor } from './motor.ts';

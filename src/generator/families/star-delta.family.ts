@@ -1,14 +1,40 @@
-import type { Step } from '../../../shared/circuit.ts';
 import type { Act } from '../../../shared/scenario.ts';
 import { pulse, severalLists } from '../act-lists.ts';
+import type { Board } from '../board.ts';
 import { cast, lower, titleOf } from '../casting.ts';
-import { type Chain, either, startOf } from '../chains.ts';
+import { either, startOf } from '../chains.ts';
 import { addButton, addContactor, addLamp, addOnDelay, addOverload, addRelay } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
-import { starDeltaMotor } from '../three-phase.ts';
+import type { Source } from '../parts.ts';
+import { directMotor, starDeltaMotor } from '../three-phase.ts';
 import { long, pickSeconds, short } from '../timing.ts';
 import type { Family } from '../types.ts';
+
+/**
+ * A fan with a motor of its own that cools the motor for as long as this runs, on a breaker of its own. Without it the motor would grow
+ * too hot, so its overload stops both.
+ */
+function coolingFan(board: Board, source: Source, mains: string) {
+  const contactor = addContactor(board, source, 2, 1, { mains: 3, text: 'Cooling fan' });
+  const overload = addOverload(board, 'Cooling fan overload');
+  directMotor(board, mains, 'Cooling fan', { contactor, overload: overload.mains });
+  const lamp = (): void => {
+    const tripped = addLamp(board, source, 'Cooling fan tripped', 'abnormal');
+    board.line(source, 'lamps', [overload.made, tripped.hop]);
+  };
+  return { contactor, overload, lamp };
+}
+
+/** The power paths, and what moves them. */
+function starter(board: Board, source: Source, thing: string, cooled: boolean) {
+  const main = addContactor(board, source, 3, 1, { mains: 3, text: `${thing} main` });
+  const star = addContactor(board, source, 2, 2, { mains: 3, text: `${thing} star` });
+  const delta = addContactor(board, source, 3, 3, { mains: 3, text: `${thing} delta` });
+  const overload = addOverload(board, `${thing} overload`);
+  const mains = starDeltaMotor(board, thing, { main, star, delta, overload: overload.mains });
+  return { main, star, delta, overload, fan: cooled ? coolingFan(board, source, mains) : undefined };
+}
 
 /**
  * Main and star contactor first, after the timer's time star opens and delta closes; each locks the other out. In star each
@@ -25,18 +51,16 @@ export const starDelta: Family = {
       plant.drives.filter(({ startsUnloaded }) => startsUnloaded),
     );
     const seconds = pickSeconds(random);
-    const main = addContactor(board, source, 3, 1, { mains: 3, text: `${drive.thing} main` });
-    const star = addContactor(board, source, 2, 2, { mains: 3, text: `${drive.thing} star` });
-    const delta = addContactor(board, source, 3, 3, { mains: 3, text: `${drive.thing} delta` });
-    const overload = addOverload(board, `${drive.thing} overload`);
-    starDeltaMotor(board, drive.thing, { main, star, delta, overload: overload.mains });
+    const { main, star, delta, overload, fan } = starter(board, source, drive.thing, size >= 2);
 
     const timer = addOnDelay(board, source, seconds, { poles: 1, text: 'Star time' });
     const start = addButton(board, `Start ${lower(drive.thing)}`, 'start');
     const stop = addButton(board, `Stop ${lower(drive.thing)}`, 'stop');
-    const held: Chain[number] = either(...random.shuffle([[start.made()], [main.made()]]));
-    board.line(source, 'control', [...random.shuffle([overload.rest, stop.rest()]), held, main.coil]);
-    const run: Step = startOf(main.coil);
+    const held = either(...random.shuffle([[start.made()], [main.made()]]));
+    const stopping = [overload.rest, stop.rest(), ...(fan ? [fan.overload.rest] : [])];
+    board.line(source, 'control', [...random.shuffle(stopping), held, main.coil]);
+    const run = startOf(main.coil);
+    if (fan) board.tail([fan.contactor.coil], run);
     const pole = timer.pole();
     board.tail([pole.rest, delta.rest(), star.coil], run);
     // The timer's make leg starts at the same common.
@@ -59,9 +83,10 @@ export const starDelta: Family = {
     board.line(source, 'lamps', [delta.made(), inDelta.hop]);
     const off = addLamp(board, source, `${drive.thing} stopped`, 'neutral');
     board.line(source, 'lamps', [main.rest(), off.hop]);
-    if (size >= 2) {
+    if (fan) {
       const tripped = addLamp(board, source, `${drive.thing} tripped`, 'abnormal');
       board.line(source, 'lamps', [overload.made, tripped.hop]);
+      fan.lamp();
     }
     maybeSupplyLamp(random, opening);
     const go = pulse(start.toggle);
@@ -75,6 +100,7 @@ export const starDelta: Family = {
       () => [...go, long(random, seconds), overload.toggle.on],
       () => [...go, short(random, seconds), overload.toggle.on, overload.toggle.off],
       () => [start.toggle.on, long(random, seconds)],
+      ...(fan ? [() => [...go, short(random, seconds), fan.overload.toggle.on]] : []),
     ];
     return finish(random, board, {
       family: starDelta.id,
