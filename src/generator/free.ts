@@ -48,8 +48,8 @@ class Contacts {
     this.fed = fed;
   }
 
-  private field(): Step | undefined {
-    const open_ = this.fields.filter(({ used }) => used < MOST_CONTACTS);
+  private field(except: ReadonlySet<string>): Step | undefined {
+    const open_ = this.fields.filter(({ used, part }) => used < MOST_CONTACTS && !except.has(part.name));
     if (open_.length === 0) return undefined;
     // Every one of them is used before any is used again.
     const fewest = Math.min(...open_.map(({ used }) => used));
@@ -61,8 +61,10 @@ class Contacts {
     return makes ? field.part.made() : field.part.rest();
   }
 
-  private relay(): Step | undefined {
-    const open_ = this.pools.filter(({ left, level }) => left > 0 && level < MOST_LEVELS);
+  private relay(except: ReadonlySet<string>): Step | undefined {
+    const open_ = this.pools.filter(
+      ({ left, level, relay }) => left > 0 && level < MOST_LEVELS && !except.has(relay.name),
+    );
     if (open_.length === 0) return undefined;
     const pool = this.random.pick(open_);
     pool.left--;
@@ -73,28 +75,45 @@ class Contacts {
   }
 
   /** @param share - how often a relay's contact is taken before one of the field */
-  take(share: number): Step | undefined {
-    return this.random.chance(share) ? (this.relay() ?? this.field()) : (this.field() ?? this.relay());
+  take(share: number, except: ReadonlySet<string>): Step | undefined {
+    return this.random.chance(share)
+      ? (this.relay(except) ?? this.field(except))
+      : (this.field(except) ?? this.relay(except));
   }
 
-  relayContact = (): Step | undefined => this.relay();
+  relayContact: Take = (except) => this.relay(except);
 }
 
-/** A series of one to three links, some of them parallel ways of one or two contacts each. */
-function network(random: Random, take: () => Step | undefined, links: number): Chain {
-  const way = (most: number): Step[] =>
-    Array.from({ length: random.int(1, most) }, take).filter((step) => step !== undefined);
+/** A contact of none of these devices. */
+type Take = (except: ReadonlySet<string>) => Step | undefined;
+
+/**
+ * A series of one to three links, some of them parallel ways of one or two contacts each. No device is twice on one way through it: its
+ * make and its break one after the other never close, and two makes say no more than one.
+ */
+function network(random: Random, take: Take, links: number): Chain {
+  const inSeries = new Set<string>();
+  const way = (most: number): Step[] => {
+    const on = new Set(inSeries);
+    return Array.from({ length: random.int(1, most) }, () => {
+      const step = take(on);
+      if (step) on.add(step.device);
+      return step;
+    }).filter((step) => step !== undefined);
+  };
   const chain: Link[] = [];
-  for (let link = 0; link < links; link++) {
-    if (random.chance(0.65)) {
-      chain.push(...way(1));
-      continue;
-    }
-    const ways = Array.from({ length: random.chance(0.8) ? 2 : 3 }, () => way(2)).filter(
-      (steps) => steps.length > 0,
-    );
+  const follows = (...ways: readonly Step[][]): void => {
     if (ways.length > 1) chain.push(either(...ways));
     else chain.push(...ways.flat());
+    for (const { device } of ways.flat()) inSeries.add(device);
+  };
+  for (let link = 0; link < links; link++) {
+    if (random.chance(0.65)) {
+      follows(way(1));
+      continue;
+    }
+    const ways = Array.from({ length: random.chance(0.8) ? 2 : 3 }, () => way(2));
+    follows(...ways.filter((steps) => steps.length > 0));
   }
   return chain;
 }
@@ -128,7 +147,7 @@ export const free: Family = {
     pools.forEach((pool, index) => {
       const contacts = new Contacts(random, feedback ? pools : pools.slice(0, index), fields, index);
       const share = index === 0 ? 0 : 0.55;
-      const chain = network(random, () => contacts.take(share), random.int(1, 2));
+      const chain = network(random, (except) => contacts.take(share, except), random.int(1, 2));
       pool.level = contacts.deepest + 1;
       board.line(source, 'control', [...chain, pool.relay.coil]);
     });
@@ -140,13 +159,13 @@ export const free: Family = {
     );
     // What a random network says of a plant is nothing: its lamps have numbers, and no colour that means well or warning.
     for (let number = 1; number <= lampCount; number++) {
-      const chain = network(random, () => all.relayContact(), random.chance(0.7) ? 1 : 2);
+      const chain = network(random, all.relayContact, random.chance(0.7) ? 1 : 2);
       if (chain.length === 0) break;
       const lamp = addLamp(board, source, `Lamp ${number}`, 'neutral');
       board.line(source, 'lamps', [...chain, lamp.hop]);
     }
     if (toController) {
-      const contacts = Array.from({ length: random.int(1, 3) }, () => all.relayContact()).filter(
+      const contacts = Array.from({ length: random.int(1, 3) }, () => all.relayContact(new Set())).filter(
         (step) => step !== undefined,
       );
       if (contacts.length > 0) {

@@ -89,7 +89,7 @@ export const permissive: Family = {
           case 0:
             return well;
           case 1:
-            return [...well, random.pick(going.length > 0 ? going : coming).on];
+            return [...well, going.length > 0 ? random.pick(going).on : random.pick(coming).off];
           case 2:
             return [...well, ...(coming.length > 0 ? [random.pick(coming).off] : [])];
           case 3:
