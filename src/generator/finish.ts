@@ -33,9 +33,15 @@ const TITLES: Readonly<Record<Zone, string>> = {
   inputs: 'Controller inputs',
 };
 
-/** Groups in the order of the drawing. Power comes first; the rest is by zone, or mixed where all is on one sheet. */
+/**
+ * Groups in the order of the drawing. Power comes first; the rest is by zone, or mixed where all is on one sheet. What hangs on one supply
+ * stays together, the first supply first.
+ */
 function ordered(random: Random, groups: readonly Group[], sheets: number): Group[] {
-  const mixed = random.shuffle(groups);
+  const supplyOf = ({ source }: Group): string => source?.name ?? '';
+  const shuffled = random.shuffle(groups);
+  const supplies = [...new Set(shuffled.map(supplyOf))].sort();
+  const mixed = supplies.flatMap((name) => shuffled.filter((group) => supplyOf(group) === name));
   if (sheets === 1 && random.chance(0.5)) {
     return [...mixed.filter(({ zone }) => zone === 'power'), ...mixed.filter(({ zone }) => zone !== 'power')];
   }
@@ -87,6 +93,9 @@ function pathsOf(groups: readonly Group[], sheets: readonly number[], first: num
   );
 }
 
+/** A longer row takes more room on a drawing than what the drawing is about. */
+const MOST_TERMINALS = 16;
+
 /** Leads every conductor to and from the field over a row of terminals, with a few left free. */
 function overTerminals(random: Random, circuit: Circuit): Circuit {
   const field = new Set(
@@ -103,7 +112,7 @@ function overTerminals(random: Random, circuit: Circuit): Circuit {
       return [...before, step, ...after];
     }),
   }));
-  if (count === 0 || count > 50) return circuit;
+  if (count === 0 || count > MOST_TERMINALS) return circuit;
   const row = terminalRow('-X1', count + random.int(0, 4));
   return { ...circuit, devices: [...circuit.devices, row], paths };
 }

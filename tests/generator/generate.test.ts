@@ -82,7 +82,7 @@ describe('generate', () => {
         "break-only": "556bfcad3db747bbe391360ed320c588 hold -K5",
         "duty-standby": "47e73339bc5f6fe82b65fa87d6bf8e4b press -S3; release -S3; make -B2",
         "flashing": "4d147ccd12f514ddf57099c0b1c55709 make -B1",
-        "free": "f804b4653f6966caf01e9214f05048ae break -B1",
+        "free": "bced45fe6a80f0456c1f86f2662f9191 break -B1; make -B1; break -B1",
         "healthy-relay": "52c596ddbfb94b5c852cc1b36c9c925e break -B1; open -F2; close -F2",
         "interlocked": "d6d9623ae64abab0bee167c71cf7c1e6 press -S1; release -S1; press -S3; release -S3",
         "jog": "563ed7c6d0ea9fa11a5cd1b50dc88efe press -S1; release -S1",

@@ -48,3 +48,35 @@ describe('a network of relays', () => {
       }
   });
 });
+
+describe('the paths of a drawing', () => {
+  const circuits = everyDraft.flatMap(([, drafts]) => drafts.map(({ circuit }) => circuit));
+
+  it('of one supply stand together on a sheet, the control supply first', () => {
+    let several = 0;
+    for (const { paths, sheets, supplies, title } of circuits) {
+      const direct = supplies.filter(({ current }) => current !== '3AC').map(({ name }) => name);
+      for (const { number } of sheets) {
+        const returns = paths
+          .filter(({ sheet }) => sheet === number)
+          .flatMap(({ steps }) => steps.at(-1)!.device)
+          .filter((name) => direct.includes(name));
+        const runs = returns.filter((name, index) => name !== returns[index - 1]);
+        // A sheet with relays and lamps on it has each supply once in each of the two.
+        expect(runs.length, `${title}: ${returns.join('')}`).toBeLessThanOrEqual(2 * new Set(returns).size);
+        if (sheets.length === 1) expect(runs, `${title}: ${returns.join('')}`).toEqual([...runs].sort());
+        if (new Set(returns).size > 1) several++;
+      }
+    }
+    expect(several).toBeGreaterThan(20);
+  });
+
+  it('have rows of sixteen terminals at most between panel and field', () => {
+    const rows = circuits.flatMap(({ devices }) =>
+      devices.flatMap((device) => (device.kind === 'terminals' ? [device.count] : [])),
+    );
+    expect(rows.length).toBeGreaterThan(50);
+    // A few more than are used are left free.
+    expect(Math.max(...rows)).toBeLessThanOrEqual(20);
+  });
+});
