@@ -52,6 +52,17 @@ describe('the words on the drawings', () => {
         expect(text, name).toMatch(/\p{L}{2}/u);
   });
 
+  it('are beside one kind of field contact wherever they stand: a door has a limit switch, a level a float', () => {
+    const kinds = new Map<string, Set<string>>();
+    for (const { kind, text } of devices) {
+      if (!['field-contact', 'limit-switch', 'float-switch'].includes(kind)) continue;
+      const words = text!.replace(/\d+/, '#');
+      kinds.set(words, (kinds.get(words) ?? new Set()).add(kind));
+    }
+    expect([...kinds].filter(([, of]) => of.size > 1).map(([words]) => words)).toEqual([]);
+    expect(kinds.size).toBeGreaterThan(100);
+  });
+
   it('leave no place for a number open and fit beside a symbol', () => {
     for (const { text, name } of devices) {
       expect(text ?? '', name).not.toMatch(/[#"]/);

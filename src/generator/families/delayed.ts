@@ -10,7 +10,7 @@ import type { CoilPart, Toggle } from '../parts.ts';
 import type { Random } from '../random.ts';
 import { pickSeconds } from '../timing.ts';
 import type { Draft } from '../types.ts';
-import { type Delayed, type Meaning, nextStep, type Plant } from '../vocabulary/index.ts';
+import { type Delayed, type Meaning, nextStep, type Plant, type Sensor } from '../vocabulary/index.ts';
 
 export interface TimedSignal {
   readonly seconds: number;
@@ -32,6 +32,13 @@ interface Kind {
 const meaningOf = ({ signals }: Plant, text: string): Meaning =>
   signals.flatMap(({ acted, rest }) => [acted, rest]).find((word) => word.text === text)?.meaning ??
   'neutral';
+
+/** What reports it there: one of its signals, or a limit of a movement. */
+function sensorOf({ signals, movements }: Plant, text: string): Sensor {
+  if (movements.some(({ ways }) => ways.some(({ there }) => there === text))) return 'limit';
+  const signal = signals.find(({ acted, rest }) => [acted, rest].some((word) => word.text === text));
+  return signal?.sensor ?? 'contact';
+}
 
 /**
  * One timer at sizes 1 and 2, two to three beyond; from size 2 a relay follows the timer, from size 4 a signal starts two
@@ -61,7 +68,7 @@ export function delayedDraft(
     const makes = random.chance(0.7);
     const text = full(makes ? entry.signal : entry.without);
     const late = full(entry.late.text);
-    const sensor = addSensor(board, 'contact', text);
+    const sensor = addSensor(board, sensorOf(plant, entry.signal), text);
     const timer = addTimer(board, source, seconds, { poles: 2, text: late });
     const contacts = [makes ? sensor.made() : sensor.rest()];
     if (chained) contacts.push(before!());

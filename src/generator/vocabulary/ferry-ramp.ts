@@ -29,7 +29,7 @@ export const ferryRamp: Plant = {
   twoHand: [drive('Rope ferrule press #', 'pressing'), drive('Sheet guillotine #', 'cutting')],
   movements: [
     turning('Baggage belt #', ['~ aboard', '~ running aboard'], ['~ ashore', '~ running ashore']),
-    turning('Waiting room fan #', ['~ in', '~ blowing in'], ['~ out', '~ blowing out']),
+    turning('Waiting room fan #', ['~ inwards', '~ blowing in'], ['~ outwards', '~ blowing out']),
     lifting('Ramp #', ['Raise ~', '~ rising', '~ raised'], ['Lower ~', '~ lowering', '~ landed']),
     movement('Barrier #', ['Raise ~', '~ rising', '~ up'], ['Lower ~', '~ lowering', '~ down']),
     lifting('Gangway #', ['Run out ~', '~ running out', '~ out'], ['Draw in ~', '~ drawing in', '~ in']),

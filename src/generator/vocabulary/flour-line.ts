@@ -79,7 +79,7 @@ export const flourLine: Plant = {
     trio(
       'Pressure at dust filter #',
       'contact',
-      'Filter switch #@',
+      'Filter pressure switch #@',
       'High pressure trip, dust filter #/abnormal',
     ),
     trio('Bearings of mill #', 'contact', 'Bearing sensor #@', 'Bearing trip, mill #/abnormal'),

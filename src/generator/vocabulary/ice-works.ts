@@ -75,7 +75,12 @@ export const iceWorks: Plant = {
     ]),
   ],
   trios: [
-    trio('Warmth in store #', 'contact', 'Store thermostat #@', 'High temperature trip, store #/abnormal'),
+    trio(
+      'Temperature in store #',
+      'contact',
+      'Store thermostat #@',
+      'High temperature trip, store #/abnormal',
+    ),
     trio('Level in suction trap #', 'float', 'Trap float #@', 'High level trip, suction trap #/emergency'),
     trio('Freezing of brine circuit #', 'contact', 'Brine thermostat #@', 'Freezing trip, brine #/abnormal'),
   ],

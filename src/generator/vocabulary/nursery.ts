@@ -30,7 +30,7 @@ export const nursery: Plant = {
   movements: [
     movement('Roof vent #', ['Open ~', '~ opening', '~ open'], ['Close ~', '~ closing', '~ closed']),
     movement('Shade screen #', ['Draw ~', '~ drawing', '~ drawn'], ['Fold ~', '~ folding', '~ folded']),
-    turning('Vent fan #', ['~ in', '~ blowing in'], ['~ out', '~ blowing out']),
+    turning('Vent fan #', ['~ inwards', '~ blowing in'], ['~ outwards', '~ blowing out']),
     turning('Potting belt #', ['~ forward', '~ running forward'], ['~ back', '~ running back']),
     lifting('Bench lift #', ['Raise ~', '~ rising', '~ at top'], ['Lower ~', '~ lowering', '~ at bottom']),
     movement(
