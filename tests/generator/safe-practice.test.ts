@@ -112,17 +112,13 @@ describe('an alarm', () => {
 
 describe('what a selector passes over for setting up', () => {
   it('is a condition that hurts nobody: never a guard, a mooring, a lock or an end of travel', () => {
-    const passable = new Set(
-      plants.flatMap(({ chains }) =>
-        chains.flatMap(({ conditions }) =>
-          conditions.filter((each) => each.passable).map(({ text }) => text),
-        ),
-      ),
-    );
+    const conditions = plants.flatMap(({ chains }) => chains.flatMap((chain) => chain.conditions));
+    const passed = conditions.filter((each) => each.passable);
+    const passable = new Set(passed.map(({ actedBy }) => actedBy));
     expect(
-      [...passable].filter((text) =>
-        /guard|hood|hatch|moored|lock|rope|barrier|visor|stop|shut|at end/i.test(text),
-      ),
+      passed
+        .flatMap(({ text, actedBy }) => [text, actedBy])
+        .filter((text) => /guard|hood|hatch|moored|lock|rope|barrier|visor|stop|shut|at end/i.test(text)),
     ).toEqual([]);
     let found = 0;
     for (const circuit of circuitsOf('permissive')) {
@@ -137,6 +133,33 @@ describe('what a selector passes over for setting up', () => {
       found++;
     }
     expect(found).toBeGreaterThan(20);
+  });
+});
+
+describe('a contact in a permissive chain', () => {
+  it('is named for what actuates it: the lamp that says the condition holds goes out, or on, when that comes', () => {
+    const lampOf = new Map(
+      plants.flatMap(({ chains }) =>
+        chains.flatMap(({ conditions }) => conditions.map(({ actedBy, text }) => [actedBy, text] as const)),
+      ),
+    );
+    let compared = 0;
+    for (const circuit of circuitsOf('permissive'))
+      for (const sensor of fieldContacts(circuit)) {
+        const [first] = 'contacts' in sensor ? sensor.contacts : [];
+        const breaks = first && 'form' in first && first.form === 'break';
+        expect(lampOf.has(sensor.text!), `${circuit.title} ${sensor.text}`).toBe(true);
+        expect(breaks, `${circuit.title} ${sensor.text}`).toBe(lampOf.get(sensor.text!) !== sensor.text);
+        const lamp = circuit.devices.find(
+          ({ kind, text }) => kind === 'lamp' && text === lampOf.get(sensor.text!),
+        );
+        if (!lamp) continue;
+        const acted: Act = { kind: breaks ? 'break' : 'make', device: sensor.name };
+        expect(litIn(circuit, {}).includes(lamp.name), lamp.text).toBe(breaks);
+        expect(litIn(circuit, { acts: [acted] }).includes(lamp.name), lamp.text).toBe(!breaks);
+        compared++;
+      }
+    expect(compared).toBeGreaterThan(20);
   });
 });
 

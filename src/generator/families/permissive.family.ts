@@ -48,7 +48,7 @@ export const permissive: Family = {
     const { plant, board, source } = opening;
     const { thing, mayRun, mayNotRun, chosen, passed } = chainFor(random, plant, size);
     const conditions = chosen.map((condition) => {
-      const sensor = addSensor(board, condition.sensor, condition.text);
+      const sensor = addSensor(board, condition.sensor, condition.actedBy);
       const contact = condition.well === 'acted' ? sensor.made() : sensor.rest();
       return { condition, sensor, contact };
     });

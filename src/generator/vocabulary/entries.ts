@@ -58,12 +58,23 @@ export const chain = (
   mayNot = `${thing} may not run`,
 ): Chain => ({ thing, conditions, may, mayNot });
 
-export const condition = (
-  text: string,
-  sensor: Sensor,
-  well: 'rest' | 'acted',
-  passable?: 'passable',
-): Condition => ({ text, sensor, well, passable: passable !== undefined });
+/** What has to be there: a contact that it actuates. */
+export const condition = (text: string, sensor: Sensor, passable?: 'passable'): Condition => ({
+  text,
+  actedBy: text,
+  sensor,
+  well: 'acted',
+  passable: passable !== undefined,
+});
+
+/** What must not come: a contact that it actuates when it does. */
+export const absence = (text: string, actedBy: string, sensor: Sensor, passable?: 'passable'): Condition => ({
+  text,
+  actedBy,
+  sensor,
+  well: 'rest',
+  passable: passable !== undefined,
+});
 
 export const trio = (thing: string, sensor: Sensor, one: string, trip: string): Trio => ({
   thing,

@@ -1,5 +1,16 @@
 /** A ferry berth: the ramp, its hydraulics, barriers, pumps and signals. */
-import { chain, condition, delayed, drive, lifting, movement, signal, trio, turning } from './entries.ts';
+import {
+  absence,
+  chain,
+  condition,
+  delayed,
+  drive,
+  lifting,
+  movement,
+  signal,
+  trio,
+  turning,
+} from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const ferryRamp: Plant = {
@@ -54,13 +65,13 @@ export const ferryRamp: Plant = {
     chain(
       'Ramp #',
       [
-        condition('Ferry moored', 'limit', 'acted'),
-        condition('Barrier down', 'limit', 'acted'),
-        condition('Lock drawn', 'limit', 'acted'),
-        condition('Rope not slack', 'limit', 'rest'),
-        condition('Oil level not low', 'float', 'rest'),
-        condition('Oil pressure present', 'contact', 'acted'),
-        condition('Swell not high', 'contact', 'rest'),
+        condition('Ferry moored', 'limit'),
+        condition('Barrier down', 'limit'),
+        condition('Lock drawn', 'limit'),
+        absence('Rope not slack', 'Rope slack', 'limit'),
+        absence('Oil level not low', 'Oil level low', 'float'),
+        condition('Oil pressure present', 'contact'),
+        absence('Swell not high', 'Swell high', 'contact'),
       ],
       'Ramp # may be lowered',
       'Ramp # may not be lowered',
@@ -68,12 +79,12 @@ export const ferryRamp: Plant = {
     chain(
       'Road signal #',
       [
-        condition('Ramp landed', 'limit', 'acted'),
-        condition('Barrier up', 'limit', 'acted'),
-        condition('Visor raised', 'limit', 'acted'),
-        condition('No stop called', 'contact', 'rest'),
-        condition('Deck not full', 'contact', 'rest', 'passable'),
-        condition('Pump not tripped', 'contact', 'rest'),
+        condition('Ramp landed', 'limit'),
+        condition('Barrier up', 'limit'),
+        condition('Visor raised', 'limit'),
+        absence('No stop called', 'Stop called', 'contact'),
+        absence('Deck not full', 'Deck full', 'contact', 'passable'),
+        absence('Pump not tripped', 'Pump tripped', 'contact'),
       ],
       'Road signal # may be green',
       'Road signal # stays red',

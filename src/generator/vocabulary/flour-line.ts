@@ -1,5 +1,16 @@
 /** Milling: elevators, screws, sifters, bins, filters. */
-import { chain, condition, delayed, drive, lifting, movement, signal, trio, turning } from './entries.ts';
+import {
+  absence,
+  chain,
+  condition,
+  delayed,
+  drive,
+  lifting,
+  movement,
+  signal,
+  trio,
+  turning,
+} from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const flourLine: Plant = {
@@ -57,21 +68,21 @@ export const flourLine: Plant = {
   ],
   chains: [
     chain('Roller mill #', [
-      condition('Elevator running', 'contact', 'acted'),
-      condition('Filter fan running', 'contact', 'acted'),
-      condition('Guard shut', 'limit', 'acted'),
-      condition('Bin below not full', 'contact', 'rest', 'passable'),
-      condition('Bearing not hot', 'contact', 'rest'),
-      condition('Dust filter clear', 'contact', 'rest'),
-      condition('Roll gap set', 'limit', 'acted'),
+      condition('Elevator running', 'contact'),
+      condition('Filter fan running', 'contact'),
+      condition('Guard shut', 'limit'),
+      absence('Bin below not full', 'Bin below full', 'contact', 'passable'),
+      absence('Bearing not hot', 'Bearing hot', 'contact'),
+      absence('Dust filter clear', 'Dust filter blocked', 'contact'),
+      condition('Roll gap set', 'limit'),
     ]),
     chain('Bucket elevator #', [
-      condition('Belt on track', 'limit', 'rest'),
-      condition('Boot not choked', 'contact', 'rest'),
-      condition('Drive not tripped', 'contact', 'rest'),
-      condition('Screw below running', 'contact', 'acted', 'passable'),
-      condition('Hatch shut', 'limit', 'acted'),
-      condition('Brake lifted', 'limit', 'acted'),
+      absence('Belt on track', 'Belt off track', 'limit'),
+      absence('Boot not choked', 'Boot choked', 'contact'),
+      absence('Drive not tripped', 'Drive tripped', 'contact'),
+      condition('Screw below running', 'contact', 'passable'),
+      condition('Hatch shut', 'limit'),
+      condition('Brake lifted', 'limit'),
     ]),
   ],
   trios: [

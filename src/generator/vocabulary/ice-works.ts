@@ -1,5 +1,16 @@
 /** Making and storing ice: compressors, brine, crushers, cold stores. */
-import { chain, condition, delayed, drive, lifting, movement, signal, trio, turning } from './entries.ts';
+import {
+  absence,
+  chain,
+  condition,
+  delayed,
+  drive,
+  lifting,
+  movement,
+  signal,
+  trio,
+  turning,
+} from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const iceWorks: Plant = {
@@ -57,21 +68,21 @@ export const iceWorks: Plant = {
   ],
   chains: [
     chain('Compressor #', [
-      condition('Discharge pressure not high', 'contact', 'rest'),
-      condition('Suction pressure not low', 'contact', 'acted'),
-      condition('Oil pressure present', 'contact', 'acted'),
-      condition('Brine flowing', 'contact', 'acted'),
-      condition('Trap level not high', 'float', 'rest'),
-      condition('Motor not hot', 'contact', 'rest'),
-      condition('Guard shut', 'limit', 'acted'),
+      absence('Discharge pressure not high', 'Discharge pressure high', 'contact'),
+      condition('Suction pressure not low', 'contact'),
+      condition('Oil pressure present', 'contact'),
+      condition('Brine flowing', 'contact'),
+      absence('Trap level not high', 'Trap level high', 'float'),
+      absence('Motor not hot', 'Motor hot', 'contact'),
+      condition('Guard shut', 'limit'),
     ]),
     chain('Ice crusher #', [
-      condition('Hood shut', 'limit', 'acted'),
-      condition('Chute not full', 'limit', 'rest', 'passable'),
-      condition('Drive not tripped', 'contact', 'rest'),
-      condition('Conveyor running', 'contact', 'acted', 'passable'),
-      condition('Crusher not jammed', 'contact', 'rest'),
-      condition('Bin not full', 'limit', 'rest', 'passable'),
+      condition('Hood shut', 'limit'),
+      absence('Chute not full', 'Chute full', 'limit', 'passable'),
+      absence('Drive not tripped', 'Drive tripped', 'contact'),
+      condition('Conveyor running', 'contact', 'passable'),
+      absence('Crusher not jammed', 'Crusher jammed', 'contact'),
+      absence('Bin not full', 'Bin full', 'limit', 'passable'),
     ]),
   ],
   trios: [

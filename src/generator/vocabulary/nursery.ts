@@ -1,5 +1,16 @@
 /** Growing plants under glass: vents, fans, screens, irrigation, potting. */
-import { chain, condition, delayed, drive, lifting, movement, signal, trio, turning } from './entries.ts';
+import {
+  absence,
+  chain,
+  condition,
+  delayed,
+  drive,
+  lifting,
+  movement,
+  signal,
+  trio,
+  turning,
+} from './entries.ts';
 import type { Plant } from './types.ts';
 
 export const nursery: Plant = {
@@ -57,21 +68,21 @@ export const nursery: Plant = {
   ],
   chains: [
     chain('Spray boom #', [
-      condition('Bay door shut', 'limit', 'acted'),
-      condition('Spray pressure present', 'contact', 'acted', 'passable'),
-      condition('Tank not empty', 'float', 'acted', 'passable'),
-      condition('Boom not at end', 'limit', 'rest'),
-      condition('Wind not high', 'contact', 'rest'),
-      condition('Spray pump not tripped', 'contact', 'rest'),
-      condition('Rail clear', 'limit', 'rest'),
+      condition('Bay door shut', 'limit'),
+      condition('Spray pressure present', 'contact', 'passable'),
+      condition('Tank not empty', 'float', 'passable'),
+      absence('Boom not at end', 'Boom at end', 'limit'),
+      absence('Wind not high', 'Wind high', 'contact'),
+      absence('Spray pump not tripped', 'Spray pump tripped', 'contact'),
+      absence('Rail clear', 'Rail obstructed', 'limit'),
     ]),
     chain('Tray washer #', [
-      condition('Hood down', 'limit', 'acted'),
-      condition('Water not low', 'float', 'acted'),
-      condition('Pump not tripped', 'contact', 'rest'),
-      condition('Outfeed not full', 'limit', 'rest', 'passable'),
-      condition('Drain not blocked', 'float', 'rest'),
-      condition('Air pressure present', 'contact', 'acted'),
+      condition('Hood down', 'limit'),
+      condition('Water not low', 'float'),
+      absence('Pump not tripped', 'Pump tripped', 'contact'),
+      absence('Outfeed not full', 'Outfeed full', 'limit', 'passable'),
+      absence('Drain not blocked', 'Drain blocked', 'float'),
+      condition('Air pressure present', 'contact'),
     ]),
   ],
   trios: [

@@ -78,7 +78,10 @@ export interface Chain {
 }
 
 export interface Condition {
+  /** On the lamp that shows that it holds. */
   readonly text: string;
+  /** Beside the contact: what actuates it. */
+  readonly actedBy: string;
   readonly sensor: Sensor;
   /** The contact stands at rest (break) or has acted (make) when all is well. */
   readonly well: 'rest' | 'acted';
