@@ -66,7 +66,8 @@ describe('on-delay and off-delay (International Electrotechnical Vocabulary, IEC
   };
   /** The act that energises the timer, and its opposite: the signal may come on a break contact. */
   const signal = (panel: Panel, timer: string) => {
-    const { on, off } = actuated(panel, panel.all('field-contact')[0]!);
+    const [sensor] = panel.circuit.devices.filter(({ name }) => name.startsWith('-B'));
+    const { on, off } = actuated(panel, sensor!.name);
     return panel.after([]).solution.coils[timer]!.energised
       ? { begin: off, end: on, first: on }
       : { begin: on, end: off, first: undefined };
