@@ -1,21 +1,24 @@
 /** Which terminals are asked about when something was opened, so that what they look like doesn't tell which are live. */
 import type { Circuit, TerminalRef } from '../../../../shared/circuit.ts';
-import { anatomyOf, circuitView, deviceOf, traitsOf } from '../../../circuit/index.ts';
+import { anatomyOf, circuitView, deviceOf, readAs, traitsOf } from '../../../circuit/index.ts';
 import type { Random } from '../../../generator/index.ts';
 import { liveState } from '../../items.ts';
 import type { Standpoint } from '../../solving.ts';
 
-const FEWEST = 3;
-/** How often one of what was opened comes besides, where there are enough without it. */
+const FEWEST = 4;
+/** How often one of what was opened comes besides. */
 const OWN_END = 0.35;
 const MOST = 5;
-/** Of one look. */
+/** Of one look, and of what carries motors' currents. */
 const MOST_OF_A_LOOK = 3;
+const MOST_OF_POWER = 1;
 
-/** What is done to a button or a contact in the field tells whether its far side is live. */
-function isActedOn(circuit: Circuit, terminal: TerminalRef): boolean {
+/** What is done to a button, a contact in the field or a breaker tells which of its sides are live. */
+function tellsItself(circuit: Circuit, terminal: TerminalRef): boolean {
   const device = deviceOf(circuit, terminal.split(':')[0]!);
-  return device !== undefined && traitsOf(device).movedBy !== undefined;
+  if (!device) return false;
+  const feeds = anatomyOf(device).mechanisms.some(({ drive }) => drive === 'feed');
+  return feeds || traitsOf(device).movedBy !== undefined;
 }
 
 /**
@@ -34,22 +37,26 @@ function candidates({ machine }: Standpoint, circuit: Circuit, random: Random): 
     const node = plan.nodeOf.get(terminal);
     const conductor = conductors.of.get(terminal)!;
     if (node === undefined || returns.has(node) || supplies.has(terminal.split(':')[0]!)) return false;
-    if (seen.has(conductor) || isActedOn(circuit, terminal)) return false;
+    if (seen.has(conductor) || tellsItself(circuit, terminal)) return false;
     seen.add(conductor);
     return true;
   });
 }
 
+/** What carries a motor's current is one look, whatever it is: on one way all of it is live or all dead. */
+const POWER = 'power';
+
 /**
  * What a terminal is by its device's symbol and its own number: `relay .4` for the make leg of any pole, `contactor 14`, `lamp X1`.
- * What a contactor's auxiliary contacts do goes by their place, and its main poles stand on both sides of nothing else.
+ * What a contactor's auxiliary contacts do goes by their place.
  */
 function lookOf(circuit: Circuit, terminal: TerminalRef): string {
   const [name, number = ''] = terminal.split(':');
   const device = deviceOf(circuit, name!);
   const pole = device && anatomyOf(device).contacts.find(({ from, to }) => [from, to].includes(number));
+  const winding = device && anatomyOf(device).loads.some(({ role }) => readAs(role) === 'winding');
+  if (winding || pole?.main) return POWER;
   if (!pole) return `${device?.kind} ${number}`;
-  if (pole.main) return `${device.kind} main ${pole.from === number ? 'in' : 'out'}`;
   return `${device.kind} ${pole.changeover ? `.${number.at(-1)}` : number}`;
 }
 
@@ -72,7 +79,8 @@ function someOfEachLook(
     const [live, dead] = ['live', 'dead'].map((side) =>
       random.shuffle(group.filter((terminal) => state(terminal) === side)),
     ) as [TerminalRef[], TerminalRef[]];
-    const count = Math.min(live.length, dead.length, MOST_OF_A_LOOK);
+    const most = looks(group[0]!) === POWER ? MOST_OF_POWER : MOST_OF_A_LOOK;
+    const count = Math.min(live.length, dead.length, most);
     return Array.from({ length: count }, () => random.pick([live, dead]).pop()!);
   });
 }
@@ -108,7 +116,7 @@ export function terminalsFor(
   const { conductors, wired } = circuitView(circuit);
   const taken = new Set(asked.map((terminal) => conductors.of.get(terminal)));
   const ends = endsOf(circuit, opened).filter((terminal) => !taken.has(conductors.of.get(terminal)!));
-  const besides = asked.length === FEWEST || random.chance(OWN_END);
+  const besides = random.chance(OWN_END);
   const chosen = new Set([...asked, ...(besides ? random.sample(ends, 1) : [])]);
   return [...wired].filter((terminal) => chosen.has(terminal));
 }
