@@ -4,7 +4,6 @@
  */
 import type { Circuit, Device, Step } from '../../shared/circuit.ts';
 import { anatomyOf, readAs } from '../circuit/index.ts';
-import { lockedApart, machineOf, planOf } from '../solver/index.ts';
 import type { Random } from './random.ts';
 import type { Draft } from './types.ts';
 
@@ -101,39 +100,43 @@ const ledRound: Mistake = (circuit, random) => {
   );
 };
 
-const MISTAKES: readonly Mistake[] = [legsExchanged, lampsExchanged, ledRound];
+const MISTAKES: readonly Mistake[] = [lampsExchanged, legsExchanged, ledRound];
 /** A second mistake is rarer. */
 const ANOTHER = 0.4;
-/** Places at which a mistake is tried until it is one that may be made. */
-const TRIES = 3;
-
-/** What keeps two directions apart. */
-const locksOf = (circuit: Circuit): readonly string[] =>
-  lockedApart(circuit, machineOf(planOf(circuit))).map((pair) => pair.join());
 
 /**
- * Paths with a mistake in them that leaves every lock between two directions as it was: nobody is to get used to drawings in which both
- * can be in at once.
+ * Whether two coils lock each other out, each by a break contact on the other's path. Such a lock stays as it was: nobody is to get
+ * used to drawings in which both directions can be in at once.
  */
-function withMistake(mistake: Mistake, circuit: Circuit, random: Random): Paths | undefined {
-  const locks = locksOf(circuit);
-  for (let tried = 0; tried < TRIES; tried++) {
-    const paths = mistake(circuit, random);
-    if (!paths) return undefined;
-    if (locks.length === 0) return paths;
-    const kept = locksOf({ ...circuit, paths });
-    if (locks.every((lock) => kept.includes(lock))) return paths;
-  }
-  return undefined;
+function hasLock({ devices, paths }: Circuit): boolean {
+  const anatomies = new Map(devices.map((device) => [device.name, anatomyOf(device)]));
+  const keeps = new Set(
+    paths.flatMap(({ steps }) => {
+      const coil = steps.find(({ device, enter }) =>
+        anatomies.get(device)?.loads.some(({ mechanism, from }) => mechanism !== undefined && from === enter),
+      );
+      const breaks = steps.filter(({ device, enter, leave }) =>
+        anatomies
+          .get(device)
+          ?.contacts.some(
+            ({ form, from, to }) =>
+              form === 'break' && [from, to].includes(enter) && [from, to].includes(leave!),
+          ),
+      );
+      return coil ? breaks.map(({ device }) => `${device} ${coil.device}`) : [];
+    }),
+  );
+  return [...keeps].some((pair) => keeps.has(pair.split(' ').reverse().join(' ')));
 }
 
 /** The draft as somebody may have wired it; undefined where it has nothing to be wired wrongly. */
 export function wiredOtherwise(draft: Draft, random: Random): Draft | undefined {
   let { circuit } = draft;
+  const mistakes = hasLock(circuit) ? [lampsExchanged] : random.shuffle(MISTAKES);
   const wanted = random.chance(ANOTHER) ? 2 : 1;
   let made = 0;
-  for (const mistake of random.shuffle(MISTAKES)) {
-    const paths = made < wanted ? withMistake(mistake, circuit, random) : undefined;
+  for (const mistake of mistakes) {
+    const paths = made < wanted ? mistake(circuit, random) : undefined;
     if (!paths) continue;
     circuit = { ...circuit, paths };
     made++;

@@ -95,18 +95,6 @@ class Pairs {
     );
     return pairs.filter((pair) => this.areMeant(pair));
   }
-
-  /** Pairs of which each keeps the other's coil off every way, whatever else is closed. */
-  get apart(): readonly Pair[] {
-    const pairs = this.movers.flatMap((one, index) =>
-      this.locking.has(one)
-        ? this.movers
-            .slice(index + 1)
-            .flatMap((other): Pair[] => (this.locking.has(other) ? [[one, other]] : []))
-        : [],
-    );
-    return pairs.filter(([one, other]) => this.ways.locksOut(one, other) && this.ways.locksOut(other, one));
-  }
 }
 
 /**
@@ -115,9 +103,3 @@ class Pairs {
  */
 export const meantApart = (circuit: Circuit, machine: Machine): readonly Pair[] =>
   new Pairs(circuit, machine).meant;
-
-/** Pairs of relays and contactors, by designation, of which each locks the other out as the circuit is wired. */
-export function lockedApart(circuit: Circuit, machine: Machine): (readonly [string, string])[] {
-  const name = (mechanism: number): string => machine.plan.mechanisms[mechanism]!.id;
-  return new Pairs(circuit, machine).apart.map(([one, other]) => [name(one), name(other)]);
-}

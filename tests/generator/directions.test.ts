@@ -7,15 +7,8 @@ import type { Circuit } from '../../shared/circuit.ts';
 import type { Act } from '../../shared/scenario.ts';
 import { familyOf, generate, randomOf } from '../../src/generator/index.ts';
 import { type Movement, plants } from '../../src/generator/vocabulary/index.ts';
-import {
-  everyOutcome,
-  lockedApart,
-  machineOf,
-  planOf,
-  play,
-  type Standing,
-  solve,
-} from '../../src/solver/index.ts';
+import { everyOutcome, machineOf, planOf, play, type Standing, solve } from '../../src/solver/index.ts';
+import { lockedApart } from '../support/locked-apart.ts';
 
 const SEEDS = 25;
 
@@ -86,7 +79,7 @@ describe('two directions', () => {
     ['as found', asFound],
   ])('are locked both ways by their wiring, %s', (_, all) => {
     const open = all.filter(({ circuit, coils }) => {
-      const locked = lockedApart(circuit, machineOf(planOf(circuit)));
+      const locked = lockedApart(planOf(circuit));
       return !locked.some((pair) => coils.every((coil) => pair.includes(coil)));
     });
     expect(open.map(({ circuit }) => circuit.title)).toEqual([]);
