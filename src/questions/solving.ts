@@ -9,16 +9,14 @@ import {
   begin,
   everyBeginning,
   everyOutcome,
-  isFlashing,
   type Machine,
   machineOf,
   planOf,
   play,
   type Readings,
-  readState,
+  readResting,
   type Standing,
   type State,
-  tell,
 } from '../solver/index.ts';
 
 /** Where a scenario ends. */
@@ -34,17 +32,11 @@ export interface Standpoint {
 /** Undefined: it comes to nothing that could be asked about. */
 export type Solve = (circuit: Circuit, scenario: Scenario) => Standpoint | undefined;
 
-export function standpointOf(machine: Machine, state: State): Standpoint {
-  if (!isFlashing(machine, state))
-    return { machine, state, readings: readState(machine, state), changing: [] };
-  const { outcome, readings } = tell(machine, { endings: [{ states: [state] }], complete: true }, state);
-  return {
-    machine,
-    state,
-    readings,
-    changing: outcome.kind === 'keeps-switching' ? outcome.devices : [],
-  };
-}
+export const standpointOf = (machine: Machine, state: State): Standpoint => ({
+  machine,
+  state,
+  ...readResting(machine, state),
+});
 
 export interface Solver {
   readonly solve: Solve;

@@ -1,10 +1,11 @@
 /** How a standing reads: its outcome, and what can be read off it. */
-import type { InputState, LampState, Outcome } from '../../shared/solution.ts';
+import type { Outcome } from '../../shared/solution.ts';
 import type { Ending } from './endings.ts';
 import { flashing, isFlashing } from './flashing.ts';
 import type { Machine } from './machine.ts';
 import type { Standing } from './outcomes.ts';
 import { type Readings, readState } from './readings.ts';
+import { changingIn, readResting, readRound } from './round.ts';
 import type { State } from './state.ts';
 
 export interface ReadOutcome {
@@ -13,20 +14,10 @@ export interface ReadOutcome {
   readonly state: State;
 }
 
-/** States of a round that are read; more show nothing new. */
-const MOST_READ = 256;
-
 /** What is the same all through the states of an ending; `undefined` where it changes. */
 const throughout = <T>({ states }: Ending, read: (state: State) => T): T | undefined => {
   const first = read(states[0]!);
   return states.every((state) => read(state) === first) ? first : undefined;
-};
-
-const changingIn = (machine: Machine, states: readonly State[]): string[] => {
-  const [first] = states;
-  return machine.plan.mechanisms
-    .filter((_, index) => states.some(({ at }) => at[index] !== first!.at[index]))
-    .map(({ id }) => id);
 };
 
 /**
@@ -59,24 +50,6 @@ function decidedByRace(machine: Machine, ways: readonly Ending[]): string[] {
     );
   const moved = differ(({ at }, index) => at[index]!);
   return (moved.length > 0 ? moved : differ(({ due }, index) => due[index]!)).map(({ id }) => id);
-}
-
-/** Readings of several states as one: what differs between them flashes, or changes. */
-function blend(all: readonly Readings[]): Readings {
-  const [first] = all;
-  const vary = <T extends string>(key: 'lamps' | 'loads' | 'inputs', word: T): Record<string, T> =>
-    Object.fromEntries(
-      Object.entries(first![key]).map(([id, now]) => [
-        id,
-        all.every((other) => other[key][id] === now) ? now : word,
-      ]),
-    ) as Record<string, T>;
-  return {
-    ...first!,
-    lamps: vary<LampState>('lamps', 'flashing'),
-    loads: vary<LampState>('loads', 'flashing'),
-    inputs: vary<InputState>('inputs', 'changing'),
-  };
 }
 
 interface Out {
@@ -114,9 +87,7 @@ export function tell(machine: Machine, standing: Standing, nominal: State): Read
     const devices = [...new Set([...changingIn(machine, all), ...moving.map(({ id }) => id)])];
     return {
       outcome: { kind: 'undecided', devices, ...besides(out) },
-      readings: isFlashing(machine, nominal)
-        ? blend(flashing(machine, nominal).map((at) => readState(machine, at)))
-        : readState(machine, nominal),
+      readings: readResting(machine, nominal).readings,
       state: nominal,
     };
   }
@@ -136,12 +107,8 @@ export function tell(machine: Machine, standing: Standing, nominal: State): Read
   const state = all[0]!;
   const round = all.length > 1 ? all : isFlashing(machine, state) ? flashing(machine, state) : [];
   if (round.length > 1) {
-    const shown = round.slice(0, MOST_READ).map((at) => readState(machine, at));
-    return {
-      outcome: { kind: 'keeps-switching', devices: changingIn(machine, round), ...besides(out) },
-      readings: blend(shown),
-      state,
-    };
+    const { changing, readings } = readRound(machine, round);
+    return { outcome: { kind: 'keeps-switching', devices: changing, ...besides(out) }, readings, state };
   }
   const readings = readState(machine, state);
   if (out.devices.length + out.supplies.length > 0)

@@ -30,7 +30,7 @@ const OTHERWISE: Readonly<Record<string, readonly string[]>> = {
   'src/questions/items.ts': ['flasher', 'lamp', 'relay'],
   'src/questions/kinds/meter/dirty.ts': ['lamp'],
   'src/solver/readings.ts': ['lamp'],
-  'src/solver/tell.ts': ['inputs'],
+  'src/solver/round.ts': ['inputs'],
   'src/words/en/questions/lamp-states.ts': ['lamp'],
   'src/words/en/questions/relay-states.ts': ['relay'],
   // Roles of loads.
