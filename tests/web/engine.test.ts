@@ -9,6 +9,7 @@ import { answeredApart, blankAnswer, rightAnswer } from '../../src/questions/ind
 import { solve } from '../../src/solver/index.ts';
 import { laterHandlers } from '../../src/web/engine/later-handlers.ts';
 import type { Handlers, Prepared, View } from '../../src/web/engine/messages.ts';
+import { meterAt } from '../../src/web/engine/meter-place.ts';
 import { OnOpenPaper } from '../../src/web/engine/on-open-paper.ts';
 import { Opened } from '../../src/web/engine/opened.ts';
 import { practiceHandlers } from '../../src/web/engine/practice-handlers.ts';
@@ -26,6 +27,7 @@ let engine: Handlers;
 
 beforeEach(() => {
   const held = new Opened(english);
+  held.meterAt = meterAt;
   engine = { ...practiceHandlers(held), ...laterHandlers(held, english) };
   engine.open({ bank: ownBank() });
 });

@@ -6,6 +6,7 @@ import { solve } from '../../solver/index.ts';
 import { type AnsweringWords, say } from '../../words/index.ts';
 import { checkCircuit, checkQuestion } from './guarded.ts';
 import type { Handlers } from './messages.ts';
+import { meterAt } from './meter-place.ts';
 import type { Opened } from './opened.ts';
 import { draw } from './sheets.ts';
 import { pointsOf } from './shown-circuit.ts';
@@ -40,7 +41,7 @@ export function answeredHandlers(held: Opened, words: AnsweringWords): Handlers<
         goesWrong: wantsLesson(records),
         circuit,
         scenario,
-        drawn: draw(held.words, circuit, view, state, pointsOf(question)),
+        drawn: draw(held.words, circuit, view, state, meterAt(pointsOf(question))),
       };
     },
     draw: ({ circuit, scenario, view }) => {

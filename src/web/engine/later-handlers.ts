@@ -31,6 +31,7 @@ import { checkCircuit, checkQuestion } from './guarded.ts';
 import { homeworkHandlers } from './homework-handlers.ts';
 import { liveActs } from './live-acts.ts';
 import type { Frame, Handlers, Live, RequestName, Requests } from './messages.ts';
+import { meterAt } from './meter-place.ts';
 import type { Opened } from './opened.ts';
 import { pointsIn } from './points.ts';
 import type { PracticeRequest } from './practice-handlers.ts';
@@ -93,7 +94,7 @@ function liveOf(
   const scene = layOut(held.words, circuit, PROFILES[view.width]);
   return {
     outcome: solved.solution.outcome,
-    drawn: drawLaidOut(scene, view, shownState(solved), meter),
+    drawn: drawLaidOut(scene, view, shownState(solved), meterAt(meter)),
     points: pointsIn(scene),
     acts: liveActs(circuit, acts).map((act) => ({
       act,

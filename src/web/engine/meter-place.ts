@@ -1,6 +1,9 @@
 /** Where a meter is drawn on a sheet: near the two points it is put on, over as little of the drawing as can be. */
 import type { SceneSheet } from '../../drawing/index.ts';
 import type { MeterDrawn, Spot } from './messages.ts';
+import type { MeterOn } from './sheets.ts';
+
+type Points = readonly [string, string];
 
 const WIDTH = 92;
 const HEIGHT = 24;
@@ -54,12 +57,11 @@ function nearest(spots: readonly Spot[], points: readonly [string, string]): [Sp
   return found?.pair;
 }
 
-/** The meter on this sheet; undefined where not both of its points are on it. */
-export function meterOn(
-  sheet: SceneSheet,
-  spots: readonly Spot[],
-  points: readonly [string, string],
-): MeterDrawn | undefined {
+/** The meter on two terminals; undefined on a sheet where not both of them are, and where there is none. */
+export const meterAt = (points: Points | undefined): MeterOn | undefined =>
+  points && ((sheet, spots) => meterOn(sheet, spots, points));
+
+function meterOn(sheet: SceneSheet, spots: readonly Spot[], points: Points): MeterDrawn | undefined {
   const pair = nearest(spots, points);
   if (!pair) return undefined;
   const ends = pair.map(

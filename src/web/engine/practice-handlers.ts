@@ -14,7 +14,13 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
     return {
       task,
       asked,
-      drawn: draw(held.words, circuitAsked(task.question.circuit, asked), view, undefined, pointsIn(asked)),
+      drawn: draw(
+        held.words,
+        circuitAsked(task.question.circuit, asked),
+        view,
+        undefined,
+        held.meterAt?.(pointsIn(asked)),
+      ),
       skillTitle: held.course.skills.get(task.skill)?.title ?? task.skill,
     };
   };

@@ -1,8 +1,14 @@
 import type { Circuit } from '../../../shared/circuit.ts';
-import { drawSvgs, layOut, type PictureState, PROFILES, type Scene } from '../../drawing/index.ts';
+import {
+  drawSvgs,
+  layOut,
+  type PictureState,
+  PROFILES,
+  type Scene,
+  type SceneSheet,
+} from '../../drawing/index.ts';
 import type { Lettering } from '../../words/index.ts';
-import type { Drawn, View } from './messages.ts';
-import { meterOn } from './meter-place.ts';
+import type { Drawn, MeterDrawn, Spot, View } from './messages.ts';
 import { spotsOf } from './spots.ts';
 
 /** A circuit laid out once, to be drawn in many states: the picture of each sheet. */
@@ -15,18 +21,16 @@ export function sheetsIn(
   return (state) => drawSvgs(scene, { theme, state });
 }
 
-/** Draws what has been laid out at rest, or in a state; with a meter on two of its terminals. */
-export function drawLaidOut(
-  scene: Scene,
-  { theme }: View,
-  state?: PictureState,
-  points?: readonly [string, string],
-): Drawn {
+/** Where a meter is on a sheet, if it is on it. */
+export type MeterOn = (sheet: SceneSheet, spots: readonly Spot[]) => MeterDrawn | undefined;
+
+/** Draws what has been laid out at rest, or in a state; with a meter where it has one. */
+export function drawLaidOut(scene: Scene, { theme }: View, state?: PictureState, meterOn?: MeterOn): Drawn {
   const svgs = drawSvgs(scene, { theme, ...(state ? { state } : {}) });
   return {
     sheets: scene.sheets.map((sheet, index) => {
       const spots = spotsOf(sheet);
-      const meter = points && meterOn(sheet, spots, points);
+      const meter = meterOn?.(sheet, spots);
       return {
         title: sheet.title,
         svg: svgs[index]!,
@@ -45,5 +49,5 @@ export const draw = (
   circuit: Circuit,
   view: View,
   state?: PictureState,
-  points?: readonly [string, string],
-): Drawn => drawLaidOut(layOut(words, circuit, PROFILES[view.width]), view, state, points);
+  meterOn?: MeterOn,
+): Drawn => drawLaidOut(layOut(words, circuit, PROFILES[view.width]), view, state, meterOn);
