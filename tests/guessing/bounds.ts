@@ -20,7 +20,7 @@ export const mostRight = (kind: QuestionKind, choices: number): number =>
 /** What guessing may earn of the marks, what it loses counted too; and what it still earns where that isn't kept yet. */
 const MOST_NET = 0.2;
 const EARNED: Partial<Record<QuestionKind, number>> = {
-  'still-live': 0.38,
+  'still-live': 0.3,
   'input-states': 0.24,
   meter: 0.21,
   sequence: 0.3,
