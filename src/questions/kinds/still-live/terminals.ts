@@ -112,7 +112,10 @@ export function terminalsFor(
     random,
   );
   if (terminals.length < FEWEST) return undefined;
-  const asked = random.sample(terminals, MOST);
+  // Where there is power beside the control, it is asked about.
+  const power = terminals.filter((terminal) => lookOf(circuit, terminal) === POWER);
+  const others = terminals.filter((terminal) => !power.includes(terminal));
+  const asked = [...power, ...random.sample(others, MOST - power.length)];
   const { conductors, wired } = circuitView(circuit);
   const taken = new Set(asked.map((terminal) => conductors.of.get(terminal)));
   const ends = endsOf(circuit, opened).filter((terminal) => !taken.has(conductors.of.get(terminal)!));
