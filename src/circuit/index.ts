@@ -42,6 +42,7 @@ export {
   type Conductors,
   circuitView,
   conductorsOf,
+  contactOf,
   type DeviceView,
   deviceOf,
   terminalsOf,

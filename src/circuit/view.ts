@@ -1,7 +1,7 @@
 /** A circuit looked at from all sides: devices by name, wires, and the conductors they make. */
-import type { Circuit, Device, Supply, TerminalRef } from '../../shared/circuit.ts';
+import type { Circuit, Device, Step, Supply, TerminalRef } from '../../shared/circuit.ts';
 import { JoinedSets } from '../graph/index.ts';
-import { type Anatomy, anatomyOf, supplyTerminals } from './anatomy/index.ts';
+import { type Anatomy, anatomyOf, type Contact, supplyTerminals } from './anatomy/index.ts';
 import { entryOf, exitOf, terminalRefOf } from './terminal-names.ts';
 
 export interface DeviceView {
@@ -53,8 +53,20 @@ export function circuitView(circuit: Circuit): CircuitView {
   };
 }
 
-export const deviceOf = (circuit: Circuit, name: string): Device | undefined =>
+export const deviceOf = (circuit: Pick<Circuit, 'devices'>, name: string): Device | undefined =>
   circuit.devices.find((device) => device.name === name);
+
+/** The contact that a step of a path goes through, either way round; undefined where it goes through none. */
+export function contactOf(circuit: Pick<Circuit, 'devices'>, step: Step): Contact | undefined {
+  const { device, enter, leave } = step;
+  const found = leave === undefined ? undefined : deviceOf(circuit, device);
+  return (
+    found &&
+    anatomyOf(found).contacts.find(
+      ({ from, to }) => (from === enter && to === leave) || (from === leave && to === enter),
+    )
+  );
+}
 
 /** Terminals of a device, in the order of the drawing. */
 export const terminalsOf = (device: Device): readonly string[] => anatomyOf(device).terminals;

@@ -3,7 +3,7 @@
  * who answers from the words goes wrong here, and only reading the drawing tells where.
  */
 import type { Circuit, Device, Step } from '../../shared/circuit.ts';
-import { anatomyOf, readAs } from '../circuit/index.ts';
+import { anatomyOf, contactOf, readAs } from '../circuit/index.ts';
 import type { Random } from './random.ts';
 import type { Draft } from './types.ts';
 
@@ -115,14 +115,7 @@ function hasLock({ devices, paths }: Circuit): boolean {
       const coil = steps.find(({ device, enter }) =>
         anatomies.get(device)?.loads.some(({ mechanism, from }) => mechanism !== undefined && from === enter),
       );
-      const breaks = steps.filter(({ device, enter, leave }) =>
-        anatomies
-          .get(device)
-          ?.contacts.some(
-            ({ form, from, to }) =>
-              form === 'break' && [from, to].includes(enter) && [from, to].includes(leave!),
-          ),
-      );
+      const breaks = steps.filter((step) => contactOf({ devices }, step)?.form === 'break');
       return coil ? breaks.map(({ device }) => `${device} ${coil.device}`) : [];
     }),
   );

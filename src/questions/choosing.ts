@@ -1,6 +1,6 @@
 /** Which of several things to ask, so that no pattern of answers can be guessed. */
 import type { Circuit } from '../../shared/circuit.ts';
-import { anatomyOf, deviceOf } from '../circuit/index.ts';
+import { contactOf } from '../circuit/index.ts';
 import type { Draft, Random } from '../generator/index.ts';
 import { stateOf } from './items.ts';
 import type { Solver } from './solving.ts';
@@ -57,19 +57,14 @@ function polesOf(
 ): Map<string, string> {
   const asked = new Set(items);
   const poles = new Map<string, string>();
-  const circuit = { devices } as Circuit;
   for (const { steps } of paths) {
     const contacts = steps.filter(({ device, leave }) => leave !== undefined && !asked.has(device));
     const last = contacts.at(-1);
     const load = steps.find(({ device, enter }) => asked.has(device) || asked.has(`${device}:${enter}`));
-    const device = last && deviceOf(circuit, last.device);
-    if (!last || !load || !device) continue;
-    const contact = anatomyOf(device).contacts.find(
-      ({ from, to, changeover }) =>
-        changeover && [from, to].includes(last.enter) && [from, to].includes(last.leave!),
-    );
+    if (!last || !load) continue;
+    const contact = contactOf({ devices }, last);
     const item = asked.has(load.device) ? load.device : `${load.device}:${load.enter}`;
-    if (contact?.pole !== undefined) poles.set(item, `${last.device} ${contact.pole}`);
+    if (contact?.changeover && contact.pole !== undefined) poles.set(item, `${last.device} ${contact.pole}`);
   }
   return poles;
 }

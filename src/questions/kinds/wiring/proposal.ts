@@ -2,7 +2,15 @@
 import type { Circuit, Path, TerminalRef } from '../../../../shared/circuit.ts';
 import type { QuestionOf } from '../../../../shared/question.ts';
 import type { Scenario } from '../../../../shared/scenario.ts';
-import { anatomyOf, circuitView, deviceOf, entryOf, exitOf, traitsOf } from '../../../circuit/index.ts';
+import {
+  anatomyOf,
+  circuitView,
+  contactOf,
+  deviceOf,
+  entryOf,
+  exitOf,
+  traitsOf,
+} from '../../../circuit/index.ts';
 import type { Draft, Random } from '../../../generator/index.ts';
 import { certain, type Solve, type Solver } from '../../solving.ts';
 import { completed, loadState, satisfied } from './choices.ts';
@@ -31,14 +39,12 @@ function hopsOf(circuit: Circuit, loads: readonly string[]): Hop[] {
       const device = deviceOf(circuit, step.device);
       if (at === 0 || at === steps.length - 1 || step.leave === undefined || !device) return [];
       const relay = anatomyOf(device).mechanisms.some(({ drive }) => drive !== 'act' && drive !== 'feed');
-      const contact = anatomyOf(device).contacts.some(
-        ({ from, to, main }) => !main && [from, to].includes(step.enter) && [from, to].includes(step.leave!),
-      );
+      const contact = contactOf(circuit, step);
       const load = steps
         .slice(at + 1)
         .map((later) => loads.find((id) => id === later.device || id === `${later.device}:${later.enter}`))
         .find((id) => id !== undefined);
-      if (!relay || !contact || load === undefined) return [];
+      if (!relay || !contact || contact.main || load === undefined) return [];
       return [{ path, step: at, pair: [entryOf(step), exitOf(step)], load }];
     }),
   );
