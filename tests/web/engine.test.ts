@@ -9,7 +9,6 @@ import { answeredApart, blankAnswer, rightAnswer } from '../../src/questions/ind
 import { solve } from '../../src/solver/index.ts';
 import { laterHandlers } from '../../src/web/engine/later-handlers.ts';
 import type { Handlers, Prepared, View } from '../../src/web/engine/messages.ts';
-import { meterAt } from '../../src/web/engine/meter-place.ts';
 import { OnOpenPaper } from '../../src/web/engine/on-open-paper.ts';
 import { Opened } from '../../src/web/engine/opened.ts';
 import { practiceHandlers } from '../../src/web/engine/practice-handlers.ts';
@@ -27,13 +26,15 @@ let engine: Handlers;
 
 beforeEach(() => {
   const held = new Opened(english);
-  held.meterAt = meterAt;
   engine = { ...practiceHandlers(held), ...laterHandlers(held, english) };
   engine.open({ bank: ownBank() });
 });
 
-function prepared(number: number, wanted: { only?: string; planned?: readonly string[] } = {}): Prepared {
-  const made = engine.next({
+async function prepared(
+  number: number,
+  wanted: { only?: string; planned?: readonly string[] } = {},
+): Promise<Prepared> {
+  const made = await engine.next({
     at: AT,
     seed: 'engine',
     number,
@@ -74,9 +75,9 @@ function answered({ task }: Prepared, id: string) {
 const skills = ownBank().topics.flatMap((topic) => topic.skills.map(({ id }) => id));
 
 describe('the engine', () => {
-  it('makes a question of every skill, every item of which can be pointed at on the drawing', () => {
+  it('makes a question of every skill, every item of which can be pointed at on the drawing', async () => {
     for (const [number, skill] of skills.entries()) {
-      const { asked, drawn, task } = prepared(number, { only: skill });
+      const { asked, drawn, task } = await prepared(number, { only: skill });
       expect(task.skill).toBe(skill);
       const places = new Set(drawn.sheets.flatMap(({ spots }) => spots.map(({ item }) => item)));
       for (const { about, item } of asked.items)
@@ -87,9 +88,9 @@ describe('the engine', () => {
     }
   });
 
-  it('marks the right answer right, and its run ends where the question asks', () => {
+  it('marks the right answer right, and its run ends where the question asks', async () => {
     for (const [number, skill] of skills.entries()) {
-      const question = prepared(number, { only: skill });
+      const question = await prepared(number, { only: skill });
       const { judged, drawn } = answered(question, `answer-${number}`);
       expect(judged.mark.correct, skill).toBe(true);
       const items = judged.mark.parts.map(({ item }) => item);
@@ -102,16 +103,15 @@ describe('the engine', () => {
     }
   });
 
-  it('brings a question back exactly as it was', () => {
-    const first = prepared(0);
-    const again = engine.show({ task: JSON.parse(JSON.stringify(first.task)), view: VIEW });
+  it('brings a question back exactly as it was', async () => {
+    const first = await prepared(0);
+    const again = await engine.show({ task: JSON.parse(JSON.stringify(first.task)), view: VIEW });
     expect(again).toEqual(first);
   });
 
-  it('remembers answers in whatever order and however often it is told of them', () => {
-    const questions = [0, 1, 2].map((number) =>
-      answered(prepared(number, { only: skills[number]! }), `answer-${number}`),
-    );
+  it('remembers answers in whatever order and however often it is told of them', async () => {
+    const put = await Promise.all([0, 1, 2].map((number) => prepared(number, { only: skills[number]! })));
+    const questions = put.map((question, number) => answered(question, `answer-${number}`));
     const answers = questions.map(({ judged: { record } }) => ({
       id: record.id,
       skill: record.skill,
@@ -129,10 +129,9 @@ describe('the engine', () => {
     expect(begun.map(({ chance }) => chance)).toEqual([null, null, null]);
   });
 
-  it('says what is to be expected after three answers though they show nothing, and that little of what was lost', () => {
-    const records = [0, 1, 2].map(
-      (number) => leftOut(prepared(number, { only: skills[0]! }), `l${number}`, []).judged.record,
-    );
+  it('says what is to be expected after three answers though they show nothing, and that little of what was lost', async () => {
+    const put = await Promise.all([0, 1, 2].map((number) => prepared(number, { only: skills[0]! })));
+    const records = put.map((question, number) => leftOut(question, `l${number}`, []).judged.record);
     const expected = () => engine.progress({ at: AT, wishes: null, placement: null }).skills[0]!.chance;
     engine.remember({ answers: records.slice(0, 2).map(lineOf) });
     expect(expected()).toBeNull();
@@ -148,8 +147,8 @@ describe('the engine', () => {
     expect(plan.average).toBeLessThan(0.9);
   });
 
-  it('says of a skill that it goes wrong with the second lost answer in a row, looked at again as well', () => {
-    const [one, two] = [0, 1].map((number) => prepared(number, { only: skills[0]! }));
+  it('says of a skill that it goes wrong with the second lost answer in a row, looked at again as well', async () => {
+    const [one, two] = await Promise.all([0, 1].map((number) => prepared(number, { only: skills[0]! })));
     const first = leftOut(one!, 'first', []);
     expect(first.goesWrong).toBe(false);
     const earlier = [first.judged.record];
@@ -159,25 +158,25 @@ describe('the engine', () => {
     expect(leftOut(two!, 'second', [...earlier, second.judged.record]).goesWrong).toBe(true);
   });
 
-  it('gives no circuit twice', () => {
-    const first = prepared(0);
+  it('gives no circuit twice', async () => {
+    const first = await prepared(0);
     const { record } = answered(first, 'a').judged;
     engine.remember({ answers: [lineOf(record)] });
-    expect(prepared(0, { only: first.task.skill }).task.circuit).not.toBe(first.task.circuit);
+    expect((await prepared(0, { only: first.task.skill })).task.circuit).not.toBe(first.task.circuit);
   });
 
-  it('says which skills a plan wants today, and asks them first', () => {
+  it('says which skills a plan wants today, and asks them first', async () => {
     const wishes = { assessmentAt: AT + 30 * DAY, minutesADay: 20, secondsPerQuestion: 45 };
     const planned = engine.planned({ at: AT, wishes, placement: null });
     expect(planned?.length).toBeGreaterThan(0);
-    expect(planned).toContain(prepared(0, { planned: planned! }).task.skill);
+    expect(planned).toContain((await prepared(0, { planned: planned! })).task.skill);
     expect(
       engine.planned({ at: AT, wishes: { ...wishes, assessmentAt: AT - DAY }, placement: null }),
     ).toBeNull();
   });
 
-  it('begins no more skills a day than the learner has set', () => {
-    const none = engine.next({
+  it('begins no more skills a day than the learner has set', async () => {
+    const none = await engine.next({
       at: AT,
       seed: 'engine',
       number: 0,
@@ -208,10 +207,10 @@ describe('the engine', () => {
     }
   });
 
-  it('has every terminal of a wiring to choose from on the drawing, and shows it connected with the mark', () => {
+  it('has every terminal of a wiring to choose from on the drawing, and shows it connected with the mark', async () => {
     const wiring = [...everyKind().values()].find(({ question }) => question.kind === 'wiring');
     if (wiring?.question.kind !== 'wiring') throw new Error('no wiring');
-    const { drawn } = engine.show({ task: wiring, view: VIEW });
+    const { drawn } = await engine.show({ task: wiring, view: VIEW });
     const places = drawn.sheets.flatMap(({ spots }) => spots.map(({ item }) => item));
     for (const terminal of [...wiring.question.choices.flat(), ...wiring.question.ends])
       expect(places).toContain(terminal);
@@ -305,8 +304,16 @@ B:L+ -F2:1-2 -K1:21-24 B:L-
       }
   });
 
-  it('tells a drawing in words without telling what happens', () => {
-    const lines = engine.words({ circuit: prepared(0).task.question.circuit });
+  it('puts a meter on the drawing of a question that asks for a reading, and on no other', async () => {
+    for (const [kind, task] of everyKind()) {
+      const { drawn } = await engine.show({ task, view: VIEW });
+      const meters = drawn.sheets.filter(({ meter }) => meter !== undefined);
+      expect(meters, kind).toHaveLength(kind === 'meter' ? 1 : 0);
+    }
+  });
+
+  it('tells a drawing in words without telling what happens', async () => {
+    const lines = engine.words({ circuit: (await prepared(0)).task.question.circuit });
     expect(lines.length).toBeGreaterThan(2);
     expect(lines.join(' ')).toMatch(/[Aa]t rest/);
     expect(lines.join(' ')).not.toMatch(/is lit|lights|operates/);
@@ -362,25 +369,32 @@ describe('the ideas behind an answer', () => {
     expect(told(answered(legs, 'd', legsAllLit, [{ ...before, skill: 'make-contact' }]))).toEqual(BOTH);
   });
 
-  it('where two are left bring a question that tells them apart, until one is answered', () => {
-    const next = (number: number) => prepared(number, { only: 'changeover-legs' }).task.question;
+  it('where two are left bring a question that tells them apart, until one is answered', async () => {
+    const nextOf = (numbers: readonly number[]) =>
+      Promise.all(
+        numbers.map(async (number) => (await prepared(number, { only: 'changeover-legs' })).task.question),
+      );
+    const apart = async (numbers: readonly number[]) =>
+      (await nextOf(numbers)).flatMap((question, number) =>
+        answeredApart(question, ...BOTH) ? [number] : [],
+      );
     const { record } = answered(breaks, 'first', lampsAnswered('dark', 'lit', 'dark')).judged;
     engine.remember({ answers: [lineOf(record)] });
     const numbers = Array.from({ length: 12 }, (_, number) => number);
-    const plain = numbers.filter((number) => answeredApart(next(number), ...BOTH));
+    const plain = await apart(numbers);
     expect(plain.length).toBeLessThan(numbers.length);
     answered(legs, 'second', legsAllLit);
-    expect(numbers.filter((number) => answeredApart(next(number), ...BOTH))).toEqual(numbers);
+    expect(await apart(numbers)).toEqual(numbers);
     answered(legs, 'third', lampsAnswered('dark', 'lit', 'dark', 'lit'));
-    expect(numbers.filter((number) => answeredApart(next(number), ...BOTH))).toEqual(plain);
+    expect(await apart(numbers)).toEqual(plain);
   });
 });
 
 describe('circuits of open papers', () => {
   const guarded = OnOpenPaper;
 
-  it('are neither marked, run, drawn in a state nor hinted at, however they are named', () => {
-    const { task } = prepared(0, { only: skills[1]! });
+  it('are neither marked, run, drawn in a state nor hinted at, however they are named', async () => {
+    const { task } = await prepared(0, { only: skills[1]! });
     const other = rewritten(randomOf('other names'), task.question.circuit);
     const question = { ...task.question, circuit: other } as typeof task.question;
     engine.guard({ circuits: [task.circuit] });
@@ -414,9 +428,9 @@ describe('circuits of open papers', () => {
     );
   });
 
-  it('are not asked in practice', () => {
-    const [first] = [prepared(3, { only: skills[2]! })];
+  it('are not asked in practice', async () => {
+    const first = await prepared(3, { only: skills[2]! });
     engine.guard({ circuits: [first.task.circuit] });
-    expect(prepared(3, { only: skills[2]! }).task.circuit).not.toBe(first.task.circuit);
+    expect((await prepared(3, { only: skills[2]! })).task.circuit).not.toBe(first.task.circuit);
   });
 });

@@ -253,7 +253,12 @@ export type Reply =
       readonly onOpenPaper?: string;
     };
 
+/** What puts a question waits for what draws it. */
+type Waiting = 'next' | 'show';
+
 /** What does the work of each request. */
 export type Handlers<K extends RequestName = RequestName> = {
-  readonly [N in K]: (take: Requests[N]['take']) => Requests[N]['give'];
+  readonly [N in K]: (
+    take: Requests[N]['take'],
+  ) => N extends Waiting ? Promise<Requests[N]['give']> : Requests[N]['give'];
 };

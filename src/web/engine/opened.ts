@@ -1,7 +1,6 @@
 import type { Course, IdeasLeft } from '../../practice/index.ts';
 import type { AskingWords } from '../../words/index.ts';
 import { MemoryKept } from './memory-kept.ts';
-import type { MeterOn } from './sheets.ts';
 
 /** What the engine holds between requests: the bank and the memory. */
 export class Opened {
@@ -10,8 +9,6 @@ export class Opened {
   guarded: ReadonlySet<string> = new Set();
   /** By skill: two wrong ideas of which its last answer left both open. */
   readonly ideasLeft = new Map<string, IdeasLeft>();
-  /** Draws a meter, once something had one. */
-  meterAt: ((points: readonly [string, string] | undefined) => MeterOn | undefined) | undefined;
   private opened: Course | undefined;
   /** What is told, in the language of whoever uses the page. */
   readonly words: AskingWords;

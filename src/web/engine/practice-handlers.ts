@@ -1,15 +1,27 @@
 /** What putting a question needs of the engine; it is there from the beginning. */
+import type { Asked } from '../../../shared/question.ts';
 import { courseOf, nextTask, type Task } from '../../practice/index.ts';
 import { askQuestion, tellQuestion } from '../../questions/index.ts';
 import type { Handlers, Prepared, View } from './messages.ts';
 import type { Opened } from './opened.ts';
-import { draw } from './sheets.ts';
+import { draw, type MeterOn } from './sheets.ts';
 import { circuitAsked, pointsIn } from './shown-circuit.ts';
 
 export type PracticeRequest = 'open' | 'remember' | 'guard' | 'next' | 'show';
 
+/**
+ * What draws a meter is fetched when a question first has one. Undefined where it can't be: the question says in words where the
+ * meter is.
+ */
+async function meterIn(asked: Asked): Promise<MeterOn | undefined> {
+  const points = pointsIn(asked);
+  if (!points) return undefined;
+  const fetched = await import('./meter-place.ts').catch(() => undefined);
+  return fetched?.meterAt(points);
+}
+
 export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
-  const preparedFor = (task: Task, view: View): Prepared => {
+  const preparedFor = async (task: Task, view: View): Promise<Prepared> => {
     const asked = tellQuestion(held.words, askQuestion(task.question));
     return {
       task,
@@ -19,7 +31,7 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
         circuitAsked(task.question.circuit, asked),
         view,
         undefined,
-        held.meterAt?.(pointsIn(asked)),
+        await meterIn(asked),
       ),
       skillTitle: held.course.skills.get(task.skill)?.title ?? task.skill,
     };
@@ -39,7 +51,7 @@ export function practiceHandlers(held: Opened): Handlers<PracticeRequest> {
       held.guarded = new Set(circuits);
       return null;
     },
-    next: ({ view, ...wanted }) => {
+    next: async ({ view, ...wanted }) => {
       const { course, memory, guarded, ideasLeft } = held;
       const seen = guarded.size === 0 ? memory.seen : new Set([...memory.seen, ...guarded]);
       const next = nextTask({

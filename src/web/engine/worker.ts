@@ -1,5 +1,5 @@
 import { answeringWords, askingWords } from '../../words/core.ts';
-import type { Handlers, Prepared, Reply, Request, RequestName, Requests } from './messages.ts';
+import type { Handlers, Reply, Request, RequestName } from './messages.ts';
 import { OnOpenPaper } from './on-open-paper.ts';
 import { Opened } from './opened.ts';
 import { practiceHandlers } from './practice-handlers.ts';
@@ -39,28 +39,11 @@ async function handlers(name: RequestName, language: string): Promise<Handlers |
   }
 }
 
-/**
- * What draws a meter is fetched when a question first has one; its picture is made again then. Undefined where nothing has to be, or
- * can't: the question says in words where the meter is.
- */
-async function withMeter(give: unknown, take: unknown): Promise<unknown> {
-  const { held, atOnce } = await engine!;
-  const prepared = give as Partial<Prepared> | null;
-  if (held.meterAt || prepared?.asked?.form !== 'reading' || !prepared.task) return undefined;
-  try {
-    held.meterAt = (await import('./meter-place.ts')).meterAt;
-  } catch {
-    return undefined;
-  }
-  return atOnce.show({ task: prepared.task, view: (take as Requests['show']['take']).view });
-}
-
 async function answer<K extends RequestName>({ number, name, take, language }: Request<K>): Promise<Reply> {
   const found = await handlers(name, language);
   if (!found) return { number, ok: false, missing: true };
   try {
-    const give = found[name](take);
-    return { number, ok: true, give: (await withMeter(give, take)) ?? give };
+    return { number, ok: true, give: await found[name](take) };
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
     return {
