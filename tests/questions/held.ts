@@ -155,6 +155,8 @@ function voltsBetween(
       ...plan.loads.flatMap(({ a, b, siemens }) =>
         siemens === 0 ? [] : [{ name: '', from: node(a), to: node(b), ohms: 1 / siemens }],
       ),
+      // A voltmeter between the two: what hangs free beside an unearthed supply shows nothing.
+      { name: '', from: node(a), to: node(b), ohms: 1e5 },
     ],
     sources: plan.supplies.flatMap(({ name, poles }, index) =>
       state.supplyOn[index]
@@ -189,14 +191,17 @@ function phasesOf(machine: Machine, from: State): State[] {
   });
 }
 
-/** Loads that are said to be stopped: a coil where a relay is told of. */
+/** Loads that are said to be stopped: of a relay that has two coils the one that is told of. */
 function stoppedLoads(history: History, said: ExplainingSaid): string[] {
   if (said.says !== 'stands' || !('item' in said)) return [];
   const { why, item } = said;
   const [reason] = [why, ...('why' in why ? [why.why] : [])].slice(-1);
-  return reason?.says === 'stopped'
-    ? loadsOf(history, item).slice(0, why.says === 'notSet' ? 1 : undefined)
-    : [];
+  if (reason?.says !== 'stopped') return [];
+  const { loads } = history.machine.plan;
+  const told = why.says === 'unsupplied' ? 'supply' : why.says === 'notSet' ? 'set' : undefined;
+  return told
+    ? loads.flatMap(({ id, device, role }) => (device === item && role === told ? [id] : []))
+    : loadsOf(history, item);
 }
 
 /** How much has been held against something. */
