@@ -4,7 +4,6 @@
  * is guessed.
  */
 import type { Step } from '../../shared/circuit.ts';
-import { anatomyOf, readAs } from '../circuit/index.ts';
 import type { Board } from './board.ts';
 import { type Chain, either } from './chains.ts';
 import { addLamp, addRelay } from './devices/index.ts';
@@ -128,10 +127,7 @@ export function addReadouts(random: Random, board: Board, { legs, followers }: R
       if (contact) board.input(inputs, [contact], `Point ${inputs.points() + 1}`);
     }
   }
-  const lamps = board
-    .devices()
-    .filter((device) => anatomyOf(device).loads.some(({ role }) => readAs(role) === 'lamp')).length;
-  const count = Math.max(missing(random, lamps), followers.count + 1);
+  const count = Math.max(missing(random, board.lamps), followers.count + 1);
   const left = ofAll(following);
   for (let added = 1; added <= count; added++) {
     const chain = left.chain();

@@ -6,6 +6,7 @@ import type { DeviceShelf } from './shelf.ts';
 export function addLamp(shelf: DeviceShelf, { rating }: Source, text: string, meaning: Meaning): LoadPart {
   const name = shelf.name('H');
   const colour = shelf.random.pick(LAMP_COLOURS[meaning]);
+  shelf.lamps++;
   shelf.add({ kind: 'lamp', name, text, colour, rating });
   return { name, hop: hop(name, 'X1', 'X2') };
 }

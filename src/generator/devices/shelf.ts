@@ -16,6 +16,8 @@ export class DeviceShelf {
   readonly random: Random;
   readonly spares: Spare[] = [];
   readonly inputs: InputsPart[] = [];
+  /** Lamps added so far. */
+  lamps = 0;
   private readonly counts = new Map<string, number>();
   private readonly makers: (() => Device | undefined)[] = [];
 

@@ -1,5 +1,5 @@
 import type { Act } from '../../../../shared/scenario.ts';
-import { anatomyOf } from '../../../circuit/index.ts';
+import { anatomyOf, circuitView } from '../../../circuit/index.ts';
 import { isolatingCautions } from '../../ask/cautions.ts';
 import type { Kind } from '../../kind.ts';
 import { certain } from '../../solving.ts';
@@ -23,9 +23,10 @@ export const stillLive: Kind<'still-live'> = {
       const acted = scenario.acts.some((act) => 'device' in act && act.device === name);
       const asking = acted ? scenario : { ...scenario, acts: [...scenario.acts, open] };
       const standpoint = solver.solve(circuit, asking);
-      if (!standpoint || !certain(solver.machine(circuit, asking), asking)) continue;
-      const asked = terminalsFor(standpoint, circuit, name, random);
-      if (asked) return { kind: 'still-live', circuit, scenario: asking, family, asked };
+      const asked = standpoint && terminalsFor(standpoint, circuitView(circuit), name, random);
+      // Last, because it costs most.
+      if (asked && certain(solver.machine(circuit, asking), asking))
+        return { kind: 'still-live', circuit, scenario: asking, family, asked };
     }
     return undefined;
   },
