@@ -37,7 +37,18 @@ export interface CircuitView {
   readonly conductors: Conductors;
 }
 
+const known = new WeakMap<Circuit, CircuitView>();
+
+/** A circuit from all sides; looked at once for each circuit record, which never changes. */
 export function circuitView(circuit: Circuit): CircuitView {
+  const before = known.get(circuit);
+  if (before) return before;
+  const made = viewOf(circuit);
+  known.set(circuit, made);
+  return made;
+}
+
+function viewOf(circuit: Circuit): CircuitView {
   const devices = new Map<string, DeviceView>();
   circuit.devices.forEach((device, index) => {
     if (!devices.has(device.name)) devices.set(device.name, { device, index, anatomy: anatomyOf(device) });

@@ -1,24 +1,13 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Act, Scenario } from '../../shared/scenario.ts';
-import { type Conductors, conductorsOf } from '../circuit/index.ts';
-
-const kept = new WeakMap<Circuit, Conductors>();
-
-/** The conductors of a circuit, worked out once for all that is opened in it. */
-function conductorsKept(circuit: Circuit): Conductors {
-  const before = kept.get(circuit);
-  if (before) return before;
-  const conductors = conductorsOf(circuit);
-  kept.set(circuit, conductors);
-  return conductors;
-}
+import { circuitView } from '../circuit/index.ts';
 
 /**
  * The supplies whose conductors come straight to a device, with nothing but wires and terminals between, on whatever
  * paths these are written: what its opening seems to switch off.
  */
 export function suppliesAt(circuit: Circuit, device: string): readonly string[] {
-  const beside = conductorsKept(circuit).groups.filter((group) =>
+  const beside = circuitView(circuit).conductors.groups.filter((group) =>
     group.some((terminal) => terminal.startsWith(`${device}:`)),
   );
   return circuit.supplies

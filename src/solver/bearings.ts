@@ -3,7 +3,7 @@
  * island on the mechanisms whose coils are in it. Kept in these two steps, since in one island there may be hundreds of each.
  */
 
-import { Joining, rowOf, strongComponents } from '../graph/index.ts';
+import { Joining, type Rows, rowOf, strongComponents } from '../graph/index.ts';
 import { distance } from './axes.ts';
 import type { Partition } from './islands.ts';
 import { DRIVE, type Machine } from './machine.ts';
@@ -100,15 +100,28 @@ export function* bornBy(bearings: Bearings, mechanism: number): Generator<number
 export const keepsState = ({ drive }: Machine, { lingering }: Bearings, mechanism: number): boolean =>
   (drive[mechanism]! > DRIVE.coil && drive[mechanism]! < DRIVE.act) || lingering[mechanism] === 1;
 
+export interface Feedback {
+  readonly partOf: Int32Array;
+  readonly returns: (mechanism: number) => boolean;
+}
+
+const known = new WeakMap<Rows, Feedback>();
+
+/** The feedback of a partition, worked out once: one in which the contacts close otherwise has the same rows. */
+export function feedback(partition: Partition, mechanisms: number): Feedback {
+  const before = known.get(partition.contactIslands);
+  if (before) return before;
+  const made = findFeedback(partition, mechanisms);
+  known.set(partition.contactIslands, made);
+  return made;
+}
+
 /**
  * The strongly connected parts: of each mechanism the number of its part, smaller than those of parts that bear on it, and
  * whether a way leads from it back to itself. Islands are vertices of their own, so that hundreds of contacts and coils in one
  * island are not as many pairs.
  */
-export function feedback(
-  { contactIslands, coilsIn, islands }: Partition,
-  mechanisms: number,
-): { partOf: Int32Array; returns: (mechanism: number) => boolean } {
+function findFeedback({ contactIslands, coilsIn, islands }: Partition, mechanisms: number): Feedback {
   const start = new Int32Array(mechanisms + islands + 1);
   start.set(contactIslands.start);
   const leads = contactIslands.list.length;

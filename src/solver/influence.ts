@@ -3,7 +3,6 @@
  * remembers (a latch, a timer, a coil between its limits), every order of operation ends in the same state, and nothing
  * needs exploring.
  */
-import { rowOf } from '../graph/index.ts';
 import { type Bearings, bearingsOf, feedback, keepsState } from './bearings.ts';
 import type { Partition } from './islands.ts';
 import type { Machine } from './machine.ts';
@@ -123,19 +122,24 @@ function findInfluence(machine: Machine, partition: Partition): Influence {
   const bearings = bearingsOf(machine, partition);
   const { shortable } = bearings;
   const { relevant, matters } = relevantIn(machine, bearings, shortable);
-  const relevantCoils = Array.from({ length: partition.islands }, (_, island) =>
-    Array.from(rowOf(partition.coilsIn, island)).filter((mechanism) => matters[mechanism]),
-  );
-  const touches: Touch[][] = Array.from({ length: mechanisms }, () => []);
-  const { mechanism: mover, closedMask, switchStart, coilsIn } = partition;
-  for (let island = 0; island < partition.islands; island++) {
-    if (relevantCoils[island]!.length === 0 && !shortable[island]) continue;
-    for (let index = switchStart[island]!; index < switchStart[island + 1]!; index++)
+  const { mechanism: mover, closedMask, switchStart, coilsIn, islands } = partition;
+  const relevantCoils: number[][] = [];
+  const touches: Touch[][] = [];
+  for (let index = 0; index < mechanisms; index++) touches.push([]);
+  const slow = new Uint8Array(mechanisms);
+  const shown = new Uint8Array(islands);
+  for (let island = 0; island < islands; island++) {
+    const coils: number[] = [];
+    relevantCoils.push(coils);
+    const [from, end] = [coilsIn.start[island]!, coilsIn.start[island + 1]!];
+    for (let index = from; index < end; index++)
+      if (matters[coilsIn.list[index]!]) coils.push(coilsIn.list[index]!);
+    if (from === end && !shortable[island]) shown[island] = 1;
+    if (coils.length === 0 && !shortable[island]) continue;
+    for (let index = switchStart[island]!; index < switchStart[island + 1]!; index++) {
       touches[mover[index]!]!.push({ island, closedMask: closedMask[index]! });
+      slow[mover[index]!] = 1;
+    }
   }
-  const slow = Uint8Array.from(touches, ({ length }) => (length > 0 ? 1 : 0));
-  const shown = Uint8Array.from(shortable, (could, island) =>
-    could || coilsIn.start[island] !== coilsIn.start[island + 1] ? 0 : 1,
-  );
   return { relevant, slow, touches, coilsIn: relevantCoils, shortable, shown, whole: false };
 }

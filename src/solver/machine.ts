@@ -114,15 +114,19 @@ const ofLoads = once((loads: Plan['loads']) => {
   return { loadMechanism, operateVolts, releaseVolts };
 });
 
-function coilsOf({ mechanisms, loads }: Plan): Pick<Machine, 'coilOf' | 'secondOf'> {
-  const coilOf = new Int32Array(mechanisms.length).fill(-1);
-  const secondOf = new Int32Array(mechanisms.length).fill(-1);
-  for (let index = 0; index < loads.length; index++) {
-    const { mechanism, role } = loads[index]!;
-    if (mechanism >= 0) (isSecond(role) ? secondOf : coilOf)[mechanism] = index;
-  }
-  return { coilOf, secondOf };
-}
+const ofCoils = once((loads: Plan['loads']) =>
+  once((mechanisms: Plan['mechanisms']): Pick<Machine, 'coilOf' | 'secondOf'> => {
+    const coilOf = new Int32Array(mechanisms.length).fill(-1);
+    const secondOf = new Int32Array(mechanisms.length).fill(-1);
+    for (let index = 0; index < loads.length; index++) {
+      const { mechanism, role } = loads[index]!;
+      if (mechanism >= 0) (isSecond(role) ? secondOf : coilOf)[mechanism] = index;
+    }
+    return { coilOf, secondOf };
+  }),
+);
+
+const ofSupplies = once(axesOf);
 
 /**
  * Compiles a plan. Cost grows linearly with the circuit; the partition for the state it is first run in is worked out
@@ -136,8 +140,8 @@ export function machineOf(plan: Plan): Machine {
     ...ofMechanisms(plan.mechanisms),
     ...ofSwitches(plan.switches),
     ...ofLoads(plan.loads),
-    ...coilsOf(plan),
-    axes: axesOf(plan.supplies),
+    ...ofCoils(plan.loads)(plan.mechanisms),
+    axes: ofSupplies(plan.supplies),
     partitions: new Map(),
     networks: new Map(),
     effort: { steps: 0 },

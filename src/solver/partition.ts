@@ -107,6 +107,20 @@ function loadsOf({ plan }: Machine, { parts, points, placed }: Laid) {
 
 const lengthOf = (start: Int32Array, island: number): number => start[island + 1]! - start[island]!;
 
+/** What evaluating each island costs. */
+function stepsOf(islands: number, points: Int32Array, switches: Int32Array, loads: Int32Array): Int32Array {
+  const steps = new Int32Array(islands);
+  for (let island = 0; island < islands; island++)
+    steps[island] = lengthOf(points, island) + lengthOf(switches, island) + 2 * lengthOf(loads, island);
+  return steps;
+}
+
+function eachItsOwn(size: number): Int32Array {
+  const parent = new Int32Array(size);
+  for (let point = 0; point < size; point++) parent[point] = point;
+  return parent;
+}
+
 function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): Partition {
   const { mechanisms, axes } = machine;
   const rails = findRails(machine, at, supplyOn);
@@ -123,17 +137,11 @@ function makePartition(machine: Machine, at: Uint8Array, supplyOn: Uint8Array): 
     railEnd: points.railEnd,
     ...switches,
     ...loads,
-    steps: Int32Array.from(
-      { length: count },
-      (_, island) =>
-        lengthOf(points.pointStart, island) +
-        lengthOf(switches.switchStart, island) +
-        2 * lengthOf(loads.loadStart, island),
-    ),
+    steps: stepsOf(count, points.pointStart, switches.switchStart, loads.loadStart),
     coilIslands: turned(loads.coilsIn, mechanisms),
     contactIslands: turned(moversOnce(mechanisms, switches.switchStart, switches.mechanism), mechanisms),
     whole: rails.whole || points.mixed,
-    parent: Int32Array.from({ length: size }, (_, point) => point),
+    parent: eachItsOwn(size),
     volts: points.volts.map((along) => Float64Array.from(along)),
     sum: new Float64Array(size),
     currents: newVolts(axes, size),

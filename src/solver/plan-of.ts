@@ -26,20 +26,21 @@ function polesOf(supply: Supply, nodeOf: ReadonlyMap<TerminalRef, number>): Plan
   });
 }
 
-/** Sound circuits planned last: one is planned for its machine, its rules, its canonical form and its question in turn. */
-const latest: { readonly circuit: Circuit; readonly plan: Plan }[] = [];
+/** Circuits planned last: one is planned for its machine, its rules, its canonical form and its question in turn. */
+const latest: { readonly circuit: Circuit; readonly faults: readonly Fault[]; readonly plan: Plan }[] = [];
 const KEPT = 4;
+const NO_FAULTS: readonly Fault[] = [];
 
 /**
  * The plan of a sound circuit with `faults` in it. A fault that names what the circuit hasn't got has no effect:
- * the reader of faults refuses it before. Circuits are never changed once made, so one that comes again has its plan.
+ * the reader of faults refuses it before. Neither circuits nor lists of faults are ever changed once made, so what comes again has
+ * its plan.
  */
-export function planOf(circuit: Circuit, faults: readonly Fault[] = []): Plan {
-  if (faults.length > 0) return planned(circuit, faults);
-  const known = latest.find((each) => each.circuit === circuit);
-  if (known) return known.plan;
+export function planOf(circuit: Circuit, listed: readonly Fault[] = NO_FAULTS): Plan {
+  const faults = listed.length === 0 ? NO_FAULTS : listed;
+  for (const known of latest) if (known.circuit === circuit && known.faults === faults) return known.plan;
   const plan = planned(circuit, faults);
-  if (latest.unshift({ circuit, plan }) > KEPT) latest.pop();
+  if (latest.unshift({ circuit, faults, plan }) > KEPT) latest.pop();
   return plan;
 }
 

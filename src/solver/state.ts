@@ -2,6 +2,7 @@ import { copyVolts, newVolts, type Volts } from './axes.ts';
 import type { Partition } from './islands.ts';
 import type { Machine } from './machine.ts';
 import { partitionFor } from './partition.ts';
+import type { PlanMechanism } from './plan.ts';
 
 /** Where everything stands. Mutable, owned by whoever runs the machine; `copyState` makes an independent one. */
 export interface State {
@@ -36,26 +37,34 @@ export interface State {
   readonly shorted: number[];
 }
 
+function startOf({ live, frozenAt, drive, positions }: PlanMechanism, start: 'live' | 'dead'): number {
+  if (frozenAt !== undefined) return frozenAt;
+  if (start === 'live') return live;
+  // A fuse is drawn whole, and in a dead start it stays in.
+  return drive === 'feed' && positions[0] === 'in' ? live : 0;
+}
+
 /** Every mechanism as drawn (`dead`), or with isolators and breakers closed (`live`). Voltages are not yet worked out. */
 export function startState(machine: Machine, start: 'live' | 'dead'): State {
   const { plan } = machine;
-  const at = Uint8Array.from(plan.mechanisms, ({ live, frozenAt, drive, positions }) => {
-    if (frozenAt !== undefined) return 1 << frozenAt;
-    if (start === 'live') return 1 << live;
-    // A fuse is drawn whole, and in a dead start it stays in.
-    return drive === 'feed' && positions[0] === 'in' ? 1 << live : 1;
-  });
+  const at = new Uint8Array(machine.mechanisms);
+  let addsUp = false;
+  for (let index = 0; index < at.length; index++) {
+    const mechanism = plan.mechanisms[index]!;
+    at[index] = 1 << startOf(mechanism, start);
+    addsUp ||= mechanism.addsUp === true;
+  }
   const supplyOn = new Uint8Array(plan.supplies.length).fill(1);
   return {
     at,
-    goal: Uint8Array.from(at),
-    own: Uint8Array.from(at),
-    heading: Uint8Array.from(at),
+    goal: at.slice(),
+    own: at.slice(),
+    heading: at.slice(),
     held: new Uint8Array(at.length),
     supplyOn,
     volts: newVolts(machine.axes, plan.loads.length),
     due: new Float64Array(at.length).fill(Infinity),
-    left: plan.mechanisms.some(({ addsUp }) => addsUp) ? new Float64Array(at.length) : undefined,
+    left: addsUp ? new Float64Array(at.length) : undefined,
     now: 0,
     firings: 0,
     restless: false,
