@@ -105,8 +105,24 @@ export function wrongSolve(misconception: Misconception, right: Solver): Solve {
 const isCertain = ({ endings, complete }: Standing): boolean =>
   complete && endings.length === 1 && endings[0]!.states.length === 1;
 
-/** Whether a scenario, and each act on the way, ends in one way under every order of operation. */
-export function certain(machine: Machine, scenario: Pick<Scenario, 'start' | 'acts'>): boolean {
+const known = new WeakMap<Machine, Map<string, boolean>>();
+
+/**
+ * Whether a scenario, and each act on the way, ends in one way under every order of operation. Worked out once: who proposes a
+ * question needs it, and who checks it.
+ */
+export function certain(machine: Machine, { start, acts }: Pick<Scenario, 'start' | 'acts'>): boolean {
+  const answers = known.get(machine) ?? new Map<string, boolean>();
+  known.set(machine, answers);
+  const key = JSON.stringify([start, acts]);
+  const before = answers.get(key);
+  if (before !== undefined) return before;
+  const answer = everyWayIsOne(machine, { start, acts });
+  answers.set(key, answer);
+  return answer;
+}
+
+function everyWayIsOne(machine: Machine, scenario: Pick<Scenario, 'start' | 'acts'>): boolean {
   let standing = everyBeginning(machine, scenario.start);
   for (const act of scenario.acts) {
     if (!isCertain(standing)) return false;
