@@ -1,6 +1,6 @@
 /** A circuit looked at from all sides: devices by name, wires, and the conductors they make. */
 import type { Circuit, Device, Step, Supply, TerminalRef } from '../../shared/circuit.ts';
-import { JoinedSets } from '../graph/index.ts';
+import { JoinedSets, once } from '../graph/index.ts';
 import { type Anatomy, anatomyOf, type Contact, supplyTerminals } from './anatomy/index.ts';
 import { entryOf, exitOf, terminalRefOf } from './terminal-names.ts';
 
@@ -37,16 +37,8 @@ export interface CircuitView {
   readonly conductors: Conductors;
 }
 
-const known = new WeakMap<Circuit, CircuitView>();
-
 /** A circuit from all sides; looked at once for each circuit record, which never changes. */
-export function circuitView(circuit: Circuit): CircuitView {
-  const before = known.get(circuit);
-  if (before) return before;
-  const made = viewOf(circuit);
-  known.set(circuit, made);
-  return made;
-}
+export const circuitView = once(viewOf);
 
 function viewOf(circuit: Circuit): CircuitView {
   const devices = new Map<string, DeviceView>();

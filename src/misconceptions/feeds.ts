@@ -4,6 +4,7 @@
  * graph fall into blocks (J. Hopcroft and R. Tarjan, Efficient algorithms for graph manipulation, 1973), and the ways
  * from the poles to a node use the blocks on the one way between the two in the tree of blocks.
  */
+import { once } from '../graph/index.ts';
 import type { Plan } from '../solver/index.ts';
 
 /** Switches on the way to a load: one that every way goes through, or several beside and behind one another. */
@@ -145,13 +146,5 @@ function makeFeeds(plan: Plan): Feeds {
   };
 }
 
-const kept = new WeakMap<Plan, Feeds>();
-
 /** The feeds of a plan, worked out once for it. */
-export function feedsOf(plan: Plan): Feeds {
-  const before = kept.get(plan);
-  if (before) return before;
-  const feeds = makeFeeds(plan);
-  kept.set(plan, feeds);
-  return feeds;
-}
+export const feedsOf = once(makeFeeds);

@@ -5,6 +5,7 @@
  */
 
 import { isSecond } from '../circuit/anatomy/index.ts';
+import { once } from '../graph/index.ts';
 import { type Axes, axesOf } from './axes.ts';
 import type { Partition } from './islands.ts';
 import type { Evaluated } from './network-solved.ts';
@@ -57,20 +58,8 @@ export interface Machine {
   readonly travellers: Int32Array;
 }
 
-/**
- * What is compiled of a list of a plan is compiled once: a plan with something changed, as somebody with a wrong idea sees it,
- * has the other lists from the one before.
- */
-function once<L extends object, C>(compile: (list: L) => C): (list: L) => C {
-  const known = new WeakMap<L, C>();
-  return (list) => {
-    const before = known.get(list);
-    if (before !== undefined) return before;
-    const made = compile(list);
-    known.set(list, made);
-    return made;
-  };
-}
+// What is compiled of a list of a plan is compiled once: a plan with something changed, as somebody with a wrong idea sees it, has the
+// other lists from the one before.
 
 const ofMechanisms = once((mechanisms: Plan['mechanisms']) => {
   const drive = new Uint8Array(mechanisms.length);

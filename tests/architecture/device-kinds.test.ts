@@ -51,7 +51,6 @@ const OTHERWISE: Readonly<Record<string, readonly string[]>> = {
   'src/generator/finish.ts': ['inputs', 'lamp'],
   // What is read off a load.
   'src/generator/as-found.ts': ['lamp'],
-  'src/generator/readouts.ts': ['lamp'],
   // Terminals: how many a circuit may have, and a motor has.
   'src/circuit/issues.ts': ['terminals'],
   'src/circuit/notation/quantity.ts': ['terminals'],

@@ -1,21 +1,14 @@
 /** What each device is made of. */
 import type { Device, Supply } from '../../../shared/circuit.ts';
+import { once } from '../../graph/index.ts';
 import { traitsOf } from '../devices/registry.ts';
 import type { Anatomy } from './types.ts';
 
 export { isSecond, loadId, type ReadAs, readAs } from './roles.ts';
 export type { Anatomy, Contact, Drive, Load, LoadRole, Mechanism } from './types.ts';
 
-const known = new WeakMap<Device, Anatomy>();
-
 /** The anatomy of a device; worked out once for each device record, which never changes. */
-export function anatomyOf(device: Device): Anatomy {
-  const before = known.get(device);
-  if (before) return before;
-  const made = traitsOf(device).anatomy(device);
-  known.set(device, made);
-  return made;
-}
+export const anatomyOf = once((device: Device): Anatomy => traitsOf(device).anatomy(device));
 
 /** Whether a coil moves its contacts. */
 export const hasCoil = (device: Device): boolean =>

@@ -8,6 +8,7 @@ import {
   loadId,
   readAs,
 } from '../../circuit/anatomy/index.ts';
+import { once } from '../../graph/index.ts';
 import { drawnAs } from '../devices/registry.ts';
 import { bottom, type PartForm, type PartPlan, type Spot, top, type Way } from './part.ts';
 
@@ -74,18 +75,11 @@ function polesOf(contacts: readonly Contact[]): Contact[][] {
   return [...poles.values()];
 }
 
-/** Devices never change, and are drawn again and again: at other widths, in other states. */
-const planned = new WeakMap<Device, readonly PartPlan[]>();
-
-/** Everything a device could be drawn as, in the order of its anatomy. */
-export function plansOf(device: Device): readonly PartPlan[] {
-  let plans = planned.get(device);
-  if (!plans) {
-    plans = makePlans(device);
-    planned.set(device, plans);
-  }
-  return plans;
-}
+/**
+ * Everything a device could be drawn as, in the order of its anatomy. Devices never change, and are drawn again and again: at other
+ * widths, in other states.
+ */
+export const plansOf: (device: Device) => readonly PartPlan[] = once(makePlans);
 
 function makePlans(device: Device): PartPlan[] {
   const anatomy = anatomyOf(device);

@@ -1,5 +1,6 @@
 /** Each step of each path, as a stop at a part that is drawn; and the parts themselves. */
 import type { Circuit, Device, Step } from '../../../shared/circuit.ts';
+import { once } from '../../graph/index.ts';
 import { plansOf, trimmed } from './of-device.ts';
 import type { Part, PartPlan, Traits } from './part.ts';
 
@@ -43,17 +44,10 @@ type Raw =
   | { readonly kind: 'touch'; readonly candidate: Candidate; readonly terminal: string };
 
 /** What follows from a plan alone, for plans that are drawn again and again. */
-const looks = new WeakMap<PartPlan, Pick<Part, 'look' | 'traits'>>();
-
-function lookOf(plan: PartPlan): Pick<Part, 'look' | 'traits'> {
-  let known = looks.get(plan);
-  if (!known) {
-    const { form, actuator = '', delay = '', winding = '', spots } = plan;
-    known = { look: `${form} ${actuator} ${delay} ${winding} ${spots.length}`, traits: traitsOf(plan) };
-    looks.set(plan, known);
-  }
-  return known;
-}
+const lookOf = once((plan: PartPlan): Pick<Part, 'look' | 'traits'> => {
+  const { form, actuator = '', delay = '', winding = '', spots } = plan;
+  return { look: `${form} ${actuator} ${delay} ${winding} ${spots.length}`, traits: traitsOf(plan) };
+});
 
 function traitsOf({ actuator, delay, winding, coil, mechanism }: PartPlan): Traits {
   return {

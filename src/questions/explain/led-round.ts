@@ -5,6 +5,7 @@
  */
 import type { TraceHop } from '../../../shared/solution.ts';
 import { deviceOf, traitsOf } from '../../circuit/index.ts';
+import { once } from '../../graph/index.ts';
 import { isClosed, type Plan } from '../../solver/index.ts';
 import type { ExplanationStep } from '../said.ts';
 import { coilsOf, type History, switchAt } from './history.ts';
@@ -84,13 +85,7 @@ class Ways {
   }
 }
 
-const known = new WeakMap<Plan, Ways>();
-
-function waysOf({ machine: { plan } }: History): Ways {
-  const ways = known.get(plan) ?? new Ways(plan);
-  known.set(plan, ways);
-  return ways;
-}
+const waysOf = once((plan: Plan) => new Ways(plan));
 
 /** From the pole to the coil: terminals that the feeding path passes, as nodes, with the hops between. */
 function fedBy(history: History, after: number, mechanism: number) {
@@ -160,7 +155,7 @@ export function ledRound(history: History, after: number, mechanism: number): Ex
   const { plan } = machine;
   const isIn = (stage: number): boolean => stages[stage]!.state.at[mechanism] === 2;
   if (!circuit.asFound || coilsOf(history, mechanism).length === 0) return undefined;
-  const ways = waysOf(history);
+  const ways = waysOf(history.machine.plan);
   for (let stage = after; stage >= 0 && isIn(stage); stage--) {
     const fed = fedBy(history, stage, mechanism);
     if (!fed) continue;
