@@ -368,6 +368,36 @@ A:L+ -K5:15-18 -H1:X1-X2 A:L-`);
     ]);
   });
 
+  it('tells what is open besides at a star point, although closing it with delta would short the supply', () => {
+    const motor = circuitOf(`
+supply A 24 V AC
+supply B 400 V 3AC earthed
+-S1 push-button make
+-S2 push-button make
+-K2 contactor 3 main
+-K3 contactor 3 main
+-F2 breaker 3 poles
+-M1 motor 400 V 6 terminals
+B:L1 -F2:1-2 -M1:U1-U2 -K2:1-2
+B:L2 -F2:3-4 -M1:V1-V2 -K2:3-4 -K2:2
+B:L3 -F2:5-6 -M1:W1-W2 -K2:5-6 -K2:4
+-F2:2 -K3:1-2 -M1:W2
+-F2:4 -K3:3-4 -M1:U2
+-F2:6 -K3:5-6 -M1:V2
+A:L -S1:13-14 -K3:A1-A2 A:N
+A:L -S2:13-14 -K2:A1-A2 A:N`);
+    const asked: Question = {
+      kind: 'still-live',
+      circuit: motor,
+      scenario: scenarioOf('press -S1; open -F2'),
+      family: 'fixed',
+      asked: ['-K2:2', '-K3:A1'],
+    };
+    expect(explained(asked)[0]).toBe(
+      '-K2:2 is dead: -F2:1-2, -F2:3-4 and -F2:5-6 are open; -K2:1-2, -K2:3-4 and -K2:5-6 are open too.',
+    );
+  });
+
   it('tells what is open besides where closing what stops a load wouldn’t feed it', () => {
     const stopped = lamps(SEALED, scenarioOf('press -S0'), '-H1');
     expect(explained(stopped)).toEqual([

@@ -47,16 +47,19 @@ function closed({ machine, state }: Standing, places: readonly Blocker[]): Stand
 /** A load with less than this share of its voltage has none. */
 const SHARE = 1e-6;
 
-/** Whether a load would have voltage as everything stands, nothing being shorted. */
-function isFed({ machine, state }: Standing, load: string): boolean {
+/**
+ * Whether nothing more keeps a load from its supply as everything stands: it has voltage, or what is closed joins the poles of
+ * a supply, so that current comes there at any rate. That happens at a star point while delta is closed.
+ */
+function isDone({ machine, state }: Standing, load: string): boolean {
   const { a, b, volts } = machine.plan.loads.find(({ id }) => id === load)!;
   const network = solveNetwork(machine, state.at, state.supplyOn);
-  return network.shorted.length === 0 && distance(network.volts, a, b) > SHARE * volts;
+  return network.shorted.length > 0 || distance(network.volts, a, b) > SHARE * volts;
 }
 
 /**
- * What is open besides, after what stops a load, from the nearest on: with all of it closed the load is fed. Empty where
- * closing what stops it feeds it already, and where nothing would.
+ * What is open besides, after what stops a load, from the nearest on: with all of it closed nothing keeps the load from its
+ * supply. Empty where closing what stops it does that already, and where nothing would.
  *
  * @param stoppedBy - what the trace of the load says
  */
@@ -71,7 +74,7 @@ export function openBesides(
   let now = standing;
   while (last.length > 0) {
     now = closed(now, last);
-    if (isFed(now, load)) return besides;
+    if (isDone(now, load)) return besides;
     last = trace(now.machine, now.state, load)?.stoppedBy ?? [];
     besides.push(...last);
   }
