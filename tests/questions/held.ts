@@ -2,6 +2,7 @@
 import { expect } from 'vitest';
 import type { Blocker } from '../../shared/solution.ts';
 import { randomOf } from '../../src/generator/index.ts';
+import { Joining } from '../../src/graph/index.ts';
 import type { History } from '../../src/questions/explain/history.ts';
 import { loadsOf } from '../../src/questions/explain/standing.ts';
 import type { ExplanationStep } from '../../src/questions/said.ts';
@@ -180,6 +181,17 @@ function voltsBetween(
   );
 }
 
+/** Whether two nodes hang together, every contact being closed: by conductors, loads, supplies or the earth. */
+function couldBeJoined({ plan }: Machine, [a, b]: readonly [number, number]): boolean {
+  const joining = new Joining(plan.nodes);
+  for (const [one, other] of plan.joins) joining.join(one, other);
+  for (const part of [...plan.switches, ...plan.loads]) joining.join(part.a, part.b);
+  const earthed = plan.supplies.flatMap((supply) => (supply.earthed ? [supply.poles.at(-1)!.node] : []));
+  for (const { poles } of plan.supplies) for (const { node } of poles) joining.join(node, poles[0]!.node);
+  for (const node of earthed) joining.join(node, earthed[0]!);
+  return joining.find(a) === joining.find(b);
+}
+
 /** The states that follow one another while a flasher runs. */
 function phasesOf(machine: Machine, from: State): State[] {
   const state = copyState(from);
@@ -345,6 +357,8 @@ export function holdDead(
   const at = plan.nodeOf.get(terminal)!;
   const kept = plan.supplies.filter(({ supply, poles }) => {
     const pair = [at, poles.at(-1)!.node] as const;
+    // Between what nothing joins there is no voltage to be kept away.
+    if (!couldBeJoined(machine, pair)) return false;
     const without = voltsWithout(machine, state, new Set(parts), pair);
     return without < 1e-4 * supply.volts && voltsWithout(machine, state, new Set(), pair) > without;
   });
