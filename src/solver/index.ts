@@ -22,6 +22,7 @@ export { begin, doAct, play } from './play.ts';
 export { inputStateAt, lampStateAt, type Readings, readState } from './readings.ts';
 export { readResting } from './round.ts';
 export { runTimed, type TimedRun, type Watch } from './run.ts';
+export { settleAfter } from './settle.ts';
 export { shortCircuit } from './short-circuit.rule.ts';
 export { type Solved, solve, solvePlan } from './solve.ts';
 export { copyState, restoreState, type State, startState } from './state.ts';

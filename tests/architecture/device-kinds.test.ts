@@ -24,7 +24,7 @@ const OTHERWISE: Readonly<Record<string, readonly string[]>> = {
   'src/circuit/anatomy/roles.ts': ['lamp'],
   'src/cli/commands/solve.ts': ['lamp'],
   'src/drawing/steps/caption.ts': ['lamp'],
-  'src/drawing/timing/signals.ts': ['lamp'],
+  'src/drawing/timing/slowly.ts': ['lamp'],
   'src/generator/picture.ts': ['inputs'],
   'src/questions/explain/explain-states.ts': ['relay'],
   'src/questions/items.ts': ['flasher', 'lamp', 'relay'],

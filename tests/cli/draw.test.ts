@@ -129,14 +129,21 @@ describe('timing', () => {
     const { code, out } = await runCommand(words, { files });
     expect(code).toBe(0);
     for (const row of [
-      /^-B1 +█+▁+$/m,
-      /^-K3 coil +█+▁+$/m,
-      /^-H1 +▁+█+$/m,
-      /^2 at 1\.0\d s: -B1 .*actuated/m,
+      /^-B1 +▁+█+▁+$/m,
+      /^-K3 +▁+█+▁+$/m,
+      /^-H1 +█+▁+█+$/m,
+      /^2 at 1 s: -B1 .*actuated/m,
     ])
       expect(out).toMatch(row);
     const plain = await runCommand(words, { files, environment: { LC_ALL: 'C' } });
     expect([...plain.out].every((char) => char === '\n' || (char >= ' ' && char <= '~'))).toBe(true);
+  });
+
+  it('shows the times that relays take where they are asked for', async () => {
+    const { out } = await runCommand([...words, '--operate-times'], { files });
+    expect(out).toMatch(/^-K3 contacts /m);
+    expect(out).toMatch(/^2 at 1\.0\d s: /m);
+    expect(out).toContain('Typical operate and release times are shown.');
   });
 
   it('needs acts', async () => {

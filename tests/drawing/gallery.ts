@@ -270,8 +270,9 @@ export function exhibits(): Exhibit[] {
         'screen',
       ],
       ['mist-line-timing-phone', 'mist-line', 'press -S1; release -S1; press -S0; release -S0', 'phone'],
+      ['brine-pump-operate-times', 'brine-pump', 'make -B1; wait 8 s; break -B2; wait 10 s', 'screen', true],
     ] as const
-  ).map(([file, circuit, acts, width]) => ({
+  ).map(([file, circuit, acts, width, operateTimes = false]) => ({
     file: `timing/${file}.svg`,
     title: file.replaceAll('-', ' '),
     svg: svgOf(
@@ -279,7 +280,7 @@ export function exhibits(): Exhibit[] {
         english,
         galleryCircuit(circuit),
         { start: 'live', faults: [], acts: [...actsOf(acts)] },
-        { width },
+        { width, operateTimes },
       ),
       {},
     ),

@@ -14,13 +14,17 @@ import {
   tellCaption,
   timingPicture,
 } from '../../src/drawing/index.ts';
+import { plainLetters } from '../../src/drawing/letters.ts';
 import { drawPdf } from '../../src/drawing/pdf/draw-pdf.ts';
+import { nameOf, type Signals } from '../../src/drawing/timing/lines.ts';
 import { scaleOf } from '../../src/drawing/timing/scale.ts';
-import { nameOf, signalsOf } from '../../src/drawing/timing/signals.ts';
+import { signalsOf } from '../../src/drawing/timing/signals.ts';
+import { randomOf } from '../../src/generator/index.ts';
 import { solve } from '../../src/solver/index.ts';
 import { english } from '../../src/words/en/core.ts';
 import { say } from '../../src/words/index.ts';
 import { layOut } from '../support/in-english.ts';
+import { circuitOf } from '../support/written.ts';
 import { galleryCircuit } from './gallery-circuits.ts';
 import { diceOf, randomCircuit } from './random-circuit.ts';
 import { wellFormed } from './well-formed.ts';
@@ -82,53 +86,161 @@ group('steps in slow motion', () => {
 });
 
 group('timing diagrams', () => {
-  it('have a line for everything that changes and nothing else', () => {
-    const { signals, acts } = signalsOf(
-      galleryCircuit('brine-pump'),
-      scenario('make -B1; wait 8 s; break -B2'),
-    );
-    expect(signals.map((signal) => nameOf(english, signal))).toEqual([
+  const signalsIn = (file: Parameters<typeof galleryCircuit>[0], acts: string, operateTimes = false) =>
+    signalsOf(galleryCircuit(file), scenario(acts), plainLetters, operateTimes);
+  /** When a line comes to its levels, in milliseconds. */
+  const times = ({ signals, moments }: Signals, id: string): [number | undefined, number][] =>
+    signals.find((signal) => signal.id === id)!.changes.map(({ at, level }) => [moments[at], level]);
+
+  it('have a line for everything that changes and nothing else, one for coil and contacts that go together', () => {
+    const shown = signalsIn('brine-pump', 'make -B1; wait 8 s; break -B2');
+    expect(shown.signals.map((signal) => nameOf(english, signal))).toEqual([
       '-B1',
       '-B2',
-      '-K1 coil',
-      '-K1 contacts',
+      '-K1',
       '-K2 coil',
       '-K2 contacts',
       '-H1',
       '-H2',
       '-H3',
     ]);
-    expect(acts.map(({ act }) => say(english.acts, act))).toEqual([
+    expect(shown.acts.map(({ act }) => say(english.acts, act))).toEqual([
       '-B1 ("Brine wanted") is actuated',
       '-B2 ("Flow present") is actuated',
     ]);
-    const late = signals.find(({ id }) => id === '-K2 contacts')?.changes.find(({ level }) => level === 1);
-    expect(late?.ms).toBeGreaterThan(5000);
-    expect(late?.ms).toBeLessThan(5100);
   });
 
-  it('keep time in proportion where that can be read, and say so where they do not', () => {
-    const written = { text: english.drawing.timing.moment, width: (text: string) => text.length * 6 };
-    const even = scaleOf([0, 2000, 9000], [0, 9000], 100, 900, written);
-    expect(even.even).toBe(true);
-    expect((even.x(9000) - even.x(0)) / (even.x(2000) - even.x(0))).toBeCloseTo(4.5);
-    const mixed = scaleOf([0, 2, 7, 9, 5000], [0, 7, 9], 100, 900, written);
-    expect(mixed.even).toBe(false);
-    const places = [0, 2, 7, 9, 5000].map(mixed.x);
-    places.slice(1).forEach((x, at) => {
-      expect(x - (places[at] as number)).toBeGreaterThan(20);
-    });
-    expect(Math.max(...places)).toBeLessThanOrEqual(900);
-    const text = svgOf(
-      timingPicture(
-        english,
-        galleryCircuit('mist-line'),
-        scenario('press -S1; wait 5 s; release -S1; press -S0; wait 9 s'),
-      ),
-      {},
+  it('fold the times that relays take into the edge, unless they are asked for', () => {
+    const acts = 'make -B1; wait 8 s; break -B2';
+    const folded = signalsIn('brine-pump', acts);
+    expect(folded.operateTimes).toBe(false);
+    expect(times(folded, '-K2 contacts')).toEqual([
+      [undefined, 0],
+      [5000, 1],
+      [8000, 0],
+    ]);
+    const whole = signalsIn('brine-pump', acts, true);
+    expect(whole.operateTimes).toBe(true);
+    const late = whole.signals.find(({ id }) => id === '-K2 contacts')!.changes[1]!;
+    expect(whole.moments[late.at]).toBeGreaterThan(5000);
+    expect(whole.moments[late.at]).toBeLessThan(5100);
+    // On their way they are seen to be.
+    expect(whole.moments[late.since!]).toBeLessThan(whole.moments[late.at]!);
+  });
+
+  it('agree with the slow run on where everything ends, and on the order in which the lines change', () => {
+    for (let seed = 0; seed < 60; seed++) {
+      const circuit = randomCircuit(diceOf(seed), { paths: 5, sheets: 1, odd: 0 });
+      const buttons = circuit.devices.filter(({ kind }) => kind === 'push-button').slice(0, 2);
+      const acts =
+        buttons.map(({ name }) => `press ${name}; wait 3 s; release ${name}`).join('; ') || 'wait 1 s';
+      const [folded, slow] = [false, true].map((operateTimes) =>
+        signalsOf(circuit, scenario(`${acts}; wait 30 s`), plainLetters, operateTimes),
+      ) as [Signals, Signals];
+      if (folded.operateTimes) continue;
+      for (const { id, of, changes } of folded.signals) {
+        const same = slow.signals.find((signal) => signal.id === id);
+        // What is over within milliseconds isn't seen where they are folded, and the other way round.
+        if (same) expect(same.changes.at(-1)!.level, `seed ${seed} ${id} ${of}`).toBe(changes.at(-1)!.level);
+      }
+    }
+  });
+
+  it('take the times that relays have where something never rests', () => {
+    const buzzer = circuitOf(
+      `
+supply A 24 V DC
+-S1 push-button make
+-K1 relay
+-H1 lamp
+A:L+ -S1:13-14 -K1:11-12 -K1:A1-A2 A:L-
+A:L+ -K1:21-24 -H1:X1-X2 A:L-`.replace('-K1 relay', '-K1 relay 2 poles'),
     );
-    expect(text).toContain('Time is stretched');
-    expect(wellFormed(text)).toEqual([]);
+    const shown = signalsOf(buzzer, scenario('press -S1'), plainLetters, false);
+    expect(shown.operateTimes).toBe(true);
+    expect(shown.signals.find(({ id }) => id === '-K1 contacts')!.changes.length).toBeGreaterThan(10);
+  });
+
+  it('have a half height only for what is between its limits', () => {
+    const dim = circuitOf(`
+supply A 24 V DC
+-S1 push-button make
+-H1 lamp
+-H2 lamp
+A:L+ -S1:13-14 -H1:X1-X2 -H2:X1-X2 A:L-`);
+    const halves = (circuit: Circuit, acts: string, operateTimes: boolean): string[] =>
+      signalsOf(circuit, scenario(acts), plainLetters, operateTimes).signals.flatMap(({ id, changes }) =>
+        changes.some(({ level }) => level === 0.5) ? [id] : [],
+      );
+    for (const operateTimes of [false, true]) {
+      expect(halves(dim, 'press -S1', operateTimes)).toEqual(['-H1', '-H2']);
+      expect(halves(galleryCircuit('brine-pump'), 'make -B1; wait 8 s', operateTimes)).toEqual([]);
+    }
+  });
+
+  it('keep one scale all along the axis, and leave out long times only where the short ones need it, marked', () => {
+    const written = { text: english.drawing.timing.moment, width: (text: string) => text.length * 6 };
+    const even = scaleOf([0, 2000, 9000], 100, 900, written);
+    expect(even.gaps).toEqual(['scale', 'scale']);
+    const [zero, two, nine] = even.x as [number, number, number];
+    expect((nine - zero) / (two - zero)).toBeCloseTo(4.5);
+    const cut = scaleOf([0, 2, 7, 9, 5000, 5003], 100, 900, written);
+    expect(cut.gaps).toEqual(['scale', 'scale', 'scale', 'cut', 'scale']);
+    const wide = cut.x.slice(1).map((x, index) => x - cut.x[index]!);
+    // To scale on both sides of what is left out: 2, 5, 2 and 3 ms.
+    expect(wide[1]! / wide[0]!).toBeCloseTo(2.5);
+    expect(wide[2]! / wide[0]!).toBeCloseTo(1);
+    expect(wide[4]! / wide[0]!).toBeCloseTo(1.5);
+    expect(Math.max(...cut.x)).toBeLessThanOrEqual(900);
+    // Where no time passes there is no scale, and where none passes at all no time is told.
+    const order = scaleOf([0, 0, 4000], 100, 900, written);
+    expect(order.gaps).toEqual(['order', 'scale']);
+    const still = scaleOf([0, 0, 0], 100, 900, written);
+    expect(still.gaps).toEqual(['order', 'order']);
+    expect(still.ticks).toEqual([]);
+  });
+
+  it('never let times on the axis touch, nor moments change their order', () => {
+    for (let seed = 0; seed < 300; seed++) {
+      const random = randomOf(`axis ${seed}`);
+      const moments = [0];
+      for (let index = random.int(1, 25); index > 0; index--)
+        moments.push(
+          moments.at(-1)! + random.pick([0, 1, 3, 500, 2000, 60_000, 3_600_000]) * random.int(1, 9),
+        );
+      const written = { text: english.drawing.timing.moment, width: (text: string) => text.length * 6 };
+      const { x, gaps, ticks, to } = scaleOf(moments, 50, random.pick([340, 980]), written);
+      expect(
+        x.every((place, index) => index === 0 || place > x[index - 1]!),
+        `seed ${seed}`,
+      ).toBe(true);
+      expect(x.at(-1)!).toBeLessThanOrEqual(to + 1e-6);
+      expect(gaps.map((gap) => gap === 'order')).toEqual(
+        gaps.map((_, index) => moments[index] === moments[index + 1]),
+      );
+      const perMs = gaps.flatMap((gap, index) =>
+        gap === 'scale' ? [(x[index + 1]! - x[index]!) / (moments[index + 1]! - moments[index]!)] : [],
+      );
+      for (const each of perMs) expect(each / perMs[0]!).toBeCloseTo(1, 6);
+      ticks.slice(1).forEach(({ text, textAt }, index) => {
+        const before = ticks[index]!;
+        const room = (written.width(text) + written.width(before.text)) / 2;
+        expect(textAt - before.textAt, `seed ${seed}`).toBeGreaterThan(room);
+      });
+    }
+  });
+
+  it('explain the signs that are there, and no others', () => {
+    const textOf = (acts: string, operateTimes = false): string =>
+      svgOf(timingPicture(english, galleryCircuit('mist-line'), scenario(acts), { operateTimes }), {});
+    const { key, withTimes, withoutTimes } = english.drawing.timing;
+    const still = textOf('press -S1; release -S1; press -S0');
+    expect(wellFormed(still)).toEqual([]);
+    for (const text of [key.high, key.low, key.order, withoutTimes]) expect(still).toContain(text);
+    for (const text of [key.cut, key.between, key.onItsWay, withTimes]) expect(still).not.toContain(text);
+    const whole = textOf('press -S1; wait 5 s; release -S1; wait 9 s', true);
+    for (const text of [key.cut, key.onItsWay, withTimes]) expect(whole).toContain(text);
+    for (const text of [key.between, withoutTimes]) expect(whole).not.toContain(text);
   });
 
   it('are drawn for random circuits at every width', () => {

@@ -14,6 +14,7 @@ export function addTiming(program: Command, io: Io, running: Running): void {
     .argument(`<${values.file}>`, given.arguments.circuit)
     .requiredOption(`--do <${values.acts}>`, given.options.acts)
     .addOption(severalOf('--fault', values.fault, given.options.fault))
+    .option('--operate-times', help.options.operateTimes)
     .option(`-o, --output <${values.file}>`, help.options.output)
     .addOption(
       new Option(`--width <${values.width}>`, given.options.width).choices(['phone', 'screen', 'a4']),

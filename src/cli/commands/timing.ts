@@ -8,6 +8,7 @@ import { checkNoWidth, writePictures } from '../written.ts';
 export interface TimingOptions extends ScenarioOptions {
   readonly width?: Width;
   readonly output?: string;
+  readonly operateTimes?: boolean;
 }
 
 /** Draws what happens when; gives the exit code. */
@@ -16,15 +17,16 @@ export async function drawTiming(file: string, options: TimingOptions, io: Io): 
   if (!given) return 2;
   const { timing: said } = io.words;
   const { circuit, scenario } = given;
+  const { operateTimes = false } = options;
   const words = await coreWordsOf(io);
   if (scenario.acts.length === 0) throw new UsageError(said.noActs.wrong, said.noActs.right);
   if (options.output === undefined) {
     checkNoWidth(options.width, io.words);
-    io.out(timingText(words, circuit, scenario, { columns: io.columns, ascii: asciiOnly(io) }));
+    io.out(timingText(words, circuit, scenario, { columns: io.columns, ascii: asciiOnly(io), operateTimes }));
     return 0;
   }
   const width = options.width ?? (/\.pdf$/i.test(options.output) ? 'a4' : 'screen');
-  await writePictures(io, [timingPicture(words, circuit, scenario, { width })], {
+  await writePictures(io, [timingPicture(words, circuit, scenario, { width, operateTimes })], {
     file: options.output,
     title: circuit.title ? said.title(circuit.title) : said.untitled,
     paper: width === 'a4',

@@ -173,11 +173,21 @@ const timing = {
   },
   coil: (name: string): string => `${name} coil`,
   contacts: (name: string): string => `${name} contacts`,
-  act: ({ number, at: moment, act }: { number: number; at: string; act: ActSaid }): string =>
-    `${number} at ${moment}: ${say(acts, act)}`,
-  stretched: 'Time is stretched where much happens.',
-  legend: ({ high, low, half }: { high: string; low: string; half: string }): string =>
-    `${high} is on, closed or moved; ${low} off or at rest; ${half} on its way, dim or undefined.`,
+  /** `at` is left out where no time passes at all. */
+  act: ({ number, at: moment, act }: { number: number; at?: string; act: ActSaid }): string =>
+    moment === undefined ? `${number}: ${say(acts, act)}` : `${number} at ${moment}: ${say(acts, act)}`,
+  /** What its lines and signs mean, each written beside its sign. */
+  key: {
+    high: 'on, operated or closed',
+    low: 'off or at rest',
+    between: 'between its limits: dim, or neither 0 nor 1',
+    onItsWay: 'contacts on their way',
+    both: 'on and off again',
+    cut: 'time left out',
+    order: 'no time passes, only the order counts',
+  },
+  withTimes: 'Typical operate and release times are shown.',
+  withoutTimes: 'The milliseconds that relays take to operate and release are not shown.',
 };
 
 export const drawing = {

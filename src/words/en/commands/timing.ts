@@ -3,6 +3,7 @@ export const timing = {
     summary: 'what happens when, as a diagram',
     description: 'Draws what every coil, lamp and input does over time, while acts are done and timers run.',
     options: {
+      operateTimes: 'with the milliseconds that relays take to operate and release',
       output: 'write to this .svg or .pdf; without it the diagram is shown as text',
     },
   },
