@@ -1,8 +1,9 @@
 /** Drawings: a circuit laid out as current paths, as a scene without a format; and the scene as text or picture. */
 export { type DescribeOptions, describe, described } from './describe/describe.ts';
+export { sheetName } from './layout/frame.ts';
 export { PROFILES, type Width } from './layout/graphic-profile.ts';
 export { type LayoutOptions, layOut } from './layout/layout.ts';
-export { sheetName } from './layout/sheets.ts';
+export { layOutPages, type PageOptions } from './layout/pages.ts';
 export { type Letters, type Rename, renameFor } from './letters.ts';
 export { PALETTES, type Palette, type Theme } from './palette.ts';
 export { isLoad } from './parts/index.ts';

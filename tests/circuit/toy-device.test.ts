@@ -58,7 +58,6 @@ vi.mock('../../src/drawing/devices/registry.ts', async (original) => {
 vi.mock('../../src/drawing/symbols/registry.ts', async (original) => {
   const { SYMBOLS } = await original<typeof import('../../src/drawing/symbols/registry.ts')>();
   const { box, HEIGHT, lead } = await import('../../src/drawing/symbols/art.ts');
-  const { body, boxCells } = await import('../../src/drawing/symbols/characters.ts');
   const { loadOn } = await import('../../src/drawing/symbols/symbol.ts');
   const cap: import('../../src/drawing/symbols/symbol.ts').PartSymbol = {
     sort: 'load',
@@ -71,11 +70,19 @@ vi.mock('../../src/drawing/symbols/registry.ts', async (original) => {
       strokes: () => [box(-12, 13, 12, 31), lead(0, [0, 0], [0, 13]), lead(1, [0, 31], [0, HEIGHT])],
     }),
     effect: (symbol, state) => (loadOn(symbol, state) ? [['lit', box(-12, 13, 12, 31)]] : []),
-    cells: boxCells(2, 3),
-    write: body(({ filled }) => [`<${filled === ' ' ? 'cap' : filled.repeat(3)}>`, -2]),
   };
   const all = { ...SYMBOLS, [CAP]: cap };
   return { SYMBOLS: all, symbolOf: (form: keyof typeof SYMBOLS) => all[form] };
+});
+
+vi.mock('../../src/drawing/text/signs.ts', async (original) => {
+  const signs = await original<typeof import('../../src/drawing/text/signs.ts')>();
+  const { body, boxCells } = await import('../../src/drawing/text/sign.ts');
+  const cap: import('../../src/drawing/text/sign.ts').Sign = {
+    cells: boxCells(2, 3),
+    write: body(({ filled }) => [`<${filled === ' ' ? 'cap' : filled.repeat(3)}>`, -2]),
+  };
+  return { ...signs, SIGNS: { ...signs.SIGNS, [CAP]: cap } };
 });
 
 vi.mock('../../src/words/en/devices.ts', async (original) => {

@@ -2,8 +2,8 @@
 import type { Circuit } from '../../shared/circuit.ts';
 import type { Checked, Problem, ToldProblem } from '../../shared/problem.ts';
 import type { Answer, Asked, Question, ToldMark } from '../../shared/question.ts';
-import { type LayoutOptions, layOut as layOutAny, type Scene } from '../../src/drawing/index.ts';
-import type { Profile } from '../../src/drawing/layout/profile.ts';
+import { layOut as layOutAny, layOutPages, type PageOptions, type Scene } from '../../src/drawing/index.ts';
+import type { PagedProfile, Profile } from '../../src/drawing/layout/profile.ts';
 import * as core from '../../src/questions/index.ts';
 import { english } from '../../src/words/en/core.ts';
 import { say } from '../../src/words/index.ts';
@@ -29,5 +29,11 @@ export const readAnswer = (question: Question, text: string): Checked<Answer> =>
   core.readAnswer(english, question, text);
 
 /** Laid out with an English title block where there is one. */
-export const layOut = (circuit: Circuit, profile: Profile, options: LayoutOptions = {}): Scene =>
-  layOutAny(english, circuit, profile, { block: { words: english.drawing.frame }, ...options });
+export const layOut = (
+  circuit: Circuit,
+  profile: Profile | PagedProfile,
+  options: Omit<PageOptions, 'words'> = {},
+): Scene =>
+  'page' in profile
+    ? layOutPages(english, circuit, profile, { words: english.drawing.frame, ...options })
+    : layOutAny(english, circuit, profile, options);

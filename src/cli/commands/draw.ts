@@ -1,6 +1,7 @@
 import {
   type Letters,
   layOut,
+  layOutPages,
   PROFILES,
   picturesOf,
   renameFor,
@@ -42,11 +43,10 @@ function picturesFor(
   const only = sheet === undefined ? {} : { sheet };
   const paper = width === 'a4';
   const sheetsOf = (state?: ReturnType<typeof shownState>, note?: string) => {
-    const scene = layOut(words, circuit, PROFILES[width], {
-      rename,
-      ...only,
-      block: { words: words.drawing.frame, note },
-    });
+    const scene =
+      width === 'a4'
+        ? layOutPages(words, circuit, PROFILES.a4, { rename, ...only, words: words.drawing.frame, note })
+        : layOut(words, circuit, PROFILES[width], { rename, ...only });
     const { picture } = picturesOf(scene, state);
     return scene.sheets.map((_, at) => picture(at));
   };

@@ -2,7 +2,7 @@
 import type { Part } from '../parts/index.ts';
 import { JOIN, LEG, PHASE, symbolFor } from '../symbols/index.ts';
 import { letterHeight, letterWidth } from './lettering.ts';
-import type { Body, Page, Profile } from './profile.ts';
+import type { Body, Page, PagedProfile, Profile } from './profile.ts';
 
 export type Width = 'phone' | 'screen' | 'a4';
 
@@ -73,11 +73,12 @@ const profile = (width: Width): Profile => ({
   stack: 26,
   margin: MARGIN,
   sheetWidth: width === 'phone' ? 360 : 0,
-  ...(width === 'a4' ? { page: A4 } : {}),
 });
 
-export const PROFILES: Readonly<Record<Width, Profile>> = {
+const across4 = { ...profile('a4'), page: A4 };
+
+export const PROFILES = {
   phone: profile('phone'),
   screen: profile('screen'),
-  a4: { ...profile('a4'), turned: { ...profile('a4'), width: across(UPRIGHT), page: UPRIGHT } },
-};
+  a4: { ...across4, turned: { ...across4, width: across(UPRIGHT), page: UPRIGHT } },
+} as const satisfies Readonly<Record<Width, Profile>> & { readonly a4: PagedProfile };

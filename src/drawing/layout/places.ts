@@ -17,7 +17,7 @@ export interface DrawnPlaces {
   readonly sheets: readonly SheetColumns[];
   /** By run: its column number, counted from 1 on each sheet. */
   readonly columnOfRun: Int32Array;
-  /** `/4`, or `/2.4` where there are several sheets. */
+  /** `/4`, or `/2.4` where there are several sheets; `/2_.4` where a page's letter may come to stand between. */
   readonly placeOfRun: (run: number) => string;
   /** By mechanism: the part that is its coil (a latching relay's set coil). */
   readonly coilOf: ReadonlyMap<string, Part>;
@@ -25,7 +25,11 @@ export interface DrawnPlaces {
   readonly contactsOf: ReadonlyMap<string, readonly Part[]>;
 }
 
-export function findPlaces(circuit: Circuit): DrawnPlaces {
+/** A reference that leaves room for the letter of a piece: `/6_.9`. */
+export const PIECE = /\/(\d+)_\.(\d+)/g;
+
+/** `pieces`: references leave that room. */
+export function findPlaces(circuit: Circuit, pieces = false): DrawnPlaces {
   const drawn = survey(circuit);
   const titles = new Map(circuit.sheets.map(({ number, title }) => [number, title ?? '']));
   const bySheet = new Map<number, Run[]>();
@@ -57,8 +61,9 @@ export function findPlaces(circuit: Circuit): DrawnPlaces {
     if (list) list.push(part);
     else contactsOf.set(part.mechanism, [part]);
   }
-  const several = sheets.length > 1;
   const placeOfRun = (run: number): string =>
-    several ? `/${drawn.runs[run]?.sheet}.${columnOfRun[run]}` : `/${columnOfRun[run]}`;
+    pieces || sheets.length > 1
+      ? `/${drawn.runs[run]?.sheet}${pieces ? '_' : ''}.${columnOfRun[run]}`
+      : `/${columnOfRun[run]}`;
   return { drawn, sheets, columnOfRun, placeOfRun, coilOf, contactsOf };
 }

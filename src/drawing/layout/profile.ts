@@ -50,10 +50,13 @@ export interface Profile {
   readonly margin: number;
   /** The least width of a sheet. */
   readonly sheetWidth: number;
-  /** Sheets of one size with a frame and a title block; without: as high as the drawing. */
-  readonly page?: Page;
+}
+
+/** Sheets of one size with a frame and a title block; else as high as the drawing. */
+export interface PagedProfile extends Profile {
+  readonly page: Page;
   /** The same with the paper turned, for a sheet on which a path is too long for this way. */
-  readonly turned?: Profile;
+  readonly turned?: PagedProfile;
 }
 
 /** A framed sheet: its size, the frame, the height of the title block and the space kept inside the frame. */

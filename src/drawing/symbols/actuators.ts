@@ -12,12 +12,10 @@ interface Head {
   readonly strokes: readonly Stroke[];
   /** Where the dashed line leaves it, from its middle. */
   readonly edge: number;
-  /** In characters. */
-  readonly sign: string;
 }
 
 export const ACTUATORS: Readonly<Record<Actuator, Head>> = {
-  push: { strokes: [line([4, -6], [0, -6], [0, 6], [4, 6])], edge: 0, sign: 'E' },
+  push: { strokes: [line([4, -6], [0, -6], [0, 6], [4, 6])], edge: 0 },
   mushroom: {
     strokes: [
       { kind: 'arc', at: [3, 0], r: 7, from: 105, to: 255 },
@@ -25,24 +23,20 @@ export const ACTUATORS: Readonly<Record<Actuator, Head>> = {
       line([7, 0], [9, 3], [11, 0]),
     ],
     edge: 0,
-    sign: 'D',
   },
-  turn: { strokes: [line([-4, -6], [0, -6], [0, 6], [4, 6])], edge: 0, sign: 'F' },
-  field: { strokes: [box(-6, -5, 2, 5)], edge: 2, sign: '[' },
+  turn: { strokes: [line([-4, -6], [0, -6], [0, 6], [4, 6])], edge: 0 },
+  field: { strokes: [box(-6, -5, 2, 5)], edge: 2 },
   limit: {
     strokes: [{ kind: 'circle', at: [-3, 0], r: 3 }, line([-6, -5], [-6, 5])],
     edge: 0,
-    sign: '<',
   },
   float: {
     strokes: [{ kind: 'circle', at: [-2, 0], r: 4 }, line([-7, 0], [-6, 0]), line([-7, 4.8], [3, 4.8])],
     edge: 2,
-    sign: 'o',
   },
   trip: {
     strokes: [box(-6, -6, 3, 6), line([-4, 4], [-1.5, 4], [-1.5, -3], [1, -3])],
     edge: 3,
-    sign: '#',
   },
 };
 

@@ -1,5 +1,4 @@
 import { blade, HEIGHT, lead, type SymbolArt } from './art.ts';
-import { bladeCells, body } from './characters.ts';
 import type { PartSymbol } from './symbol.ts';
 
 /** Break contact, after S00229: the blade touches the foot of the fixed contact and moves to the right to open. */
@@ -17,13 +16,9 @@ export const breakArt: SymbolArt = {
 
 export const breakEdge = ([closed]: readonly boolean[]): number => (closed === false ? 10 : 4.1);
 
-export const breakBody = body(({ closed }) => [closed?.[0] === false ? '╴ ╱' : '└╱', 0]);
-
 export const breaks: PartSymbol = {
   sort: 'contact',
   said: 'break',
   art: () => breakArt,
   edge: breakEdge,
-  cells: bladeCells(1, 2),
-  write: breakBody,
 };

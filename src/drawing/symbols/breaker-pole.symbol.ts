@@ -1,5 +1,4 @@
 import { line, type SymbolArt } from './art.ts';
-import { bladeCells, body } from './characters.ts';
 import { makeArt, makeBlade, makeLeads } from './make.symbol.ts';
 import type { PartSymbol } from './symbol.ts';
 
@@ -18,6 +17,4 @@ export const breakerPole: PartSymbol = {
   sort: 'pole',
   said: 'pole',
   art: () => art,
-  cells: bladeCells(1, 2),
-  write: body((seen) => (seen.closed?.[0] ? ['×', 0] : ['╲×', -1])),
 };

@@ -1,7 +1,5 @@
-import { type Canvas, heavy } from '../text/canvas.ts';
 import { blade, HEIGHT, LEG, lead, type SymbolArt } from './art.ts';
-import { bladeCells, upright } from './characters.ts';
-import type { DrawnSymbol, PartSymbol, Seen } from './symbol.ts';
+import type { PartSymbol } from './symbol.ts';
 
 /**
  * Changeover contact, break before make, after S00230, with the common above: the blade touches the foot of the break
@@ -20,30 +18,9 @@ const art: SymbolArt = {
   ],
 };
 
-type Way = 'rest' | 'travelling' | 'moved';
-
-/** Turned over, the blade swings above its pivot: it leans the other way to reach the same leg. */
-const BODY: Readonly<Record<Way, readonly [plain: string, flipped: string]>> = {
-  rest: ['┌╱ ╴┐', '└╲ ╴┘'],
-  travelling: ['┌╶│╴┐', '└╶│╴┘'],
-  moved: ['┌╶ ╲┐', '└╶ ╱┘'],
-};
-
-function write(canvas: Canvas, symbol: DrawnSymbol, seen: Seen): void {
-  upright(canvas, symbol, seen);
-  const [rest = true, moved = false] = seen.closed ?? [];
-  const body = BODY[moved ? 'moved' : rest ? 'rest' : 'travelling'][symbol.flipped ? 1 : 0];
-  const [, breakLeg, makeLeg] = seen.live;
-  const corner = (at: number, live: boolean | undefined): string =>
-    live ? heavy(body.charAt(at)) : body.charAt(at);
-  canvas.put(symbol.x - 2, symbol.top + 1, `${corner(0, breakLeg)}${body.slice(1, 4)}${corner(4, makeLeg)}`);
-}
-
 export const changeover: PartSymbol = {
   sort: 'contact',
   said: 'changeover',
   art: () => art,
   edge: ([rest, moved]) => (moved ? 5.5 : rest ? -3.6 : 1),
-  cells: bladeCells(2, 3),
-  write,
 };

@@ -1,6 +1,5 @@
 import type { Delay, Winding } from '../parts/moving.ts';
 import { box, HEIGHT, lead, line, type Stroke, type SymbolArt } from './art.ts';
-import { boxCells, body as inCharacters } from './characters.ts';
 import type { PartSymbol } from './symbol.ts';
 
 const body: readonly Stroke[] = [
@@ -24,7 +23,7 @@ function delayField(delay: Delay): Stroke[] {
   }
 }
 
-const LETTER: Readonly<Record<Winding, string>> = { set: 'S', reset: 'R', control: 'C' };
+export const LETTER: Readonly<Record<Winding, string>> = { set: 'S', reset: 'R', control: 'C' };
 
 /** Coil, S00305; a latching relay's carry S for set and R for reset, a timer's control input C. */
 const art = (delay: Delay | undefined, winding: Winding | undefined): SymbolArt => ({
@@ -39,18 +38,10 @@ const art = (delay: Delay | undefined, winding: Winding | undefined): SymbolArt 
   ],
 });
 
-/** In characters: a delay T before or after the arrow, or the letter. */
-const DELAY: Readonly<Record<Delay, string>> = { operate: 'T›', release: '‹T', pulse: 'TT' };
-
 export const coil: PartSymbol = {
   sort: 'load',
   said: 'coil',
   art: ({ delay, winding }) => art(delay, winding),
   effect: ({ coil: name }, { coils }) =>
     name !== undefined && coils.get(name) ? [['lit', box(-14, 14, 14, 30)]] : [],
-  cells: boxCells(2, 3),
-  write: inCharacters(({ filled }, { delay, winding }) => [
-    `[${(winding ? LETTER[winding] : delay ? DELAY[delay] : '').padEnd(3, filled)}]`,
-    -2,
-  ]),
 };

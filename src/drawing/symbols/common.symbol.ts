@@ -1,5 +1,4 @@
 import { box, HEIGHT, lead, type SymbolArt } from './art.ts';
-import { body, boxCells } from './characters.ts';
 import type { PartSymbol } from './symbol.ts';
 
 /** The common terminal of a controller's points, where it is not drawn at a point. */
@@ -15,6 +14,4 @@ export const common: PartSymbol = {
   sort: 'other',
   said: 'common',
   art: ({ above }) => art(above),
-  cells: boxCells(2, 3),
-  write: body(() => ['[COM]', -2]),
 };

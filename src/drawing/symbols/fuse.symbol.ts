@@ -1,5 +1,4 @@
 import { box, HEIGHT, lead, type SymbolArt } from './art.ts';
-import { bar, body, boxCells } from './characters.ts';
 import type { PartSymbol } from './symbol.ts';
 
 /** Fuse, S00362: the wire goes through; blown or taken out, it ends at either side. */
@@ -22,6 +21,4 @@ export const fuse: PartSymbol = {
   art: () => art,
   edge: (_, side) => (side === 'left' ? -5 : 5),
   gap: [0, 22],
-  cells: boxCells(1, 2),
-  write: body((seen) => [seen.closed?.[0] === false ? '[ ]' : `[${bar(seen)}]`, -1]),
 };

@@ -1,5 +1,4 @@
 import { box, HEIGHT, lead, type SymbolArt } from './art.ts';
-import { body, boxCells } from './characters.ts';
 import type { PartSymbol } from './symbol.ts';
 
 /** Main pole of a thermal overload: the heated strip in its box (from memory). */
@@ -19,6 +18,4 @@ export const heater: PartSymbol = {
   said: 'pole',
   art: () => art,
   edge: (_, side) => (side === 'left' ? -9 : 9),
-  cells: boxCells(1, 2),
-  write: body(() => ['[S]', -1]),
 };

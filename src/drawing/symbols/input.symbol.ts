@@ -1,5 +1,4 @@
 import { box, HEIGHT, lead, line, type SymbolArt } from './art.ts';
-import { body, boxCells } from './characters.ts';
 import type { PartSymbol } from './symbol.ts';
 
 /** A controller's input: a box with the step from 0 to 1. */
@@ -22,6 +21,4 @@ export const input: PartSymbol = {
   art: () => art,
   effect: ({ ports }, { inputs }) =>
     inputs.get(ports[0]?.terminal ?? '') === '1' ? [['lit', box(-15, 14, 15, 30)]] : [],
-  cells: boxCells(2, 3),
-  write: body(({ input: reads }) => [`[${reads}]`, -2]),
 };

@@ -1,5 +1,4 @@
 import { line, type SymbolArt } from './art.ts';
-import { bar, bladeCells, body } from './characters.ts';
 import { makeArt, makeBlade, makeLeads } from './make.symbol.ts';
 import type { PartSymbol } from './symbol.ts';
 
@@ -13,6 +12,4 @@ export const isolatorPole: PartSymbol = {
   sort: 'pole',
   said: 'pole',
   art: () => art,
-  cells: bladeCells(1, 2),
-  write: body((seen) => (seen.closed?.[0] ? [bar(seen), 0] : ['╲╴', -1])),
 };

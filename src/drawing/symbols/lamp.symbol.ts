@@ -1,5 +1,4 @@
 import { HEIGHT, lead, line, type Outline, type SymbolArt } from './art.ts';
-import { body, boxCells } from './characters.ts';
 import { loadOn, type PartSymbol } from './symbol.ts';
 
 const R = 10;
@@ -54,6 +53,4 @@ export const lamp: PartSymbol = {
     const lit = ['lit', inside(on === 'dim')] as const;
     return on === 'dim' ? [lit] : [lit, ...rays(on === 'flashing').map((ray) => ['ray', ray] as const)];
   },
-  cells: boxCells(1, 2),
-  write: body(({ filled }) => [`(${filled === ' ' ? '╳' : filled})`, -1]),
 };

@@ -1,6 +1,5 @@
 import type { SymbolArt } from './art.ts';
-import { breakArt, breakBody, breakEdge } from './break.symbol.ts';
-import { bladeCells } from './characters.ts';
+import { breakArt, breakEdge } from './break.symbol.ts';
 import type { PartSymbol } from './symbol.ts';
 
 /** Main break contact of a contactor (from memory S00286). */
@@ -14,6 +13,4 @@ export const mainBreak: PartSymbol = {
   said: 'pole',
   art: () => art,
   edge: breakEdge,
-  cells: bladeCells(1, 2),
-  write: breakBody,
 };

@@ -1,6 +1,5 @@
 import type { SymbolArt } from './art.ts';
-import { bladeCells } from './characters.ts';
-import { makeArt, makeBlade, makeBody, makeLeads } from './make.symbol.ts';
+import { makeArt, makeBlade, makeLeads } from './make.symbol.ts';
 import type { PartSymbol } from './symbol.ts';
 
 /** Main contact of a contactor: a make contact with the half circle at its fixed end (from memory S00284). */
@@ -17,6 +16,4 @@ export const mainMake: PartSymbol = {
   sort: 'pole',
   said: 'pole',
   art: () => art,
-  cells: bladeCells(1, 2),
-  write: makeBody,
 };

@@ -1,5 +1,4 @@
 import { blade, HEIGHT, lead, type Stroke, type SymbolArt } from './art.ts';
-import { bar, bladeCells, body } from './characters.ts';
 import type { PartSymbol } from './symbol.ts';
 
 /** The blade of a make contact: pivot below, leaning left at rest; it moves to the right to close. */
@@ -17,12 +16,8 @@ export const makeArt: SymbolArt = {
   strokes: ({ closed }) => [...makeLeads, makeBlade(closed[0] === true)],
 };
 
-export const makeBody = body((seen) => (seen.closed?.[0] ? [bar(seen), 0] : ['╲', -1]));
-
 export const make: PartSymbol = {
   sort: 'contact',
   said: 'make',
   art: () => makeArt,
-  cells: bladeCells(1, 2),
-  write: makeBody,
 };

@@ -1,5 +1,4 @@
 import { box, type SymbolArt } from './art.ts';
-import { bar, body, boxCells } from './characters.ts';
 import { makeBlade, makeLeads } from './make.symbol.ts';
 import type { PartSymbol } from './symbol.ts';
 
@@ -16,6 +15,4 @@ export const output: PartSymbol = {
   sort: 'other',
   said: 'output',
   art: () => art,
-  cells: boxCells(2, 3),
-  write: body((seen) => [seen.closed?.[0] ? `[ ${bar(seen)} ]` : '[╲  ]', -2]),
 };

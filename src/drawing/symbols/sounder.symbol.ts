@@ -1,5 +1,4 @@
 import { box, HEIGHT, lead, line, type SymbolArt } from './art.ts';
-import { body, boxCells } from './characters.ts';
 import { loadOn, type PartSymbol } from './symbol.ts';
 
 /** Sounder: a box with a mouth (from memory). */
@@ -24,6 +23,4 @@ export const sounder: PartSymbol = {
     const on = loadOn(symbol, state);
     return on ? [['lit', box(-6, on === 'dim' ? 22 : 14, 6, 30)]] : [];
   },
-  cells: boxCells(1, 2),
-  write: body(({ filled }) => [`[${filled === ' ' ? ')' : filled}]`, -1]),
 };

@@ -4,7 +4,6 @@ import type { StopSaid } from '../../words/index.ts';
 import type { Actuator, Delay, Winding } from '../parts/moving.ts';
 import type { Ink } from '../picture/ink.ts';
 import type { ShownState } from '../states/shown-state.ts';
-import type { Canvas } from '../text/canvas.ts';
 import type { Outline, Point, SymbolArt } from './art.ts';
 
 /** What of a part, beside its form, decides how it looks. */
@@ -32,26 +31,11 @@ export interface DrawnSymbol {
   readonly ports: readonly { readonly terminal: string; readonly x: number; readonly y: number }[];
 }
 
-/** What decides how much room a symbol takes in characters. */
-export interface Extent {
-  readonly actuator?: Actuator | undefined;
-  readonly spots: readonly unknown[];
-}
-
 /** How far a symbol reaches from its line, and how high it is. */
 export interface Body {
   readonly left: number;
   readonly right: number;
   readonly height: number;
-}
-
-/** The symbol's own part of a state, for a terminal; at rest there is none. */
-export interface Seen {
-  readonly closed: readonly boolean[] | undefined;
-  readonly live: readonly boolean[];
-  /** What fills it; a space where it is off. */
-  readonly filled: string;
-  readonly input: string;
 }
 
 export interface PartSymbol {
@@ -68,9 +52,6 @@ export interface PartSymbol {
   readonly gap?: Point;
   /** What a state adds to it. */
   readonly effect?: (symbol: DrawnSymbol, state: ShownState) => readonly (readonly [Ink, Outline])[];
-  /** In characters: cells on either side of the line, its own included on the right; and rows. */
-  readonly cells: (part: Extent) => Body;
-  readonly write: (canvas: Canvas, symbol: DrawnSymbol, seen: Seen) => void;
 }
 
 /** How the only load of a symbol's device stands, where it isn't off. */

@@ -18,6 +18,4 @@ export const terminal: PartSymbol = {
   sort: 'other',
   said: 'terminal',
   art: () => art,
-  cells: () => ({ left: 0, right: 1, height: 1 }),
-  write: (canvas, { x, top }) => canvas.put(x, top, '○'),
 };

@@ -1,5 +1,4 @@
 import { box, HEIGHT, lead, line, type SymbolArt } from './art.ts';
-import { body, boxCells } from './characters.ts';
 import { loadOn, type PartSymbol } from './symbol.ts';
 
 /** Solenoid valve: a coil that works the two triangles of a valve (from memory). */
@@ -31,6 +30,4 @@ export const valve: PartSymbol = {
   said: 'whole',
   art: () => art,
   effect: (symbol, state) => (loadOn(symbol, state) ? [['lit', box(-14, 14, 14, 30)]] : []),
-  cells: boxCells(2, 3),
-  write: body(({ filled }) => [`[${'><'.padEnd(3, filled)}]`, -2]),
 };

@@ -4,10 +4,9 @@ import type { LampState } from '../../../shared/solution.ts';
 import { poseOf } from '../scene/pose.ts';
 import type { SceneSymbol } from '../scene/types.ts';
 import { positionOf, type ShownState } from '../states/shown-state.ts';
-import { ACTUATORS } from '../symbols/actuators.ts';
-import { symbolOf } from '../symbols/registry.ts';
-import type { Seen } from '../symbols/symbol.ts';
 import type { Canvas } from './canvas.ts';
+import type { Seen } from './sign.ts';
+import { ACTUATOR_SIGNS, SIGNS } from './signs.ts';
 
 /** What fills a lamp, and whatever else is on, dim or flashing. */
 const FILLED: Readonly<Record<Exclude<LampState, 'dark'>, string>> = { lit: '█', dim: '▄', flashing: '▞' };
@@ -29,9 +28,9 @@ function seenIn(symbol: SceneSymbol, state: ShownState | undefined): Seen {
 /** Draws a symbol as it is drawn at rest, or as it stands in a state. */
 export function drawGlyph(canvas: Canvas, symbol: SceneSymbol, state: ShownState | undefined): void {
   const { x, top, form, actuator } = symbol;
-  symbolOf(form).write(canvas, symbol, seenIn(symbol, state));
+  SIGNS[form].write(canvas, symbol, seenIn(symbol, state));
   if (actuator) {
     const reach = form === 'changeover' ? 2 : 1;
-    canvas.put(x - reach - 2, top + 1, `${ACTUATORS[actuator].sign}╌`);
+    canvas.put(x - reach - 2, top + 1, `${ACTUATOR_SIGNS[actuator]}╌`);
   }
 }

@@ -1,12 +1,12 @@
 /** Sizes of a drawing in character cells. */
 
 import type { Profile } from '../layout/profile.ts';
-import { symbolOf } from '../symbols/registry.ts';
+import { SIGNS } from './signs.ts';
 
 export const textProfile = (columns: number): Profile => ({
   name: 'text',
   width: columns,
-  body: (part) => symbolOf(part.form).cells(part),
+  body: (part) => SIGNS[part.form].cells(part),
   leg: 2,
   phase: 5,
   gap: 2,

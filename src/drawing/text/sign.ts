@@ -1,6 +1,28 @@
-/** Symbols in characters: a body between its conductors. */
-import { type Canvas, heavy } from '../text/canvas.ts';
-import type { Body, DrawnSymbol, Extent, Seen } from './symbol.ts';
+/** What a symbol is in characters: a body between its conductors. */
+import type { Actuator } from '../parts/moving.ts';
+import type { Body, DrawnSymbol } from '../symbols/symbol.ts';
+import { type Canvas, heavy } from './canvas.ts';
+
+/** What decides how much room a symbol takes in characters. */
+export interface Extent {
+  readonly actuator?: Actuator | undefined;
+  readonly spots: readonly unknown[];
+}
+
+/** The symbol's own part of a state; at rest there is none. */
+export interface Seen {
+  readonly closed: readonly boolean[] | undefined;
+  readonly live: readonly boolean[];
+  /** What fills it; a space where it is off. */
+  readonly filled: string;
+  readonly input: string;
+}
+
+export interface Sign {
+  /** Cells on either side of the line, its own included on the right; and rows. */
+  readonly cells: (part: Extent) => Body;
+  readonly write: (canvas: Canvas, symbol: DrawnSymbol, seen: Seen) => void;
+}
 
 /** So much to either side, an actuator's sign left of it. */
 export const bladeCells =
