@@ -58,7 +58,7 @@ vi.mock('../../src/drawing/devices/registry.ts', async (original) => {
 vi.mock('../../src/drawing/symbols/registry.ts', async (original) => {
   const { SYMBOLS } = await original<typeof import('../../src/drawing/symbols/registry.ts')>();
   const { box, HEIGHT, lead } = await import('../../src/drawing/symbols/art.ts');
-  const { loadOn } = await import('../../src/drawing/symbols/symbol.ts');
+  const { loadEffect, pulse } = await import('../../src/drawing/symbols/symbol.ts');
   const cap: import('../../src/drawing/symbols/symbol.ts').PartSymbol = {
     sort: 'load',
     said: 'whole',
@@ -69,7 +69,7 @@ vi.mock('../../src/drawing/symbols/registry.ts', async (original) => {
       rest: [],
       strokes: () => [box(-12, 13, 12, 31), lead(0, [0, 0], [0, 13]), lead(1, [0, 31], [0, HEIGHT])],
     }),
-    effect: (symbol, state) => (loadOn(symbol, state) ? [['lit', box(-12, 13, 12, 31)]] : []),
+    effect: loadEffect(() => box(-12, 13, 12, 31), pulse(0, 22)),
   };
   const all = { ...SYMBOLS, [CAP]: cap };
   return { SYMBOLS: all, symbolOf: (form: keyof typeof SYMBOLS) => all[form] };

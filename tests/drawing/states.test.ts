@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Circuit } from '../../shared/circuit.ts';
-import { readActs } from '../../src/circuit/index.ts';
+import { readActs, readCircuit } from '../../src/circuit/index.ts';
 import { drawSvgs, PROFILES, picturesOf, type Scene, shownState } from '../../src/drawing/index.ts';
 import type { Group, Ink, Picture } from '../../src/drawing/picture/types.ts';
 import { REST } from '../../src/drawing/states/shown-state.ts';
@@ -52,6 +52,43 @@ describe('a drawing in a state', () => {
     expect(shown.indexOf('fed')).toBeLessThan(shown.indexOf('live'));
     expect(shown.indexOf('fed-arrow')).toBeGreaterThan(shown.indexOf('live'));
     expect(inks([]).filter((ink) => ink.startsWith('fed'))).toEqual([]);
+  });
+
+  it('shows what flashes by a sign of its own, over a live conductor and over a dead one, and never filled as lit', () => {
+    const read = readCircuit(`supply A 24 V DC
+-K1 flasher 1 s on 1 s off
+-H1 lamp
+-H2 lamp
+-P1 sounder
+-H3 lamp
+A:L+ -K1:A1-A2 A:L-
+A:L+ -K1:15-18 -H1:X1-X2 A:L-
+-K1:16 -H2:X1-X2 A:L-
+-K1:18 -P1:X1-X2 A:L-
+A:L+ -H3:X1-X2 A:L-`);
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    const blinking = layOut(read.value, PROFILES.screen);
+    const live = new Set<boolean>();
+    for (const acts of ['wait 500 ms', 'wait 1500 ms']) {
+      const state = shownState(solvedAfter(read.value, acts));
+      const picture = picturesOf(blinking, state).picture(0);
+      const shapes = (part: string, ink: Ink) =>
+        groupOf(picture, part).items.flatMap((item) =>
+          item.kind === 'shape' && item.ink === ink ? [item.d] : [],
+        );
+      expect(shapes('-H3:X1', 'ray')).toHaveLength(3);
+      const [whole] = shapes('-H3:X1', 'lit');
+      for (const lamp of ['-H1:X1', '-H2:X1']) {
+        live.add(inkOfNet(picture, netWith(blinking, lamp)) === 'live');
+        expect(shapes(lamp, 'ray')).toEqual(shapes('-H1:X1', 'ray'));
+        expect(shapes(lamp, 'ray')).toHaveLength(1);
+        expect(shapes(lamp, 'lit')).toHaveLength(2);
+        expect(shapes(lamp, 'lit')).not.toContain(whole);
+      }
+      expect(shapes('-P1:X1', 'lit')).toEqual([]);
+      expect(shapes('-P1:X1', 'ray')).toHaveLength(1);
+    }
+    expect(live).toEqual(new Set([true, false]));
   });
 
   it('at rest is the drawing itself', () => {

@@ -13,7 +13,7 @@ import {
 } from '../../words/index.ts';
 import { type DrawnPlaces, findPlaces } from '../layout/places.ts';
 import { plainLetters, type Rename } from '../letters.ts';
-import { footOfJoined, type Part, type Run, type RunPart } from '../parts/index.ts';
+import { fellowsOf, footOfJoined, type Part, type Run, type RunPart } from '../parts/index.ts';
 import { isAbove } from '../parts/survey.ts';
 import { stopSaid } from './stop-said.ts';
 
@@ -76,8 +76,8 @@ class Telling {
   }
 
   private coil(part: Part): PathPlace | undefined {
-    const coil = part.mechanism === undefined ? undefined : this.places.coilOf.get(part.mechanism);
-    if (!coil || part.form === 'coil') return undefined;
+    const [coil] = fellowsOf(this.places.drawn, part);
+    if (coil?.form !== 'coil' || part.form === 'coil') return undefined;
     return this.path(this.places.drawn.runOfPart[coil.index] as number);
   }
 

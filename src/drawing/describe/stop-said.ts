@@ -1,6 +1,7 @@
 /** What a part is called where a path passes it, with the terminals at which it comes in and goes on. */
 import type { Device } from '../../../shared/circuit.ts';
 import type { DrawnDevice, PathPlace, StopSaid } from '../../words/index.ts';
+import { closedPositions } from '../layout/references.ts';
 import type { Rename } from '../letters.ts';
 import type { Part } from '../parts/index.ts';
 import { symbolOf } from '../symbols/registry.ts';
@@ -31,6 +32,7 @@ const COIL_SAID = { set: 'setCoil', reset: 'resetCoil', control: 'controlInput' 
 /** The part with the terminals at which a path comes in and goes on. */
 export function stopSaid(part: Part, { passed, coil, onFrom }: Passing, rename: Rename): StopSaid {
   const { form, delay, text } = part;
+  const [closed = '', operated = ''] = closedPositions(part);
   const device = deviceSaid(part.device, rename);
   const base = { device, through: passed, ...(coil ? { coil } : {}) };
   const late: { readonly late?: 'operating' | 'releasing' } =
@@ -43,7 +45,7 @@ export function stopSaid(part: Part, { passed, coil, onFrom }: Passing, rename: 
         says: said,
         ...base,
         ...late,
-        ...('positions' in part.device && text ? { positions: text } : {}),
+        ...(closed ? { positions: closed } : {}),
       };
     case 'changeover': {
       const [common = '', breakLeg = '', makeLeg = ''] = part.spots.map(({ terminal }) => terminal);
@@ -55,6 +57,7 @@ export function stopSaid(part: Part, { passed, coil, onFrom }: Passing, rename: 
         common,
         breakLeg,
         makeLeg,
+        ...(closed ? { breakIn: closed, makeIn: operated } : {}),
         ...(onFrom === undefined ? {} : { onFrom }),
       };
     }

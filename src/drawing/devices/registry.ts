@@ -27,15 +27,6 @@ const time = ({ seconds }: DeviceOf<'on-delay' | 'off-delay' | 'supplied-off-del
 const colour = ({ colour: shown }: DeviceOf<'lamp' | 'push-button'>): RatingSaid | undefined =>
   shown && { says: 'colour', colour: shown };
 
-/** A selector's contact names the positions it is closed in; with two positions the drawn blade says enough. */
-function closedPositions(
-  { positions }: DeviceOf<'selector'>,
-  [first]: readonly Contact[],
-): string | undefined {
-  if (!first || first.changeover) return undefined;
-  return first.closedIn.map((index) => positions[index] ?? '').join(' ');
-}
-
 /** U1 V1 W1 side by side above; with both ends brought out, U2 V2 W2 below. */
 const windings = ({ terminals }: Anatomy): PartPlan => ({
   form: 'motor',
@@ -57,7 +48,7 @@ export const DRAWN: { readonly [K in DeviceKind]: DrawnTraits<K> } = {
   'latching-relay': { letter: always('K') },
   'push-button': { letter: always('S'), actuator: 'push', rating: colour },
   'emergency-stop': { letter: always('S'), actuator: 'mushroom' },
-  selector: { letter: always('S'), actuator: 'turn', poleText: closedPositions },
+  selector: { letter: always('S'), actuator: 'turn', positions: ({ positions }) => positions },
   'field-contact': { letter: always('B'), actuator: 'field' },
   'limit-switch': { letter: always('B'), actuator: 'limit' },
   'float-switch': { letter: always('B'), actuator: 'float' },

@@ -17,6 +17,8 @@ export interface DrawnTraits<K extends DeviceKind> {
   pole?(contact: Contact): PartForm | undefined;
   /** What is needed to tell what it does: a timer's time, a lamp's colour, a fuse's rating. */
   rating?(device: DeviceOf<K>): RatingSaid | undefined;
-  /** What stands at one of its poles alone: a point's text, the positions it is closed in. */
+  /** The names of its positions, where its contacts name those they are closed in. */
+  positions?(device: DeviceOf<K>): readonly string[];
+  /** What stands at one of its poles alone: a point's text. */
   poleText?(device: DeviceOf<K>, legs: readonly Contact[]): string | undefined;
 }

@@ -28,7 +28,7 @@ export function drawSymbol(
 ): void {
   const { profile, drawn, labels, columns, heights, placeOf } = on;
   const { part, flipped, row } = place;
-  const written = labels(part, place.lastOfRun);
+  const written = labels(place);
   const { body, beside } = written;
   const rowTop = heights.rowY[row] as number;
   const room = heights.rowHeight[row] as number;
@@ -62,12 +62,12 @@ export function drawSymbol(
     ports,
   });
   numberTerminals(place, written, on, out, top, bottom);
-  if (place.linked) return;
   const line = isPolyphase(part.form) ? Math.min(...xs) + profile.phase : x;
   out.lines(
     beside,
     line - labelAt(place, written, profile),
-    rowTop + halved(room - beside.height, profile),
+    // At a contact that another's dashed line moves, over that line.
+    place.linked ? top + profile.join - beside.height : rowTop + halved(room - beside.height, profile),
     'end',
     id,
   );
@@ -106,7 +106,7 @@ export function drawBand({ standing, columns: runs }: Section, on: SymbolDraftin
   const { profile, labels, columns, heights } = on;
   const used = new Array<number>(runs.length).fill(heights.end);
   for (const place of standing) {
-    const { band } = labels(place.part, place.lastOfRun);
+    const { band } = labels(place);
     if (band.lines.length === 0) continue;
     const { column } = place;
     const y = used[column] as number;

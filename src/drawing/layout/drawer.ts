@@ -8,12 +8,12 @@ import type { Collected } from './collected.ts';
 import { type Drafting, drawSection } from './draw-section.ts';
 import { type Columns, findColumns, type LabelsFor, LOOSELY, TIED } from './extents.ts';
 import { type Foldable, fold } from './fold.ts';
-import { labelsOf } from './labels.ts';
+import { labelsOf, type PartLabels } from './labels.ts';
 import type { Levels } from './levels.ts';
 import { type DrawnPlaces, findPlaces, type SheetColumns } from './places.ts';
 import type { Profile } from './profile.ts';
 import { outline, planSection } from './section.ts';
-import type { Ends, Section } from './section-types.ts';
+import type { Ends, PlacedPart, Section } from './section-types.ts';
 
 const voltage = ({ volts, current }: Supply): string => `${volts} V ${current}`;
 
@@ -71,12 +71,14 @@ export class Drawer {
     this.rename = rename;
     this.places = findPlaces(circuit, pieces);
     const make = labelsOf(words, this.places, profile, rename);
-    const kept = new Map<Part, ReturnType<typeof make>>();
-    this.labels = (part, lastOfRun) => {
-      let found = kept.get(part);
+    // What the dashed line joins depends on how the columns are folded.
+    const kept = new Map<Part | PlacedPart, PartLabels>();
+    this.labels = (place) => {
+      const key = place.joined.length > 1 ? place : place.part;
+      let found = kept.get(key);
       if (!found) {
-        found = make(part, lastOfRun);
-        kept.set(part, found);
+        found = make(place);
+        kept.set(key, found);
       }
       return found;
     };

@@ -1,5 +1,5 @@
 /** How wide each column of a row is, and so where its line stands. */
-import { isPolyphase, isPower, type Part } from '../parts/index.ts';
+import { isPolyphase, isPower } from '../parts/index.ts';
 import type { PartLabels } from './labels.ts';
 import type { Profile } from './profile.ts';
 import {
@@ -30,7 +30,7 @@ export interface Columns {
 export const TIED = 2;
 export const LOOSELY = 1;
 
-export type LabelsFor = (part: Part, lastOfRun: boolean) => PartLabels;
+export type LabelsFor = (place: PlacedPart) => PartLabels;
 
 interface Reach {
   left: number;
@@ -60,12 +60,12 @@ export function labelAt(place: PlacedPart, labels: PartLabels, profile: Profile)
 }
 
 function reachOf(place: PlacedPart, labels: PartLabels, profile: Profile): Reach {
-  const { part, linked } = place;
+  const { part } = place;
   const { beside, band, body, numbers } = labels;
   const middle = isPolyphase(part.form) ? profile.phase : 0;
   const spread = spreadsOver(place);
   let left = body.left - middle;
-  if (!linked && beside.width > 0) left = labelAt(place, labels, profile) + beside.width - middle;
+  if (beside.width > 0) left = labelAt(place, labels, profile) + beside.width - middle;
   let right = spread ? 0 : body.right + middle;
   part.spots.forEach((spot, index) => {
     const reach = profile.numberGap + (numbers[index] ?? 0);
@@ -95,7 +95,7 @@ export function findColumns(section: Section, labels: LabelsFor, profile: Profil
   const offset = ({ shift, phase }: Lane): number => shift * profile.leg + phase * profile.phase;
   const tied = new Uint8Array(count);
   for (const place of section.standing) {
-    const written = labels(place.part, place.lastOfRun);
+    const written = labels(place);
     const { left, right } = reachOf(place, written, profile);
     const shift = place.shift * profile.leg;
     widen(place.column, left - shift, right + shift);

@@ -21,8 +21,9 @@ export function stackRows(
   profile: Profile,
 ): Heights {
   const rowHeight = new Array<number>(rows).fill(0);
-  for (const { part, row, lastOfRun, linked } of standing) {
-    const { beside, body } = labels(part, lastOfRun);
+  for (const place of standing) {
+    const { row, linked } = place;
+    const { beside, body } = labels(place);
     rowHeight[row] = Math.max(rowHeight[row] as number, body.height, linked ? 0 : beside.height);
   }
   const { margin, pitch, empty } = profile.channel;

@@ -1,10 +1,12 @@
 /** What is written at each part: name and texts to its left, and below the return pole what belongs to a load. */
 import { type Lettering, say } from '../../words/index.ts';
 import { drawnAs } from '../devices/registry.ts';
-import { isLoad, isPolyphase, type Part, plansOf } from '../parts/index.ts';
+import { fellowsOf, isLoad, isPolyphase, type Part } from '../parts/index.ts';
 import type { TextRole } from '../scene/types.ts';
 import type { DrawnPlaces } from './places.ts';
 import type { Body, Profile } from './profile.ts';
+import { freeOf, listOf, moversOf, positionsSaid } from './references.ts';
+import type { PlacedPart } from './section-types.ts';
 import { wrapNarrow, wrapText } from './wrap.ts';
 
 export interface Line {
@@ -31,37 +33,12 @@ export interface PartLabels {
 
 type Writing = Pick<Line, 'text' | 'role'>;
 
-const isCoilDevice = (places: DrawnPlaces, part: Part): boolean =>
-  part.mechanism !== undefined && places.coilOf.has(part.mechanism) && part.form !== 'coil';
-
-/** One line a contact: the terminals that are wired and where; and what is free, pole by pole. */
-export function contactList(
-  places: DrawnPlaces,
-  coil: Part,
-): { readonly wired: string[]; readonly free: string[] } {
-  const { drawn, contactsOf, placeOfRun, coilOf } = places;
-  if (!coil.mechanism || coilOf.get(coil.mechanism) !== coil) return { wired: [], free: [] };
-  const plans = plansOf(coil.device);
-  const rank = ({ spots }: Part): number =>
-    plans.findIndex((plan) => plan.spots[0]?.terminal === spots[0]?.terminal);
-  const parts = [...(contactsOf.get(coil.mechanism) ?? [])].sort((a, b) => rank(a) - rank(b));
-  const wired = parts.map((part) => {
-    const terminals = part.spots.map((spot) => spot.terminal).join('-');
-    return `${terminals} ${placeOfRun(drawn.runOfPart[part.index] as number)}`;
-  });
-  const taken = new Set(parts.flatMap((part) => part.spots.map((spot) => spot.terminal)));
-  const free = plans
-    .filter(({ form, mechanism }) => form !== 'coil' && mechanism === coil.mechanism)
-    .map(({ spots }) => spots.map(({ terminal }) => terminal).filter((terminal) => !taken.has(terminal)));
-  return { wired, free: free.filter((pole) => pole.length > 0).map((pole) => pole.join('-')) };
-}
-
 export function labelsOf(
   { lettering }: Lettering,
   places: DrawnPlaces,
   profile: Profile,
   rename: (designation: string) => string,
-): (part: Part, lastOfRun: boolean) => PartLabels {
+): (place: PlacedPart) => PartLabels {
   const label = (writing: readonly Writing[]): Label => {
     let [width, height] = [0, 0];
     const lines = writing.map(({ text, role }) => {
@@ -76,38 +53,49 @@ export function labelsOf(
     wrapNarrow(text, profile.wraps, profile.wrapLines, (line) => profile.measure(line, 'text')).map(
       (line) => ({ text: line, role: 'text' }),
     );
-  const bandList = (part: Part): Writing[] => {
-    if (part.form !== 'coil') return [];
-    const { wired, free } = contactList(places, part);
+  const listed = (texts: readonly string[]): Writing[] => texts.map((text) => ({ text, role: 'list' }));
+  /** Under a coil: its contacts and where they are; and what is free. */
+  const coilList = (coil: Part): Writing[] => {
+    const wired = listOf(places, coil, [coil.index]);
     const measure = (text: string): number => profile.measure(text, 'list');
     const room = Math.max(measure(lettering.free('11-12-14 22')), ...wired.map(measure));
-    const rest = free.length > 0 ? wrapText(lettering.free(free.join(' ')), room, measure) : [];
-    return [...wired, ...rest].map((text) => ({ text, role: 'list' }));
+    const free = freeOf(places, coil);
+    return listed([...wired, ...(free ? wrapText(lettering.free(free), room, measure) : [])]);
   };
-  const labels = (part: Part, lastOfRun: boolean): Pick<PartLabels, 'beside' | 'band'> => {
-    const { device } = part;
+  const labels = ({ part, lastOfRun, linked, joined }: PlacedPart): Pick<PartLabels, 'beside' | 'band'> => {
+    const { device, form } = part;
+    const several = fellowsOf(places.drawn, part).length > 1;
+    const said = positionsSaid(part).map((text): Writing => ({ text, role: 'text' }));
+    if (linked)
+      return {
+        beside: label(
+          said.length > 1 ? [{ text: said.map(({ text }) => text).join(' '), role: 'text' }] : said,
+        ),
+        band: label([]),
+      };
     const lines: Writing[] = [{ text: rename(device.name), role: 'name' }];
+    const movers = moversOf(places, part, joined).map((text): Writing => ({ text, role: 'place' }));
+    if (movers.length > 0)
+      return {
+        beside: label([...lines, ...said, ...movers]),
+        band: label([]),
+      };
     const rating = drawnAs(device).rating?.(device);
-    if (rating && (part.mechanism === undefined || part.form === 'coil' || !isCoilDevice(places, part)))
-      lines.push({ text: say(lettering.ratings, rating), role: 'text' });
+    if (rating) lines.push({ text: say(lettering.ratings, rating), role: 'text' });
     // A controller's point says what it is for; its controller need not be told at each.
-    const point = part.form === 'input' || part.form === 'output';
-    const text = point
-      ? (part.text ?? device.text ?? '')
-      : [part.text, device.text].filter(Boolean).join(': ');
-    if (isCoilDevice(places, part)) {
-      const coil = places.coilOf.get(part.mechanism as string) as Part;
-      lines.push({ text: places.placeOfRun(places.drawn.runOfPart[coil.index] as number), role: 'place' });
-      return { beside: label(lines), band: label([]) };
-    }
-    // A motor has room beside it, and mostly stands high above the return.
-    if (!isLoad(part.form) || !lastOfRun || isPolyphase(part.form))
-      return { beside: label([...lines, ...wrapped(text)]), band: label(bandList(part)) };
-    return { beside: label(lines), band: label([...wrapped(text), ...bandList(part)]) };
+    const point = form === 'input' || form === 'output';
+    const text = wrapped(point ? (part.text ?? device.text ?? '') : (device.text ?? ''));
+    const list = form === 'coil' ? coilList(part) : listed(listOf(places, part, joined));
+    if (isLoad(form) && lastOfRun && !isPolyphase(form))
+      return { beside: label(lines), band: label([...text, ...list]) };
+    return {
+      beside: label([...lines, ...(several ? [] : said), ...text, ...list]),
+      band: label([]),
+    };
   };
-  return (part, lastOfRun) => {
-    const { beside, band } = labels(part, lastOfRun);
-    const numbers = part.spots.map(({ terminal }) => profile.measure(terminal, 'number'));
-    return { beside, band, body: profile.body(part), numbers };
+  return (place) => {
+    const { beside, band } = labels(place);
+    const numbers = place.part.spots.map(({ terminal }) => profile.measure(terminal, 'number'));
+    return { beside, band, body: profile.body(place.part), numbers };
   };
 }

@@ -1,5 +1,13 @@
 /** Where each part of a row of columns stands, and on which lines its terminals are. */
-import { footOfJoined, isLoad, isPolyphase, type Part, type Run, type Survey } from '../parts/index.ts';
+import {
+  fellowsOf,
+  footOfJoined,
+  isLoad,
+  isPolyphase,
+  type Part,
+  type Run,
+  type Survey,
+} from '../parts/index.ts';
 import { laneShifts } from './lanes.ts';
 import type { Levels, Links } from './levels.ts';
 import type { Lane, PlacedPart } from './section-types.ts';
@@ -36,10 +44,19 @@ function motorLanes(
   );
 }
 
-/** One actuator moves all the contacts that the dashed line joins: it is drawn at the first. */
-function withoutActuator({ actuator: _, ...part }: Part): Part {
+/**
+ * One actuator moves all the contacts that the dashed line joins: it is drawn at the first. A head that holds itself is drawn
+ * once: at a contact that stands apart the dashed line ends at where the head is, lest it be taken for a second one.
+ */
+function withActuator(drawn: Survey, part: Part, joined: readonly number[]): Part {
+  const linked = joined[0] !== part.index;
+  const head = fellowsOf(drawn, part)[0]?.index ?? part.index;
+  if (!linked && (part.actuator !== 'mushroom' || joined.includes(head))) return part;
+  const { actuator: _, ...rest } = part;
   const { actuator: __, ...traits } = part.traits;
-  return { ...part, traits, look: `${part.look} linked` };
+  if (linked) return { ...rest, traits, look: `${part.look} linked` };
+  const actuator = 'elsewhere';
+  return { ...rest, actuator, traits: { ...traits, actuator }, look: `${part.look} ${actuator}` };
 }
 
 /** `narrow`: motors that keep their terminals in their own column. */
@@ -50,24 +67,26 @@ export function placeParts(
   links: Links,
   narrow: ReadonlySet<number>,
 ): PlacedPart[] {
-  const linkedParts = new Set(links.flatMap((link) => link.slice(1)));
+  const linkOf = new Map(links.flatMap((link) => link.map((part) => [part, link] as const)));
   return columns.flatMap((run, column) => {
     const shifts = laneShifts(drawn, run);
     return run.parts.map(({ part: index, flipped }, at): PlacedPart => {
       const part = drawn.parts[index] as Part;
       const shift = shifts[at] ?? 0;
+      const joined = linkOf.get(index) ?? [index];
       const lanes = isPolyphase(part.form)
         ? motorLanes(drawn, part, column, shift, narrow.has(index) ? [] : columns, levels)
         : part.spots.map(({ dx }) => ({ column, shift: shift + dx, phase: 0 }));
       return {
-        part: linkedParts.has(index) ? withoutActuator(part) : part,
+        part: withActuator(drawn, part, joined),
         column,
         row: levels.row[index] as number,
         shift,
         flipped,
         lanes,
         lastOfRun: run.parts.slice(at + 1).every((later) => !isLoad(drawn.parts[later.part]?.form ?? 'make')),
-        linked: linkedParts.has(index),
+        joined,
+        linked: joined[0] !== index,
       };
     });
   });

@@ -17,7 +17,9 @@ export interface PlacedPart {
   /** By spot. */
   readonly lanes: readonly Lane[];
   readonly lastOfRun: boolean;
-  /** Linked to the part of the same mechanism in the column before: carries no name of its own. */
+  /** The parts that one dashed line joins, from left to right; only this one where there is none. */
+  readonly joined: readonly number[];
+  /** Joined to the part in the column before: carries no name of its own. */
   readonly linked: boolean;
 }
 

@@ -34,6 +34,7 @@ export const ACTUATORS: Readonly<Record<Actuator, Head>> = {
     strokes: [{ kind: 'circle', at: [-2, 0], r: 4 }, line([-7, 0], [-6, 0]), line([-7, 4.8], [3, 4.8])],
     edge: 2,
   },
+  elsewhere: { strokes: [], edge: -7 },
   trip: {
     strokes: [box(-6, -6, 3, 6), line([-4, 4], [-1.5, 4], [-1.5, -3], [1, -3])],
     edge: 3,

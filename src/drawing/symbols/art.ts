@@ -56,7 +56,7 @@ export const PHASE = 38;
 
 /** A lead of the symbol's: part of the conductor at that spot. */
 export const lead = (spot: number, ...points: readonly Point[]): Stroke => ({ kind: 'line', points, spot });
-export const line = (...points: readonly Point[]): Stroke => ({ kind: 'line', points });
+export const line = (...points: readonly Point[]): Outline => ({ kind: 'line', points });
 /** A blade hangs on the conductor at its pivot. */
 export const blade = (spot: number, ...points: readonly Point[]): Stroke => ({
   kind: 'line',

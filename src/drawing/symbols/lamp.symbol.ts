@@ -1,5 +1,5 @@
-import { HEIGHT, lead, line, type Outline, type SymbolArt } from './art.ts';
-import { loadOn, type PartSymbol } from './symbol.ts';
+import { HEIGHT, lead, line, type Outline, type Point, type SymbolArt } from './art.ts';
+import { loadEffect, type PartSymbol, pulse } from './symbol.ts';
 
 const R = 10;
 const D = R * Math.SQRT1_2;
@@ -21,36 +21,40 @@ const art: SymbolArt = {
 
 const RADIANS = Math.PI / 180;
 
-/** Rays to the right, where nothing is written; broken ones flash. */
-function rays(broken: boolean): Outline[] {
-  const pieces = broken
-    ? [
-        [12.5, 14],
-        [15.5, 17],
-      ]
-    : [[12.5, 17]];
-  return [-26, 0, 26].flatMap((angle) =>
-    pieces.map(([from = 0, to = 0]): Outline => {
-      const at = (r: number): readonly [number, number] => [
-        r * Math.cos(angle * RADIANS),
-        22 + r * Math.sin(angle * RADIANS),
-      ];
-      return { kind: 'line', points: [at(from), at(to)] };
-    }),
-  );
-}
+const onRim = (r: number, degrees: number): Point => [
+  r * Math.cos(degrees * RADIANS),
+  22 + r * Math.sin(degrees * RADIANS),
+];
 
-const inside = (half: boolean): Outline =>
-  half ? { kind: 'arc', at: [0, 22], r: R, from: 0, to: 180 } : { kind: 'circle', at: [0, 22], r: R };
+/** Rays to the right, where nothing is written. */
+const rays = [-26, 0, 26].map((angle) => line(onRim(12.5, angle), onRim(17, angle)));
+
+/** Two of the four fields between the cross's lines. */
+const fields = [-90, 90].map(
+  (middle): Outline => ({
+    kind: 'line',
+    closed: true,
+    points: [[0, 22], ...[-45, -22, 0, 22, 45].map((angle) => onRim(R, middle + angle))],
+  }),
+);
+
+const filled = loadEffect(
+  (half) =>
+    half ? { kind: 'arc', at: [0, 22], r: R, from: 0, to: 180 } : { kind: 'circle', at: [0, 22], r: R },
+  pulse(17, 22),
+);
 
 export const lamp: PartSymbol = {
   sort: 'load',
   said: 'whole',
   art: () => art,
+  /** Lit: filled, with rays; dim: half filled; flashing: two fields filled and a square wave, whatever its moment. */
   effect(symbol, state) {
-    const on = loadOn(symbol, state);
-    if (!on) return [];
-    const lit = ['lit', inside(on === 'dim')] as const;
-    return on === 'dim' ? [lit] : [lit, ...rays(on === 'flashing').map((ray) => ['ray', ray] as const)];
+    const load = state.loads.get(symbol.device);
+    return [
+      ...(load === 'flashing' ? fields : []).map((field) => ['lit', field] as const),
+      ...filled(symbol, state),
+      ...(load === 'lit' ? rays : []).map((ray) => ['ray', ray] as const),
+    ];
   },
 };

@@ -1,5 +1,5 @@
 import { lead, PHASE, type Point, type Stroke, type SymbolArt } from './art.ts';
-import { loadOn, type PartSymbol } from './symbol.ts';
+import { loadEffect, type PartSymbol, pulse } from './symbol.ts';
 
 const R = 24;
 const CENTRE = 42;
@@ -32,6 +32,11 @@ export const motor: PartSymbol = {
   said: 'whole',
   phases: true,
   art: ({ terminals }) => art(terminals),
-  effect: (symbol, state) =>
-    loadOn(symbol, state) ? [['lit', { kind: 'circle', at: [0, CENTRE], r: R }]] : [],
+  effect: loadEffect(
+    (half) =>
+      half
+        ? { kind: 'arc', at: [0, CENTRE], r: R, from: 0, to: 180 }
+        : { kind: 'circle', at: [0, CENTRE], r: R },
+    pulse(0, CENTRE + 18),
+  ),
 };

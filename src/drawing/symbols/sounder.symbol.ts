@@ -1,5 +1,5 @@
 import { box, HEIGHT, lead, line, type SymbolArt } from './art.ts';
-import { loadOn, type PartSymbol } from './symbol.ts';
+import { loadEffect, type PartSymbol, pulse } from './symbol.ts';
 
 /** Sounder: a box with a mouth (from memory). */
 const art: SymbolArt = {
@@ -19,8 +19,5 @@ export const sounder: PartSymbol = {
   sort: 'load',
   said: 'whole',
   art: () => art,
-  effect(symbol, state) {
-    const on = loadOn(symbol, state);
-    return on ? [['lit', box(-6, on === 'dim' ? 22 : 14, 6, 30)]] : [];
-  },
+  effect: loadEffect((half) => box(-6, half ? 22 : 14, 6, 30), pulse(0, 22)),
 };

@@ -1,10 +1,9 @@
 /** What a symbol is to all of the drawing that doesn't know symbols one by one. */
-import type { LampState } from '../../../shared/solution.ts';
 import type { StopSaid } from '../../words/index.ts';
 import type { Actuator, Delay, Winding } from '../parts/moving.ts';
 import type { Ink } from '../picture/ink.ts';
 import type { ShownState } from '../states/shown-state.ts';
-import type { Outline, Point, SymbolArt } from './art.ts';
+import { line, type Outline, type Point, type SymbolArt } from './art.ts';
 
 /** What of a part, beside its form, decides how it looks. */
 export interface Look {
@@ -54,11 +53,15 @@ export interface PartSymbol {
   readonly effect?: (symbol: DrawnSymbol, state: ShownState) => readonly (readonly [Ink, Outline])[];
 }
 
-/** How the only load of a symbol's device stands, where it isn't off. */
-export function loadOn(
-  { device }: DrawnSymbol,
-  { loads }: ShownState,
-): Exclude<LampState, 'dark'> | undefined {
-  const load = loads.get(device);
-  return load === 'dark' ? undefined : load;
-}
+/** A square wave round its middle, as in a flasher's coil: what flashes has it in place of being filled. */
+export const pulse = (x: number, y: number): Outline =>
+  line([x - 4, y + 4], [x - 2, y + 4], [x - 2, y - 4], [x + 2, y - 4], [x + 2, y + 4], [x + 4, y + 4]);
+
+/** What a state adds to the only load of its device: filled while it is on, `half` of it with too little voltage. */
+export const loadEffect =
+  (inside: (half: boolean) => Outline, flash: Outline): NonNullable<PartSymbol['effect']> =>
+  ({ device }, { loads }) => {
+    const load = loads.get(device) ?? 'dark';
+    if (load === 'dark') return [];
+    return load === 'flashing' ? [['ray', flash]] : [['lit', inside(load === 'dim')]];
+  };

@@ -1,5 +1,5 @@
 import { box, HEIGHT, lead, line, type SymbolArt } from './art.ts';
-import { loadOn, type PartSymbol } from './symbol.ts';
+import { loadEffect, type PartSymbol, pulse } from './symbol.ts';
 
 /** Solenoid valve: a coil that works the two triangles of a valve (from memory). */
 const art: SymbolArt = {
@@ -29,5 +29,5 @@ export const valve: PartSymbol = {
   sort: 'load',
   said: 'whole',
   art: () => art,
-  effect: (symbol, state) => (loadOn(symbol, state) ? [['lit', box(-14, 14, 14, 30)]] : []),
+  effect: loadEffect((half) => box(-14, half ? 22 : 14, 14, 30), pulse(0, 22)),
 };

@@ -54,4 +54,5 @@ export const ACTUATOR_SIGNS: Readonly<Record<Actuator, string>> = {
   limit: '<',
   float: 'o',
   trip: '#',
+  elsewhere: '╌',
 };

@@ -65,13 +65,17 @@ interface Changeover extends Omit<Contact, 'through' | 'positions'> {
   readonly common: string;
   readonly breakLeg: string;
   readonly makeLeg: string;
+  /** Of a selector: the positions in which either is closed. */
+  readonly breakIn?: string;
+  readonly makeIn?: string;
   /** The leg from which the path goes on. */
   readonly onFrom?: string;
 }
 const late = ({ late: how }: Pick<Contact, 'late'>): string =>
   how === undefined ? '' : how === 'operating' ? 'late-operating ' : 'late-releasing ';
 const coilIn = ({ coil }: Pick<Part, 'coil'>): string => (coil ? ` (coil in ${at(coil)})` : '');
-const closedIn = ({ positions }: Contact): string => (positions ? ` (closed in ${positions})` : '');
+const closedIn = ({ positions }: { positions?: string | undefined }): string =>
+  positions ? ` (closed in ${positions})` : '';
 const point = ({ text }: { text?: string }): string => (text ? ` "${text}"` : '');
 
 const stops = {
@@ -80,7 +84,7 @@ const stops = {
   break: (part: Contact): string =>
     `${late(part)}break contact${closedIn(part)} ${through(part.through)} of ${device(part.device)}${coilIn(part)}`,
   changeover: (part: Changeover): string =>
-    `${late(part)}changeover contact with common ${part.common}, break leg ${part.breakLeg} and make leg ${part.makeLeg} of ${device(part.device)}${coilIn(part)}${part.onFrom === undefined ? '' : `, on from ${part.onFrom}`}`,
+    `${late(part)}changeover contact with common ${part.common}, break leg ${part.breakLeg}${closedIn({ positions: part.breakIn })} and make leg ${part.makeLeg}${closedIn({ positions: part.makeIn })} of ${device(part.device)}${coilIn(part)}${part.onFrom === undefined ? '' : `, on from ${part.onFrom}`}`,
   pole: (part: Part): string => `pole ${through(part.through)} of ${device(part.device)}${coilIn(part)}`,
   whole: (part: Part): string => `${device(part.device)}, ${through(part.through)}${coilIn(part)}`,
   coil: (part: Part): string => `coil ${through(part.through)} of ${device(part.device)}`,
