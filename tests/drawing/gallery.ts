@@ -91,16 +91,18 @@ function symbolAt(form: Form, x: number, device: string, trait: Trait, terminals
   };
 }
 
-const SPACE = 110;
+/** From one to the next. */
+const spaceFor = (form: Form): number => (form === 'motor' ? 170 : 110);
 
 /** The symbol at rest; then in each other state it has. */
 function symbolSvg(form: Form, trait: Trait = {}, terminals = 2): string {
   const names = ['-K1', '-K2', '-K3', '-K4'];
+  const space = spaceFor(form);
   const lit = ['lamp', 'sounder', 'valve', 'motor'].includes(form);
   const count = form === 'lamp' ? 4 : form === 'terminal' || form === 'common' || form === 'heater' ? 1 : 2;
   const symbols = names
     .slice(0, count)
-    .map((name, i) => symbolAt(form, SPACE * (i + 0.6), name, trait, terminals));
+    .map((name, i) => symbolAt(form, space * (i + (form === 'motor' ? 0.4 : 0.6)), name, trait, terminals));
   const state: ShownState = {
     ...REST,
     positions: new Map([['-K2', 1]]),
@@ -125,7 +127,7 @@ function symbolSvg(form: Form, trait: Trait = {}, terminals = 2): string {
         piece: 1,
         pieces: 1,
         title: form,
-        width: SPACE * count + 10,
+        width: space * count + 10,
         height,
         symbols,
         wires: [],

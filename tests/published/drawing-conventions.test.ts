@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { readCircuit } from '../../src/circuit/index.ts';
 import { PROFILES, renameFor, type SceneSymbol } from '../../src/drawing/index.ts';
-import { poseOf } from '../../src/drawing/scene/pose.ts';
+import { looksOf, poseOf } from '../../src/drawing/scene/pose.ts';
 import { type Stroke, symbolFor } from '../../src/drawing/symbols/index.ts';
 import { galleryCircuit } from '../drawing/gallery-circuits.ts';
 import { layOut } from '../support/in-english.ts';
@@ -167,6 +167,127 @@ describe('IEC 60617 shapes (numbers from memory)', () => {
   });
 });
 
+describe('power paths', () => {
+  const POWER = `supply P 400 V 3AC
+-Q1 isolator 3 poles
+-F1 breaker 3 poles 16 A
+-K1 contactor 3 main 230 V AC
+-F2 overload "A text that needs more room than the poles have between them"
+-M1 motor 400 V
+P:L1 -Q1:1-2 -F1:1-2 -K1:1-2 -F2:1-2 -M1:U1
+P:L2 -Q1:3-4 -F1:3-4 -K1:3-4 -F2:3-4 -M1:V1
+P:L3 -Q1:5-6 -F1:5-6 -K1:5-6 -F2:5-6 -M1:W1`;
+  const read = readCircuit(POWER);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  const { sheets } = layOut(read.value, PROFILES.screen);
+  const [sheet] = sheets;
+  const motor = sheet?.symbols.find(({ form }) => form === 'motor') as SceneSymbol;
+  const strokes = symbolFor(looksOf(motor)).strokes(poseOf(motor, 0));
+  const circle = strokes.find((stroke) => stroke.kind === 'circle');
+  if (circle?.kind !== 'circle') throw new Error('no motor');
+
+  it('say what the supply is once, over its conductors, which have the names of their phases (IEC 61082-1, system text; from memory)', () => {
+    const rails = sheet?.texts.filter(({ role }) => role === 'rail') ?? [];
+    expect(rails.map(({ text }) => text).sort()).toEqual(['3/N/PE ~ 400 V 50 Hz', 'P:L1', 'P:L2', 'P:L3']);
+    const [system, ...phases] = [...rails].sort((a, b) => a.y - b.y);
+    expect(system?.text).toBe('3/N/PE ~ 400 V 50 Hz');
+    expect(phases.map(({ text }) => text)).toEqual(['P:L1', 'P:L2', 'P:L3']);
+  });
+
+  it.each(['ramp-hoist', 'power'] as const)(
+    'stand at one pitch, and go straight into the motor: %s',
+    (name) => {
+      const drawn = name === 'power' ? sheet : sceneOf(name).sheets[0];
+      for (const mechanism of new Set(drawn?.links.map((link) => link.mechanism))) {
+        const xs = [
+          ...new Set(
+            drawn?.symbols
+              .filter((each) => each.mechanism === mechanism && each.form !== 'coil' && each.form !== 'break')
+              .map(({ x }) => x),
+          ),
+        ].sort((a, b) => a - b);
+        const groups = xs.length > 3 ? [] : [xs];
+        for (const [a = 0, b = 0, c = 0] of groups) expect(c - b, mechanism).toBeCloseTo(b - a, 6);
+      }
+      const found = drawn?.symbols.find(({ form }) => form === 'motor') as SceneSymbol;
+      for (const stroke of symbolFor(looksOf(found)).strokes(poseOf(found, 0))) {
+        if (stroke.kind !== 'line' || stroke.spot === undefined) continue;
+        expect(new Set(stroke.points.map(([x]) => x)).size).toBe(1);
+        const [end] = stroke.points.slice(-1);
+        expect(Math.hypot((end?.[0] ?? 0) - circle.at[0], (end?.[1] ?? 0) - circle.at[1])).toBeCloseTo(
+          circle.r,
+          6,
+        );
+      }
+    },
+  );
+
+  it('have a protective conductor from a terminal of the motor to earth: IEC 60617 S00202 (from memory), three bars, each shorter', () => {
+    const letter = strokes.find((stroke) => stroke.kind === 'letter' && stroke.text === 'PE');
+    expect(letter).toBeDefined();
+    const free = strokes.flatMap((stroke) =>
+      stroke.kind === 'line' && stroke.spot === undefined ? [stroke.points] : [],
+    );
+    const [way, ...bars] = free;
+    const [from, ...rest] = way ?? [];
+    expect(Math.hypot((from?.[0] ?? 0) - circle.at[0], (from?.[1] ?? 0) - circle.at[1])).toBeCloseTo(
+      circle.r,
+      6,
+    );
+    const foot = rest.at(-1) ?? [0, 0];
+    const widths = bars.map(([left, right]) => (right?.[0] ?? 0) - (left?.[0] ?? 0));
+    expect(widths).toHaveLength(3);
+    expect([...widths].sort((a, b) => b - a)).toEqual(widths);
+    expect(bars[0]?.[0]?.[1]).toBe(foot[1]);
+    for (const [left, right] of bars)
+      expect(((left?.[0] ?? 0) + (right?.[0] ?? 0)) / 2).toBeCloseTo(foot[0], 6);
+  });
+});
+
+describe('switches (IEC 60617, numbers from memory)', () => {
+  it('draws an isolator that switches loads with the bar of a disconnector and a ring: S00290', () => {
+    const strokes = contact('isolator-pole').strokes(pose([false]));
+    expect(strokes.filter(({ kind }) => kind === 'circle')).toHaveLength(1);
+    expect(
+      strokes.some((stroke) => stroke.kind === 'line' && !stroke.blade && stroke.spot === undefined),
+    ).toBe(true);
+    expect(blade(strokes).x).toBeLessThan(-5);
+  });
+
+  const beside = (form: 'make' | 'break', actuator: 'mushroom' | 'elsewhere' | 'joined' | 'push' | 'limit') =>
+    symbolFor({ form, actuator, flipped: false, terminals: 2, above: true }).beside?.(
+      pose([form === 'break']),
+    ) ?? [];
+  /** An arrow in a ring: two strokes that meet at a point on the ring. */
+  const rings = (strokes: readonly Stroke[]): number =>
+    strokes.filter(
+      (ring) =>
+        ring.kind === 'circle' &&
+        strokes.some(
+          (head) =>
+            head.kind === 'line' &&
+            head.points.length === 3 &&
+            Math.abs((head.points[1]?.[0] ?? 0) - ring.at[0] - ring.r) < 0.01 &&
+            Math.abs((head.points[1]?.[1] ?? 0) - ring.at[1]) < 0.01,
+        ),
+    ).length;
+
+  it('marks every break contact of an emergency stop as opened directly (S00226), and no make contact, and no other button', () => {
+    for (const actuator of ['mushroom', 'elsewhere', 'joined'] as const) {
+      expect(rings(beside('break', actuator)), actuator).toBe(1);
+      expect(rings(beside('make', actuator)), actuator).toBe(0);
+    }
+    expect(rings(beside('break', 'push'))).toBe(0);
+  });
+
+  it('moves a limit switch by a roller: a circle round its axle', () => {
+    const circles = beside('make', 'limit').flatMap((stroke) => (stroke.kind === 'circle' ? [stroke] : []));
+    expect(circles).toHaveLength(2);
+    expect(circles[0]?.at).toEqual(circles[1]?.at);
+    expect(circles[0]?.r).toBeGreaterThan(3 * (circles[1]?.r ?? 0));
+  });
+});
+
 describe('IEC 61810-1 and data sheets: a changeover breaks before it makes', () => {
   it('shows a blade that travels touching neither leg', () => {
     const { x } = blade(contact('changeover').strokes(pose([false, false])));
@@ -185,13 +306,14 @@ supply A 24 V AC
 -K1 contactor 3 mains
 -K2 relay 1 pole
 -F1 fuse 1 pole
+-F2 breaker
 -S1 push-button make
 -B1 field-contact make
 -H1 lamp
 -Y1 valve
 -M1 motor 400 V
 P:L1 -Q1:1-2 -K1:1-2 -M1:U1
-A:L -F1:1-2 -S1:13-14 -B1:13-14 -K1:A1-A2 A:N
+A:L -F2:1-2 -F1:1-2 -S1:13-14 -B1:13-14 -K1:A1-A2 A:N
 -F1:2 -K2:11-14 -H1:X1-X2 A:N
 -F1:2 -K2:A1-A2 A:N
 -F1:2 -Y1:A1-A2 A:N
@@ -205,12 +327,16 @@ A:L -F1:1-2 -S1:13-14 -B1:13-14 -K1:A1-A2 A:N
       ),
     );
 
-  it('old practice (IEC 60750, from memory): H lamp, K relay and contactor, S switch, F protection, Q, Y valve, M motor, B sensor', () => {
-    expect(names('old')).toEqual(new Set(['-Q1', '-K1', '-K2', '-F1', '-S1', '-B1', '-H1', '-Y1', '-M1']));
+  it('old practice (IEC 60750, from memory): H lamp, K relay and contactor, S switch, F protection, miniature breakers too, Q, Y valve, M motor, B sensor', () => {
+    expect(names('old')).toEqual(
+      new Set(['-Q1', '-K1', '-K2', '-F1', '-F2', '-S1', '-B1', '-H1', '-Y1', '-M1']),
+    );
   });
 
   it('IEC 81346-2: P lamp, K relay, Q power contactor and isolator, S switch, B sensor, F protection, M motor and valve', () => {
     // The contactor and the valve give up their letters; their numbers are taken by isolator and motor, so they get the next.
-    expect(names('new')).toEqual(new Set(['-Q1', '-Q2', '-K2', '-F1', '-S1', '-B1', '-P1', '-M2', '-M1']));
+    expect(names('new')).toEqual(
+      new Set(['-Q1', '-Q2', '-K2', '-F1', '-F2', '-S1', '-B1', '-P1', '-M2', '-M1']),
+    );
   });
 });

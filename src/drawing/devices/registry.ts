@@ -1,6 +1,6 @@
 /**
  * Every kind of device as it is drawn, a line each. Letters: old practice (IEC 60750) has H lamp, K relay and contactor, S control
- * switch, F protection, Q circuit-breaker, Y valve, M motor, B sensor; IEC 81346-2 has P lamp and sounder, K relay, Q power contactor
+ * switch, F protection, miniature circuit-breakers too, Y valve, M motor, B sensor; IEC 81346-2 has P lamp and sounder, K relay, Q power contactor
  * and isolator, S control switch, B sensor, F protection, M motor and valve, X terminal. First letters; second ones are left off.
  */
 import type { Device, DeviceKind, DeviceOf } from '../../../shared/circuit.ts';
@@ -54,7 +54,7 @@ export const DRAWN: { readonly [K in DeviceKind]: DrawnTraits<K> } = {
   'float-switch': { letter: always('B'), actuator: 'float' },
   overload: { letter: always('F'), actuator: 'trip', pole: main('heater') },
   fuse: { letter: always('F'), pole: main('fuse'), rating: amps },
-  breaker: { letter: either('Q', 'F'), pole: main('breaker-pole'), rating: amps },
+  breaker: { letter: always('F'), pole: main('breaker-pole'), rating: amps },
   isolator: { letter: always('Q'), pole: main('isolator-pole') },
   lamp: { letter: either('H', 'P'), load: 'lamp', rating: colour },
   sounder: { letter: either('H', 'P'), load: 'sounder' },

@@ -1,4 +1,5 @@
 /** One row of columns with coordinates: symbols, conductors, dots and texts, from its own upper left corner. */
+import type { Supply } from '../../../shared/circuit.ts';
 import type { Survey } from '../parts/index.ts';
 import { Collected } from './collected.ts';
 import { drawBand, drawLinks, drawSymbol } from './draw-symbols.ts';
@@ -21,6 +22,16 @@ export interface Drafting {
   readonly namesOf: (net: number) => readonly string[];
 }
 
+/** The three-phase supplies whose conductors begin in a row: what each of them is stands once over its conductors. */
+const phasesIn = ({ trunks }: Section, { circuit, wiring }: Survey): Supply[] =>
+  circuit.supplies.filter(
+    ({ name, current }) =>
+      current === '3AC' &&
+      trunks.some(
+        ({ net, before }) => before && wiring.nets[net]?.rails.some((rail) => rail.startsWith(`${name}:`)),
+      ),
+  );
+
 export function drawSection(
   section: Section,
   columns: Columns,
@@ -28,13 +39,19 @@ export function drawSection(
 ): Collected {
   const across = new Across(section, columns, profile);
   const channels = fillChannels(section.rows, findSideways(section, across), profile.gap);
+  const out = new Collected(profile);
+  let head = profile.lineHeight('path');
+  for (const { name, volts } of phasesIn(section, drawn)) {
+    out.text('rail', `3/N/PE ~ ${volts} V 50 Hz`, 0, head, 'start', name);
+    head += profile.lineHeight('rail');
+  }
   const heights = stackRows(
     section,
     channels.map(({ count }) => count),
     labels,
     profile,
+    head,
   );
-  const out = new Collected(profile);
   section.columns.forEach((run, column) => {
     const name = columnName(run.index);
     out.text('path', name, columns.x[column] as number, 0, 'middle', `path ${name}`);
@@ -51,7 +68,7 @@ export function drawSection(
   });
   for (const trunk of section.trunks) drawTrunk(trunk, { profile, across, portY, yOf, namesOf }, out);
   drawLinks(section, on, out);
-  out.width = columns.width;
+  out.width = Math.max(columns.width, ...out.texts.map(({ x, width }) => x + width));
   out.height = drawBand(section, on, out);
   return out;
 }

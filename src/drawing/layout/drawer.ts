@@ -1,5 +1,5 @@
 /** Rows of columns: ordered, folded to the width of the medium, and drawn. */
-import type { Circuit, Supply } from '../../../shared/circuit.ts';
+import type { Circuit } from '../../../shared/circuit.ts';
 import type { Lettering } from '../../words/index.ts';
 import type { Rename } from '../letters.ts';
 import type { Part, Run } from '../parts/index.ts';
@@ -15,13 +15,13 @@ import type { Profile } from './profile.ts';
 import { outline, planSection } from './section.ts';
 import type { Ends, PlacedPart, Section } from './section-types.ts';
 
-const voltage = ({ volts, current }: Supply): string => `${volts} V ${current}`;
-
-/** What a supply pole's conductor is called at its left end: `A:L 24 V AC`; two that are joined, both names. */
+/** What a supply pole's conductor is called at its left end: `A:L 24 V AC`, a phase by its name alone; two that are joined, both names. */
 function railText(circuit: Circuit, rails: readonly string[]): string {
   if (rails.length !== 1) return rails.join(' ');
   const supply = circuit.supplies.find(({ name }) => rails[0]?.startsWith(`${name}:`));
-  return supply ? `${rails[0]} ${voltage(supply)}` : (rails[0] ?? '');
+  return supply && supply.current !== '3AC'
+    ? `${rails[0]} ${supply.volts} V ${supply.current}`
+    : (rails[0] ?? '');
 }
 
 /** By net: the columns it is met in, left to right over all sheets. */

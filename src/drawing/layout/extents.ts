@@ -127,13 +127,39 @@ export function findColumns(section: Section, labels: LabelsFor, profile: Profil
       else widen(lane.column, 0, need + offset(lane));
     }
   }
-  return line(reach, extra, tied, offset, profile);
+  const least = Array.from(tied, (way) => (way ? profile.phase : 0));
+  const found = line(reach, extra, tied, least, offset, profile);
+  const even = line(reach, extra, tied, evenly(found, least, profile.phase), offset, profile);
+  return even.width > profile.width ? found : even;
+}
+
+/** Something other than the next phase stands between poles further apart than so many pitches. */
+const PHASES_APART = 3;
+
+/**
+ * By column: how far it stands from the one before it at least. Phases stand at one pitch: where what is written between two of
+ * them needs more, all of the group take it.
+ */
+function evenly({ x, tied }: Columns, least: readonly number[], phase: number): number[] {
+  const even = [...least];
+  for (let first = 0; first < x.length; first++) {
+    if (tied[first] !== TIED) continue;
+    let last = first;
+    while (tied[last + 1] === TIED) last += 1;
+    let widest = 0;
+    for (let at = first; at <= last; at++)
+      widest = Math.max(widest, (x[at] as number) - (x[at - 1] as number));
+    if (widest < PHASES_APART * phase) even.fill(widest, first, last + 1);
+    first = last;
+  }
+  return even;
 }
 
 function line(
   reach: readonly Reach[],
   extra: readonly (readonly { before: number; after: number }[])[],
   tied: Uint8Array,
+  least: readonly number[],
   offset: (lane: Lane) => number,
   profile: Profile,
 ): Columns {
@@ -145,9 +171,7 @@ function line(
   reach.forEach((at, column) => {
     const before = x[column - 1];
     const start = before === undefined ? 0 : edge + profile.gap;
-    // Poles of one device stand at one pitch where nothing written between them needs more.
-    const tight = before !== undefined && tied[column] ? before + profile.phase : 0;
-    const own = Math.max(start + at.left, tight);
+    const own = Math.max(start + at.left, (before ?? 0) + (least[column] as number));
     left.push(own - at.left);
     x.push(own);
     edge = own + at.right;

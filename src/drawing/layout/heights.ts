@@ -13,12 +13,13 @@ export interface Heights {
   readonly end: number;
 }
 
-/** `tracks`: how many there are in each channel. */
+/** `tracks`: how many there are in each channel. `head`: the height of what stands above all. */
 export function stackRows(
   { rows, standing }: Section,
   tracks: readonly number[],
   labels: LabelsFor,
   profile: Profile,
+  head: number,
 ): Heights {
   const rowHeight = new Array<number>(rows).fill(0);
   for (const place of standing) {
@@ -29,7 +30,7 @@ export function stackRows(
   const { margin, pitch, empty } = profile.channel;
   const rowY: number[] = [];
   const trackY: number[] = [];
-  let y = profile.lineHeight('path');
+  let y = head;
   tracks.forEach((count, channel) => {
     trackY.push(y + margin);
     y += count === 0 ? empty : 2 * margin + (count - 1 + profile.cell) * pitch;

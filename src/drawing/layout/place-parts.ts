@@ -54,8 +54,8 @@ function withActuator(drawn: Survey, part: Part, joined: readonly number[]): Par
   if (!linked && (part.actuator !== 'mushroom' || joined.includes(head))) return part;
   const { actuator: _, ...rest } = part;
   const { actuator: __, ...traits } = part.traits;
-  if (linked) return { ...rest, traits, look: `${part.look} linked` };
-  const actuator = 'elsewhere';
+  if (linked && part.actuator !== 'mushroom') return { ...rest, traits, look: `${part.look} linked` };
+  const actuator = linked ? 'joined' : 'elsewhere';
   return { ...rest, actuator, traits: { ...traits, actuator }, look: `${part.look} ${actuator}` };
 }
 

@@ -10,8 +10,8 @@ export const ACTUATOR = 32;
 interface Head {
   /** Drawn from the actuator's own middle: x = 0 is where the dashed line begins. */
   readonly strokes: readonly Stroke[];
-  /** Where the dashed line leaves it, from its middle. */
-  readonly edge: number;
+  /** Where the dashed line leaves it, from its middle; left out where it comes from another contact. */
+  readonly edge?: number;
 }
 
 export const ACTUATORS: Readonly<Record<Actuator, Head>> = {
@@ -27,7 +27,10 @@ export const ACTUATORS: Readonly<Record<Actuator, Head>> = {
   turn: { strokes: [line([-4, -6], [0, -6], [0, 6], [4, 6])], edge: 0 },
   field: { strokes: [box(-6, -5, 2, 5)], edge: 2 },
   limit: {
-    strokes: [{ kind: 'circle', at: [-3, 0], r: 3 }, line([-6, -5], [-6, 5])],
+    strokes: [
+      { kind: 'circle', at: [-3.8, 0], r: 3.8 },
+      { kind: 'circle', at: [-3.8, 0], r: 0.8 },
+    ],
     edge: 0,
   },
   float: {
@@ -35,6 +38,7 @@ export const ACTUATORS: Readonly<Record<Actuator, Head>> = {
     edge: 2,
   },
   elsewhere: { strokes: [], edge: -7 },
+  joined: { strokes: [] },
   trip: {
     strokes: [box(-6, -6, 3, 6), line([-4, 4], [-1.5, 4], [-1.5, -3], [1, -3])],
     edge: 3,
@@ -43,8 +47,20 @@ export const ACTUATORS: Readonly<Record<Actuator, Head>> = {
 
 const MIDDLE = -24;
 
-/** `to`: the x of the blade at the height of the dashed line. */
-export const actuatorStrokes = (actuator: Actuator, to: number): Stroke[] => [
-  ...moved(ACTUATORS[actuator].strokes, MIDDLE, JOIN),
-  dashed([MIDDLE + ACTUATORS[actuator].edge, JOIN], [to, JOIN]),
+/** On the dashed line to a break contact that is opened directly, whatever its spring does: an arrow in a ring (from memory S00226). */
+const DIRECT: readonly Stroke[] = [
+  { kind: 'circle', at: [-7, JOIN], r: 4.5 },
+  line([-11.5, JOIN], [-2.5, JOIN]),
+  line([-5.3, JOIN - 2], [-2.5, JOIN], [-5.3, JOIN + 2]),
 ];
+const OPENS_DIRECTLY: ReadonlySet<Actuator> = new Set(['mushroom', 'elsewhere', 'joined']);
+
+/** `to`: the x of the blade at the height of the dashed line. `opens`: a break contact. */
+export function actuatorStrokes(actuator: Actuator, to: number, opens: boolean): Stroke[] {
+  const { strokes, edge } = ACTUATORS[actuator];
+  return [
+    ...moved(strokes, MIDDLE, JOIN),
+    ...(opens && OPENS_DIRECTLY.has(actuator) ? DIRECT : []),
+    ...(edge === undefined ? [] : [dashed([MIDDLE + edge, JOIN], [to, JOIN])]),
+  ];
+}

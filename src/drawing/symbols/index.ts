@@ -34,7 +34,7 @@ export function symbolFor(looks: Looks): SymbolArt {
     beside: ({ closed }) => {
       if (!contact) return [];
       const at = bladeAt(form, closed);
-      if (actuator) return actuatorStrokes(actuator, at);
+      if (actuator) return actuatorStrokes(actuator, at, form === 'break');
       return delay ? brakeStrokes(delay, at) : [];
     },
   };

@@ -1,11 +1,17 @@
-import { line, type SymbolArt } from './art.ts';
-import { makeArt, makeBlade, makeLeads } from './make.symbol.ts';
+import { blade, HEIGHT, lead, line, type SymbolArt } from './art.ts';
+import { makeArt } from './make.symbol.ts';
 import type { PartSymbol } from './symbol.ts';
 
-/** Pole of an isolator: the bar across the fixed contact (from memory S00288). */
+/** Pole of a switch-disconnector: the bar of a disconnector across the fixed contact, and the ring of what switches loads (from memory S00290). */
 const art: SymbolArt = {
   ...makeArt,
-  strokes: ({ closed }) => [...makeLeads, line([-5, 15], [5, 15]), makeBlade(closed[0] === true)],
+  strokes: ({ closed }) => [
+    lead(0, [0, 0], [0, 12.4]),
+    line([-5, 12.4], [5, 12.4]),
+    { kind: 'circle', at: [0, 14.8], r: 2.4 },
+    lead(1, [0, 31], [0, HEIGHT]),
+    blade(1, [0, 31], closed[0] ? [0, 17.2] : [-9, 15]),
+  ],
 };
 
 export const isolatorPole: PartSymbol = {

@@ -55,4 +55,5 @@ export const ACTUATOR_SIGNS: Readonly<Record<Actuator, string>> = {
   float: 'o',
   trip: '#',
   elsewhere: '╌',
+  joined: '╌',
 };
