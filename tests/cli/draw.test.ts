@@ -128,12 +128,7 @@ describe('timing', () => {
   it('shows the same as text where no file is named', async () => {
     const { code, out } = await runCommand(words, { files });
     expect(code).toBe(0);
-    for (const row of [
-      /^-B1 +▁+█+▁+$/m,
-      /^-K3 +▁+█+▁+$/m,
-      /^-H1 +█+▁+█+$/m,
-      /^2 at 1 s: -B1 .*actuated/m,
-    ])
+    for (const row of [/^-B1 +▁+█+▁+$/m, /^-K3 +▁+█+▁+$/m, /^-H1 +█+▁+█+$/m, /^2 at 1 s: -B1 .*actuated/m])
       expect(out).toMatch(row);
     const plain = await runCommand(words, { files, environment: { LC_ALL: 'C' } });
     expect([...plain.out].every((char) => char === '\n' || (char >= ' ' && char <= '~'))).toBe(true);
