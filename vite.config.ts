@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
+import { minify } from 'terser';
 import { defineConfig, type Plugin, type UserConfig } from 'vite';
 import { type DocumentWords, document } from './src/words/en/page/document.ts';
 
@@ -99,6 +100,34 @@ function fetchedEarly(): Plugin {
   };
 }
 
+/** Goes over every script once more: what the bundler's own minifier leaves is more than a hundredth. */
+function minifiedAgain(): Plugin {
+  return {
+    name: 'polewise-minified-again',
+    apply: 'build',
+    enforce: 'post',
+    generateBundle: {
+      order: 'post',
+      async handler(_options, bundle) {
+        const again = async (code: string): Promise<string> =>
+          (
+            await minify(code, {
+              module: true,
+              ecma: 2020,
+              compress: { passes: 3, sequences: false },
+              format: { comments: false },
+            })
+          ).code!;
+        for (const [name, file] of Object.entries(bundle)) {
+          if (!name.endsWith('.js')) continue;
+          if (file.type === 'chunk') file.code = await again(file.code);
+          else file.source = await again(String(file.source));
+        }
+      },
+    },
+  };
+}
+
 /** Files that are sent compressed, once they are worth it. */
 const COMPRESSIBLE = /\.(js|css|html|svg|webmanifest)$/;
 const WORTH_COMPRESSING = 1024;
@@ -141,7 +170,7 @@ const treeshake = {
 
 export const configIn = (written: Written): UserConfig => ({
   root: 'src/web',
-  plugins: [inWords(written), fetchedEarly(), precache(), compressed()],
+  plugins: [inWords(written), fetchedEarly(), precache(), minifiedAgain(), compressed()],
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   // What says of a call that it may be left out has done its work when the bundle is made.
   worker: { format: 'es', rollupOptions: { treeshake, output: { comments: { annotation: false } } } },
