@@ -17,6 +17,8 @@ export interface Palette {
   readonly stop: string;
   /** The inside of a lit lamp, and of an energised coil. */
   readonly lit: string;
+  /** What is drawn and written on it. */
+  readonly onLit: string;
 }
 
 /**
@@ -34,6 +36,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
     halo: '#bcd9f3',
     stop: '#c2410c',
     lit: '#ffd23d',
+    onLit: '#1c2026',
   },
   dark: {
     paper: '#15181d',
@@ -44,6 +47,7 @@ export const PALETTES: Readonly<Record<Theme, Palette>> = {
     fed: '#d3e9fd',
     halo: '#29507a',
     stop: '#ff8a50',
-    lit: '#c98f00',
+    lit: '#e0ab1f',
+    onLit: '#0e1013',
   },
 };

@@ -237,7 +237,7 @@ function drawingSvgs({ circuit: name, width, theme, letters, after, explain = []
   const acts = actsOf(after ?? '');
   const options: LayoutOptions = {
     ...(letters ? { rename: renameFor(circuit, letters) } : {}),
-    ...(after ? { note: `Shown after: ${after}` } : {}),
+    ...(after ? { note: english.drawing.frame.after(after) } : {}),
   };
   const scene = layOut(circuit, PROFILES[width], options);
   return drawSvgs(scene, {

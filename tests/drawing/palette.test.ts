@@ -70,8 +70,10 @@ describe.each(THEMES)('the %s palette', (_, palette) => {
       expect(contrast(text, palette.paper)).toBeGreaterThanOrEqual(4.5);
     for (const line of [palette.live, palette.stop, palette.fed, palette.frame])
       expect(contrast(line, palette.paper)).toBeGreaterThanOrEqual(3);
-    // The letters and crosses in what is lit.
-    expect(contrast(palette.ink, palette.lit)).toBeGreaterThanOrEqual(2);
+    // The letters and crosses in what is lit; what has a voltage on the broad line under the path picked out.
+    expect(contrast(palette.onLit, palette.lit)).toBeGreaterThanOrEqual(4.5);
+    for (const line of [palette.live, palette.fed])
+      expect(contrast(line, palette.halo)).toBeGreaterThanOrEqual(3);
   });
 
   it.each(Object.entries(DEFICIENCIES))('keeps ink, live, stop and lit apart with %s', (name, matrix) => {

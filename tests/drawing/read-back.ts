@@ -229,8 +229,7 @@ function jointFaults(
       if (others.length > 0) continue;
       const atPort = ports.some((port) => near(port.x, x) && near(port.y, y));
       const atMark = sheet.marks.some((mark) => near(mark.x, x) && near(mark.y, y));
-      const supply = sheet.marks.some((mark) => mark.kind === 'supply' && near(mark.y, y));
-      if (!atPort && !atMark && !supply) say(`a loose end at ${x} ${y}`);
+      if (!atPort && !atMark) say(`a loose end at ${x} ${y}`);
     }
   for (const { x, y } of sheet.dots) {
     const ways = new Set<string>();

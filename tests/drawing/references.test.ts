@@ -194,6 +194,32 @@ A:L -S2:21-22 -S1:41-42 -H1:X1
     );
   });
 
+  it('lists of neighbouring coils stand so far apart that no row of one goes on in the other', () => {
+    let neighbours = 0;
+    for (const family of families)
+      for (let seed = 0; seed < 6; seed++) {
+        const { circuit } = family.draft(randomOf(`apart ${seed}`), { size: family.size.max });
+        for (const width of WIDTHS)
+          for (const { texts } of layOut(circuit, PROFILES[width]).sheets) {
+            const below = texts.filter(
+              ({ role, anchor }) => anchor === 'start' && (role === 'list' || role === 'text'),
+            );
+            for (const one of below)
+              for (const other of below) {
+                const gap = other.x - one.x - one.width;
+                if (one.y !== other.y || one.of === other.of || gap < 0 || gap > 60) continue;
+                neighbours += 1;
+                // Four blanks of the lettering.
+                expect(
+                  gap,
+                  `${family.id} ${seed} ${width}: ${one.text} and ${other.text}`,
+                ).toBeGreaterThanOrEqual(13);
+              }
+          }
+      }
+    expect(neighbours).toBeGreaterThan(100);
+  });
+
   it('an emergency stop has one head, and at its other contacts the place of it', () => {
     const circuit = read(`supply A 24 V AC
 -S0 emergency-stop break break "Emergency stop"

@@ -91,6 +91,42 @@ A:L+ -H3:X1-X2 A:L-`);
     expect(live).toEqual(new Set([true, false]));
   });
 
+  it('says below the drawing, or in the title block of a page, which state is shown', () => {
+    const note = 'Drawn with the supply on, after: make -B1';
+    const [sheet] = layOut(circuit, PROFILES.screen, { note }).sheets;
+    const said = sheet?.texts.filter(({ text }) => text === note) ?? [];
+    expect(said).toHaveLength(1);
+    const lowest = Math.max(...(sheet?.symbols.map(({ bottom }) => bottom) ?? []));
+    expect(said[0]?.y).toBeGreaterThan(lowest);
+    const [page] = layOut(circuit, PROFILES.a4, { note }).sheets;
+    const block = page?.texts.filter(({ role }) => role === 'title').map(({ text }) => text) ?? [];
+    expect(block.join(' ')).toContain(note);
+    expect(block.join(' ')).not.toContain('at rest');
+  });
+
+  it('has ink of its own on what is lit: letters and crosses in the filled half alone', () => {
+    const inks = (state: 'lit' | 'dim' | 'dark') =>
+      inksOf(groupOf(picturesOf(scene, { ...REST, loads: new Map([['-H1', state]]) }).picture(0), '-H1:X1'));
+    expect(inks('lit').filter((ink) => ink === 'on-lit')).toHaveLength(1);
+    expect(inks('dim').filter((ink) => ink === 'on-lit')).toHaveLength(1);
+    expect(inks('dark')).not.toContain('on-lit');
+    const crossIn = (state: 'lit' | 'dim') =>
+      groupOf(
+        picturesOf(scene, { ...REST, loads: new Map([['-H1', state]]) }).picture(0),
+        '-H1:X1',
+      ).items.flatMap((item) =>
+        item.kind === 'shape' && item.ink === 'on-lit' ? [item.d.split('M').length - 1] : [],
+      );
+    expect([crossIn('lit'), crossIn('dim')]).toEqual([[4], [2]]);
+  });
+
+  it('writes texts in one line where there is width for it', () => {
+    const texts = (width: 'screen' | 'phone') =>
+      layOut(circuit, PROFILES[width]).sheets.flatMap((each) => each.texts.map(({ text }) => text));
+    for (const text of ['Control supply', 'Fan tripped', 'Fan healthy'])
+      expect(texts('screen')).toContain(text);
+  });
+
   it('at rest is the drawing itself', () => {
     expect(drawSvgs(scene, { state: REST })).toEqual(drawSvgs(scene));
   });

@@ -148,13 +148,30 @@ describe('IEC 60617 shapes (numbers from memory)', () => {
     expect(at).toBeLessThanOrEqual(foot[0]);
   });
 
+  it('draws a closed make with its blade on the fixed contact, to be seen beside the conductor and not only as a thicker one', () => {
+    for (const form of ['make', 'main-make', 'breaker-pole', 'isolator-pole', 'output'] as const) {
+      const { x, y, fromX, fromY } = blade(contact(form).strokes(pose([true])));
+      const lead = contact(form)
+        .strokes(pose([true]))
+        .find((stroke) => stroke.kind === 'line' && stroke.spot === 0 && !stroke.blade);
+      const [, end = [0, 0]] = lead?.kind === 'line' ? lead.points : [];
+      // Half of the width of a blade and of a conductor, as they are drawn live: so near, they touch.
+      const touching = (3 + 2.4) / 2;
+      const at = fromX + ((Math.max(end[1], y) - fromY) / (y - fromY)) * (x - fromX);
+      expect(Math.abs(at - end[0]), form).toBeLessThanOrEqual(
+        form === 'isolator-pole' ? 3.6 : touching + 0.4,
+      );
+      expect(x - fromX, form).toBeGreaterThan(3);
+    }
+  });
+
   it('draws fuse S00362 as a box with the wire through it, lamp S00965 as a crossed circle, coil S00305 as a box', () => {
     const kinds = (form: SceneSymbol['form']) =>
       contact(form)
         .strokes(pose([true]))
         .map((stroke) => (stroke.kind === 'line' && stroke.closed ? 'box' : stroke.kind));
     expect(kinds('fuse')).toEqual(['box', 'line']);
-    expect(kinds('lamp')).toEqual(['circle', 'line', 'line', 'line', 'line']);
+    expect(kinds('lamp')).toEqual(['circle', 'line', 'line', 'line', 'line', 'line', 'line']);
     expect(kinds('coil')).toEqual(['box', 'line', 'line']);
   });
 

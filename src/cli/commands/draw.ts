@@ -46,7 +46,7 @@ function picturesFor(
     const scene =
       width === 'a4'
         ? layOutPages(words, circuit, PROFILES.a4, { rename, ...only, words: words.drawing.frame, note })
-        : layOut(words, circuit, PROFILES[width], { rename, ...only });
+        : layOut(words, circuit, PROFILES[width], { rename, ...only, note });
     const { picture } = picturesOf(scene, state);
     return scene.sheets.map((_, at) => picture(at));
   };
@@ -54,11 +54,13 @@ function picturesFor(
     return {
       paper,
       pictures: stepsOf(circuit, scenario, { rename }).steps.flatMap(({ state, caption }) =>
-        sheetsOf(state, tellCaption(words, caption) || undefined),
+        sheetsOf(state, tellCaption(words, caption) || words.drawing.frame.supplied),
       ),
     };
   if (!isMoved(options)) return { paper, pictures: sheetsOf() };
-  return { paper, pictures: sheetsOf(shownState(solve(circuit, scenario)), options.do) };
+  const { after, supplied } = words.drawing.frame;
+  const note = options.do ? after(options.do) : supplied;
+  return { paper, pictures: sheetsOf(shownState(solve(circuit, scenario)), note) };
 }
 
 /** A drawing shows one state; where there may be another, that is said beside it. */

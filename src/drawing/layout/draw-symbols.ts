@@ -111,7 +111,7 @@ export function drawBand({ standing, columns: runs }: Section, on: SymbolDraftin
     const { column } = place;
     const y = used[column] as number;
     const line = (columns.x[column] as number) + place.shift * profile.leg;
-    const furthest = (columns.right[column] as number) - band.width;
+    const furthest = (columns.right[column] as number) - band.width - profile.gap;
     const x = Math.max(columns.left[column] as number, Math.min(line - band.width / 2, furthest));
     out.lines(band, profile.cell ? Math.floor(x) : x, y, 'start', place.part.id);
     used[column] = y + band.height;

@@ -83,7 +83,7 @@ export function drawTrunk(trunk: Trunk, on: TrunkDrafting, out: Collected): void
   }
   const xs = [...met.keys(), ...across.reaches(trunk)];
   const left = Math.min(...xs) - (trunk.before ? profile.stub : 0);
-  const right = Math.max(...xs) + (trunk.after ? profile.stub : trunk.supply ? profile.overhang : 0);
+  const right = Math.max(...xs) + (trunk.after ? profile.stub : 0);
   out.wire(net, left, y, right, y);
   for (const [x, sides] of met)
     if (ways(sides | (x > left ? LEFT : 0) | (x < right ? RIGHT : 0)) > 2) out.dot(net, x, y);

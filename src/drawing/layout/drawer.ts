@@ -51,15 +51,31 @@ const slice = ({ left, right, cuts, lead }: Foldable, from: number, to: number):
 
 /** One row of columns before it is drawn. */
 interface Planned {
+  readonly labels: LabelsFor;
   readonly blocks: readonly { readonly section: Section; readonly across: Columns }[];
   readonly width: number;
+}
+
+/** What the dashed line joins depends on how the columns are folded; all else is written once. */
+function keptLabels(make: LabelsFor): LabelsFor {
+  const kept = new Map<Part | PlacedPart, PartLabels>();
+  return (place) => {
+    const key = place.joined.length > 1 ? place : place.part;
+    let found = kept.get(key);
+    if (!found) {
+      found = make(place);
+      kept.set(key, found);
+    }
+    return found;
+  };
 }
 
 export class Drawer {
   private readonly circuit: Circuit;
   readonly profile: Profile;
   private readonly places: DrawnPlaces;
-  private readonly labels: LabelsFor;
+  /** With texts in few long lines, in shorter ones, and in the shortest. */
+  private readonly labels: readonly [LabelsFor, ...LabelsFor[]];
   private readonly rename: Rename;
   private readonly met: readonly (readonly number[])[];
   private readonly position: Int32Array;
@@ -70,18 +86,9 @@ export class Drawer {
     this.profile = profile;
     this.rename = rename;
     this.places = findPlaces(circuit, pieces);
-    const make = labelsOf(words, this.places, profile, rename);
-    // What the dashed line joins depends on how the columns are folded.
-    const kept = new Map<Part | PlacedPart, PartLabels>();
-    this.labels = (place) => {
-      const key = place.joined.length > 1 ? place : place.part;
-      let found = kept.get(key);
-      if (!found) {
-        found = make(place);
-        kept.set(key, found);
-      }
-      return found;
-    };
+    const labels = (from: number): LabelsFor =>
+      keptLabels(labelsOf(words, this.places, { ...profile, wraps: profile.wraps.slice(from) }, rename));
+    this.labels = [labels(-1), labels(2), labels(0)];
     this.met = meetings(this.places);
     this.position = new Int32Array(this.places.drawn.runs.length);
     let at = 0;
@@ -143,11 +150,11 @@ export class Drawer {
   /** The rows of one sheet, each as wide as the medium allows. */
   rows({ columns, levels }: SheetColumns): Collected[] {
     const { drawn, columnOfRun, placeOfRun } = this.places;
-    const { profile, labels } = this;
-    const drafting: Drafting = {
+    const { profile } = this;
+    const narrow = this.labels.at(-1) as LabelsFor;
+    const drafting: Omit<Drafting, 'labels'> = {
       drawn,
       profile,
-      labels,
       columnName: (run) => String(columnOfRun[run]),
       placeOf: placeOfRun,
       namesOf: (net) => {
@@ -157,20 +164,32 @@ export class Drawer {
     };
     const ends = this.ends();
     const planRow = (list: readonly Run[], known?: Levels): Planned => {
-      const blocks = blocksOf(drawn, list).map((block) => {
-        const section = planSection(drawn, block, ends, block.length === list.length ? known : undefined);
-        return { section, across: findColumns(section, labels, profile) };
-      });
-      const gaps = (blocks.length - 1) * profile.gap;
-      return { blocks, width: blocks.reduce((sum, { across }) => sum + across.width, gaps) };
+      const sections = blocksOf(drawn, list).map((block) =>
+        planSection(drawn, block, ends, block.length === list.length ? known : undefined),
+      );
+      const gaps = (sections.length - 1) * profile.gap;
+      const planned = (labels: LabelsFor): Planned => {
+        const blocks = sections.map((section) => ({
+          section,
+          across: findColumns(section, labels, profile),
+        }));
+        return { labels, blocks, width: blocks.reduce((sum, { across }) => sum + across.width, gaps) };
+      };
+      // Texts use the width that is there.
+      const [wide, ...others] = this.labels;
+      let row = planned(wide);
+      for (const labels of others) if (row.width > profile.width) row = planned(labels);
+      return row;
     };
-    const drawRow = ({ blocks }: Planned): Collected => {
-      const [first, ...others] = blocks.map(({ section, across }) => drawSection(section, across, drafting));
+    const drawRow = ({ blocks, labels }: Planned): Collected => {
+      const [first, ...others] = blocks.map(({ section, across }) =>
+        drawSection(section, across, { ...drafting, labels }),
+      );
       for (const other of others) first?.takeBeside(other);
       return first as Collected;
     };
     // Measured without conductors first: mostly the whole does not fit, and need not be planned.
-    const measured = findColumns(outline(drawn, columns, levels), labels, profile);
+    const measured = findColumns(outline(drawn, columns, levels), narrow, profile);
     if (measured.width <= profile.width) {
       const whole = planRow(columns, levels);
       if (whole.width <= profile.width || columns.length === 1) return [drawRow(whole)];

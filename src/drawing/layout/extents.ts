@@ -73,7 +73,9 @@ function reachOf(place: PlacedPart, labels: PartLabels, profile: Profile): Reach
     if (numberSide(place, index, labels, profile) === 'left') left = Math.max(left, reach - dx);
     else right = Math.max(right, reach + dx);
   });
-  return { left, right: Math.max(right, band.width - left) };
+  // Lists of neighbouring coils stand well apart, lest they be read as one.
+  const apart = band.lines.length > 0 ? profile.gap : 0;
+  return { left, right: Math.max(right, band.width + apart - left) };
 }
 
 /** The line beyond which the mark of a trunk's end is written. */

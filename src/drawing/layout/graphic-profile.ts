@@ -63,7 +63,6 @@ const profile = (width: Width): Profile => ({
   numberGap: 4,
   labelGap: 3,
   stub: 8,
-  overhang: 6,
   markGap: 6,
   cell: 0,
   lineHeight: letterHeight,

@@ -13,8 +13,6 @@ import { stacked } from './sheets.ts';
 
 export interface PageOptions extends LayoutOptions {
   readonly words: DrawingWords['frame'];
-  /** What the title block says of the state shown; without, that it is drawn at rest. */
-  readonly note?: string | undefined;
 }
 
 /** The rows of one sheet of the circuit by the pages that they take, and how these are held. */

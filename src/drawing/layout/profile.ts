@@ -33,8 +33,6 @@ export interface Profile {
   readonly labelGap: number;
   /** Length of conductor before a mark's text. */
   readonly stub: number;
-  /** How far a supply's conductor runs past its last joint. */
-  readonly overhang: number;
   /** Between its end and the mark's text. */
   readonly markGap: number;
   /** 1 where positions count cells (the last cell of a box is part of it), 0 where they measure. */

@@ -33,10 +33,7 @@ export class Across {
   }
 
   room({ before, after, supply }: Trunk): readonly [left: number, right: number] {
-    return [
-      this.markWidth(before, supply),
-      this.markWidth(after, supply) || (supply ? this.profile.overhang : 0),
-    ];
+    return [this.markWidth(before, supply), this.markWidth(after, supply)];
   }
 }
 

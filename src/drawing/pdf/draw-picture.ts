@@ -28,10 +28,16 @@ function drawShape(doc: Doc, { ink, d }: Shape, palette: Palette): void {
   if (dash) doc.undash();
 }
 
-function drawText(doc: Doc, { role, text, x, baseline, size, anchor }: Lettering, palette: Palette): void {
+function drawText(
+  doc: Doc,
+  { role, text, x, baseline, size, anchor, onLit }: Lettering,
+  palette: Palette,
+): void {
   const bold = role === 'name' || role === 'title';
   const quiet = role !== 'name' && role !== 'title' && role !== 'text' && role !== 'rail';
-  doc.font(bold ? 'Helvetica-Bold' : 'Helvetica', size).fillColor(quiet ? palette.quiet : palette.ink);
+  doc
+    .font(bold ? 'Helvetica-Bold' : 'Helvetica', size)
+    .fillColor(onLit ? palette.onLit : quiet ? palette.quiet : palette.ink);
   const shown = inPdfLetters(text);
   const width = anchor === 'start' ? 0 : doc.widthOfString(shown);
   const left = anchor === 'end' ? x - width : anchor === 'middle' ? x - width / 2 : x;

@@ -21,4 +21,5 @@ export type Ink =
   | 'stop-bar'
   /** The inside of what is lit or energised, and its rays. */
   | 'lit'
+  | 'on-lit'
   | 'ray';

@@ -26,6 +26,7 @@ export const INKS: Readonly<Record<Ink, InkStyle>> = {
   'fed-arrow': { fill: 'fed' },
   stop: { stroke: 'stop', width: 1.6, fill: 'paper' },
   'stop-bar': { stroke: 'stop', width: 2.2 },
+  'on-lit': { stroke: 'onLit', width: 1.3 },
   lit: { stroke: 'ink', width: 1.3, fill: 'lit' },
   ray: { stroke: 'ink', width: 1.3 },
 };

@@ -27,7 +27,14 @@ function lettering({ role, text, x, y, width, height, anchor }: SceneText): Lett
   };
 }
 
-const inkOf = (stroke: Stroke, live: boolean): Ink => {
+/** How much of a symbol a state fills. */
+type Filled = 'none' | 'half' | 'whole';
+
+const isOnLit = (stroke: Stroke, filled: Filled): boolean =>
+  'inside' in stroke && (filled === 'whole' || (filled === 'half' && stroke.inside === 'lower'));
+
+const inkOf = (stroke: Stroke, live: boolean, filled: Filled): Ink => {
+  if (isOnLit(stroke, filled)) return 'on-lit';
   if (stroke.kind !== 'line') return 'symbol';
   if (stroke.blade) return live ? 'live-blade' : 'blade';
   if (stroke.dashed) return 'dashed';
@@ -40,7 +47,7 @@ class Gathered {
   private readonly byInk = new Map<Ink, string>();
   private readonly letters: Lettering[] = [];
 
-  add(stroke: Stroke, live: boolean): void {
+  add(stroke: Stroke, live: boolean, filled: Filled): void {
     if (stroke.kind === 'letter') {
       const [x, y] = stroke.at;
       this.letters.push({
@@ -51,10 +58,11 @@ class Gathered {
         baseline: y + (stroke.size * CAPITALS) / 2,
         size: stroke.size,
         anchor: 'middle',
+        ...(isOnLit(stroke, filled) ? { onLit: true } : {}),
       });
       return;
     }
-    const ink = inkOf(stroke, live);
+    const ink = inkOf(stroke, live, filled);
     this.byInk.set(ink, `${this.byInk.get(ink) ?? ''}${pathOf(stroke, 0, 0)}`);
   }
 
@@ -67,19 +75,23 @@ class Gathered {
 const drawn = new Map<string, readonly (Shape | Lettering)[]>();
 const KEEP = 2000;
 
-function bodyItems(symbol: SceneSymbol, state: ShownState): readonly (Shape | Lettering)[] {
+function bodyItems(symbol: SceneSymbol, state: ShownState, filled: Filled): readonly (Shape | Lettering)[] {
   const pose = poseOf(symbol, positionOf(state, symbol.mechanism));
   const live = symbol.ports.map(({ terminal }) => state.energised.has(terminal));
   const above = symbol.ports[0]?.y === symbol.top;
   const spread = isPolyphase(symbol.form) ? pose.ports.join() : '';
-  const key = `${symbol.look}|${symbol.flipped}|${above}|${pose.closed.join()}|${live.join()}|${spread}`;
+  const key = `${symbol.look}|${symbol.flipped}|${above}|${pose.closed.join()}|${live.join()}|${spread}|${filled}`;
   const known = drawn.get(key);
   if (known) return known;
   const art = symbolFor(looksOf(symbol));
   const gathered = new Gathered();
   for (const stroke of art.strokes(pose))
-    gathered.add(stroke, stroke.kind === 'line' && stroke.spot !== undefined && live[stroke.spot] === true);
-  for (const stroke of art.beside?.(pose) ?? []) gathered.add(stroke, false);
+    gathered.add(
+      stroke,
+      stroke.kind === 'line' && stroke.spot !== undefined && live[stroke.spot] === true,
+      filled,
+    );
+  for (const stroke of art.beside?.(pose) ?? []) gathered.add(stroke, false, filled);
   const items = gathered.items();
   if (drawn.size > KEEP) drawn.clear();
   drawn.set(key, items);
@@ -87,8 +99,16 @@ function bodyItems(symbol: SceneSymbol, state: ShownState): readonly (Shape | Le
 }
 
 function symbolGroup(symbol: SceneSymbol, state: ShownState, over: readonly Shape[]): Group {
-  const under = effectsOf(symbol, state).flatMap(({ ink, d }) => shape(ink, d));
-  const body = bodyItems(symbol, state);
+  const effects = effectsOf(symbol, state);
+  const load = state.loads.get(symbol.device);
+  const filled =
+    load === 'flashing' || !effects.some(({ ink }) => ink === 'lit')
+      ? 'none'
+      : load === 'dim'
+        ? 'half'
+        : 'whole';
+  const under = effects.flatMap(({ ink, d }) => shape(ink, d));
+  const body = bodyItems(symbol, state, filled);
   return {
     kind: 'group',
     part: symbol.id,

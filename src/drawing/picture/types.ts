@@ -20,6 +20,8 @@ export interface Lettering {
   readonly baseline: number;
   readonly size: number;
   readonly anchor: 'start' | 'middle' | 'end';
+  /** Written on what is lit. */
+  readonly onLit?: boolean;
 }
 
 /** A part's shapes and letters, drawn from its own corner. */

@@ -47,6 +47,7 @@ const INK_CLASS: Readonly<Record<Ink, string>> = {
   'fed-arrow': 'a',
   stop: 'o',
   'stop-bar': 'x',
+  'on-lit': 'e',
   lit: 'i',
   ray: 'y',
 };
@@ -76,10 +77,13 @@ function inkCss({ stroke, width, fill, dash }: InkStyle, palette: Palette): stri
 /** Only what the picture uses. */
 function styleOf({ items }: Picture, palette: Palette): string {
   const inks = new Set<Ink>();
+  let onLit = '';
   for (const item of items) {
     if (item.kind === 'shape') inks.add(item.ink);
     if (item.kind === 'group')
-      for (const inner of item.items) if (inner.kind === 'shape') inks.add(inner.ink);
+      for (const inner of item.items)
+        if (inner.kind === 'shape') inks.add(inner.ink);
+        else if (inner.onLit) onLit = `.h{fill:${palette.onLit}}`;
   }
   const classes = [...inks]
     .filter((ink) => INK_CLASS[ink])
@@ -90,6 +94,7 @@ function styleOf({ items }: Picture, palette: Palette): string {
     `.n{font-weight:bold;${size('name')}}.u{font-weight:bold;${size('title')}}.q{fill:${palette.quiet}}.r{${size('rail')}}`,
     `path{${inkCss(INKS.wire, palette)};stroke-linecap:round;stroke-linejoin:round}`,
     ...classes,
+    onLit,
   ].join('');
 }
 
@@ -99,8 +104,8 @@ function shapeSvg({ ink, d, net }: Shape): string {
   return `<path${className ? ` class="${className}"` : ''}${of} d="${d}"/>`;
 }
 
-function textSvg({ role, text, x, baseline, size, anchor }: Lettering): string {
-  const className = ROLE_CLASS[role];
+function textSvg({ role, text, x, baseline, size, anchor, onLit }: Lettering): string {
+  const className = onLit ? 'h' : ROLE_CLASS[role];
   const anchored = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
   const sized = size === LETTER_SIZE[role] ? '' : ` style="font-size:${size}px"`;
   return `<text${className ? ` class="${className}"` : ''} x="${round(x)}" y="${round(baseline)}"${anchored}${sized}>${escapeXml(text)}</text>`;

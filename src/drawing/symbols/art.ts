@@ -13,6 +13,8 @@ export type Stroke =
       readonly dashed?: boolean;
       /** The moving part of a contact: drawn heavier. */
       readonly blade?: boolean;
+      /** In this half of what is filled in a state. */
+      readonly inside?: Half;
       /** Conducts from this of the part's spots. */
       readonly spot?: number;
     }
@@ -25,7 +27,16 @@ export type Stroke =
       readonly from: number;
       readonly to: number;
     }
-  | { readonly kind: 'letter'; readonly at: Point; readonly text: string; readonly size: number };
+  | {
+      readonly kind: 'letter';
+      readonly at: Point;
+      readonly text: string;
+      readonly size: number;
+      readonly inside?: Half;
+    };
+
+/** Of what is half filled the lower half is. */
+export type Half = 'upper' | 'lower';
 
 /** What is drawn with a line alone. */
 export type Outline = Exclude<Stroke, { kind: 'letter' }>;

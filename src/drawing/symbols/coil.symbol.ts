@@ -34,7 +34,9 @@ const art = (delay: Delay | undefined, winding: Winding | undefined): SymbolArt 
   strokes: () => [
     ...body,
     ...(delay ? delayField(delay) : []),
-    ...(winding ? [{ kind: 'letter', at: [0, 22], text: LETTER[winding], size: 11.5 } satisfies Stroke] : []),
+    ...(winding
+      ? [{ kind: 'letter', at: [0, 22], text: LETTER[winding], size: 11.5, inside: 'upper' } satisfies Stroke]
+      : []),
   ],
 });
 

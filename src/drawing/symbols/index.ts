@@ -17,7 +17,7 @@ export const bladeAt = (
   form: PartForm,
   closed: readonly boolean[],
   side: 'left' | 'right' = 'left',
-): number => symbolOf(form).edge?.(closed, side) ?? (closed[0] ? 0 : -4.5);
+): number => symbolOf(form).edge?.(closed, side) ?? (closed[0] ? 1.5 : -4.5);
 
 /** A symbol complete: its size, and its strokes in a state (without one: at rest). */
 export function symbolFor(looks: Looks): SymbolArt {

@@ -10,7 +10,7 @@ const art: SymbolArt = {
     line([-5, 12.4], [5, 12.4]),
     { kind: 'circle', at: [0, 14.8], r: 2.4 },
     lead(1, [0, 31], [0, HEIGHT]),
-    blade(1, [0, 31], closed[0] ? [0, 17.2] : [-9, 15]),
+    blade(1, [0, 31], closed[0] ? [3.6, 13.5] : [-9, 15]),
   ],
 };
 

@@ -1,8 +1,30 @@
-import { HEIGHT, lead, line, type Outline, type Point, type SymbolArt } from './art.ts';
+import {
+  type Half,
+  HEIGHT,
+  lead,
+  line,
+  type Outline,
+  type Point,
+  type Stroke,
+  type SymbolArt,
+} from './art.ts';
 import { loadEffect, type PartSymbol, pulse } from './symbol.ts';
 
 const R = 10;
 const D = R * Math.SQRT1_2;
+
+/** The two arms of the cross in one half. */
+const cross = (dy: number, inside: Half): Stroke[] =>
+  [-D, D].map(
+    (dx): Stroke => ({
+      kind: 'line',
+      points: [
+        [0, 22],
+        [dx, 22 + dy],
+      ],
+      inside,
+    }),
+  );
 
 /** Lamp, S00965. */
 const art: SymbolArt = {
@@ -12,8 +34,8 @@ const art: SymbolArt = {
   rest: [],
   strokes: () => [
     { kind: 'circle', at: [0, 22], r: R },
-    line([-D, 22 - D], [D, 22 + D]),
-    line([-D, 22 + D], [D, 22 - D]),
+    ...cross(-D, 'upper'),
+    ...cross(D, 'lower'),
     lead(0, [0, 0], [0, 22 - R]),
     lead(1, [0, 22 + R], [0, HEIGHT]),
   ],

@@ -1,9 +1,9 @@
 import { blade, HEIGHT, lead, type Stroke, type SymbolArt } from './art.ts';
 import type { PartSymbol } from './symbol.ts';
 
-/** The blade of a make contact: pivot below, leaning left at rest; it moves to the right to close. */
+/** The blade of a make contact: pivot below, leaning left at rest; it moves to the right to close, and lies on the fixed contact. */
 export const makeBlade = (closed: boolean): Stroke =>
-  closed ? blade(1, [0, 31], [0, 15]) : blade(1, [0, 31], [-9, 15]);
+  closed ? blade(1, [0, 31], [3.6, 12]) : blade(1, [0, 31], [-9, 15]);
 
 export const makeLeads: readonly Stroke[] = [lead(0, [0, 0], [0, 15]), lead(1, [0, 31], [0, HEIGHT])];
 

@@ -30,8 +30,8 @@ const art = (terminals: number): SymbolArt => ({
   rest: [],
   strokes: ({ ports }) => [
     { kind: 'circle', at: [0, CENTRE], r: R },
-    { kind: 'letter', at: [0, CENTRE - 7], text: 'M', size: 16 },
-    { kind: 'letter', at: [0, CENTRE + 10], text: '3~', size: 13 },
+    { kind: 'letter', at: [0, CENTRE - 7], text: 'M', size: 16, inside: 'upper' },
+    { kind: 'letter', at: [0, CENTRE + 10], text: '3~', size: 13, inside: 'lower' },
     ...PE,
     ...ports.map((x, index) => winding(index, x, index >= 3)),
   ],

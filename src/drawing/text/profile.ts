@@ -16,7 +16,6 @@ export const textProfile = (columns: number): Profile => ({
   numberGap: 1,
   labelGap: 1,
   stub: 2,
-  overhang: 1,
   markGap: 1,
   cell: 1,
   lineHeight: () => 1,

@@ -10,7 +10,7 @@ const contact = (write: Sign['write']): Sign => ({ cells: bladeCells(1, 2), writ
 const small = (write: Sign['write']): Sign => ({ cells: boxCells(1, 2), write });
 const wide = (write: Sign['write']): Sign => ({ cells: boxCells(2, 3), write });
 
-const make = contact(body((seen) => (seen.closed?.[0] ? [bar(seen), 0] : ['╲', -1])));
+const make = contact(body((seen) => (seen.closed?.[0] ? ['╱', 0] : ['╲', -1])));
 const breaks = contact(body(({ closed }) => [closed?.[0] === false ? '╴ ╱' : '└╱', 0]));
 
 /** A delay's T before or after the arrow. */
@@ -23,7 +23,7 @@ export const SIGNS: Readonly<Record<PartForm, Sign>> = {
   'main-make': make,
   'main-break': breaks,
   'breaker-pole': contact(body((seen) => (seen.closed?.[0] ? ['×', 0] : ['╲×', -1]))),
-  'isolator-pole': contact(body((seen) => (seen.closed?.[0] ? [bar(seen), 0] : ['╲╴', -1]))),
+  'isolator-pole': contact(body((seen) => (seen.closed?.[0] ? ['╱', 0] : ['╲╴', -1]))),
   fuse: small(body((seen) => [seen.closed?.[0] === false ? '[ ]' : `[${bar(seen)}]`, -1])),
   heater: small(body(() => ['[S]', -1])),
   coil: wide(
@@ -37,7 +37,7 @@ export const SIGNS: Readonly<Record<PartForm, Sign>> = {
   valve: wide(body(({ filled }) => [`[${'><'.padEnd(3, filled)}]`, -2])),
   motor,
   input: wide(body(({ input: reads }) => [`[${reads}]`, -2])),
-  output: wide(body((seen) => [seen.closed?.[0] ? `[ ${bar(seen)} ]` : '[╲  ]', -2])),
+  output: wide(body((seen) => [seen.closed?.[0] ? '[ ╱ ]' : '[╲  ]', -2])),
   common: wide(body(() => ['[COM]', -2])),
   terminal: {
     cells: () => ({ left: 0, right: 1, height: 1 }),

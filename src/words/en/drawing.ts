@@ -7,6 +7,9 @@ import { capital } from './text.ts';
 /** Frame and title block, and headings in a terminal. */
 const frame = {
   atRest: 'Drawn at rest: de-energised and unactuated',
+  /** Of a state: before anything is done, and after acts as they are written. */
+  supplied: 'Drawn with the supply on, unactuated',
+  after: (acts: string): string => `Drawn with the supply on, after: ${acts}`,
   sheet: (sheet: string): string => `Sheet ${sheet}`,
   sheetTitled: ({ sheet, title }: { sheet: string; title: string }): string => `Sheet ${sheet}: ${title}`,
   pieceOf: ({ sheet, piece, pieces }: { sheet: string; piece: number; pieces: number }): string =>
