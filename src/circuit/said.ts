@@ -47,9 +47,20 @@ export function actSaid(act: Act, circuit: Circuit): ActSaid {
     case 'make':
     case 'break':
       return { says: actuates(act, circuit) ? 'actuate' : 'goBack', device: named(circuit, act.device) };
+    case 'release':
+      return {
+        says: staysIn(act.device, circuit) ? 'unlatch' : 'release',
+        device: named(circuit, act.device),
+      };
     default:
       return { says: act.kind, device: named(circuit, act.device) };
   }
+}
+
+/** Whether what is pressed stays in until it is let out again, as an emergency stop does. */
+function staysIn(name: string, circuit: Circuit): boolean {
+  const found = deviceOf(circuit, name);
+  return found !== undefined && !traitsOf(found).momentary;
 }
 
 /**

@@ -31,6 +31,11 @@ function castSignal(signal: Signal, number: number): CastSignal {
 export const isFault = ({ wireOff, rest }: Signal): boolean =>
   wireOff === 'acted' && rest.meaning === 'normal';
 
+/**
+ * Whether its relay has to be in while it hasn't acted: at rest it would say that all is well, and with a wire off it is at rest.
+ */
+export const wellAtRest = ({ rest }: Signal): boolean => rest.meaning === 'normal';
+
 /** `count` different signals that suit, no machine twice. */
 export function castSignals(
   random: Random,

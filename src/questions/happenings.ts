@@ -12,14 +12,31 @@ const feeds = (circuit: Circuit, name: string): boolean => {
 export const loses = (circuit: Circuit, act: Act): boolean =>
   act.kind === 'fail' || (act.kind === 'open' && feeds(circuit, act.device));
 
-const HAPPENED: Readonly<Record<Happening, (circuit: Circuit, scenario: Scenario) => boolean>> = {
+/** Whether a later act puts right what one has taken away. */
+const putsRight = (lost: Act, later: Act): boolean =>
+  (lost.kind === 'fail' && later.kind === 'restore' && later.supply === lost.supply) ||
+  (lost.kind === 'open' && later.kind === 'close' && later.device === lost.device);
+
+const HAPPENED: Readonly<
+  Record<Happening, (circuit: Circuit, scenario: Scenario, eachAsked: boolean) => boolean>
+> = {
   fault: (_, { faults }) => faults.length > 0,
-  loss: (circuit, { acts }) => acts.some((act) => loses(circuit, act)),
+  // Put right before anything is asked it mostly is as if it had never been.
+  loss: (circuit, { acts }, eachAsked) =>
+    acts.some(
+      (act, index) =>
+        loses(circuit, act) && (eachAsked || !acts.slice(index + 1).some((later) => putsRight(act, later))),
+    ),
   trip: (_, { acts }) => acts.some(({ kind }) => kind === 'trip'),
 };
 
-/** Whether one of these happens; any scenario does where nothing is asked for. */
+/**
+ * Whether one of these happens; any scenario does where nothing is asked for.
+ *
+ * @param eachAsked - whether something is asked after each act, and not in the end alone
+ */
 export const oneHappens = (
   wanted: readonly Happening[] | undefined,
   { circuit, scenario }: { readonly circuit: Circuit; readonly scenario: Scenario },
-): boolean => wanted === undefined || wanted.some((each) => HAPPENED[each](circuit, scenario));
+  eachAsked: boolean,
+): boolean => wanted === undefined || wanted.some((each) => HAPPENED[each](circuit, scenario, eachAsked));

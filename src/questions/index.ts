@@ -105,7 +105,10 @@ export const loadsAsked = (question: Question, items: readonly string[]): string
 export const mayAsk =
   (kinds: readonly QuestionKind[], happens?: readonly Happening[]) =>
   (draft: Draft): boolean =>
-    kinds.some((kind) => KINDS[kind].suits?.(draft) ?? true) && oneHappens(happens, draft);
+    kinds.some((kind) => {
+      const { suits, asksCourse = false } = KINDS[kind];
+      return (suits?.(draft) ?? true) && oneHappens(happens, draft, asksCourse);
+    });
 
 /** Whether every one of these kinds asks how things stand after each act. */
 export const askCourse = (kinds: readonly QuestionKind[]): boolean =>

@@ -81,14 +81,14 @@ describe('generate', () => {
     expect(prints).toMatchInlineSnapshot(`
       {
         "acknowledged-alarm": "aab5e8138f1b4c992efc6dadf9cb0453 make -B21; press -S21; release -S21; break -B21; make -B21",
-        "break-only": "556bfcad3db747bbe391360ed320c588 hold -K5",
+        "break-only": "70492d7d732b761bd8f3d446ecb95ab8 break -B102; make -B104",
         "duty-standby": "47e73339bc5f6fe82b65fa87d6bf8e4b press -S3; release -S3; make -B2",
-        "flashing": "4d147ccd12f514ddf57099c0b1c55709 make -B1",
+        "flashing": "335365225838b6abac49edf79ee44b4a break -B7",
         "free": "bced45fe6a80f0456c1f86f2662f9191 break -B1; make -B1; break -B1",
         "healthy-relay": "52c596ddbfb94b5c852cc1b36c9c925e break -B1; open -F2; close -F2",
         "interlocked": "daa4801920884aaf677b5bd6a7c26c50 press -S1",
         "jog": "563ed7c6d0ea9fa11a5cd1b50dc88efe press -S1; release -S1",
-        "lamp-test": "fab6bfb613fa27ff62726c090cb9f33a make -B102; make -B104; press -S103; release -S103",
+        "lamp-test": "84873cae5571e79b6c0efdbe16acbc62 break -B102; make -B104; press -S103; release -S103",
         "make-only": "2b9133f0ff0d39168107cc345f38a384 make -B3; break -B3; break -B1",
         "off-delay": "d97a935fb65e5e5dcdc16aa54a036c26 make -B101; break -B101; wait 9 s; open -F102; close -F102",
         "on-delay": "d45684851469e849a3af0280b1d6e0af make -B1; wait 4 s; wait 4 s",
@@ -100,7 +100,7 @@ describe('generate', () => {
         "status-pair": "4b8f171b393d8087ae71ce418a6df5f0 make -B11; break -B11; make -B11",
         "two-hand": "75efac3992fc64b2cbb7fa8b49d2aa54 press -S1; wait 2 s; press -S2; release -S1; release -S2; press -S1; press -S2",
         "two-out-of-three": "2406e9b74fa45951fe68aab09ec65db5 make -B104; make -B105; make -B102",
-        "two-supplies": "9f85a166f1505e9719f6a33a9735ae9e hold -K1; make -B4; free -K1",
+        "two-supplies": "7748e88223745b40a1202bdf3e0cf9f2 break -B102",
       }
     `);
   });

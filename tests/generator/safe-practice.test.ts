@@ -91,11 +91,15 @@ describe('an alarm', () => {
         [1, 2, 3, 4, 5, 6].map((number) => signal[word].text.replace('#', String(number))),
       ),
     );
-  const named = { make: texts('acted'), break: texts('rest') };
 
-  it.each(['acknowledged-alarm', 'flashing'])(
-    'of %s comes on a fault: over a make contact that acts on it, or a break contact that acts on all being well',
-    (family) => {
+  it.each([
+    // A relay that calls is fed on the fault.
+    { family: 'acknowledged-alarm', named: { make: texts('acted'), break: texts('rest') } },
+    // Over a break contact it is fed while all is well, and calls when it drops out.
+    { family: 'flashing', named: { make: texts('acted'), break: texts('acted') } },
+  ])(
+    'of $family comes on a fault: by what its contacts act on, and whether its relay is fed on it or drops out',
+    ({ family, named }) => {
       for (const circuit of circuitsOf(family)) {
         for (const sensor of fieldContacts(circuit)) {
           const [first] = 'contacts' in sensor ? sensor.contacts : [];

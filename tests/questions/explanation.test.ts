@@ -4,7 +4,7 @@ import type { Circuit } from '../../shared/circuit.ts';
 import type { Question } from '../../shared/question.ts';
 import type { Scenario } from '../../shared/scenario.ts';
 import { blankAnswer, checkQuestion, rightAnswer } from '../../src/questions/index.ts';
-import { hintFor, markAnswer } from '../support/in-english.ts';
+import { askQuestion, hintFor, markAnswer } from '../support/in-english.ts';
 import { circuitOf, scenarioOf } from '../support/written.ts';
 
 const explanationOf = (question: Question) => {
@@ -273,7 +273,9 @@ A:L -K1:15-18 -H1:X1-X2 A:N`);
     );
     expect(
       story(lamps(timed('off-delay'), scenarioOf('turn -S1 On; turn -S1 Off; wait 6 s'), '-H1')),
-    ).toContain('-K1 releases: -S1:13-14 is open because -S1 stands at Off. It breaks -K1:15-18.');
+    ).toContain(
+      '-K1 releases: its coil is off (-S1:13-14 is open because -S1 stands at Off), and its 5 s are over. It breaks -K1:15-18.',
+    );
     const running: Question = {
       kind: 'relay-states',
       circuit: timed('off-delay'),
@@ -312,10 +314,10 @@ A:L -K1:15-18 -H1:X1-X2 A:N`);
       '-K1 has operated: the signal at its control input is gone (-B1:13-14 is open because -B1 is not actuated), but only 2 s of its 5 s are over.',
     );
     expect(told('make -B1; break -B1; wait 6 s')).toBe(
-      '-K1 is at rest: there is no signal at its control input: -B1:13-14 is open because -B1 is not actuated.',
+      '-K1 is at rest: the signal at its control input is gone (-B1:13-14 is open because -B1 is not actuated), and its 5 s are over.',
     );
     expect(told('make -B1; open -F1')).toMatch(
-      /^-K1 is at rest: it has no supply at A1-A2, so it releases at once: -F1:1-2 is open/,
+      /^-K1 is at rest: it has no supply at A1-A2 \(-F1:1-2 is open[^)]*\), so it releases at once\./,
     );
   });
 
@@ -345,7 +347,7 @@ A:L+ -K7:11-14 -H1:X1-X2 A:L-`);
     const stands = (acts: string): string | undefined =>
       explained({ ...relay, scenario: scenarioOf(acts) } as Question).at(-1);
     expect(stands('')).toBe(
-      '-K7 is at rest: nothing sets it now: -S1:13-14 is open because -S1 is not pressed.',
+      '-K7 is at rest: nothing sets it now (-S1:13-14 is open because -S1 is not pressed).',
     );
     expect(stands('press -S2')).toBe(
       '-K7 is at rest: its reset coil is fed from A:L+ through -S2:13-14 (closed: -S2 is pressed), and back to A:L-.',
@@ -366,6 +368,45 @@ A:L+ -K5:15-18 -H1:X1-X2 A:L-`);
       '-H1 never rests: it is fed from A:L+ through -K5:15-18 (closed: -K5 has operated), and back to A:L-; in between -K5:15-18 is open because -K5 has not operated (500 ms on, 1 s off).',
       '-K5 never rests: its coil is fed from A:L+ through -B1:13-14 (closed: -B1 is actuated), and back to A:L-.',
     ]);
+  });
+
+  it('tells a relay that its own contact would hold by what keeps it out even with that closed', () => {
+    const broken = (acts: string): string[] =>
+      explained(lamps(SEALED, scenarioOf(acts, '-K1:11 broken'), '-H1'));
+    expect(broken('press -S1; release -S1').at(-1)).toBe(
+      '-K1 is at rest: -S1:13-14 is open because -S1 is not pressed, and the conductor at -K1:11 is off.',
+    );
+    // With the conductor on it never was in, and that is all there is to say.
+    expect(explained(lamps(SEALED, scenarioOf(), '-H1')).at(-1)).toContain(
+      '-K1:11-14 is open because -K1 has not operated',
+    );
+  });
+
+  it('leads to a relay that is held in by its contacts, not by its coil', () => {
+    const held = lamps(PUMP, scenarioOf('hold -K3'), '-H1', '-H2');
+    expect(hintFor(held)).toBe(
+      'Begin with -K3: it is held in by hand after 1 (hold -K3 in by hand), whatever its coil has. Look at what its contacts do.',
+    );
+  });
+
+  it('says that the supply has just come on where a timer may be running since', () => {
+    const { situation } = askQuestion(
+      lamps(
+        circuitOf(`
+supply A 24 V AC
+-B1 field-contact break
+-K1 on-delay 5 s
+-H1 lamp
+A:L -B1:11-12 -K1:A1-A2 A:N
+A:L -K1:15-18 -H1:X1-X2 A:N`),
+        scenarioOf(),
+        '-H1',
+      ),
+    );
+    expect(situation).toContain('The supply has just been switched on.');
+    expect(askQuestion(lamps(PUMP, scenarioOf(), '-H1')).situation).toContain(
+      'The supply is on, and -F1 is closed.',
+    );
   });
 
   it('tells what is open besides at a star point, although closing it with delta would short the supply', () => {

@@ -1,11 +1,11 @@
 import type { ActuatedPart } from '../parts.ts';
-import { BUTTON_COLOURS, type Purpose } from '../vocabulary/index.ts';
+import type { Purpose } from '../vocabulary/index.ts';
 import { actuated } from './actuated.ts';
 import type { DeviceShelf } from './shelf.ts';
 
 export function addButton(shelf: DeviceShelf, text: string, purpose: Purpose): ActuatedPart {
   const name = shelf.name('S');
-  const colour = shelf.random.pick(BUTTON_COLOURS[purpose]);
+  const colour = shelf.buttonColour(purpose);
   return actuated(
     shelf,
     name,

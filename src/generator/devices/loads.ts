@@ -1,11 +1,11 @@
 import type { LoadPart, Source } from '../parts.ts';
-import { LAMP_COLOURS, type Meaning } from '../vocabulary/index.ts';
+import type { Meaning } from '../vocabulary/index.ts';
 import { hop } from './coil-part.ts';
 import type { DeviceShelf } from './shelf.ts';
 
 export function addLamp(shelf: DeviceShelf, { rating }: Source, text: string, meaning: Meaning): LoadPart {
   const name = shelf.name('H');
-  const colour = shelf.random.pick(LAMP_COLOURS[meaning]);
+  const colour = shelf.lampColour(meaning);
   shelf.lamps++;
   shelf.add({ kind: 'lamp', name, text, colour, rating });
   return { name, hop: hop(name, 'X1', 'X2') };

@@ -1,7 +1,8 @@
 /** Where the devices of a drawing come from, one by one: each gets a provisional designation. */
-import type { Device, Step, Supply } from '../../../shared/circuit.ts';
+import type { Colour, Device, Step, Supply } from '../../../shared/circuit.ts';
 import type { InputsPart } from '../parts.ts';
 import type { Random } from '../random.ts';
+import { BUTTON_COLOURS, LAMP_COLOURS, type Meaning, type Purpose } from '../vocabulary/index.ts';
 
 /** Contacts of a device that nothing uses yet. */
 export interface Spare {
@@ -18,6 +19,8 @@ export class DeviceShelf {
   readonly inputs: InputsPart[] = [];
   /** Lamps added so far. */
   lamps = 0;
+  private readonly lampColours = new Map<Meaning, Colour>();
+  private readonly buttonColours = new Map<Purpose, Colour>();
   private readonly counts = new Map<string, number>();
   private readonly makers: (() => Device | undefined)[] = [];
 
@@ -30,6 +33,24 @@ export class DeviceShelf {
     const number = (this.counts.get(letter) ?? 0) + 1;
     this.counts.set(letter, number);
     return `-${letter}${number}`;
+  }
+
+  /** The colour of what means this: on one drawing always the same. */
+  lampColour(meaning: Meaning): Colour {
+    const colour = this.lampColours.get(meaning) ?? this.random.pick(LAMP_COLOURS[meaning]);
+    this.lampColours.set(meaning, colour);
+    return colour;
+  }
+
+  /** The colour of buttons for this purpose: on one drawing always the same, and another than those for anything else. */
+  buttonColour(purpose: Purpose): Colour {
+    const known = this.buttonColours.get(purpose);
+    if (known) return known;
+    const taken = new Set(this.buttonColours.values());
+    const free = BUTTON_COLOURS[purpose].filter((colour) => !taken.has(colour));
+    const colour = this.random.pick(free.length > 0 ? free : BUTTON_COLOURS[purpose]);
+    this.buttonColours.set(purpose, colour);
+    return colour;
   }
 
   /** One more device; where it is a function it is asked when the drawing is done, and may know of none. */

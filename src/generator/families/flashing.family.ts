@@ -17,8 +17,15 @@ export const flashing: Family = {
     const parts = signals.map((signal) => {
       const sensor = addSensor(board, signal.sensor, signal.text);
       const relay = addRelay(board, source, { poles: 4 });
-      board.line(source, 'control', [sensor.made(), relay.coil]);
-      return { signal, sensor, relay };
+      // Energised while all is well a relay calls with a wire off too; one that isn't never says that all is well.
+      const broken = random.chance(0.6);
+      board.line(source, 'control', [broken ? sensor.rest() : sensor.made(), relay.coil]);
+      return {
+        signal,
+        sensor,
+        well: broken ? relay.made : undefined,
+        called: broken ? relay.rest : relay.made,
+      };
     });
     const pace = random.pick([
       [0.5, 0.5],
@@ -29,21 +36,23 @@ export const flashing: Family = {
     const flasher = addFlasher(board, source, pace[0], pace[1], { poles: 2, text: 'Flasher' });
     // Some signals start the flasher; the others have steady lamps.
     const calling = random.sample(parts, Math.max(1, Math.ceil(size / 2)));
-    board.line(source, 'control', [either(...calling.map(({ relay }) => [relay.made()])), flasher.coil]);
+    board.line(source, 'control', [either(...calling.map(({ called }) => [called()])), flasher.coil]);
     const [alarm] = calling;
     const flash = addLamp(board, source, `${alarm!.signal.thing}: alarm`, alarm!.signal.acted.meaning);
     const beat = random.chance(0.7) ? flasher.made() : flasher.rest();
-    board.line(source, 'lamps', [...random.shuffle([beat, alarm!.relay.made()]), flash.hop]);
+    board.line(source, 'lamps', [...random.shuffle([beat, alarm!.called()]), flash.hop]);
     if (size >= 2) {
       const beacon = addLamp(board, source, 'Alarm beacon', 'abnormal');
       board.line(source, 'lamps', [flasher.made(), beacon.hop]);
     }
-    for (const { signal, relay } of parts) {
-      const steady = addLamp(board, source, signal.rest.text, signal.rest.meaning);
-      board.line(source, 'lamps', [relay.rest(), steady.hop]);
-      if (!random.chance(0.4)) continue;
+    for (const { signal, well, called } of parts) {
+      if (well) {
+        const steady = addLamp(board, source, signal.rest.text, signal.rest.meaning);
+        board.line(source, 'lamps', [well(), steady.hop]);
+        if (!random.chance(0.4)) continue;
+      }
       const acted = addLamp(board, source, signal.acted.text, signal.acted.meaning);
-      board.line(source, 'lamps', [relay.made(), acted.hop]);
+      board.line(source, 'lamps', [called(), acted.hop]);
     }
     maybeSupplyLamp(random, opening);
     const toggles = parts.map(({ sensor }) => sensor.toggle);

@@ -1,6 +1,6 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { severalLists, someOn } from '../act-lists.ts';
-import { castSignals, titleOf } from '../casting.ts';
+import { castSignals, titleOf, wellAtRest } from '../casting.ts';
 import { either } from '../chains.ts';
 import { addButton, addLamp, addRelay, addSelector, addSensor, addValve } from '../devices/index.ts';
 import { finish } from '../finish.ts';
@@ -35,9 +35,12 @@ export const lampTest: Family = {
     const parts = signals.map((signal, index) => {
       const sensor = addSensor(board, signal.sensor, signal.text);
       const relay = addRelay(board, source, { poles: 4 });
-      board.line(source, 'control', [sensor.made(), relay.coil]);
-      const contact = random.chance(0.65) ? relay.made() : relay.rest();
-      const word = contact.leave?.endsWith('4') ? signal.acted : signal.rest;
+      const onMade = random.chance(0.65);
+      // A lamp that lights while its relay is at rest, and so with a wire off, never says that all is well.
+      const broken = wellAtRest(signal) && (!onMade || random.chance(0.4));
+      board.line(source, 'control', [broken ? sensor.rest() : sensor.made(), relay.coil]);
+      const contact = onMade ? relay.made() : relay.rest();
+      const word = onMade === broken ? signal.rest : signal.acted;
       const lamp = addLamp(board, source, word.text, word.meaning);
       const tested = index === 0 || (index > 1 && random.chance(0.75));
       if (tested)
@@ -45,7 +48,7 @@ export const lampTest: Family = {
       else board.line(source, 'lamps', [contact, lamp.hop]);
       if (index < 2 && size > 1) {
         const valve = addValve(board, source, `Output valve ${index + 1}`);
-        board.line(source, 'control', [relay.made(), valve.hop]);
+        board.line(source, 'control', [broken ? relay.rest() : relay.made(), valve.hop]);
       }
       return { toggle: sensor.toggle };
     });

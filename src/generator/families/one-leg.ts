@@ -1,7 +1,7 @@
 /** Relays of which only one leg of a pole is wired to a lamp: the common part of two families. */
 
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
-import { castSignals, titleOf } from '../casting.ts';
+import { castSignals, titleOf, wellAtRest } from '../casting.ts';
 import { either } from '../chains.ts';
 import { addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
@@ -15,13 +15,17 @@ import type { Draft } from '../types.ts';
 export function oneLegDraft(random: Random, size: number, family: string, leg: 'rest' | 'made'): Draft {
   const opening = open(random);
   const { plant, board, source } = opening;
-  // Two lamps at least: one alone would be a question of yes or no.
-  const signals = castSignals(random, plant, size + 1);
+  // Two lamps at least: one alone would be a question of yes or no. On the smallest no relay is in at rest.
+  const signals = castSignals(random, plant, size + 1, (signal) =>
+    size > 1 || leg === 'made' ? true : !wellAtRest(signal),
+  );
   const parts = signals.map((signal) => {
     const sensor = addSensor(board, signal.sensor, signal.text);
     const relay = addRelay(board, source, { poles: random.int(2, 4) });
-    // Over a break contact a relay is energised until its signal comes.
-    const broken = size > 1 && random.chance(0.5);
+    // Over a break contact a relay is energised until its signal comes. What lights at rest is what a broken wire lights too: there it
+    // never says that all is well.
+    const toss = size > 1 && random.chance(0.5);
+    const broken = leg === 'made' ? toss : wellAtRest(signal) || (toss && signal.acted.meaning !== 'normal');
     board.line(source, 'control', [broken ? sensor.rest() : sensor.made(), relay.coil]);
     // The lamp says what is so while it is lit.
     const word = (leg === 'rest') === broken ? signal.acted : signal.rest;

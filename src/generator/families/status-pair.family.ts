@@ -1,5 +1,5 @@
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
-import { castSignals, isFault, titleOf } from '../casting.ts';
+import { castSignals, titleOf, wellAtRest } from '../casting.ts';
 import { addLamp, addRelay, addSensor } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { followersFor, maybeSupplyLamp, open, sheetsFor } from '../opening.ts';
@@ -12,12 +12,12 @@ export const statusPair: Family = {
   draft(random, { size }) {
     const opening = open(random);
     const { plant, board, source } = opening;
-    const signals = castSignals(random, plant, size);
+    const signals = castSignals(random, plant, size, (signal) => size > 1 || !wellAtRest(signal));
     const toggles = signals.map((signal) => {
       const sensor = addSensor(board, signal.sensor, signal.text);
       const relay = addRelay(board, source, { poles: random.int(1, 4) });
-      // Over a break contact, where the signal is a fault, the relay is energised while all is well.
-      const broken = size > 1 && isFault(signal) && random.chance(0.85);
+      // Over a break contact, where it is well that nothing has acted: with a wire off the relay says that it isn't.
+      const broken = wellAtRest(signal);
       board.line(source, 'control', [broken ? sensor.rest() : sensor.made(), relay.coil]);
       const pole = relay.pole();
       const rest = addLamp(board, source, signal.rest.text, signal.rest.meaning);

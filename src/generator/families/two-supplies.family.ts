@@ -1,7 +1,7 @@
 import type { Act } from '../../../shared/scenario.ts';
 import { randomActs, severalLists, someOn } from '../act-lists.ts';
 import type { Board } from '../board.ts';
-import { castSignals, isFault, titleOf } from '../casting.ts';
+import { castSignals, titleOf, wellAtRest } from '../casting.ts';
 import { addInputs, addLamp, addRelay, addSensor, addSource } from '../devices/index.ts';
 import { finish } from '../finish.ts';
 import { followersFor, open, sheetsFor } from '../opening.ts';
@@ -47,8 +47,8 @@ export const twoSupplies: Family = {
     const toggles = cast.map((signal) => {
       const sensor = addSensor(board, signal.sensor, signal.text);
       const relay = addRelay(board, source, { poles: random.int(2, 4), text: noted(signal.thing) });
-      // Only what is a fault when it has acted drops a relay out that is energised while all is well.
-      const makes = !isFault(signal) || random.chance(0.5);
+      // The relay is energised while all is well, so that neither lamp nor point says so with a wire off.
+      const makes = !wellAtRest(signal);
       board.line(source, 'control', [makes ? sensor.made() : sensor.rest(), relay.coil]);
       const released = makes ? signal.rest : signal.acted;
       const operated = makes ? signal.acted : signal.rest;

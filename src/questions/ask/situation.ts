@@ -22,10 +22,12 @@ function started(circuit: Circuit, start: Scenario['start']): SituationSaid[] {
   const switches = circuit.devices.filter(closedInService).map(({ name }) => name);
   const supplies = circuit.supplies.length;
   const dead = start === 'dead';
+  // A timer that is fed from the start begins its time then.
+  const justNow = !dead && hasTimers(circuit);
   const fed: SituationSaid =
     switches.length === 0
-      ? { says: 'suppliesOn', supplies }
-      : { says: dead ? 'suppliesOnSwitchesOpen' : 'suppliesOnSwitchesClosed', supplies, switches };
+      ? { says: 'suppliesOn', supplies, justNow }
+      : { says: dead ? 'suppliesOnSwitchesOpen' : 'suppliesOnSwitchesClosed', supplies, switches, justNow };
   return [{ says: dead ? 'beginsAtRest' : 'drawnAtRest' }, fed, ...rest(circuit)];
 }
 

@@ -63,7 +63,12 @@ export function hintStates(question: StatesQuestion): HintSaid {
     .map(({ device }) => device);
   const moved = storyOf(history, relevant).flatMap(({ about }) => about);
   const earliest = moved.find((name) => relays.includes(name)) ?? relays[0];
-  return earliest === undefined
-    ? { says: 'followPath', item: first!.item }
-    : { says: 'beginWith', device: earliest, moment: momentAt(question, first!.after) };
+  if (earliest === undefined) return { says: 'followPath', item: first!.item };
+  const { machine, stages } = history;
+  const held = machine.plan.mechanisms.some(
+    ({ device }, mechanism) => device === earliest && stages[first!.after]!.state.held[mechanism] === 1,
+  );
+  const moment = momentAt(question, first!.after);
+  // Its coil would lead astray.
+  return { says: held ? 'beginWithHeld' : 'beginWith', device: earliest, moment };
 }

@@ -7,6 +7,7 @@ import {
   begin,
   copyState,
   doAct,
+  isClosed,
   type Machine,
   type PlanSwitch,
   runTimed,
@@ -73,7 +74,7 @@ export function historyOf(circuit: Circuit, scenario: Scenario): History {
   const traces = new Map<string, LoadTrace | undefined>();
   const trace = (after: number, load: string): LoadTrace | undefined => {
     const key = `${after} ${load}`;
-    if (!traces.has(key)) traces.set(key, traced(machine, stages[after]!.state, load));
+    if (!traces.has(key)) traces.set(key, tracedToCause(machine, stages[after]!.state, load));
     return traces.get(key);
   };
   const besides = (after: number, load: string): readonly Blocker[] => {
@@ -99,6 +100,34 @@ function traced(machine: Machine, state: State, id: string): LoadTrace | undefin
   const load = machine.plan.loads.find((each) => each.id === id)!;
   if (load.role === 'dirt' || readAs(load.role) !== 'winding') return trace;
   return { ...trace, stoppedBy: [...stopsBefore(machine, state, `${load.device}:${load.from}`)] };
+}
+
+/**
+ * As `traced`; of a coil that its own contact would hold, what keeps it out even with that closed, where there is such a thing: that a
+ * relay has not operated is no reason for its being at rest.
+ */
+function tracedToCause(machine: Machine, state: State, id: string): LoadTrace | undefined {
+  const trace = traced(machine, state, id);
+  const mechanism = machine.plan.loads.find((load) => load.id === id)?.mechanism ?? -1;
+  if (!trace || trace.fed || mechanism < 0 || state.at[mechanism] !== 1) return trace;
+  const switchOf = (blocker: Blocker): number =>
+    machine.plan.switches.findIndex(
+      ({ device, from, to }) =>
+        device === blocker.device &&
+        ((from === blocker.enter && to === blocker.leave) ||
+          (from === blocker.leave && to === blocker.enter)),
+    );
+  const isOwn = (blocker: Blocker): boolean =>
+    machine.plan.switches[switchOf(blocker)]?.mechanism === mechanism;
+  if (!trace.stoppedBy.some(isOwn)) return trace;
+  const operated = copyState(state);
+  operated.at[mechanism] = 2;
+  const { fed, stoppedBy } = traceLoad(machine, operated, id) ?? trace;
+  const stands = (blocker: Blocker): boolean => {
+    const contact = switchOf(blocker);
+    return !isOwn(blocker) && (contact < 0 || !isClosed(machine, state.at, contact));
+  };
+  return !fed && stoppedBy.length > 0 && stoppedBy.every(stands) ? { ...trace, stoppedBy } : trace;
 }
 
 /** The contact between two terminals of a device that a hop goes through; none where it goes through a load. */

@@ -86,7 +86,7 @@ function whyOperated(history: History, after: number, mechanism: number, coil: C
 }
 
 function whyAtRest(history: History, after: number, mechanism: number, coil: Coil): Why {
-  const { drive, frozenAt } = history.machine.plan.mechanisms[mechanism]!;
+  const { drive, frozenAt, delays } = history.machine.plan.mechanisms[mechanism]!;
   const traces = [coil.told.trace];
   const resetCoil = (): Coil => coilAt(history, after, coilsOf(history, mechanism).at(-1)!);
   if (frozenAt !== undefined) return { reason: { says: 'stuck' }, traces: [] };
@@ -115,13 +115,19 @@ function whyAtRest(history: History, after: number, mechanism: number, coil: Coi
     const { reason: why, traces: read } = unfed(history, coil);
     return { reason: { says: 'notSet', why }, traces: read };
   }
-  return unfed(history, coil);
+  const unfedNow = unfed(history, coil);
+  if (drive !== 'off-delay' || !wasFed(history, after, coil)) return unfedNow;
+  return { ...unfedNow, reason: { says: 'timeOver', why: unfedNow.reason, seconds: delays[0]! } };
 }
+
+/** Whether a coil was fed at some time before: then it is its time that is over. */
+const wasFed = (history: History, after: number, { load }: Coil): boolean =>
+  history.stages.slice(0, after).some((stage) => history.trace(stage.after, load.id)?.fed);
 
 /** What has a supply of its own follows its control input as long as it is supplied. */
 function whyBySignal(history: History, after: number, mechanism: number, control: Coil): Why {
   const operated = history.stages[after]!.state.at[mechanism] === 2;
-  const { frozenAt } = history.machine.plan.mechanisms[mechanism]!;
+  const { frozenAt, delays } = history.machine.plan.mechanisms[mechanism]!;
   if (operated && history.stages[after]!.state.held[mechanism])
     return { reason: { says: 'heldByHand' }, traces: [] };
   if (frozenAt !== undefined) return { reason: { says: 'stuck' }, traces: [] };
@@ -136,8 +142,10 @@ function whyBySignal(history: History, after: number, mechanism: number, control
     return { reason: { says: 'unsupplied', why }, traces };
   }
   const { reason: why, traces } = unfed(history, control);
-  return operated
-    ? { reason: { says: 'controlStillReleasing', why, ...timing(history, after, mechanism) }, traces }
+  if (operated)
+    return { reason: { says: 'controlStillReleasing', why, ...timing(history, after, mechanism) }, traces };
+  return wasFed(history, after, control)
+    ? { reason: { says: 'controlTimeOver', why, seconds: delays[0]! }, traces }
     : { reason: { says: 'controlGone', why }, traces };
 }
 

@@ -42,6 +42,8 @@ export const acts = {
   /** What would come back by itself stays pressed until it is released. */
   pressAndKeep: ({ device }: OnDevice): string => `press ${named(device)} and keep it pressed`,
   release: ({ device }: OnDevice): string => `release ${named(device)}`,
+  /** Of an emergency stop, which stays in. */
+  unlatch: ({ device }: OnDevice): string => `unlatch ${named(device)}`,
   turn: ({ device, to }: OnDevice & { to: string }): string => `turn ${named(device)} to ${to}`,
   actuate: ({ device }: OnDevice): string => `${named(device)} is actuated`,
   goBack: ({ device }: OnDevice): string => `${named(device)} is no longer actuated`,

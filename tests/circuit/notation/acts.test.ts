@@ -23,7 +23,7 @@ const CIRCUIT = circuitOf(`supply A 24 V AC
 /** Every act, and its words in a sentence. */
 const ACTS: readonly (readonly [string, Act, string])[] = [
   ['press -S1', { kind: 'press', device: '-S1' }, 'press -S1 ("Start")'],
-  ['release -S0', { kind: 'release', device: '-S0' }, 'release -S0'],
+  ['release -S0', { kind: 'release', device: '-S0' }, 'unlatch -S0'],
   ['turn -S3 Auto', { kind: 'turn', device: '-S3', to: 'Auto' }, 'turn -S3 ("Mode") to Auto'],
   ['make -B1', { kind: 'make', device: '-B1' }, '-B1 ("Fan tripped") is no longer actuated'],
   ['break -B1', { kind: 'break', device: '-B1' }, '-B1 ("Fan tripped") is actuated'],

@@ -10,8 +10,19 @@ const stands = (switches: readonly string[], how: string): string =>
     one: `${speech.and(switches)} is ${how}`,
     other: `${speech.and(switches)} are ${how}`,
   });
-const on = (supplies: number): string =>
-  speech.plural(supplies, { one: 'The supply is on', other: 'All supplies are on' });
+
+/** Which supplies are on, and whether they have come on this moment. */
+interface SuppliesOn {
+  readonly supplies: number;
+  readonly justNow: boolean;
+}
+const on = ({ supplies, justNow }: SuppliesOn): string =>
+  justNow
+    ? speech.plural(supplies, {
+        one: 'The supply has just been switched on',
+        other: 'All supplies have just been switched on',
+      })
+    : speech.plural(supplies, { one: 'The supply is on', other: 'All supplies are on' });
 
 /** Where in a scenario something is asked: after so many acts, the last of which was `act`; at the start without one. */
 export interface Moment {
@@ -30,21 +41,14 @@ export const situation = {
     'This is drawn as found: the words are what was meant, the wiring is what is. The two may differ, and it would have to be put right before it is used.',
   drawnAtRest: 'The drawing shows everything at rest.',
   beginsAtRest: 'The drawing shows everything at rest, and that is how it begins.',
-  suppliesOn: ({ supplies }: { supplies: number }): string => `${on(supplies)}.`,
-  suppliesOnSwitchesOpen: ({
-    supplies,
-    switches,
-  }: {
-    supplies: number;
-    switches: readonly string[];
-  }): string => `${on(supplies)}, but ${stands(switches, 'open')}.`,
+  suppliesOn: (supplies: SuppliesOn): string => `${on(supplies)}.`,
+  suppliesOnSwitchesOpen: ({ switches, ...supplies }: SuppliesOn & { switches: readonly string[] }): string =>
+    `${on(supplies)}, but ${stands(switches, 'open')}.`,
   suppliesOnSwitchesClosed: ({
-    supplies,
     switches,
-  }: {
-    supplies: number;
-    switches: readonly string[];
-  }): string => `${on(supplies)}, and ${stands(switches, 'closed')}.`,
+    ...supplies
+  }: SuppliesOn & { switches: readonly string[] }): string =>
+    `${on(supplies)}, and ${stands(switches, 'closed')}.`,
   nothingPressed: 'Nothing is pressed.',
   noneActuated: 'No field contact is actuated.',
   nothingPressedNoneActuated: 'Nothing is pressed and no field contact is actuated.',

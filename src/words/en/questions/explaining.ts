@@ -245,6 +245,8 @@ export type ExplainingSaid = StatementOf<typeof explaining>;
 export const hints = {
   beginWith: ({ device, moment: at }: { device: string; moment: Moment }): string =>
     `Begin with ${device}: follow the path of its coil from one pole to the other, and see whether it is closed ${moment(at)}.`,
+  beginWithHeld: ({ device, moment: at }: { device: string; moment: Moment }): string =>
+    `Begin with ${device}: it is held in by hand ${moment(at)}, whatever its coil has. Look at what its contacts do.`,
   followPath: ({ item }: { item: string }): string =>
     `Follow the path of ${item} from one pole to the other, contact by contact, and look at how each contact stands.`,
   eachPoint: ({ first, second }: { first: string; second: string }): string =>

@@ -44,15 +44,20 @@ export const reasons = {
   controlStillReleasing: ({ why, ...times }: Timing & { why: UnfedSaid }): string =>
     `the signal at its control input is gone (${say(unfed, why)}), but ${timing(times)}`,
   controlGone: ({ why }: { why: UnfedSaid }): string =>
-    `there is no signal at its control input: ${say(unfed, why)}`,
+    `there is no signal at its control input (${say(unfed, why)})`,
+  /** Of what releases late. */
+  timeOver: ({ why, seconds }: { why: UnfedSaid; seconds: number }): string =>
+    `its coil is off (${say(unfed, why)}), and its ${time(seconds)} are over`,
+  controlTimeOver: ({ why, seconds }: { why: UnfedSaid; seconds: number }): string =>
+    `the signal at its control input is gone (${say(unfed, why)}), and its ${time(seconds)} are over`,
   unsupplied: ({ why }: { why: UnfedSaid }): string =>
-    `it has no supply at A1-A2, so it releases at once: ${say(unfed, why)}`,
+    `it has no supply at A1-A2 (${say(unfed, why)}), so it releases at once`,
   stillHeld: ({ has }: { has: number }): string =>
     `its coil still has ${volts(has)}, which is enough to hold it`,
   stillOperating: ({ feed: way, ...times }: Fed & Timing): string =>
     `its coil is fed ${feed(way)}, but ${timing(times)}`,
   resetToo: ({ feed: way }: Fed): string => `its reset coil is fed as well, ${feed(way)}`,
   reset: ({ feed: way }: Fed): string => `its reset coil is fed ${feed(way)}`,
-  notSet: ({ why }: { why: UnfedSaid }): string => `nothing sets it now: ${say(unfed, why)}`,
+  notSet: ({ why }: { why: UnfedSaid }): string => `nothing sets it now (${say(unfed, why)})`,
 };
 export type ReasonSaid = StatementOf<typeof reasons>;
