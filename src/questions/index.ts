@@ -106,8 +106,9 @@ export const mayAsk =
   (kinds: readonly QuestionKind[], happens?: readonly Happening[]) =>
   (draft: Draft): boolean =>
     kinds.some((kind) => {
-      const { suits, asksCourse = false } = KINDS[kind];
-      return (suits?.(draft) ?? true) && oneHappens(happens, draft, asksCourse);
+      const { suits, asksCourse = false, takesAway = false } = KINDS[kind];
+      const happened = takesAway && happens?.includes('loss');
+      return (suits?.(draft) ?? true) && (happened || oneHappens(happens, draft, asksCourse));
     });
 
 /** Whether every one of these kinds asks how things stand after each act. */

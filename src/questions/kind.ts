@@ -33,6 +33,8 @@ export interface Kind<K extends QuestionKind> {
   propose(draft: Draft, random: Random, solver: Solver): QuestionOf<K> | undefined;
   /** Whether a draft can be asked about at all; tells most of those that can't before anything is solved. Any can, without. */
   suits?(draft: Draft): boolean;
+  /** What it asks begins with a supply, or what leads on from one, being taken away. */
+  readonly takesAway?: true;
   /** How things stand after each act is asked, so an accepted draft need not end in something to ask about. */
   readonly asksCourse?: true;
   /** How something ought to be wired is asked, which a drawing as found doesn't show. */

@@ -1,5 +1,6 @@
 /** The circuits everyone is asked about, as the families make them. Common practice, no source. */
 import { describe, expect, it } from 'vitest';
+import { actsOn, traitsOf } from '../../src/circuit/index.ts';
 import { machineOf, meter, planOf, play } from '../../src/solver/index.ts';
 import { actuated, eachPanel, open, type Panel, press, watching } from '../generator/reading.ts';
 
@@ -168,7 +169,11 @@ describe('flasher', () => {
     eachPanel('flashing', [1, 3], (panel) => {
       const flasher = panel.one('flasher');
       expect(panel.after([]).outcome).toBe('steady');
-      const energised = panel.after(panel.all('relay').map((device) => ({ kind: 'hold', device }) as const));
+      // Everything goes wrong at once.
+      const wrong = panel.circuit.devices.flatMap((device) =>
+        traitsOf(device).movedBy === 'plant' ? actsOn(device).slice(0, 1) : [],
+      );
+      const energised = panel.after(wrong);
       expect(energised.outcome).toBe('keeps-switching');
       expect(energised.solution.outcome).toEqual({ kind: 'keeps-switching', devices: [flasher] });
       expect(Object.values(energised.solution.lamps)).toContain('flashing');

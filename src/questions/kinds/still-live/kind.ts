@@ -56,6 +56,7 @@ export const stillLive: Kind<'still-live'> = {
     how: yesAndNo,
     cautions: ({ circuit }) => isolatingCautions(circuit),
   }),
+  takesAway: true,
   propose({ circuit, scenario, family }, random, solver) {
     const feeds = circuit.devices.filter((device) =>
       anatomyOf(device).mechanisms.some(({ drive }) => drive === 'feed'),
@@ -63,8 +64,8 @@ export const stillLive: Kind<'still-live'> = {
     // Not every one of them leaves live beside dead terminals that look alike.
     for (const { name } of random.shuffle(feeds)) {
       const open: Opening = { kind: 'open', device: name };
-      const acted = scenario.acts.some((act) => 'device' in act && act.device === name);
-      const asking = acted ? scenario : { ...scenario, acts: [...scenario.acts, open] };
+      const last = scenario.acts.findLast((act) => 'device' in act && act.device === name);
+      const asking = last?.kind === 'open' ? scenario : { ...scenario, acts: [...scenario.acts, open] };
       const standpoint = solver.solve(circuit, asking);
       if (!standpoint) continue;
       const asked = askedOf(standpoint, solver.solve(circuit, before(asking, open)), circuit, name, random);
