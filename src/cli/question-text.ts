@@ -9,6 +9,8 @@ type Screen = Pick<Io, 'colour' | 'columns' | 'environment' | 'rows' | 'words'>;
 
 /** Narrower than this nobody reads a text beside a drawing. */
 const NARROWEST = 28;
+/** Columns between a drawing and the words beside it. */
+const BETWEEN = 3;
 
 /** What is said about the drawing, in no more than so many columns. */
 function saidOf(asked: Asked, screen: Screen, columns: number, roomy: boolean): string[] {
@@ -34,7 +36,7 @@ function saidOf(asked: Asked, screen: Screen, columns: number, roomy: boolean): 
 }
 
 function beside(drawing: readonly string[], asked: Asked, screen: Screen): string[] | undefined {
-  const width = Math.max(...drawing.map((line) => line.length)) + 3;
+  const width = Math.max(...drawing.map((line) => line.length)) + BETWEEN;
   if (screen.columns - width < NARROWEST) return undefined;
   const said = saidOf(asked, screen, screen.columns - width, false);
   return Array.from({ length: Math.max(drawing.length, said.length) }, (_, at) =>
@@ -55,7 +57,9 @@ export function questionText(
 ): string {
   const { columns, rows = Number.POSITIVE_INFINITY } = screen;
   const title = circuit.title ? [styleFor(screen).strong(circuit.title)] : [];
-  const drawing = drawText(core, circuit, { columns, ascii: asciiOnly(screen) }).split('\n');
+  const drawnIn = (width: number): string[] =>
+    drawText(core, circuit, { columns: width, ascii: asciiOnly(screen) }).split('\n');
+  const drawing = drawnIn(columns);
   const line = heading ? [styleFor(screen).quiet('─'.repeat(Math.min(columns, 72)))] : [];
   const head = heading ? [heading] : [];
   const gapped = (lines: readonly string[]): readonly string[] => (lines.length > 0 ? [...lines, ''] : []);
@@ -68,8 +72,12 @@ export function questionText(
     ...saidOf(asked, screen, columns, true),
   ];
   const close = [...head, ...title, ...drawing, ...saidOf(asked, screen, columns, false)];
-  const side = beside(drawing, asked, screen);
-  const ways = [roomy, close, ...(side ? [[...head, ...title, ...side]] : [])];
+  // Where there is room a drawing takes it; narrower it may leave some for the words.
+  const sides = [drawing, drawnIn(columns - NARROWEST - BETWEEN)].flatMap((each) => {
+    const side = beside(each, asked, screen);
+    return side ? [[...head, ...title, ...side]] : [];
+  });
+  const ways = [roomy, close, ...sides];
   // The prompt has a row too. Where nothing holds it, the drawing and the question scroll least in the shortest.
   const shown =
     ways.find((lines) => lines.length < rows) ??
